@@ -1,0 +1,71 @@
+/**
+ * The sentences. Every message a person reads about a problem is written here: one sentence of 6 to
+ * 200 characters that names the argument, what was given and what is allowed.
+ */
+import { shown, shownAbove } from "../exact/shown";
+import type { Place, Problem, ProblemFields } from "./problem";
+
+const longestQuote = 40;
+
+/** Text from a cell, fit for the middle of a sentence. */
+export const quoted = (text: string): string => {
+  const flat = text.replace(/\s+/g, " ").trim();
+  return `"${flat.length > longestQuote ? `${flat.slice(0, longestQuote)}…` : flat}"`;
+};
+
+const at = (place: Place | undefined): string =>
+  place ? `, row ${place.row} column ${place.column},` : "";
+
+const withUnit = (figure: string, unit: string): string => (unit ? `${figure} ${unit}` : figure);
+
+type Wording = {
+  [Code in ProblemFields["code"]]: (fields: Extract<ProblemFields, { code: Code }>) => string;
+};
+
+const wording: Wording = {
+  "not-filled-in": (p) => `No ${p.called} yet: ${p.argument} is not filled in.`,
+  "no-blank": () => "No blank yet: titrate one, or type neutralised.",
+  "too-few": (p) =>
+    `Not enough data yet: ${p.argument} has ${p.given} ${p.called}${p.given === 1 ? "" : "s"}, ${p.needed} or more are needed.`,
+  "not-available": (p) => `${p.argument}${at(p.place)} holds #N/A: it is not available yet.`,
+  "not-a-number": (p) =>
+    `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one (text is never read as a number).`,
+  "error-cell": (p) => `${p.argument}${at(p.place)} holds ${p.error}: put that cell right first.`,
+  "not-one-cell": (p) =>
+    `${p.argument} must be one cell, and a range of ${p.rows} by ${p.columns} cells was given.`,
+  "out-of-range": (p) =>
+    `${p.argument}${at(p.place)} is ${withUnit(shown(p.given), p.unit)}; allowed is ${p.allowed}${p.hint ? ` (${p.hint})` : ""}.`,
+  "unknown-word": (p) => `${p.argument} is ${p.given}; allowed is ${p.allowed}.`,
+  "which-gallon": (p) => `${p.argument}: which gallon? Write us_gal (3.785 L) or uk_gal (4.546 L).`,
+  "neutralised-and-figure": () =>
+    "blanks holds the word neutralised beside a figure: give the blank titres, or the word, not both.",
+  "titre-below-blank": (p) =>
+    `A titre of ${shown(p.titre)} mL is below the blank of ${shown(p.blank)} mL: check both, and that they stand in the right cells.`,
+  "titre-equals-blank": (p) =>
+    `A titre of ${shown(p.titre)} mL equals the blank of ${shown(p.blank)} mL: the acid is below what this sample can show: take a larger sample.`,
+  "too-much-acid": (p) =>
+    `The ${p.quantity} comes to ${shownAbove(p.given, p.limit)}, above ${shown(p.limit)}: check sample mass and titrant strength.`,
+  "acid-above-limit": (p) =>
+    `${shownAbove(p.ffaPercent, p.limitPercent)} % FFA is above the limit of ${shown(p.limitPercent)} %: see ROUTE; give a higher limit to go on.`,
+  unpaired: (p) =>
+    `Row ${p.place.row} column ${p.place.column} has ${p.filled} but no ${p.missing}: ${p.advice}.`,
+  "shapes-differ": (p) => `${p.first} and ${p.second} must be ranges of the same shape.`,
+  "solid-fat": (p) =>
+    `${p.oil} is solid at ${shown(p.temperature)} C: weigh it, or warm it to ${shown(p.lowest)} C and give the temperature.`,
+  "too-much-oil": (p) =>
+    `amount comes to ${shownAbove(p.given, p.limit)} kg of oil; allowed is up to ${shown(p.limit)} kg.`,
+  "equal-lots": (p) =>
+    `Both lots have an acid value of ${shown(p.acidValue)}: no blend of them changes it.`,
+  "target-outside": (p) =>
+    `targetAcidValue is ${shown(p.target)}; two lots of ${shown(p.low)} and ${shown(p.high)} blend only to values between them.`,
+  "no-triglyceride-left": (p) =>
+    `acidValue is ${shown(p.acidValue)}; above ${shown(p.limit.toSignificantDigits(4))} no triglyceride is left to react with methanol.`,
+  "too-large-to-show": () =>
+    "The result is too large for a cell: check the units and the size of each argument.",
+};
+
+/** The sentence for a problem. */
+export function say(found: Problem): string {
+  const write = wording[found.fields.code] as (fields: ProblemFields) => string;
+  return write(found.fields);
+}

@@ -1,0 +1,57 @@
+/** The units an amount of oil may be given in. Factors are exact by definition. */
+import type { Exact } from "../exact/exact";
+import { exact, thousand } from "../exact/exact";
+
+export interface AmountUnit {
+  readonly name: string;
+  readonly alsoCalled: readonly string[];
+  /** Shown after a figure, so that no gallon is ever just a gallon. */
+  readonly shown: string;
+  readonly measures: "volume" | "mass";
+  /** Litres in one, or kilograms in one. */
+  readonly factor: Exact;
+}
+
+/** 231 cubic inches of 2.54 cm (source: internationalYard). */
+export const litresInUsGallon = exact("3.785411784");
+/** Source: imperialGallon. */
+export const litresInImperialGallon = exact("4.54609");
+/** Source: internationalYard. */
+export const kilogramsInPound = exact("0.45359237");
+
+const volume = (name: string, alsoCalled: string[], shown: string, factor: Exact): AmountUnit => ({
+  name,
+  alsoCalled,
+  shown,
+  measures: "volume",
+  factor,
+});
+const mass = (name: string, alsoCalled: string[], shown: string, factor: Exact): AmountUnit => ({
+  name,
+  alsoCalled,
+  shown,
+  measures: "mass",
+  factor,
+});
+
+export const amountUnits: readonly AmountUnit[] = [
+  volume("l", ["litre", "liter"], "L", exact(1)),
+  volume("ml", [], "mL", exact(1).div(thousand)),
+  volume("us_gal", [], "US gal", litresInUsGallon),
+  volume("uk_gal", [], "imperial gal", litresInImperialGallon),
+  mass("g", [], "g", exact(1).div(thousand)),
+  mass("kg", [], "kg", exact(1)),
+  mass("lb", ["lbm"], "lb", kilogramsInPound),
+];
+
+/** Words that name two different volumes, and so are refused. */
+const bareGallons = ["gal", "gallon"];
+
+export const isBareGallon = (word: string): boolean =>
+  bareGallons.includes(word.trim().toLowerCase());
+
+/** The unit a word names, or undefined. Case and outer spaces are ignored. */
+export const amountUnitNamed = (word: string): AmountUnit | undefined => {
+  const wanted = word.trim().toLowerCase();
+  return amountUnits.find((unit) => unit.name === wanted || unit.alsoCalled.includes(wanted));
+};

@@ -1,0 +1,28 @@
+/**
+ * The bibliography, by id. A constant or a check names its source by id, so that one correction here
+ * reaches the help pages, the README and the tests.
+ */
+export const sources = {
+  ciaaw: "CIAAW, conventional atomic weights 2021 (commonly cited)",
+  iso660: "ISO 660:2020, Animal and vegetable fats and oils: acid value and acidity",
+  en14104: "EN 14104, Fatty acid methyl esters: determination of acid value",
+  aocsCa5a: "AOCS Ca 5a-40 / ASTM D5555-95(2011), Free fatty acids, Table 1",
+  aocsCd3d: "AOCS Cd 3d-63, Acid value (commonly cited)",
+  quam: "Eurachem/CITAC CG 4, QUAM:2012, third edition",
+  codex: "Codex Alimentarius CXS 210 and CXS 211, mid-range values (commonly cited)",
+  noureddini:
+    "Noureddini, Teoh, Clements, JAOCS 69 (1992) 1184: density falls with temperature (slope commonly cited)",
+  vanGerpen: "Van Gerpen and others, NREL/SR-510-36244 (2004) (commonly cited)",
+  freedman: "Freedman, Pryde, Mounts, JAOCS 61 (1984) 1638 (commonly cited)",
+  internationalYard:
+    "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly; US gallon = 231 cubic inches",
+  imperialGallon: "UK Weights and Measures Act 1985: 1 gallon = 4.54609 L exactly",
+  handbook: "Handbook densities at 20 C (commonly cited)",
+  practice: "Common practice, no source",
+  definition: "By definition",
+  byHand: "By hand",
+  grubbs: "ISO 5725-2:2019, 7.3.4; ASTM E178",
+  gum: "JCGM 100:2008 (GUM)",
+} as const;
+
+export type SourceId = keyof typeof sources;

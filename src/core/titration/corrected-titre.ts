@@ -1,0 +1,51 @@
+import { largest, mean } from "../exact/lists";
+import { exact } from "../exact/exact";
+import { as, type Millilitre } from "../quantity/quantity";
+import { type Outcome, isProblem, problem } from "../problem/problem";
+
+/** No blanks: the solvent was neutralised to the same shade beforehand, and took nothing since. */
+export const neutralised: readonly Millilitre[] = [];
+
+/** Mean blank, mL; 0 when the solvent was neutralised beforehand. */
+export const meanBlank = (blanks: readonly Millilitre[]): Millilitre =>
+  as("mL", blanks.length === 0 ? exact(0) : mean(blanks));
+
+/**
+ * One titre less the blank.
+ *   Vc = V - V0
+ * @param titre mL, above 0
+ * @param blank mean blank, mL
+ * @returns mL, above 0; a titre that does not exceed the blank is a problem, not a negative number
+ */
+export function lessBlank(titre: Millilitre, blank: Millilitre): Outcome<Millilitre> {
+  if (titre.lt(blank)) return problem({ code: "titre-below-blank", titre, blank });
+  if (titre.eq(blank)) return problem({ code: "titre-equals-blank", titre, blank });
+  return as("mL", titre.minus(blank));
+}
+
+/**
+ * Corrected titre: the mean of the replicate titres less the mean blank.
+ *   V = mean(V1..Vn) - mean(B1..Bk)
+ * @param titres mL, one or more; each must exceed the mean blank
+ * @param blanks mL; none means the solvent was neutralised beforehand
+ * @returns mL, exact and unrounded: titres 2.34 and 2.35 less 0.05 give 2.295
+ * @example correctedTitre([2.40, 2.50, 2.45], [0.15]) // 2.30
+ */
+export function correctedTitre(
+  titres: readonly Millilitre[],
+  blanks: readonly Millilitre[],
+): Outcome<Millilitre> {
+  const blank = meanBlank(blanks);
+  for (const titre of titres) {
+    const net = lessBlank(titre, blank);
+    if (isProblem(net)) return net;
+  }
+  return as("mL", mean(titres).minus(blank));
+}
+
+/** The largest share of a titre that the blank may be before it is worth a word: a third. */
+export const blankShareWorthSaying = exact(1).div(3);
+
+/** Blank as a share of the largest titre. */
+export const blankShare = (titres: readonly Millilitre[], blanks: readonly Millilitre[]) =>
+  meanBlank(blanks).div(largest(titres));

@@ -1,0 +1,28 @@
+import { oilMass } from "../../core/batch/oil-mass";
+import { limits } from "../../core/reference/limits";
+import { number } from "../arguments";
+import { temperature } from "../common";
+import { worksheetFunction } from "../define";
+import { amountUnit, oil } from "../words";
+
+export const OILMASS = worksheetFunction(
+  "OILMASS",
+  "Kilograms of oil in an amount given in litres, gallons, kilograms or pounds.",
+  {
+    amount: number(limits.amount, "amount", "How much oil, in the unit that follows."),
+    unit: amountUnit("l, ml, us_gal, uk_gal, g, kg or lb. A bare gallon is refused: say which."),
+    oil,
+    temperature,
+  },
+  (given) => oilMass(given.amount, given.unit, given.oil, given.temperature),
+  {
+    result: "kg",
+    equation: "{amount} * {unit} * density({oil}, {temperature})",
+    notes: [
+      "For a mass, the oil and its temperature do nothing.",
+      "An imperial gallon is 20 % larger than a US gallon. Oil measured at 40 C holds 1.4 % less per litre than at 20 C.",
+    ],
+    example: { formula: '=TITRE.OILMASS(100,"l",0.915,40)', gives: 90.18 },
+    sources: ["codex", "noureddini", "internationalYard", "imperialGallon"],
+  },
+);

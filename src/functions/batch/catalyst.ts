@@ -1,0 +1,38 @@
+import { catalyst } from "../../core/batch/catalyst";
+import { acidValue, assayPercent, baseCharge, limitFfaPercent, oilMass } from "../common";
+import { worksheetFunction } from "../define";
+import { base } from "../words";
+
+export const CATALYST = worksheetFunction(
+  "CATALYST",
+  "Grams of lye, as weighed, for a batch: the acid part and the reaction part together.",
+  {
+    oilMass,
+    acidValue,
+    base: base("The base of the lye."),
+    assayPercent,
+    baseCharge,
+    limitFfaPercent,
+  },
+  (given) =>
+    catalyst(
+      given.oilMass,
+      given.acidValue,
+      given.base,
+      given.assayPercent,
+      given.baseCharge,
+      given.limitFfaPercent,
+    ),
+  {
+    result: "g as weighed",
+    equation:
+      "({oilMass} * {acidValue} / 56.1 * {base} + 10 * {oilMass} * {baseCharge}) / ({assayPercent} / 100)",
+    notes: [
+      "The acid part is counted in moles of acid. Taking it as the FFA fraction of the base charge under-doses about 25-fold, and a batch above 2 % FFA then fails.",
+      "Above the limit no dose is given: read ROUTE first. Typing a higher limit says that you mean to go on.",
+      "A result is not a permission. Follow the safety data sheet of the lot in hand and local rules.",
+    ],
+    example: { formula: '=TITRE.CATALYST(100,5.61,"KOH",100,1)', gives: 1561.053 },
+    sources: ["ciaaw", "vanGerpen"],
+  },
+);

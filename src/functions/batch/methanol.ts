@@ -1,0 +1,40 @@
+import { methanolVolume } from "../../core/batch/methanol";
+import { quantity } from "../../core/quantity/quantity";
+import { limits } from "../../core/reference/limits";
+import { optionalNumber } from "../arguments";
+import { oilMass } from "../common";
+import { worksheetFunction } from "../define";
+import { oil } from "../words";
+
+export const METHANOL = worksheetFunction(
+  "METHANOL",
+  "Litres of methanol at 20 C for a batch, by molar ratio to the triglyceride.",
+  {
+    oilMass,
+    molarRatio: optionalNumber(
+      limits.molarRatio,
+      "6",
+      quantity("mol/mol", "6"),
+      "Moles of methanol per mole of triglyceride.",
+    ),
+    acidValue: optionalNumber(
+      limits.acidValue,
+      "no acid",
+      undefined,
+      "Acid value of the oil, mg KOH/g: the acid is not triglyceride.",
+    ),
+    oil,
+  },
+  (given) => methanolVolume(given.oilMass, given.molarRatio, given.acidValue, given.oil),
+  {
+    result: "L at 20 C",
+    equation:
+      "{oilMass} * (1 - {acidValue} / 56.1 * 0.282468) * {molarRatio} * 32.042 / triglyceride({oil}) / 0.7914",
+    notes: [
+      "The ratio belongs to the triglyceride that is left once the acid is taken off.",
+      "Methanol is poisonous and burns with a flame that is hard to see: follow its safety data sheet.",
+    ],
+    example: { formula: "=TITRE.METHANOL(100,3,,0.9)", gives: 13.717651 },
+    sources: ["freedman", "handbook", "codex"],
+  },
+);

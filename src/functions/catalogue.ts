@@ -1,0 +1,66 @@
+/** Every worksheet function, in the order they are shown. Ids and argument order never change. */
+import { CHARGEPERCENT } from "./amounts/charge-percent";
+import { MOLARRATIO } from "./amounts/molar-ratio";
+import { OILMASS } from "./amounts/oil-mass";
+import { SAMPLEGRAMS } from "./amounts/sample-grams";
+import { SAMPLETOWEIGH } from "./amounts/sample-to-weigh";
+import { BLEND } from "./batch/blend";
+import { BLENDEDACIDVALUE } from "./batch/blended-acid-value";
+import { CATALYST } from "./batch/catalyst";
+import { CATALYSTFROMFFA } from "./batch/catalyst-from-ffa";
+import { DOSE } from "./batch/dose";
+import { METHANOL } from "./batch/methanol";
+import { NEUTRALISER } from "./batch/neutraliser";
+import { SOAP } from "./batch/soap";
+import type { WorksheetFunction } from "./define";
+import { CONCORDANT } from "./replicates/concordant";
+import { MOLARITY } from "./titrant/molarity";
+import { MOLARITYFROMKHP } from "./titrant/molarity-from-khp";
+import { TEMPERATURECORRECTED } from "./titrant/temperature-corrected";
+import { TITRANTMASS } from "./titrant/titrant-mass";
+import { ACIDVALUE } from "./titration/acid-value";
+import { ACIDVALUEFROMFFA } from "./titration/acid-value-from-ffa";
+import { CORRECTED } from "./titration/corrected";
+import { EACHACIDVALUE } from "./titration/each-acid-value";
+import { FFAFROMACIDVALUE } from "./titration/ffa-from-acid-value";
+import { FFAPERCENT } from "./titration/ffa-percent";
+import { MEANACIDVALUE } from "./titration/mean-acid-value";
+import { PERLITRE } from "./titration/per-litre";
+
+/** In a cell every function is called TITRE.ID. */
+export const namespace = "TITRE";
+
+export const catalogue: readonly WorksheetFunction[] = [
+  CORRECTED,
+  ACIDVALUE,
+  FFAPERCENT,
+  FFAFROMACIDVALUE,
+  ACIDVALUEFROMFFA,
+  MEANACIDVALUE,
+  EACHACIDVALUE,
+  PERLITRE,
+  MOLARITY,
+  TITRANTMASS,
+  MOLARITYFROMKHP,
+  TEMPERATURECORRECTED,
+  SAMPLETOWEIGH,
+  SAMPLEGRAMS,
+  OILMASS,
+  CHARGEPERCENT,
+  MOLARRATIO,
+  CONCORDANT,
+  NEUTRALISER,
+  CATALYST,
+  CATALYSTFROMFFA,
+  DOSE,
+  METHANOL,
+  SOAP,
+  BLEND,
+  BLENDEDACIDVALUE,
+];
+
+const byId = new Map(catalogue.map((entry) => [entry.id, entry]));
+
+/** The function with an id, in any case, with or without the namespace. */
+export const functionNamed = (id: string): WorksheetFunction | undefined =>
+  byId.get(id.toUpperCase().replace(/^TITRE\./, ""));

@@ -1,0 +1,55 @@
+/** Titres with their sample masses, as three functions take them. */
+import { type Outcome, isProblem, problem } from "../core/problem/problem";
+import type { Quantity, Unit } from "../core/quantity/quantity";
+import type { Replicate } from "../core/titration/mean-acid-value";
+import { pairs, type PairWords, type Slot } from "../core/titration/pairs";
+import type { List } from "./arguments";
+import { isLine, placeIn } from "./cells/grid";
+
+const isOneCell = (list: Pick<List<Unit>, "rows" | "columns">): boolean =>
+  list.rows * list.columns === 1;
+
+/**
+ * Two ranges pair cell by cell. Rows and columns pair with each other by position; blocks must have
+ * the same shape, or a cell would silently meet the wrong partner.
+ */
+export function pairLists<A extends Unit, B extends Unit>(
+  first: List<A>,
+  second: List<B>,
+  words: Omit<PairWords, "place">,
+  names: readonly [string, string],
+): Outcome<Slot<readonly [Quantity<A>, Quantity<B>]>[]> {
+  const sameShape = first.rows === second.rows && first.columns === second.columns;
+  if (!sameShape && !(isLine(first) && isLine(second))) {
+    return problem({ code: "shapes-differ", first: names[0], second: names[1] });
+  }
+  const longer = first.slots.length >= second.slots.length ? first : second;
+  return pairs(first.slots, second.slots, {
+    ...words,
+    place: (position) => placeIn(longer, position),
+  });
+}
+
+/** Each titre with its own mass, gaps kept; a one-cell mass serves all. */
+export function replicateSlots(titres: List<"mL">, masses: List<"g">): Outcome<Slot<Replicate>[]> {
+  const [mass] = masses.filled;
+  if (isOneCell(masses) && mass !== undefined) {
+    return titres.slots.map((titre) => (titre === null ? null : [titre, mass]));
+  }
+  return pairLists(
+    titres,
+    masses,
+    {
+      first: "titre",
+      second: "sample mass",
+      advice: "each needs the other, or give one mass for all",
+    },
+    ["titres", "sampleMasses"],
+  );
+}
+
+/** The replicates that are there. */
+export function replicates(titres: List<"mL">, masses: List<"g">): Outcome<Replicate[]> {
+  const slots = replicateSlots(titres, masses);
+  return isProblem(slots) ? slots : slots.filter((slot) => slot !== null);
+}

@@ -1,0 +1,31 @@
+import { defineConfig } from "vitest/config";
+
+/** Browser and spreadsheet suites start real programs: give them time, and one at a time. */
+const slow = { testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false };
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: "unit",
+          include: [
+            "tests/core/**/*.test.ts",
+            "tests/functions/**/*.test.ts",
+            "tests/workbook/**/*.test.ts",
+            "tests/taskpane/**/*.test.ts",
+            "tests/published/**/*.test.ts",
+            "tests/second-opinion/**/*.test.ts",
+            "tests/rules/**/*.test.ts",
+            "tests/cli/**/*.test.ts",
+            "tests/help/**/*.test.ts",
+          ],
+        },
+      },
+      { test: { name: "built", include: ["tests/built/**/*.test.ts"], testTimeout: 60_000 } },
+      { test: { name: "engine", include: ["tests/workbench/**/*.test.ts"], testTimeout: 60_000 } },
+      { test: { name: "browser", include: ["tests/browser/**/*.test.ts"], ...slow } },
+      { test: { name: "spreadsheet", include: ["tests/spreadsheet/**/*.test.ts"], ...slow } },
+    ],
+  },
+});
