@@ -3,10 +3,9 @@
  * unit and limits, whether it may be left out and whether it takes a range; the type of what it reads
  * is inferred from it. Everything said about an argument anywhere comes from its reader.
  */
-import type { Millilitre, Quantity, Unit } from "../core/quantity/quantity";
+import type { Quantity, Unit } from "../core/quantity/quantity";
 import { type Outcome, isProblem, problem } from "../core/problem/problem";
-import { allowedWords, type Limits, limits } from "../core/reference/limits";
-import { neutralised } from "../core/titration/corrected-titre";
+import { allowedWords, type Limits } from "../core/reference/limits";
 import type { Slot } from "../core/titration/pairs";
 import { type Cell, isNotFilledIn } from "./cells/cell";
 import { described, errorProblem, figure } from "./cells/figure";
@@ -98,7 +97,11 @@ export const optionalNumber = <U extends Unit, D extends Quantity<U> | undefined
   );
 
 /** Every figure of a range, gaps kept; the first that is wrong is the problem. */
-function figures<U extends Unit>(grid: Grid, limit: Limits<U>, argument: string): Outcome<List<U>> {
+export function figures<U extends Unit>(
+  grid: Grid,
+  limit: Limits<U>,
+  argument: string,
+): Outcome<List<U>> {
   const slots: Slot<Quantity<U>>[] = [];
   const filled: Quantity<U>[] = [];
   for (const [position, cell] of grid.cells.entries()) {
@@ -171,33 +174,3 @@ export const word = <T>(choice: WordChoice<T>, called: string, says: string): Ar
       unknownWord(cell, argument, choice.allowed),
     notYet(called),
   );
-
-const isNeutralised = (cell: Cell): boolean =>
-  cell.kind === "text" && /^neutrali[sz]ed$/i.test(cell.text.trim());
-
-/**
- * The blanks. Left out, or the one word `neutralised`, alone: the solvent was neutralised beforehand
- * and there is nothing to subtract. Given but empty: no blank yet.
- */
-export const blanks = (place: "required" | "optional"): Argument<readonly Millilitre[]> => ({
-  says: "Blank titres of the same solvent, mL, or the word neutralised.",
-  unit: "mL",
-  allowed: `${allowedWords(limits.reading)}, or the word neutralised`,
-  limits: limits.reading,
-  words: ["neutralised", "neutralized"],
-  list: true,
-  whenLeftOut: "the solvent was neutralised beforehand",
-  listedAsRequired: place === "required",
-  read(given, argument) {
-    const grid = readGrid(given);
-    if (grid.leftOut) return neutralised;
-    const filled = grid.cells.filter((cell) => !isNotFilledIn(cell));
-    if (filled.length === 0) return problem({ code: "no-blank" });
-    if (filled.every(isNeutralised)) return neutralised;
-    if (filled.some(isNeutralised) && filled.some((cell) => cell.kind === "number")) {
-      return problem({ code: "neutralised-and-figure" });
-    }
-    const found = figures(grid, limits.reading, argument);
-    return isProblem(found) ? found : found.filled;
-  },
-});

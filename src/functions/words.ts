@@ -74,12 +74,15 @@ function wordOrFigure<T, L extends Limits>(about: {
   );
 }
 
+/** A range in as few words as can be: these lists of names are long, and a sentence is short. */
+const span = (limit: Limits): string => `${limit.from} to ${limit.to} ${limit.unit}`;
+
 const acidNames = fattyAcids.map((acid) => acid.name);
 const acid = (says: string, isRequired: boolean): Argument<FattyAcid> =>
   wordOrFigure({
     says,
     words: acidNames,
-    allowed: `${acidNames.join(", ")}, or g/mol ${allowedWords(limits.fattyAcidMass)}`,
+    allowed: `${acidNames.join(", ")}, or ${span(limits.fattyAcidMass)}`,
     limit: limits.fattyAcidMass,
     named: fattyAcidNamed,
     byFigure: (value) => ({ name: "the acid", reportedMass: as("g/mol", value) }),
@@ -96,7 +99,7 @@ const oilNames = oils.flatMap((each) => [each.name, ...each.alsoCalled]);
 export const oil: Argument<Oil> = wordOrFigure({
   says: "The oil by name, or its density at 20 C in kg/L.",
   words: oilNames,
-  allowed: `${oilNames.join(", ")}, or kg/L ${allowedWords(limits.oilDensity)}`,
+  allowed: `${oilNames.join(", ")}, or ${span(limits.oilDensity)}`,
   limit: limits.oilDensity,
   named: oilNamed,
   byFigure: (value) => oilOfDensity(as("kg/L", value)),

@@ -28,8 +28,7 @@ const wording: Wording = {
   "too-few": (p) =>
     `Not enough data yet: ${p.argument} has ${p.given} ${p.called}${p.given === 1 ? "" : "s"}, ${p.needed} or more are needed.`,
   "not-available": (p) => `${p.argument}${at(p.place)} holds #N/A: it is not available yet.`,
-  "not-a-number": (p) =>
-    `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one (text is never read as a number).`,
+  "not-a-number": (p) => `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one.`,
   "error-cell": (p) => `${p.argument}${at(p.place)} holds ${p.error}: put that cell right first.`,
   "not-one-cell": (p) =>
     `${p.argument} must be one cell, and a range of ${p.rows} by ${p.columns} cells was given.`,

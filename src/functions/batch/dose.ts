@@ -1,7 +1,7 @@
 import { catalyst } from "../../core/batch/catalyst";
 import { isProblem } from "../../core/problem/problem";
 import { meanAcidValue } from "../../core/titration/mean-acid-value";
-import { blanks } from "../arguments";
+import { blanks } from "../blanks";
 import {
   assayPercent,
   baseCharge,

@@ -1,5 +1,5 @@
 import { correctedTitre } from "../../core/titration/corrected-titre";
-import { blanks } from "../arguments";
+import { blanks } from "../blanks";
 import { titres } from "../common";
 import { worksheetFunction } from "../define";
 

@@ -1,6 +1,6 @@
 import { isProblem } from "../../core/problem/problem";
 import { eachAcidValue } from "../../core/titration/mean-acid-value";
-import { blanks } from "../arguments";
+import { blanks } from "../blanks";
 import { molarity, sampleMasses, titres } from "../common";
 import { worksheetFunction } from "../define";
 import { replicateSlots } from "../pairing";

@@ -1,0 +1,38 @@
+/** The blanks: the one argument where leaving it out and leaving it empty mean different things. */
+import type { Millilitre } from "../core/quantity/quantity";
+import { isProblem, problem } from "../core/problem/problem";
+import { allowedWords, limits } from "../core/reference/limits";
+import { neutralised } from "../core/titration/corrected-titre";
+import { type Argument, figures } from "./arguments";
+import { type Cell, isNotFilledIn } from "./cells/cell";
+import { readGrid } from "./cells/grid";
+
+const isNeutralised = (cell: Cell): boolean =>
+  cell.kind === "text" && /^neutrali[sz]ed$/i.test(cell.text.trim());
+
+/**
+ * The blanks. Left out, or the one word `neutralised`, alone: the solvent was neutralised beforehand
+ * and there is nothing to subtract. Given but empty: no blank yet.
+ */
+export const blanks = (place: "required" | "optional"): Argument<readonly Millilitre[]> => ({
+  says: "Blank titres of the same solvent, mL, or the word neutralised.",
+  unit: "mL",
+  allowed: `${allowedWords(limits.reading)}, or the word neutralised`,
+  limits: limits.reading,
+  words: ["neutralised", "neutralized"],
+  list: true,
+  whenLeftOut: "the solvent was neutralised beforehand",
+  listedAsRequired: place === "required",
+  read(given, argument) {
+    const grid = readGrid(given);
+    if (grid.leftOut) return neutralised;
+    const filled = grid.cells.filter((cell) => !isNotFilledIn(cell));
+    if (filled.length === 0) return problem({ code: "no-blank" });
+    if (filled.every(isNeutralised)) return neutralised;
+    if (filled.some(isNeutralised) && filled.some((cell) => cell.kind === "number")) {
+      return problem({ code: "neutralised-and-figure" });
+    }
+    const found = figures(grid, limits.reading, argument);
+    return isProblem(found) ? found : found.filled;
+  },
+});

@@ -1,0 +1,42 @@
+/**
+ * The public interface, typed out by hand: ids, order and meaning of arguments never change once
+ * published. Square brackets: optional. ":list" takes a range.
+ */
+export const publicInterface: Record<string, string> = {
+  CORRECTED: "titres:list, [blanks:list]",
+  ACIDVALUE: "correctedTitre, molarity, sampleMass",
+  FFAPERCENT: "correctedTitre, molarity, sampleMass, [fattyAcid]",
+  FFAFROMACIDVALUE: "acidValue, [fattyAcid]",
+  ACIDVALUEFROMFFA: "ffaPercent, [fattyAcid]",
+  MEANACIDVALUE: "titres:list, blanks:list, molarity, sampleMasses:list",
+  EACHACIDVALUE: "titres:list, blanks:list, molarity, sampleMasses:list",
+  PERLITRE: "correctedTitre, titrantStrength, sampleVolume",
+  MOLARITY: "mass, volume, base, assayPercent",
+  TITRANTMASS: "molarity, volume, base, assayPercent",
+  MOLARITYFROMKHP: "khpMass, correctedTitre, [purityPercent]",
+  TEMPERATURECORRECTED: "titre, readAt, setAt, titrantSolvent",
+  SAMPLETOWEIGH: "expectedFfaPercent, molarity, targetTitre, [fattyAcid]",
+  SAMPLEGRAMS: "volume, [oil], [temperature]",
+  OILMASS: "amount, unit, [oil], [temperature]",
+  CHARGEPERCENT: "gramsPerLitre, assayPercent, [oil], [temperature]",
+  MOLARRATIO: "volumePercent, [oil], [temperature]",
+  OUTLIERS: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
+  VERDICT: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
+  CONCORDANT: "readings:list, limit",
+  SPREAD: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
+  REPLICATES: "standardDeviation, halfWidth, [confidencePercent]",
+  FFAUNCERTAINTY:
+    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid]",
+  BUDGET:
+    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid]",
+  NEUTRALISER: "oilMass, acidValue, base, assayPercent",
+  CATALYST: "oilMass, acidValue, base, assayPercent, baseCharge, [limitFfaPercent]",
+  CATALYSTFROMFFA:
+    "oilMass, ffaPercent, fattyAcid, base, assayPercent, baseCharge, [limitFfaPercent]",
+  DOSE: "titres:list, blanks:list, molarity, sampleMasses:list, oilMass, base, assayPercent, baseCharge, [limitFfaPercent]",
+  METHANOL: "oilMass, [molarRatio], [acidValue], [oil]",
+  SOAP: "oilMass, acidValue, base",
+  BLEND: "acidValueA, acidValueB, targetAcidValue",
+  BLENDEDACIDVALUE: "acidValues:list, masses:list",
+  CHECKS: "",
+};
