@@ -1,0 +1,94 @@
+/**
+ * The embedded engine without a page: opens a Book, takes values and formulas, answers raw values. For
+ * tests, and for the values the page shows before its grid is ready.
+ */
+import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { SetRangeValuesCommand, UniverSheetsPlugin } from "@univerjs/sheets";
+import {
+  CalculationMode,
+  FormulaCalculationSessionService,
+  UniverSheetsFormulaPlugin,
+} from "@univerjs/sheets-formula";
+import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
+import type { Book, BookValue } from "../../workbook/book";
+import { snapshotOf } from "../snapshot";
+import type { GivenCell } from "./cells";
+import { engineFunctions } from "./registration";
+import { type CellPlace, WorkbookCells } from "./workbook-cells";
+
+/** Text that starts with an equals sign is a formula; null empties the cell. */
+export type Typed = BookValue | null;
+
+export class HeadlessWorkbook {
+  readonly cells: WorkbookCells;
+
+  private constructor(private readonly univer: Univer) {
+    this.cells = new WorkbookCells(univer.__getInjector());
+  }
+
+  /** Opens a book with every formula computed. */
+  static async open(book: Book): Promise<HeadlessWorkbook> {
+    const univer = new Univer({
+      locale: LocaleType.EN_US,
+      locales: { [LocaleType.EN_US]: {} },
+      logLevel: LogLevel.ERROR,
+    });
+    univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
+    univer.registerPlugin(UniverSheetsPlugin);
+    univer.registerPlugin(UniverSheetsFormulaPlugin, {
+      initialFormulaComputing: CalculationMode.FORCED,
+    });
+    univer.registerPlugin(UniverSheetsTablePlugin);
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshotOf(book));
+    const workbook = new HeadlessWorkbook(univer);
+    await workbook.computed();
+    return workbook;
+  }
+
+  /** Types into cells, row by row from a first cell, and waits for what depends on them. */
+  async type(
+    { sheet, row, column }: CellPlace,
+    rows: readonly (readonly Typed[])[],
+  ): Promise<void> {
+    const value = rows.map((cells) =>
+      cells.map((typed) =>
+        typeof typed === "string" && typed.startsWith("=")
+          ? { f: typed, v: null }
+          : { v: typed, f: null },
+      ),
+    );
+    const range = {
+      startRow: row,
+      startColumn: column,
+      endRow: row + rows.length - 1,
+      endColumn: column + Math.max(...rows.map((cells) => cells.length)) - 1,
+    };
+    await this.univer
+      .__getInjector()
+      .get(ICommandService)
+      .executeCommand(SetRangeValuesCommand.id, {
+        unitId: this.cells.workbook.getUnitId(),
+        subUnitId: this.cells.sheet(sheet)?.getSheetId(),
+        range,
+        value,
+      });
+    await this.computed();
+  }
+
+  value(place: CellPlace): GivenCell {
+    return this.cells.value(place);
+  }
+
+  /** Resolves when the results of the latest change are in the cells. */
+  async computed(): Promise<void> {
+    await this.univer
+      .__getInjector()
+      .get(FormulaCalculationSessionService)
+      .waitForLatestApplied(30_000);
+  }
+
+  close(): void {
+    this.univer.dispose();
+  }
+}

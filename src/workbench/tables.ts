@@ -1,0 +1,34 @@
+/** The tables of a Book, as the part of a snapshot that the table plugin opens. */
+import type { IResources } from "@univerjs/core";
+import type { ITableJson } from "@univerjs/sheets-table";
+import type { Book, BookTable } from "../workbook/book";
+import { tableThemeName } from "./look";
+
+const tableJson = (table: BookTable): ITableJson => ({
+  id: table.name,
+  name: table.name,
+  range: {
+    startRow: table.row,
+    startColumn: table.column,
+    endRow: table.row + table.rows - 1,
+    endColumn: table.column + table.columns - 1,
+  },
+  options: { showHeader: true, showFooter: false, tableStyleId: tableThemeName },
+  filters: { tableColumnFilterList: [] },
+  // None given: headings are taken from the sheet.
+  columns: [],
+  meta: {},
+});
+
+export function tableResource(book: Book): IResources[number] {
+  const sheets: Record<string, { tables: ITableJson[]; tableFilteredOutRows: number[] }> =
+    Object.fromEntries(
+      book.sheets
+        .filter((sheet) => sheet.tables.length > 0)
+        .map((sheet) => [
+          sheet.name,
+          { tables: sheet.tables.map(tableJson), tableFilteredOutRows: [] },
+        ]),
+    );
+  return { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(sheets) };
+}
