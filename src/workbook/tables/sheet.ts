@@ -1,0 +1,55 @@
+/** A sheet that holds one table: a title, the headings, and a row of cells for each record. */
+import type { BookCell, BookSheet, BookValue } from "../book";
+import type { Column, TableShape } from "./column";
+
+/** What was typed, by heading. Calculated columns fill themselves. */
+export type Entry = Readonly<Record<string, BookValue>>;
+
+/** Rows above the headings: the title and one of guidance. */
+const rowsAbove = 2;
+
+const heading = (column: Column): BookCell => ({
+  value: column.heading,
+  style: "heading",
+  note: column.note,
+});
+
+function cellFor(column: Column, entry: Entry): BookCell {
+  const format = column.format === undefined ? {} : { format: column.format };
+  if (column.formula !== undefined)
+    return { formula: column.formula, style: "calculated", ...format };
+  const value = entry[column.heading];
+  return value === undefined ? { style: "input", ...format } : { value, style: "input", ...format };
+}
+
+export function tableSheet(
+  shape: TableShape,
+  title: string,
+  guidance: string,
+  entries: readonly Entry[],
+): BookSheet {
+  const unknown = entries
+    .flatMap((entry) => Object.keys(entry))
+    .find((name) => !shape.columns.some((column) => column.heading === name));
+  if (unknown !== undefined) throw new RangeError(`${shape.name} has no column "${unknown}"`);
+  return {
+    name: shape.name,
+    rows: [
+      [{ value: title, style: "title" }],
+      [{ value: guidance, style: "words" }],
+      shape.columns.map(heading),
+      ...entries.map((entry) => shape.columns.map((column) => cellFor(column, entry))),
+    ],
+    columnWidths: shape.columns.map((column) => column.width),
+    tables: [
+      {
+        name: shape.name,
+        row: rowsAbove,
+        column: 0,
+        rows: entries.length + 1,
+        columns: shape.columns.length,
+      },
+    ],
+    frozenRows: rowsAbove + 1,
+  };
+}
