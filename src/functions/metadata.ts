@@ -52,13 +52,14 @@ export interface FunctionMetadata {
 
 const dimensionality = (isMatrix: boolean): "matrix" | "scalar" => (isMatrix ? "matrix" : "scalar");
 
-export const helpPage = (id: string): string => `help/${id.toLowerCase()}.html`;
+/** The help page of a function, inside the help folder. */
+export const helpPageName = (id: string): string => `${id.toLowerCase()}.html`;
 
 export const metadataOf = (entry: WorksheetFunction, base: string): FunctionMetadata => ({
   id: entry.id,
   name: entry.id,
   description: entry.summary,
-  helpUrl: base + helpPage(entry.id),
+  helpUrl: `${base}help/${helpPageName(entry.id)}`,
   parameters: entry.arguments.map((argument) => ({
     name: shownName(argument),
     description: described(argument),

@@ -1,0 +1,18 @@
+/** npm run docs: makes the generated part of the README. --check only says whether it is up to date. */
+import { readFileSync, writeFileSync } from "node:fs";
+import { catalogue } from "../functions/catalogue";
+import { withTable } from "../help/readme-table";
+
+const path = new URL("../../README.md", import.meta.url);
+const written = readFileSync(path, "utf8");
+const made = withTable(written, catalogue);
+
+if (made === written) {
+  console.log("README.md is up to date.");
+} else if (process.argv.includes("--check")) {
+  console.error("README.md does not show the catalogue as it is: run `npm run docs`.");
+  process.exit(1);
+} else {
+  writeFileSync(path, made);
+  console.log("README.md: the function table was made anew.");
+}

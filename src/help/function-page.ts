@@ -1,0 +1,63 @@
+/** The help page of one worksheet function, from its catalogue entry alone. */
+import { sources } from "../core/reference/sources";
+import { namespace } from "../functions/catalogue";
+import type { NamedArgument, WorksheetFunction } from "../functions/define";
+import { isOptional, shownName } from "../functions/metadata";
+import { list, page, table, text } from "./page";
+
+const bracketed = (argument: NamedArgument): string =>
+  isOptional(argument) ? `[${argument.name}]` : argument.name;
+
+/** TITRE.CORRECTED(titres, [blanks]) */
+export const signature = (entry: WorksheetFunction): string =>
+  `${namespace}.${entry.id}(${entry.arguments.map(bracketed).join(", ")})`;
+
+/** The equation as a person writes it: names for braces, real signs for * and /. */
+export const equationInWords = (entry: WorksheetFunction): string =>
+  entry.equation
+    .replace(/\{(\w+)\}/g, "$1")
+    .replaceAll(" * ", " × ")
+    .replaceAll(" / ", " ÷ ")
+    .replaceAll(" - ", " − ");
+
+function shownAnswer(entry: WorksheetFunction): string {
+  const { gives } = entry.example;
+  if (!Array.isArray(gives)) return `<code>${text(String(gives))}</code>`;
+  const [head, ...rows] = gives as unknown[][];
+  const cells = (row: unknown[] = []) => row.map((cell) => text(String(cell)));
+  return rows.length === 0
+    ? `<code>${cells(head).join(" &nbsp; ")}</code>`
+    : table(
+        cells(head),
+        rows.map((row) => cells(row)),
+      );
+}
+
+const argumentRows = (entry: WorksheetFunction): string[][] =>
+  entry.arguments.map((argument) => [
+    `<code>${text(shownName(argument))}</code>`,
+    text(argument.says) + (argument.list ? " A range." : ""),
+    text(argument.allowed),
+    text(argument.whenLeftOut ?? "required"),
+  ]);
+
+export const functionPage = (entry: WorksheetFunction): string =>
+  page(
+    entry.id,
+    `
+<h1>${text(entry.id)}</h1>
+<p class="lead">${text(entry.summary)}</p>
+<p><code>=${text(signature(entry))}</code></p>
+<p>Gives: ${text(entry.result)}${entry.spills ? ". It spills into the cells beside and below, so it cannot stand inside a table" : ""}.</p>
+${entry.arguments.length > 0 ? `<h2>Arguments</h2>${table(["Argument", "What it is", "Allowed", "Left out"], argumentRows(entry))}` : ""}
+<h2>Equation</h2>
+<p><code>${text(equationInWords(entry))}</code></p>
+<h2>Example</h2>
+<p><code>${text(entry.example.formula)}</code> gives</p>
+${shownAnswer(entry)}
+<h2>Mind</h2>
+${list(entry.notes.map(text))}
+<h2>Sources</h2>
+${list(entry.sources.map((id) => text(sources[id])))}
+<p><a href="index.html">All functions</a> · <a href="cautions.html">Cautions</a></p>`,
+  );

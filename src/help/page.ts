@@ -1,0 +1,37 @@
+/** The frame every help page stands in, and the little HTML they need. */
+
+/** Text, safe inside HTML. */
+export const text = (raw: string): string =>
+  raw
+    .replaceAll("&", "&amp;")
+    .replaceAll("<", "&lt;")
+    .replaceAll(">", "&gt;")
+    .replaceAll('"', "&quot;");
+
+export const list = (items: readonly string[]): string =>
+  `<ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul>`;
+
+export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string => `
+<div class="wide"><table>
+<thead><tr>${head.map((cell) => `<th scope="col">${text(cell)}</th>`).join("")}</tr></thead>
+<tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`).join("\n")}</tbody>
+</table></div>`;
+
+/** Everything inside <main> is given; the frame adds title, way home and style. */
+export const page = (title: string, main: string): string => `<!doctype html>
+<html lang="en-GB">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'">
+<title>${text(title)} - Titrebook</title>
+<link rel="stylesheet" href="help.css">
+</head>
+<body>
+<header><a href="index.html">Titrebook help</a></header>
+<main>
+${main}
+</main>
+</body>
+</html>
+`;

@@ -1,0 +1,18 @@
+/** One small style sheet for the help pages: readable on a phone, dark where the reader's machine is. */
+export const styleSheet = `:root { color-scheme: light dark; --ink: #12262b; --paper: #fff; --line: #b9c8cb; --link: #0b4f5c; --wash: #eef4f4; }
+@media (prefers-color-scheme: dark) { :root { --ink: #e6eff0; --paper: #10191b; --line: #44585c; --link: #8fd0da; --wash: #1a2629; } }
+* { box-sizing: border-box; }
+body { margin: 0; font: 17px/1.55 system-ui, sans-serif; color: var(--ink); background: var(--paper); }
+header { padding: 0.8rem 1.2rem; border-bottom: 1px solid var(--line); }
+main { max-width: 62rem; margin: 0 auto; padding: 0.5rem 1.2rem 3rem; }
+h1 { font-size: 1.6rem; margin: 1rem 0 0.3rem; }
+h2 { font-size: 1.15rem; margin: 1.8rem 0 0.4rem; }
+.lead { font-size: 1.1rem; margin-top: 0; }
+a { color: var(--link); }
+code { font: 0.92em ui-monospace, monospace; background: var(--wash); padding: 0.1em 0.3em; border-radius: 3px; overflow-wrap: anywhere; }
+.wide { overflow-x: auto; }
+table { border-collapse: collapse; width: 100%; }
+th, td { text-align: left; vertical-align: top; padding: 0.45rem 0.7rem 0.45rem 0; border-bottom: 1px solid var(--line); }
+li { margin: 0.35rem 0; }
+@media print { header { display: none; } body { font-size: 11pt; } }
+`;
