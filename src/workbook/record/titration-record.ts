@@ -1,0 +1,41 @@
+/**
+ * One titration as it stands on the bench slip: what the pane collects, and what a row of the
+ * `Titrations` table is made of. Figures are exact as typed; the results are not here, since the row
+ * holds them as live formulas.
+ */
+import type { Exact } from "../../core/exact/exact";
+import type { Base } from "../../core/reference/bases";
+
+export interface OmittedReading {
+  /** 1 for Titre 1. */
+  readonly number: number;
+  readonly titre: Exact;
+  readonly reason: string;
+}
+
+export interface TitrationRecord {
+  /** Days since 30 December 1899, as a spreadsheet counts them. */
+  readonly date: number;
+  readonly lot: string;
+  readonly stage: "as received" | "dried" | "after acid step" | "blend";
+  readonly oil: string;
+  readonly operator: string;
+  readonly titrantBase: Base["name"];
+  readonly molarity: Exact;
+  readonly strengthSetBy: string;
+  readonly indicator: string;
+  readonly secondsHeld: number | undefined;
+  /** mL, by place 1 to 6; null where that reading was omitted or never taken. */
+  readonly titres: readonly (Exact | null)[];
+  /** mL, up to three; or the solvent was neutralised. */
+  readonly blanks: readonly Exact[] | "neutralised";
+  /** One mass for all, or one for each titre place, g. */
+  readonly masses: Exact | readonly (Exact | null)[];
+  /** Smallest difference read, mL. */
+  readonly titreStep: Exact | undefined;
+  /** Smallest difference weighed, g. */
+  readonly massStep: Exact | undefined;
+  readonly titrantPercent: Exact | undefined;
+  readonly omitted: readonly OmittedReading[];
+  readonly note: string;
+}
