@@ -1,11 +1,11 @@
-/** npm run docs: makes the generated part of the README. --check only says whether it is up to date. */
+/** npm run docs: makes the generated parts of the README. --check only says whether it is up to date. */
 import { readFileSync, writeFileSync } from "node:fs";
 import { catalogue } from "../functions/catalogue";
-import { withTable } from "../help/readme-table";
+import { withMadeParts } from "../help/readme";
 
 const path = new URL("../../README.md", import.meta.url);
 const written = readFileSync(path, "utf8");
-const made = withTable(written, catalogue);
+const made = withMadeParts(written, catalogue);
 
 if (made === written) {
   console.log("README.md is up to date.");
@@ -14,5 +14,5 @@ if (made === written) {
   process.exit(1);
 } else {
   writeFileSync(path, made);
-  console.log("README.md: the function table was made anew.");
+  console.log("README.md: function table and cautions were made anew.");
 }

@@ -1,0 +1,30 @@
+/** The parts of the README that are made: the function table and the cautions. */
+import type { WorksheetFunction } from "../functions/define";
+import { cautions } from "../workbook/words/cautions";
+import { signature } from "./function-page";
+
+const cell = (raw: string): string => raw.replaceAll("|", "\\|");
+
+const functionTable = (catalogue: readonly WorksheetFunction[]): string =>
+  [
+    "| function | gives | in |",
+    "| --- | --- | --- |",
+    ...catalogue.map(
+      (entry) => `| \`${signature(entry)}\` | ${cell(entry.summary)} | ${cell(entry.result)} |`,
+    ),
+  ].join("\n");
+
+const cautionList = (): string => cautions.map((caution) => `- ${caution}`).join("\n");
+
+/** What stands between a pair of marks is replaced. Throws when the marks are missing. */
+function between(readme: string, part: string, made: string): string {
+  const startMark = `<!-- ${part}: made by \`npm run docs\` -->`;
+  const start = readme.indexOf(startMark);
+  const end = readme.indexOf(`<!-- end of ${part} -->`);
+  if (start < 0 || end < start) throw new Error(`README.md has lost the marks around its ${part}`);
+  return `${readme.slice(0, start + startMark.length)}\n\n${made}\n\n${readme.slice(end)}`;
+}
+
+/** The README with its made parts made anew. */
+export const withMadeParts = (readme: string, catalogue: readonly WorksheetFunction[]): string =>
+  between(between(readme, "functions", functionTable(catalogue)), "cautions", cautionList());
