@@ -15,7 +15,8 @@ import type { Book, BookValue } from "../../workbook/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import { engineFunctions } from "./registration";
-import { type CellPlace, WorkbookCells } from "./workbook-cells";
+import type { CellPlace } from "./references";
+import { WorkbookCells } from "./workbook-cells";
 
 /** Text that starts with an equals sign is a formula; null empties the cell. */
 export type Typed = BookValue | null;
@@ -68,8 +69,8 @@ export class HeadlessWorkbook {
       .__getInjector()
       .get(ICommandService)
       .executeCommand(SetRangeValuesCommand.id, {
-        unitId: this.cells.workbook.getUnitId(),
-        subUnitId: this.cells.sheet(sheet)?.getSheetId(),
+        unitId: this.cells.names.unit,
+        subUnitId: this.cells.names.sheetId(sheet),
         range,
         value,
       });

@@ -7,22 +7,13 @@ import {
   type ICellData,
   type Injector,
   type IRange,
-  IUniverInstanceService,
   type Nullable,
   ObjectMatrix,
-  UniverInstanceType,
-  type Workbook,
-  type Worksheet,
 } from "@univerjs/core";
 import { ERROR_TYPE_SET, type ErrorType, FormulaDataModel } from "@univerjs/engine-formula";
 import { errorCell, type GivenCell } from "./cells";
-
-/** Counted from 0, as the engine does. */
-export interface CellPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
+import { areaOf, type CellPlace } from "./references";
+import { WorkbookNames } from "./workbook-names";
 
 function raw(cell: Nullable<ICellData>): GivenCell {
   const value = cell ? cell.v : null;
@@ -39,45 +30,35 @@ const covers = (range: IRange, row: number, column: number): boolean =>
   column <= range.endColumn;
 
 export class WorkbookCells {
+  readonly names: WorkbookNames;
   private readonly model: FormulaDataModel;
 
-  constructor(private readonly injector: Injector) {
+  constructor(injector: Injector) {
+    this.names = new WorkbookNames(injector);
     this.model = injector.get(FormulaDataModel);
   }
 
-  get workbook(): Workbook {
-    const workbook = this.injector
-      .get(IUniverInstanceService)
-      .getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
-    if (!workbook) throw new Error("No workbook is open.");
-    return workbook;
-  }
-
-  sheet(name: string): Worksheet | undefined {
-    return this.workbook.getSheetBySheetName(name) ?? undefined;
+  private stored({ sheet, row, column }: CellPlace): Nullable<ICellData> {
+    return this.names.sheet(sheet)?.getCellMatrix().getValue(row, column);
   }
 
   /** The raw value of a cell; null when it is empty. */
-  value({ sheet, row, column }: CellPlace): GivenCell {
-    const worksheet = this.sheet(sheet);
-    if (!worksheet) return null;
-    const stored = raw(worksheet.getCellMatrix().getValue(row, column));
+  value(place: CellPlace): GivenCell {
+    const stored = raw(this.stored(place));
     if (stored !== null) return stored;
-    const spilled = this.model.getArrayFormulaCellData();
-    return raw(spilled[this.workbook.getUnitId()]?.[worksheet.getSheetId()]?.[row]?.[column]);
+    const spilled = this.model.getArrayFormulaCellData()[this.names.unit];
+    return raw(spilled?.[this.names.sheetId(place.sheet)]?.[place.row]?.[place.column]);
   }
 
   /** The formula of a cell, with its equals sign; "" when it has none. */
   formula({ sheet, row, column }: CellPlace): string {
-    const id = this.sheet(sheet)?.getSheetId();
-    if (id === undefined) return "";
-    return this.model.getFormulaStringByCell(row, column, id, this.workbook.getUnitId()) ?? "";
+    const { unit } = this.names;
+    return this.model.getFormulaStringByCell(row, column, this.names.sheetId(sheet), unit) ?? "";
   }
 
   /** The cell whose spilled answer covers this one; for that cell itself, itself. */
   spilledFrom({ sheet, row, column }: CellPlace): CellPlace | undefined {
-    const id = this.sheet(sheet)?.getSheetId() ?? "";
-    const ranges = this.model.getArrayFormulaRange()[this.workbook.getUnitId()]?.[id];
+    const ranges = this.model.getArrayFormulaRange()[this.names.unit]?.[this.names.sheetId(sheet)];
     let found: CellPlace | undefined;
     new ObjectMatrix<IRange>(ranges ?? {}).forValue((anchorRow, anchorColumn, range) => {
       if (!covers(range, row, column)) return true;
@@ -85,5 +66,33 @@ export class WorkbookCells {
       return false;
     });
     return found;
+  }
+
+  /** The number format of a cell; undefined when it has none. */
+  format(place: CellPlace): string | undefined {
+    const styles = this.names.workbook.getStyles();
+    return styles.getStyleByCell(this.stored(place))?.n?.pattern;
+  }
+
+  /** What was written beside a cell when its book was made. */
+  note(place: CellPlace): string {
+    const cell = this.stored(place);
+    const note: unknown = cell ? cell.custom?.note : undefined;
+    return typeof note === "string" ? note : "";
+  }
+
+  /**
+   * The raw values a reference stands for, row by row, as seen from the cell whose formula holds it: the
+   * form in which the catalogue takes an argument. #REF! when it stands for nothing.
+   */
+  lookup(reference: string, from: CellPlace): GivenCell[][] {
+    const area = areaOf(reference, from, this.names);
+    if (!area) return [[errorCell("#REF!")]];
+    const { sheet, top, left, bottom, right } = area;
+    return Array.from({ length: bottom - top + 1 }, (_, row) =>
+      Array.from({ length: right - left + 1 }, (__, column) =>
+        this.value({ sheet, row: top + row, column: left + column }),
+      ),
+    );
   }
 }
