@@ -14,6 +14,7 @@ export default defineConfig({
             "tests/functions/**/*.test.ts",
             "tests/workbook/**/*.test.ts",
             "tests/taskpane/**/*.test.ts",
+            "tests/host/**/*.test.ts",
             "tests/published/**/*.test.ts",
             "tests/second-opinion/**/*.test.ts",
             "tests/rules/**/*.test.ts",

@@ -23,39 +23,57 @@ export type Question =
   | { readonly ask: "cells"; readonly block: Block }
   /** The cells a reference means, as written in a formula that stands in a given cell. */
   | { readonly ask: "reference"; readonly text: string; readonly from: Block }
-  /** A table by name. */
+  /** A table by name, in any case. */
   | { readonly ask: "table"; readonly name: string }
   /** Every sheet of the workbook. */
   | { readonly ask: "sheets" }
-  /** The selected cell. */
+  /** Every name of the workbook that a table could not take. */
+  | { readonly ask: "names" }
+  /** The selected cells. */
   | { readonly ask: "selection" };
 
+/** Answers hold results: whoever reads waits until a calculation under way is done. */
 export interface Cells {
   readonly kind: "cells";
   readonly block: Block;
   readonly values: readonly (readonly CellContent[])[];
   /** With the equals sign; "" where the cell holds no formula. */
   readonly formulas: readonly (readonly string[])[];
+  /** Number formats as the spreadsheet writes them; "General" where none was given. */
+  readonly formats: readonly (readonly string[])[];
 }
 
 export interface Table {
   readonly kind: "table";
   readonly name: string;
-  /** Headings included. */
+  /** Headings included, a row of totals left out. */
   readonly block: Block;
   readonly headings: readonly string[];
   /** Some of its rows are hidden by a filter. */
   readonly isFiltered: boolean;
+  /** A row of totals stands below its last row. */
+  readonly hasTotals: boolean;
+}
+
+export interface Sheet {
+  readonly name: string;
+  readonly isProtected: boolean;
+  /** The block that holds anything; undefined for an empty sheet. */
+  readonly used: Block | undefined;
 }
 
 export interface Sheets {
   readonly kind: "sheets";
-  readonly sheets: readonly {
-    readonly name: string;
-    readonly isProtected: boolean;
-    /** The block that holds anything; undefined for an empty sheet. */
-    readonly used: Block | undefined;
-  }[];
+  readonly sheets: readonly Sheet[];
+  /** Sheets can be neither added nor removed. */
+  readonly isProtected: boolean;
+}
+
+export interface Names {
+  readonly kind: "names";
+  readonly tables: readonly string[];
+  /** Defined names. */
+  readonly defined: readonly string[];
 }
 
 /** There is no such table, name or sheet. */
@@ -63,7 +81,7 @@ export interface Nothing {
   readonly kind: "nothing";
 }
 
-export type Found = Cells | Table | Sheets | Nothing;
+export type Found = Cells | Table | Sheets | Names | Nothing;
 
 /** One thing to do to the workbook. A list of them is one undo step. */
 export type Step =
@@ -71,7 +89,7 @@ export type Step =
   | {
       readonly do: "set-cells";
       readonly block: Block;
-      /** A text that begins with "=" is a formula only where `formulas` says so. */
+      /** As many rows, and in each as many cells, as the block has. */
       readonly contents: readonly (readonly Content[])[];
     }
   /** Make a block, headings in its first row, a table. */
@@ -87,7 +105,7 @@ export type Step =
   | { readonly do: "freeze-rows"; readonly sheet: string; readonly rows: number }
   /** What to type in a cell, shown beside it. */
   | { readonly do: "add-note"; readonly block: Block; readonly text: string }
-  /** Only these words may be typed in a block. */
+  /** Words to choose from in a block; others may be typed as well. */
   | { readonly do: "offer-words"; readonly block: Block; readonly words: readonly string[] }
   | { readonly do: "select"; readonly block: Block };
 
@@ -95,12 +113,14 @@ export type Content =
   | { readonly kind: "keep" }
   | {
       readonly kind: "value";
+      /** A text stays a text, whatever it begins with ("=1+1"); "" empties the cell. */
       readonly value: CellScalar;
       readonly format?: string;
       readonly style?: Style;
     }
   | {
       readonly kind: "formula";
+      /** With its equals sign, English names, commas. */
       readonly formula: string;
       readonly format?: string;
       readonly style?: Style;
@@ -109,28 +129,40 @@ export type Content =
 export type Style = "title" | "heading" | "input" | "calculated" | "words" | "caution";
 
 export type FaultCode =
+  /** The workbook takes no changes. */
   | "read-only"
   | "sheet-protected"
+  /** No sheet can be added. */
+  | "workbook-protected"
   | "table-filtered"
   | "target-not-empty"
   | "name-taken"
+  /** Somebody is typing in a cell. */
   | "being-edited"
+  /** No answer in time: whether it was done is not known. */
   | "no-answer"
+  /** This program cannot do it. */
   | "not-offered"
   | "failed";
 
-/** Why a verb did nothing. Whatever the fault, the workbook is as it was before. */
+/**
+ * Why a verb did nothing. Whatever the fault, the workbook is as it was before; only after
+ * "no-answer" to a write must one look.
+ */
 export interface Fault {
   readonly kind: "fault";
   readonly code: FaultCode;
-  /** What it concerns: a sheet, a table, an address. */
+  /** What it concerns: a sheet, a table, an address; "" when the host does not say. */
   readonly about: string;
 }
+
+export const fault = (code: FaultCode, about = ""): Fault => ({ kind: "fault", code, about });
 
 export const isFault = (value: unknown): value is Fault =>
   typeof value === "object" && value !== null && (value as { kind?: unknown }).kind === "fault";
 
 export interface Capabilities {
+  readonly kind: "capabilities";
   /** What the program is called in a sentence: "the workbench". */
   readonly program: string;
   readonly canWrite: boolean;
@@ -144,7 +176,7 @@ export type Event =
   { readonly event: "selection" } | { readonly event: "change"; readonly sheet: string };
 
 export interface Host {
-  capabilities(): Promise<Capabilities>;
+  capabilities(): Promise<Capabilities | Fault>;
   /** Answers in the order asked. */
   read(questions: readonly Question[]): Promise<readonly Found[] | Fault>;
   /** Does every step, or none; then one undo takes all of it back. */

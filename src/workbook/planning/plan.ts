@@ -1,0 +1,104 @@
+/**
+ * What recording would do to the workbook, as values a person can read before it is done: which cells,
+ * what is there now, what would be written. Nothing is written that is not in a plan.
+ */
+import type { Block, CellContent, Content, FaultCode, Step } from "../../host/port";
+
+/** One cell of the row that would be recorded. */
+export interface PlannedCell {
+  readonly block: Block;
+  /** As a person writes it: Titrations!K12. */
+  readonly address: string;
+  /** The heading of its column. */
+  readonly heading: string;
+  /** What is there now, as text; "" when the cell is empty. */
+  readonly now: string;
+  readonly content: Content;
+  /** What would be there, as text: "2.90", "2026-05-04", a formula; "" when it would be emptied. */
+  readonly shown: string;
+  /** Something is there now that would be lost: written only when this address is confirmed. */
+  readonly mustConfirm: boolean;
+}
+
+export type RemarkCode =
+  /** A cell holds something that would be overwritten. */
+  | "cell-not-empty"
+  /** The row holds something in a column that is not ours; it stays. */
+  | "kept-in-row"
+  /** The table has no column for a figure of the record: it is not recorded. */
+  | "column-missing"
+  /** A column of that name holds another formula: the row gets that one. */
+  | "own-formula"
+  /** A column of that name holds typed figures: no formula is written into it. */
+  | "no-formula"
+  /** The last row holds the same titration. */
+  | "recorded-before"
+  /** The sheet's name was taken: another is used. */
+  | "other-sheet-name";
+
+/** Something to know before recording. */
+export interface Remark {
+  readonly code: RemarkCode;
+  readonly sentence: string;
+  /** Recording waits until this is confirmed: an address, or "recorded-before". */
+  readonly confirm?: string;
+}
+
+export interface Plan {
+  readonly kind: "plan";
+  /** In one sentence: where the row goes, and what is made for it. */
+  readonly summary: string;
+  /** The row of the record, one cell for each heading of ours that the table has. */
+  readonly cells: readonly PlannedCell[];
+  /** What else is made, in words, when there is no table yet. Empty otherwise. */
+  readonly makes: readonly string[];
+  readonly remarks: readonly Remark[];
+  /** What must be confirmed before it is written; empty when nothing stands in the way. */
+  readonly mustConfirm: readonly string[];
+  /** The record's row, all columns of the table. */
+  readonly row: Block;
+  /** For the host: one undo step. */
+  readonly steps: readonly Step[];
+  /** Two plans with the same one would do the same to the same workbook. */
+  readonly fingerprint: string;
+}
+
+/** Nothing can be planned, or nothing was done. The workbook is as it was. */
+export interface Refusal {
+  readonly kind: "refused";
+  readonly code: FaultCode;
+  /** What happened and what to do. */
+  readonly sentence: string;
+}
+
+/** What a person has seen and agreed to. */
+export interface Confirmed {
+  /** Of the plan that was shown. */
+  readonly fingerprint: string;
+  /** Out of that plan's `mustConfirm`. */
+  readonly agreed: readonly string[];
+}
+
+/** A cell that was read back and is not as it was written. */
+export interface Difference {
+  readonly address: string;
+  readonly heading: string;
+  readonly sentence: string;
+}
+
+export type RecordOutcome =
+  /** In the workbook, and read back. */
+  | {
+      readonly kind: "recorded";
+      readonly plan: Plan;
+      /** Empty when every cell holds what was written. */
+      readonly differences: readonly Difference[];
+      /** What the calculated cells show, by heading. */
+      readonly results: Readonly<Record<string, CellContent>>;
+      readonly sentence: string;
+    }
+  /** Nothing was written: this plan has not been agreed to, or the workbook has changed since. */
+  | { readonly kind: "to-confirm"; readonly plan: Plan; readonly sentence: string }
+  | Refusal
+  /** The host did not say whether it wrote, and the row cannot be read. */
+  | { readonly kind: "not-known"; readonly plan: Plan; readonly sentence: string };
