@@ -14,6 +14,10 @@ import { NEUTRALISER } from "./batch/neutraliser";
 import { SOAP } from "./batch/soap";
 import type { WorksheetFunction } from "./define";
 import { CONCORDANT } from "./replicates/concordant";
+import { OUTLIERS } from "./replicates/outliers";
+import { REPLICATES } from "./replicates/replicates";
+import { SPREAD } from "./replicates/spread";
+import { VERDICT } from "./replicates/verdict";
 import { MOLARITY } from "./titrant/molarity";
 import { MOLARITYFROMKHP } from "./titrant/molarity-from-khp";
 import { TEMPERATURECORRECTED } from "./titrant/temperature-corrected";
@@ -26,6 +30,8 @@ import { FFAFROMACIDVALUE } from "./titration/ffa-from-acid-value";
 import { FFAPERCENT } from "./titration/ffa-percent";
 import { MEANACIDVALUE } from "./titration/mean-acid-value";
 import { PERLITRE } from "./titration/per-litre";
+import { BUDGET } from "./uncertainty/budget";
+import { FFAUNCERTAINTY } from "./uncertainty/ffa-uncertainty";
 
 /** In a cell every function is called TITRE.ID. */
 export const namespace = "TITRE";
@@ -48,7 +54,13 @@ export const catalogue: readonly WorksheetFunction[] = [
   OILMASS,
   CHARGEPERCENT,
   MOLARRATIO,
+  OUTLIERS,
+  VERDICT,
   CONCORDANT,
+  SPREAD,
+  REPLICATES,
+  FFAUNCERTAINTY,
+  BUDGET,
   NEUTRALISER,
   CATALYST,
   CATALYSTFROMFFA,

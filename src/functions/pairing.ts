@@ -6,7 +6,8 @@ import { pairs, type PairWords, type Slot } from "../core/titration/pairs";
 import type { List } from "./arguments";
 import { isLine, placeIn } from "./cells/grid";
 
-const isOneCell = (list: Pick<List<Unit>, "rows" | "columns">): boolean =>
+/** One cell, which serves every partner. */
+export const isOneCell = (list: Pick<List<Unit>, "rows" | "columns">): boolean =>
   list.rows * list.columns === 1;
 
 /**

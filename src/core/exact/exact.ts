@@ -29,6 +29,12 @@ export function exact(value: string | number): Exact {
   return new ExactDecimal(plain ? value : value.toPrecision(15));
 }
 
+/**
+ * A double worked out here (a square root, a Student t), with every digit it has: it is not a reading
+ * and owes nothing to the 15 digits a cell shows.
+ */
+export const computed = (value: number): Exact => new ExactDecimal(value);
+
 export const zero: Exact = exact(0);
 export const one: Exact = exact(1);
 export const hundred: Exact = exact(100);

@@ -10,12 +10,29 @@ export interface Place {
   readonly column: number;
 }
 
+/** What can make a formula's text unreadable. */
+export type FormulaTrouble =
+  | "empty"
+  | "too-long"
+  | "too-deep"
+  | "text-not-closed"
+  | "bracket-not-closed"
+  | "value-missing"
+  | "operator-missing"
+  | "stray"
+  | "unreadable"
+  | "not-a-reference"
+  | "not-a-constant"
+  | "uneven-rows"
+  | "number-too-large";
+
 export type ProblemFields =
   // not filled in, or not enough data: #N/A
   | { code: "not-filled-in"; argument: string; called: string }
   | { code: "no-blank" }
   | { code: "too-few"; argument: string; called: string; given: number; needed: number }
   | { code: "not-available"; argument: string; place?: Place | undefined }
+  | { code: "too-many-replicates"; scatter: Exact; halfWidth: Exact; most: number }
   // wrong: #VALUE!
   | { code: "not-a-number"; argument: string; given: string; place?: Place | undefined }
   | { code: "error-cell"; argument: string; error: string; place?: Place | undefined }
@@ -43,7 +60,13 @@ export type ProblemFields =
   | { code: "equal-lots"; acidValue: Exact }
   | { code: "target-outside"; target: Exact; low: Exact; high: Exact }
   | { code: "no-triglyceride-left"; acidValue: Exact; limit: Exact }
-  | { code: "too-large-to-show" };
+  | { code: "too-large-to-show" }
+  // a formula as text; `at` counts characters from 1
+  | { code: "broken-formula"; trouble: FormulaTrouble; at: number; found: string }
+  | { code: "unknown-function"; given: string }
+  | { code: "too-many-arguments"; called: string; given: number; most: number }
+  | { code: "no-call"; given: string }
+  | { code: "no-figure"; given: string };
 
 export type ProblemCode = ProblemFields["code"];
 
@@ -64,6 +87,7 @@ const notFilledIn: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   "no-blank",
   "too-few",
   "not-available",
+  "too-many-replicates",
 ]);
 
 /** Nothing is wrong, something is still missing: shown as #N/A, which charts skip. */

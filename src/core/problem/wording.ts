@@ -3,7 +3,7 @@
  * 200 characters that names the argument, what was given and what is allowed.
  */
 import { shown, shownAbove } from "../exact/shown";
-import type { Place, Problem, ProblemFields } from "./problem";
+import type { FormulaTrouble, Place, Problem, ProblemFields } from "./problem";
 
 const longestQuote = 40;
 
@@ -18,6 +18,22 @@ const at = (place: Place | undefined): string =>
 
 const withUnit = (figure: string, unit: string): string => (unit ? `${figure} ${unit}` : figure);
 
+const formulaTroubles: Record<FormulaTrouble, string> = {
+  empty: "there is nothing in it",
+  "too-long": "it is longer than the 8,192 characters a cell can hold",
+  "too-deep": "it is nested too deeply",
+  "text-not-closed": "a text is opened there and not closed",
+  "bracket-not-closed": "a bracket is opened there and not closed",
+  "value-missing": "a value, a reference or a function should stand there",
+  "operator-missing": "an operator or a comma should stand there",
+  stray: "it does not belong there",
+  unreadable: "it is not part of any formula",
+  "not-a-reference": "a reference should stand there",
+  "not-a-constant": "only figures, texts, TRUE, FALSE and errors may stand in braces",
+  "uneven-rows": "the rows in braces differ in length",
+  "number-too-large": "the number is too large",
+};
+
 type Wording = {
   [Code in ProblemFields["code"]]: (fields: Extract<ProblemFields, { code: Code }>) => string;
 };
@@ -28,6 +44,8 @@ const wording: Wording = {
   "too-few": (p) =>
     `Not enough data yet: ${p.argument} has ${p.given} ${p.called}${p.given === 1 ? "" : "s"}, ${p.needed} or more are needed.`,
   "not-available": (p) => `${p.argument}${at(p.place)} holds #N/A: it is not available yet.`,
+  "too-many-replicates": (p) =>
+    `More than ${p.most} titrations would be needed for ±${shown(p.halfWidth)} mL at a scatter of ${shown(p.scatter)} mL: find what scatters them first.`,
   "not-a-number": (p) => `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one.`,
   "error-cell": (p) => `${p.argument}${at(p.place)} holds ${p.error}: put that cell right first.`,
   "not-one-cell": (p) =>
@@ -61,6 +79,13 @@ const wording: Wording = {
     `acidValue is ${shown(p.acidValue)}; above ${shown(p.limit.toSignificantDigits(4))} no triglyceride is left to react with methanol.`,
   "too-large-to-show": () =>
     "The result is too large for a cell: check the units and the size of each argument.",
+  "broken-formula": (p) =>
+    `The formula cannot be read at character ${p.at}${p.found ? `, ${quoted(p.found)}` : ""}: ${formulaTroubles[p.trouble]}.`,
+  "unknown-function": (p) => `There is no function ${quoted(p.given)}: check its spelling.`,
+  "too-many-arguments": (p) =>
+    `${p.called} takes ${p.most} arguments at most, and ${p.given} were given.`,
+  "no-call": (p) => `${quoted(p.given)} calls no TITRE function.`,
+  "no-figure": (p) => `${quoted(p.given)} has no value here: write the figure in its place.`,
 };
 
 /** The sentence for a problem. */

@@ -23,6 +23,13 @@ export const sources = {
   byHand: "By hand",
   grubbs: "ISO 5725-2:2019, 7.3.4; ASTM E178",
   gum: "JCGM 100:2008 (GUM)",
+  nistHandbook: "NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.5.17.1",
+  nistStrd: "NIST Statistical Reference Datasets (StRD), univariate",
+  astmE178: "ASTM E178, breaking strengths (commonly cited)",
+  iso5725Table: "ISO 5725-2:1994, Table 5 (commonly cited)",
+  iso5725Range: "ISO 5725-6:1994, Table 1 (commonly cited)",
+  dixon: "Rorabacher, Analytical Chemistry 63 (1991) 139; McBane, J. Stat. Soft. 16(3) (2006)",
+  studentTable: "JCGM 100:2008, Table G.2 (commonly cited)",
 } as const;
 
 export type SourceId = keyof typeof sources;

@@ -1,0 +1,63 @@
+/** The arguments OUTLIERS, VERDICT and SPREAD share, and the replicates they describe. */
+import { type Outcome, isProblem } from "../../core/problem/problem";
+import { type Millilitre, type Percent, quantity } from "../../core/quantity/quantity";
+import { limits } from "../../core/reference/limits";
+import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
+import { list, type List, optionalList, optionalNumber } from "../arguments";
+import { isOneCell, pairLists } from "../pairing";
+
+export const readings = list(
+  limits.reading,
+  "reading",
+  "The replicate readings, mL. Empty cells are ignored.",
+);
+
+export const step = optionalNumber(
+  limits.step,
+  "the coarsest usual step that fits all readings as typed",
+  undefined,
+  "The smallest difference you read to, mL: the graduation, or half of it if you estimate.",
+);
+
+export const confidencePercent = optionalNumber(
+  limits.confidence,
+  "95",
+  quantity("%", "95"),
+  "Confidence in percent: 95, not 0.95.",
+);
+
+export const ownMasses = optionalList(
+  limits.sampleMass,
+  "one sample mass served all",
+  "Grams of oil in each titration, in the same order: unequal samples then compare.",
+);
+
+export const replicateArguments = { readings, step, confidencePercent, sampleMasses: ownMasses };
+
+export interface Given {
+  readonly readings: List<"mL">;
+  readonly step: Millilitre | undefined;
+  readonly confidencePercent: Percent;
+  readonly sampleMasses: List<"g"> | undefined;
+}
+
+/** One mass for all changes nothing, so only a range of masses is paired with the readings. */
+export function setOf(given: Given): Outcome<ReplicateSet> {
+  const { readings: list, step: read, confidencePercent: confidence, sampleMasses } = given;
+  if (sampleMasses === undefined || isOneCell(sampleMasses)) {
+    return replicateSet(list.filled, read, confidence);
+  }
+  const pairs = pairLists(
+    list,
+    sampleMasses,
+    {
+      first: "reading",
+      second: "sample mass",
+      advice: "each needs the other, or leave sampleMasses out",
+    },
+    ["readings", "sampleMasses"],
+  );
+  if (isProblem(pairs)) return pairs;
+  const samples = pairs.filter((pair) => pair !== null);
+  return replicateSet(list.filled, read, confidence, samples);
+}

@@ -1,0 +1,86 @@
+import { computed, exact } from "../../core/exact/exact";
+import { mean } from "../../core/exact/lists";
+import { isProblem } from "../../core/problem/problem";
+import { outlierTest, type ReplicateSet } from "../../core/replicates/outlier-test";
+import { scatterOf } from "../../core/replicates/spread";
+import { verdict } from "../../core/replicates/verdict";
+import { type ResultTable, worksheetFunction } from "../define";
+import { replicateArguments, setOf } from "./replicate-set";
+
+/** Where a figure cannot be had, a word: the rest of the table still spills. */
+const noSpread = "one reading: no spread";
+const noTest = "no test";
+
+const scatterRows = (set: ReplicateSet): ResultTable => {
+  const scatter = scatterOf(set);
+  const figure = (value: number | undefined) => (value === undefined ? noSpread : computed(value));
+  return [
+    ["standard deviation, mL", figure(scatter?.deviation)],
+    ["relative standard deviation, %", figure(scatter?.relative)],
+    ["range, mL", scatter?.range ?? noSpread],
+    [
+      `half-width of the ${set.confidence.toString()} % interval, scatter alone, mL`,
+      figure(scatter?.halfWidth),
+    ],
+  ];
+};
+
+const testRows = (set: ReplicateSet): ResultTable => {
+  const found = outlierTest(set);
+  const figure = (value: number | undefined) => (value === undefined ? noTest : computed(value));
+  return [
+    ["reading tested, mL", found?.reading ?? noTest],
+    ["G", figure(found?.plain)],
+    ["G with graduation", figure(found?.graduated)],
+    ["critical G", figure(found?.critical)],
+    ["p, two-sided", figure(found?.probability)],
+  ];
+};
+
+export const SPREAD = worksheetFunction(
+  "SPREAD",
+  "The replicates in figures: mean, scatter, range, interval, outlier test and verdict.",
+  replicateArguments,
+  (given) => {
+    const set = setOf(given);
+    if (isProblem(set)) return set;
+    return [
+      ["readings", exact(set.judged.length)],
+      ["mean, mL", mean(set.judged)],
+      ...scatterRows(set),
+      ...testRows(set),
+      ["verdict", verdict(set)],
+    ];
+  },
+  {
+    result: "label and figure, row by row",
+    spills: true,
+    equation: "mean, s, s / mean, range, t s / sqrt(n), G, p of {readings}",
+    notes: [
+      "With sampleMasses every reading is first brought to the mean sample mass: reading x mean mass / own mass.",
+      "G and its p are the plain test, as published. G with graduation is what is compared with the critical G.",
+      "The interval counts the scatter alone: see BUDGET for graduation, weighing and titrant.",
+    ],
+    example: {
+      formula: "=TITRE.SPREAD({2.4,2.5,2.45})",
+      gives: [
+        ["readings", 3],
+        ["mean, mL", 2.45],
+        ["standard deviation, mL", 0.05],
+        ["relative standard deviation, %", 2.0408163265306123],
+        ["range, mL", 0.1],
+        ["half-width of the 95 % interval, scatter alone, mL", 0.124206885587517],
+        ["reading tested, mL", 2.4],
+        ["G", 1],
+        ["G with graduation", 0.9258200997725514],
+        ["critical G", 1.15430485134404],
+        ["p, two-sided", 1],
+        [
+          "verdict",
+          "2.40 mL lies farthest out (G 0.9258, limit 1.1543 at 95 %): keep all three; they cannot settle it, and a fourth titre settles more than any test.",
+        ],
+      ],
+    },
+    sources: ["grubbs", "gum"],
+  },
+);

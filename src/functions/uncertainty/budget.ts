@@ -1,0 +1,117 @@
+import { computed } from "../../core/exact/exact";
+import { isProblem } from "../../core/problem/problem";
+import { adviceInWords, bestChange } from "../../core/uncertainty/advice";
+import type { BenchFigures } from "../../core/uncertainty/bench";
+import { combined } from "../../core/uncertainty/combine";
+import { asFfa, type Contribution, contributions } from "../../core/uncertainty/contributions";
+import { expand } from "../../core/uncertainty/expanded";
+import { normal95 } from "../../core/uncertainty/standard-uncertainty";
+import { type Result, type ResultTable, worksheetFunction } from "../define";
+import { benchOf, titrationArguments } from "./titration";
+
+const header: Result[] = [
+  "source",
+  "value",
+  "unit",
+  "standard uncertainty",
+  "as % FFA",
+  "share of variance, %",
+];
+
+/** A part's share of the variance, percent. */
+const shareOf = (part: number, whole: number): Result => computed(100 * (part / whole) ** 2);
+
+const rowOf =
+  (whole: number) =>
+  (part: Contribution): Result[] => [
+    part.source,
+    part.value === undefined ? "neutralised" : computed(part.value),
+    part.value === undefined ? "" : part.unit,
+    computed(part.standard),
+    computed(asFfa(part)),
+    shareOf(asFfa(part), whole),
+  ];
+
+/** What the parts come to: each closing row has its factor, and its uncertainty as % FFA. */
+function closing(bench: BenchFigures, whole: number): ResultTable {
+  const { halfWidth, scatter, rest, t } = expand(bench);
+  const advice = bestChange(bench);
+  const freedom = `t for ${bench.freedom} degree${bench.freedom === 1 ? "" : "s"} of freedom`;
+  return [
+    [
+      "scatter part, and its t",
+      computed(t),
+      freedom,
+      "",
+      computed(scatter),
+      shareOf(scatter, whole),
+    ],
+    [
+      "rest, and its factor",
+      computed(normal95),
+      "normal",
+      "",
+      computed(rest),
+      shareOf(rest, whole),
+    ],
+    ["FFA, and its expanded uncertainty", computed(bench.ffa), "%", "", computed(halfWidth), ""],
+    [
+      "the step that would lower it most",
+      adviceInWords(advice),
+      "",
+      "",
+      computed(advice.after),
+      "",
+    ],
+  ];
+}
+
+function budget(bench: BenchFigures): ResultTable {
+  const parts = contributions(bench);
+  const whole = combined(parts.map(asFfa));
+  return [header, ...parts.map(rowOf(whole)), ...closing(bench, whole)];
+}
+
+export const BUDGET = worksheetFunction(
+  "BUDGET",
+  "Where the uncertainty of the % FFA comes from, row by row, and what to improve first.",
+  titrationArguments,
+  (given) => {
+    const bench = benchOf(given);
+    return isProblem(bench) ? bench : budget(bench);
+  },
+  {
+    result: "source, value, unit, standard uncertainty, as % FFA, share of variance",
+    spills: true,
+    equation: "u(FFA)^2 = sum((dFFA/dx * u(x))^2)",
+    notes: [
+      "Scatter is expanded by Student t, everything else by 1.96, and the two are added as squares.",
+      "The advice works the uncertainty out anew with one thing improved at a time: a tenth of the balance step, half the burette step, one more titre, one more blank, ten times the sample (where that is at most 56.4 g and 50 mL), a standardised titrant.",
+    ],
+    example: {
+      formula: '=TITRE.BUDGET({2.45,2.45,2.45},"neutralised",0.1,{7.05},0.1,0.01)',
+      gives: [
+        ["source", "value", "unit", "standard uncertainty", "as % FFA", "share of variance, %"],
+        ["titre scatter", 2.45, "mL", 0, 0, 0],
+        ["blank scatter", "neutralised", "", 0, 0, 0],
+        ["titre reading", 2.45, "mL", 0.0408248290463863, 0.0163299316185545, 99.8793771015438],
+        ["blank reading", "neutralised", "", 0, 0, 0],
+        ["titrant", 0.1, "mol/L", 0, 0, 0],
+        ["weighing", 7.05, "g", 0.00408248290463863, 0.000567494077524235, 0.120622898456218],
+        ["sample by volume", 7.05, "g", 0, 0, 0],
+        ["scatter part, and its t", 4.30265272974946, "t for 2 degrees of freedom", "", 0, 0],
+        ["rest, and its factor", 1.959963984540054, "normal", "", 0.016339789355885, 100],
+        ["FFA, and its expanded uncertainty", 0.98, "%", "", 0.0320253986525055, ""],
+        [
+          "the step that would lower it most",
+          "A burette read to 0.05 mL would bring ±0.032 to ±0.016 % FFA; nothing else helps as much.",
+          "",
+          "",
+          0.0160416456360647,
+          "",
+        ],
+      ],
+    },
+    sources: ["gum", "quam", "aocsCa5a"],
+  },
+);
