@@ -1,0 +1,41 @@
+import { sources } from "../../core/reference/sources";
+import { type Result, type ResultTable, worksheetFunction } from "../define";
+import { type Check, run } from "./checks/check";
+import { statisticsChecks } from "./checks/statistics";
+import { titrationChecks } from "./checks/titration";
+import { uncertaintyChecks } from "./checks/uncertainty";
+
+/** Published and exact figures, titration first. */
+export const checks: readonly Check[] = [
+  ...titrationChecks,
+  ...uncertaintyChecks,
+  ...statisticsChecks,
+];
+
+const header: Result[] = ["check", "source", "expected", "computed here", "agrees"];
+
+const row = (check: Check): Result[] => {
+  const { expected, ours, agrees } = run(check);
+  const source = sources[check.source] + (check.where ? `: ${check.where}` : "");
+  return [check.check, source, expected, ours, agrees];
+};
+
+const table = (): ResultTable => [header, ...checks.map(row)];
+
+export const CHECKS = worksheetFunction(
+  "CHECKS",
+  "Published and exact figures beside what this workbook computes, with their sources.",
+  {},
+  table,
+  {
+    result: "check, source, expected, computed here, agrees",
+    spills: true,
+    equation: "expected = computed here",
+    notes: [
+      "Agrees means that the figure computed here rounds to the printed one, or lies within the difference the row states.",
+      "Computed anew by the functions in your own workbook each time: nothing is copied from a list of answers.",
+    ],
+    example: { formula: "=TITRE.CHECKS()", gives: [] },
+    sources: ["iso660", "aocsCa5a", "en14104", "quam", "gum", "nistHandbook", "nistStrd"],
+  },
+);
