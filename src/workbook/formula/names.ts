@@ -1,0 +1,25 @@
+/** The names of functions, as cells show them and as files hold them. */
+import { namespace } from "../../functions/catalogue";
+import type { Call } from "./tree";
+
+/** Marks a file puts before functions newer than the file format. */
+const fileMarks = /^(?:_xlfn\.|_xlws\.|_xludf\.)+/i;
+
+/** STDEV.S for _xlfn.STDEV.S; FILTER for _xlfn._xlws.FILTER. In capitals. */
+export const plainName = (written: string): string => written.replace(fileMarks, "").toUpperCase();
+
+/** How files hold a function of an add-in: the dot of the namespace becomes a low line. */
+export const storedName = (id: string): string => `_xldudf_${namespace}_${id}`;
+
+const shown = new RegExp(`^${namespace}\\.([A-Z][A-Z0-9]*)$`, "i");
+const stored = new RegExp(`^_xldudf_${namespace}_([A-Z][A-Z0-9]*)$`, "i");
+/** Another add-in can make a file hold ours as a link: [2]!_xldudf_... */
+const numberedLink = /^'?\[\d+\]'?!$/;
+
+/** The id of one of our functions from its name, in either spelling and any case: DOSE. */
+export const titreIdOf = (written: string): string | undefined =>
+  (shown.exec(written) ?? stored.exec(written))?.[1]?.toUpperCase();
+
+/** The id of the function of ours that a call calls, whether or not there is one of that name. */
+export const titreCallId = (call: Call): string | undefined =>
+  call.link === "" || numberedLink.test(call.link) ? titreIdOf(call.name) : undefined;
