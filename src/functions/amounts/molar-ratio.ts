@@ -25,7 +25,7 @@ export const MOLARRATIO = worksheetFunction(
     notes: [
       "20 % by volume is 4.78 to 1, not 6 to 1. The reaction itself uses 3 to 1; 6 to 1 is the usual excess (commonly cited).",
     ],
-    example: { formula: "=TITRE.MOLARRATIO(20)", gives: 4.7802498 },
+    example: { formula: "=TITRE.MOLARRATIO(20)", gives: 4.7802526 },
     sources: ["handbook", "codex", "freedman"],
   },
 );

@@ -1,8 +1,7 @@
 import { methanolVolume } from "../../core/batch/methanol";
-import { quantity } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
 import { optionalNumber } from "../arguments";
-import { oilMass } from "../common";
+import { molarRatio, oilMass } from "../common";
 import { worksheetFunction } from "../define";
 import { oil } from "../words";
 
@@ -11,12 +10,7 @@ export const METHANOL = worksheetFunction(
   "Litres of methanol at 20 C for a batch, by molar ratio to the triglyceride.",
   {
     oilMass,
-    molarRatio: optionalNumber(
-      limits.molarRatio,
-      "6",
-      quantity("mol/mol", "6"),
-      "Moles of methanol per mole of triglyceride.",
-    ),
+    molarRatio,
     acidValue: optionalNumber(
       limits.acidValue,
       "no acid",
@@ -34,7 +28,7 @@ export const METHANOL = worksheetFunction(
       "The ratio belongs to the triglyceride that is left once the acid is taken off.",
       "Methanol is poisonous and burns with a flame that is hard to see: follow its safety data sheet.",
     ],
-    example: { formula: "=TITRE.METHANOL(100,3,,0.9)", gives: 13.717651 },
+    example: { formula: "=TITRE.METHANOL(100,3,,0.9)", gives: 13.717637 },
     sources: ["freedman", "handbook", "codex"],
   },
 );
