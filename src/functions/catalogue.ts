@@ -4,6 +4,7 @@ import { MOLARRATIO } from "./amounts/molar-ratio";
 import { OILMASS } from "./amounts/oil-mass";
 import { SAMPLEGRAMS } from "./amounts/sample-grams";
 import { SAMPLETOWEIGH } from "./amounts/sample-to-weigh";
+import { BATCH } from "./batch/batch";
 import { BLEND } from "./batch/blend";
 import { BLENDEDACIDVALUE } from "./batch/blended-acid-value";
 import { CATALYST } from "./batch/catalyst";
@@ -11,7 +12,10 @@ import { CATALYSTFROMFFA } from "./batch/catalyst-from-ffa";
 import { DOSE } from "./batch/dose";
 import { METHANOL } from "./batch/methanol";
 import { NEUTRALISER } from "./batch/neutraliser";
+import { PRETREATMENT } from "./batch/pretreatment";
+import { ROUTE } from "./batch/route";
 import { SOAP } from "./batch/soap";
+import { WHATIF } from "./batch/what-if";
 import type { WorksheetFunction } from "./define";
 import { CONCORDANT } from "./replicates/concordant";
 import { OUTLIERS } from "./replicates/outliers";
@@ -31,6 +35,7 @@ import { FFAPERCENT } from "./titration/ffa-percent";
 import { MEANACIDVALUE } from "./titration/mean-acid-value";
 import { PERLITRE } from "./titration/per-litre";
 import { BUDGET } from "./uncertainty/budget";
+import { CHECKS } from "./uncertainty/checks";
 import { FFAUNCERTAINTY } from "./uncertainty/ffa-uncertainty";
 
 /** In a cell every function is called TITRE.ID. */
@@ -69,6 +74,11 @@ export const catalogue: readonly WorksheetFunction[] = [
   SOAP,
   BLEND,
   BLENDEDACIDVALUE,
+  ROUTE,
+  PRETREATMENT,
+  BATCH,
+  WHATIF,
+  CHECKS,
 ];
 
 const byId = new Map(catalogue.map((entry) => [entry.id, entry]));

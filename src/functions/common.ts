@@ -52,6 +52,13 @@ export const limitFfaPercent = optionalNumber(
   "No dose above this % FFA, as oleic. A higher figure says you mean to go on.",
 );
 
+export const molarRatio = optionalNumber(
+  limits.molarRatio,
+  "6",
+  quantity("mol/mol", "6"),
+  "Moles of methanol per mole of triglyceride.",
+);
+
 export const temperature = optionalNumber(
   limits.temperature,
   "20 C",

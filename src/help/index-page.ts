@@ -1,7 +1,7 @@
 /** The first page of the help site: what there is, and how a cell says that something is missing. */
 import type { WorksheetFunction } from "../functions/define";
 import { helpPageName } from "../functions/metadata";
-import { cautions } from "../workbook/words/cautions";
+import { cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
 import { list, page, table, text } from "./page";
 

@@ -1,6 +1,6 @@
 /** The parts of the README that are made: the function table and the cautions. */
 import type { WorksheetFunction } from "../functions/define";
-import { cautions } from "../workbook/words/cautions";
+import { cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
 
 const cell = (raw: string): string => raw.replaceAll("|", "\\|");

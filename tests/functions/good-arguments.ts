@@ -50,6 +50,9 @@ const byName: Record<string, unknown> = {
   targetAcidValue: 4,
   acidValues: [[10, 1]],
   masses: [[100, 200]],
+  waterPercent: 0.05,
+  acidAssayPercent: 96,
+  amounts: [[50, 100, 200]],
 };
 
 export function goodArguments(id: string): unknown[] {

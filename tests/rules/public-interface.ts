@@ -38,5 +38,11 @@ export const publicInterface: Record<string, string> = {
   SOAP: "oilMass, acidValue, base",
   BLEND: "acidValueA, acidValueB, targetAcidValue",
   BLENDEDACIDVALUE: "acidValues:list, masses:list",
+  ROUTE: "acidValue, [waterPercent], [limitFfaPercent]",
+  PRETREATMENT: "oilMass, acidValue, base, assayPercent, [acidAssayPercent]",
+  BATCH:
+    "oilMass, acidValue, base, assayPercent, baseCharge, [molarRatio], [oil], [limitFfaPercent]",
+  WHATIF:
+    "amounts:list, unit, acidValues:list, base, assayPercent, baseCharge, [oil], [limitFfaPercent]",
   CHECKS: "",
 };

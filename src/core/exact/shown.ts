@@ -14,3 +14,12 @@ export function shownAbove(value: Exact, limit: Exact): string {
   }
   return shown(value);
 }
+
+/** The same below a limit: 4.9998 beside an edge of 5, never 5. */
+export function shownBelow(value: Exact, limit: Exact): string {
+  for (let digits = 3; digits < 12; digits += 1) {
+    const short = value.toSignificantDigits(digits);
+    if (short.lt(limit)) return shown(short);
+  }
+  return shown(value);
+}

@@ -14,6 +14,9 @@ export const sources = {
     "Noureddini, Teoh, Clements, JAOCS 69 (1992) 1184: density falls with temperature (slope commonly cited)",
   vanGerpen: "Van Gerpen and others, NREL/SR-510-36244 (2004) (commonly cited)",
   freedman: "Freedman, Pryde, Mounts, JAOCS 61 (1984) 1638 (commonly cited)",
+  ma: "Ma, Clements, Hanna, Trans. ASAE 41 (1998) 1261",
+  kombe: "Kombe and others, Advances in Chemical Engineering and Science 3 (2013), review",
+  canakci: "Canakci, Van Gerpen, Trans. ASAE 44 (2001) 1429 (amounts commonly cited)",
   internationalYard:
     "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly; US gallon = 231 cubic inches",
   imperialGallon: "UK Weights and Measures Act 1985: 1 gallon = 4.54609 L exactly",

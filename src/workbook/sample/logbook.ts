@@ -3,7 +3,7 @@ import type { Book, BookCell, BookSheet } from "../book";
 import { batches } from "../tables/batches";
 import { tableSheet } from "../tables/sheet";
 import { titrations } from "../tables/titrations";
-import { cautions } from "../words/cautions";
+import { cautions } from "../../core/batch/cautions";
 import { batchEntries, titrationEntries } from "./entries";
 
 const line = (value: string, style: BookCell["style"] = "words"): BookCell[] => [{ value, style }];

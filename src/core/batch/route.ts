@@ -1,0 +1,75 @@
+import { exact } from "../exact/exact";
+import { atLeast, atMost } from "../exact/compare";
+import { shown, shownBelow } from "../exact/shown";
+import { type AcidValue, type Percent, quantity } from "../quantity/quantity";
+import { ffaAsOleic } from "../titration/free-fatty-acid";
+
+interface Band {
+  /** Lower edge, % FFA as oleic, itself in the band; the acid limit stands where it is undefined. */
+  readonly from: Percent | undefined;
+  readonly advice: string;
+}
+
+/**
+ * What a lot of a given acidity can do. Bands: Freedman 1984 and Ma 1998 below 0.5 %, a review of
+ * 2013 for 3 %, 5 % commonly cited, the rest common practice, no source. In order of severity.
+ */
+const bands: readonly Band[] = [
+  { from: quantity("%", "0"), advice: "treat it like refined oil" },
+  { from: quantity("%", "0.5"), advice: "a plain base batch, with base added for the acid" },
+  {
+    from: quantity("%", "1"),
+    advice: "a base batch with base for the acid; it makes more soap, so wash and settle longer",
+  },
+  {
+    from: quantity("%", "3"),
+    advice: "a base batch works at a cost in yield; blend it or pretreat it if you can",
+  },
+  {
+    from: undefined,
+    advice: "not a plain base batch: blend it down, pretreat it with acid, or hand it over",
+  },
+  { from: quantity("%", "15"), advice: "two acid steps, or hand it to a specialist" },
+];
+
+/** Above this share of water a base batch suffers: Ma 1998. */
+const mostWater = exact("0.06");
+
+/**
+ * The band a lot falls in: the most severe one whose lower edge it reaches.
+ * @param limitFfa percent FFA as oleic above which no dose is given
+ */
+function bandOf(ffa: Percent, limitFfa: Percent): { band: Band; from: Percent; to?: Percent } {
+  const edges = bands.map((band) => ({ band, from: band.from ?? limitFfa }));
+  const reached = edges.filter((edge) => atLeast(ffa, edge.from));
+  const found = reached[reached.length - 1] ?? { band: bands[0] as Band, from: quantity("%", "0") };
+  const above = edges.map((edge) => edge.from).filter((from) => from.gt(ffa));
+  const to = above.reduce<Percent | undefined>(
+    (low, from) => (low === undefined || from.lt(low) ? from : low),
+    undefined,
+  );
+  return to === undefined ? { ...found } : { ...found, to };
+}
+
+function bandWords(from: Percent, to: Percent | undefined): string {
+  if (to === undefined) return `${shown(from)} % or more`;
+  return from.isZero() ? `under ${shown(to)} %` : `${shown(from)} to under ${shown(to)} %`;
+}
+
+const waterWords = (water: Percent | undefined): string => {
+  if (water === undefined) return "water not measured";
+  return !atMost(water, mostWater)
+    ? `water ${shown(water)} % is above ${shown(mostWater)} %: dry the oil first`
+    : `water ${shown(water)} % is low enough`;
+};
+
+/**
+ * Advice in one sentence, naming the band of % FFA as oleic. It informs and does not decide.
+ * @example route(AV 1.9894) // "FFA 1 % (1 to under 3 %): a base batch ...; water not measured."
+ */
+export function route(value: AcidValue, water: Percent | undefined, limitFfa: Percent): string {
+  const ffa = ffaAsOleic(value);
+  const { band, from, to } = bandOf(ffa, limitFfa);
+  const figure = to === undefined ? shown(ffa.toSignificantDigits(3)) : shownBelow(ffa, to);
+  return `FFA ${figure} % (${bandWords(from, to)}): ${band.advice}; ${waterWords(water)}.`;
+}

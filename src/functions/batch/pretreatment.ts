@@ -1,0 +1,55 @@
+import { cautions } from "../../core/batch/cautions";
+import { afterPretreatment, pretreatment } from "../../core/batch/pretreatment";
+import { quantity } from "../../core/quantity/quantity";
+import { limits } from "../../core/reference/limits";
+import { optionalNumber } from "../arguments";
+import { acidValue, assayPercent, oilMass } from "../common";
+import { worksheetFunction } from "../define";
+import { base } from "../words";
+
+export const PRETREATMENT = worksheetFunction(
+  "PRETREATMENT",
+  "What an acid step takes: methanol, sulfuric acid, and the base that would cancel that acid.",
+  {
+    oilMass,
+    acidValue,
+    base: base("The base of the lye that follows the acid step."),
+    assayPercent,
+    acidAssayPercent: optionalNumber(
+      limits.assay,
+      "96",
+      quantity("%", "96"),
+      "Assay of the sulfuric acid, in percent.",
+    ),
+  },
+  (given) => {
+    const { oilMass, acidValue, base, assayPercent, acidAssayPercent } = given;
+    const step = pretreatment(oilMass, acidValue, base, assayPercent, acidAssayPercent);
+    return [
+      ["Free fatty acid", step.ffa, "kg"],
+      ["Methanol", step.methanol, "kg"],
+      ["Methanol", step.methanolVolume, "L at 20 C"],
+      ["Sulfuric acid, as weighed", step.sulfuricAcid, "kg"],
+      ["Sulfuric acid, as weighed", step.sulfuricAcidVolume, "mL"],
+      ["Base that would cancel all of that acid, as weighed, at most", step.baseToCancel, "g"],
+      ["Then", afterPretreatment, ""],
+      ...cautions.map((caution) => ["Caution", caution, ""]),
+    ];
+  },
+  {
+    result: "a table: label, amount, unit",
+    spills: true,
+    equation:
+      "2.25 g of methanol and 0.05 g of sulfuric acid for each gram of {oilMass} * {acidValue} / 56.1 * 0.282468",
+    notes: [
+      "The amounts are commonly cited (Canakci and Van Gerpen 2001): 20 moles of methanol to one of acid, and 5 % of acid on acid.",
+      "Let the water and methanol settle out before the base step. Two steps if the acid is above 15 %.",
+      "Sulfuric acid goes into methanol or oil slowly, in small portions. Never water into acid, never acid onto lye.",
+    ],
+    example: {
+      formula: '=INDEX(TITRE.PRETREATMENT(100,5.61,"KOH",100),1,2)',
+      gives: 2.82468,
+    },
+    sources: ["canakci", "ciaaw"],
+  },
+);
