@@ -1,0 +1,17 @@
+/** The selected cell, as this task needs it: plain values and a way to look up what it refers to. */
+import type { Lookup } from "../../workbook/explain/explain";
+
+export interface ShownCell {
+  readonly sheet: string;
+  /** L4 */
+  readonly address: string;
+  /** With its equals sign; "" when there is none. */
+  readonly formula: string;
+  /** As the sheet shows it; "" when empty. */
+  readonly shown: string;
+  /** What was written beside the cell, or beside its column's heading. */
+  readonly note: string;
+  /** Set when the value was spilled here by another cell's formula. */
+  readonly spilledFrom?: { readonly address: string; readonly formula: string } | undefined;
+  readonly lookup: Lookup;
+}
