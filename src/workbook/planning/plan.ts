@@ -48,7 +48,7 @@ export interface Plan {
   readonly kind: "plan";
   /** In one sentence: where the row goes, and what is made for it. */
   readonly summary: string;
-  /** The row of the record, one cell for each heading of ours that the table has. */
+  /** The row of the record: the cells that get something, and those that hold something. */
   readonly cells: readonly PlannedCell[];
   /** What else is made, in words, when there is no table yet. Empty otherwise. */
   readonly makes: readonly string[];
@@ -91,6 +91,8 @@ export type RecordOutcome =
   | {
       readonly kind: "recorded";
       readonly plan: Plan;
+      /** The row could be read again after writing. */
+      readonly isReadBack: boolean;
       /** Empty when every cell holds what was written. */
       readonly differences: readonly Difference[];
       /** What the calculated cells show, by heading. */

@@ -1,0 +1,103 @@
+/**
+ * What one cell of the record's row gets, in a table that is there. What was typed wins; a calculated
+ * column gets its formula; whatever else stands in a column of ours is cleared, since the row's
+ * formulas would count it; a cell of another's column is left alone.
+ */
+import type { Content } from "../../host/port";
+import type { BookValue } from "../book";
+import type { Column } from "../tables/column";
+import { otherColumnFormula, ourColumnFormula } from "./column-formula";
+import type { RemarkCode } from "./plan";
+import { remarkWords } from "./remark-wording";
+import { isSameFormula } from "./same-formula";
+import { isEmpty, type Logbook, type ReadCell, readCell } from "./snapshot";
+import type { TargetRow } from "./target-row";
+
+/** A cell of the row, and all that decides what it gets. */
+export interface RowCell {
+  readonly logbook: Logbook;
+  readonly target: TargetRow;
+  /** Counted from the table's first column. */
+  readonly column: number;
+  /** As the table writes it. */
+  readonly heading: string;
+  readonly now: ReadCell;
+  /** The column of ours with that heading. */
+  readonly ours: Column | undefined;
+  /** What the record has for it. */
+  readonly value: BookValue | undefined;
+}
+
+export interface Decision {
+  readonly content: Content;
+  readonly remark?: { readonly code: RemarkCode; readonly sentence: string };
+}
+
+const keep: Content = { kind: "keep" };
+const clear: Content = { kind: "value", value: "" };
+
+const isGiven = (format: string): boolean => format !== "General" && format !== "@";
+
+/** How a figure is shown: as in the row itself, as in the row above, or as in our own table. */
+function formatFor({ logbook, target, column, now, ours }: RowCell): string {
+  if (isGiven(now.format)) return now.format;
+  const above = target.row > 1 ? readCell(logbook, target.row - 1, column).format : "General";
+  return isGiven(above) ? above : (ours?.format ?? "General");
+}
+
+function typed(at: RowCell, value: BookValue, ours: Column): Decision {
+  const content: Content =
+    typeof value === "number"
+      ? { kind: "value", value, format: formatFor(at) }
+      : { kind: "value", value };
+  const hasFormula = ourColumnFormula(at.logbook, at.target.row, at.column, ours).kind !== "none";
+  if (!hasFormula) return { content };
+  return {
+    content,
+    remark: { code: "own-formula", sentence: remarkWords.figureForFormula(at.heading) },
+  };
+}
+
+/** A formula that waits in an empty row of the table. */
+function waiting({ now, ours, heading, logbook }: RowCell): Decision {
+  const isOther =
+    ours?.formula !== undefined && !isSameFormula(now.formula, ours.formula, logbook.table.name);
+  if (!isOther) return { content: keep };
+  return {
+    content: keep,
+    remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+  };
+}
+
+function calculated(at: RowCell, ours: Column): Decision {
+  const { heading, logbook, target, column, now } = at;
+  const found = ourColumnFormula(logbook, target.row, column, ours);
+  const nothing = isEmpty(now) ? keep : clear;
+  if (found.kind === "formula") {
+    const { formula, isOurs } = found;
+    const content: Content = { kind: "formula", formula, format: formatFor(at) };
+    if (isOurs || ours.formula === undefined) return { content };
+    return {
+      content,
+      remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+    };
+  }
+  if (ours.formula === undefined) return { content: nothing };
+  const sentence =
+    found.kind === "none" ? remarkWords.noFormula(heading) : remarkWords.otherOrder(heading);
+  return { content: nothing, remark: { code: "no-formula", sentence } };
+}
+
+function notOurs(at: RowCell): Decision {
+  if (!isEmpty(at.now)) return { content: keep };
+  const formula = otherColumnFormula(at.logbook, at.target.row, at.column);
+  if (formula === undefined) return { content: keep };
+  return { content: { kind: "formula", formula, format: formatFor(at) } };
+}
+
+export function decided(at: RowCell): Decision {
+  const { value, ours, now, target } = at;
+  if (ours && value !== undefined) return typed(at, value, ours);
+  if (now.formula !== "" && !target.isNew) return waiting(at);
+  return ours ? calculated(at, ours) : notOurs(at);
+}

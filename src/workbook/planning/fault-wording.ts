@@ -1,0 +1,40 @@
+/**
+ * The sentences about a workbook that cannot be read or written: what happened and what to do, 6 to
+ * 200 characters each. Readings stay in the pane's draft whatever happens, and the sentences say so.
+ */
+import type { Fault, FaultCode } from "../../host/port";
+
+const longestName = 40;
+
+/** A name out of a workbook, fit for the middle of a sentence. */
+export const named = (name: string): string => {
+  const flat = name.replace(/\s+/g, " ").trim();
+  return flat.length > longestName ? `${flat.slice(0, longestName)}…` : flat;
+};
+
+const kept = "Nothing was written and your readings are kept";
+
+const wording: Record<FaultCode, (about: string) => string> = {
+  "read-only": () =>
+    `This workbook takes no changes. ${kept}: save a copy under another name, open it and record there.`,
+  "sheet-protected": (sheet) =>
+    `${sheet ? `The sheet ${sheet}` : "The sheet"} is protected. ${kept}: take its protection off, then record again.`,
+  "workbook-protected": () =>
+    `The workbook is protected against new sheets. ${kept}: take that protection off, then record again.`,
+  "table-filtered": (table) =>
+    `${table ? `The table ${table}` : "The table"} is filtered, so a new row could be hidden. ${kept}: clear the filter, then record again.`,
+  "target-not-empty": (address) =>
+    `${address || "A cell to be written"} is not empty. ${kept}: look at it, then record again.`,
+  "name-taken": (name) =>
+    `${name ? `The name ${name}` : "A name"} is used for something else in this workbook. ${kept}: rename that, then record again.`,
+  "being-edited": () =>
+    `A cell is being edited. ${kept}: finish it with Enter or leave it with Escape, then record again.`,
+  "no-answer": () =>
+    "The spreadsheet did not answer in time. Your readings are kept: wait a moment, then try again.",
+  "not-offered": (what) =>
+    `This spreadsheet does not offer ${what || "what is needed here"}. ${kept}.`,
+  failed: () => `The spreadsheet reported an error. ${kept}: try again in a moment.`,
+};
+
+/** The sentence for a fault. */
+export const faultSentence = ({ code, about }: Fault): string => wording[code](named(about));

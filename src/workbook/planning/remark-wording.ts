@@ -1,0 +1,35 @@
+/** The sentences of a plan's remarks and refusals. */
+import { named } from "./fault-wording";
+
+const list = (names: readonly string[]): string => {
+  const first = names.slice(0, 4).map(named);
+  const more = names.length - first.length;
+  return first.join(", ") + (more > 0 ? ` and ${String(more)} more` : "");
+};
+
+export const remarkWords = {
+  cellNotEmpty: (address: string, now: string): string =>
+    `${address} holds "${named(now)}", which would be lost.`,
+  keptInRow: (address: string, now: string): string =>
+    `${address} holds "${named(now)}": it stays, and becomes part of the row.`,
+  columnsMissing: (table: string, headings: readonly string[]): string =>
+    `The table ${table} has no column for ${list(headings)}: that is not recorded.`,
+  resultsMissing: (table: string, headings: readonly string[]): string =>
+    `The table ${table} has no column ${list(headings)}: those results are not shown in it.`,
+  ownFormula: (heading: string): string =>
+    `${heading} has another formula in this table: the new row gets the same one as the rows above.`,
+  figureForFormula: (heading: string): string =>
+    `${heading} has a formula in the rows above: this row gets the figure you entered instead.`,
+  noFormula: (heading: string): string =>
+    `${heading} holds no formula in the rows above: none is written, and the cell stays empty.`,
+  otherOrder: (heading: string): string =>
+    `${heading} stays empty: the columns its formula needs are missing or stand in another order.`,
+  recordedBefore: (row: number): string =>
+    `Row ${String(row)} already holds this titration: same date, same lot, same readings.`,
+  otherSheetName: (taken: string, used: string): string =>
+    `A sheet called ${named(taken)} is there already: the new one is called ${named(used)}.`,
+  totals: (table: string): string =>
+    `A row of totals stands right below the table ${named(table)}: switch it off, or add an empty row above it, then record again.`,
+  notOurTable: (table: string, sheet: string, missing: readonly string[]): string =>
+    `The table ${named(table)} on the sheet ${named(sheet)} has no column ${list(missing)}, so it is not a logbook of titrations: rename it, then record again.`,
+};

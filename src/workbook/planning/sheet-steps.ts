@@ -1,0 +1,59 @@
+/**
+ * A sheet of ours as steps for a host. Headings first, then the table, then its rows: a formula that
+ * names a table's columns means nothing before the table is there.
+ */
+import type { Block, Content, Step } from "../../host/port";
+import type { BookCell, BookSheet, BookTable } from "../book";
+import { cellAt } from "./address";
+
+function content(cell: BookCell | null): Content {
+  if (!cell) return { kind: "keep" };
+  const look = {
+    ...(cell.format === undefined ? {} : { format: cell.format }),
+    ...(cell.style === undefined ? {} : { style: cell.style }),
+  };
+  return cell.formula === undefined
+    ? { kind: "value", value: cell.value ?? "", ...look }
+    : { kind: "formula", formula: cell.formula, ...look };
+}
+
+/** Some rows of the sheet, all of one width. */
+function cells(sheet: BookSheet, row: number, rows: number, columns: number): Step {
+  const contents = sheet.rows
+    .slice(row, row + rows)
+    .map((given) => Array.from({ length: columns }, (_, column) => content(given[column] ?? null)));
+  return { do: "set-cells", block: { sheet: sheet.name, row, column: 0, rows, columns }, contents };
+}
+
+const notes = (sheet: BookSheet): Step[] =>
+  sheet.rows.flatMap((given, row) =>
+    given.flatMap((cell, column) =>
+      cell?.note === undefined
+        ? []
+        : [{ do: "add-note", block: cellAt(sheet.name, row, column), text: cell.note } as const],
+    ),
+  );
+
+export const tableBlock = (sheet: BookSheet, table: BookTable): Block => ({
+  sheet: sheet.name,
+  row: table.row,
+  column: table.column,
+  rows: table.rows,
+  columns: table.columns,
+});
+
+/** The steps that make a sheet which holds one table. */
+export function sheetSteps(sheet: BookSheet, table: BookTable): Step[] {
+  const body = table.row + 1;
+  return [
+    { do: "add-sheet", name: sheet.name },
+    cells(sheet, 0, body, table.columns),
+    { do: "add-table", name: table.name, block: tableBlock(sheet, table) },
+    cells(sheet, body, table.rows - 1, table.columns),
+    ...sheet.columnWidths.map(
+      (characters, column) => ({ do: "set-width", sheet: sheet.name, column, characters }) as const,
+    ),
+    ...notes(sheet),
+    { do: "freeze-rows", sheet: sheet.name, rows: sheet.frozenRows },
+  ];
+}

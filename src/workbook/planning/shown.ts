@@ -1,0 +1,36 @@
+/** What a cell holds, or would hold, as text for a preview. A decimal point, no thousands signs. */
+import { exact } from "../../core/exact/exact";
+import { shown } from "../../core/exact/shown";
+import type { CellContent, Content } from "../../host/port";
+
+const dayInMilliseconds = 86_400_000;
+/** Day 0 of a spreadsheet. */
+const dayZero = Date.UTC(1899, 11, 30);
+
+const dateText = (days: number): string =>
+  new Date(dayZero + Math.floor(days) * dayInMilliseconds).toISOString().slice(0, 10);
+
+/** Years 1900 to 9999, as far as a spreadsheet counts. */
+const isDate = (days: number): boolean => days >= 1 && days < 2_958_466;
+
+function numberText(value: number, format: string | undefined): string {
+  if (format === "yyyy-mm-dd" && isDate(value)) return dateText(value);
+  const places = /^0(?:\.(0+))?$/.exec(format ?? "");
+  const figure = exact(value);
+  // Never fewer digits than were typed: a preview must not hide what would be written.
+  return places
+    ? figure.toFixed(Math.max(places[1]?.length ?? 0, figure.decimalPlaces()))
+    : shown(figure);
+}
+
+export function valueText(value: CellContent, format?: string): string {
+  if (typeof value === "object") return value.error;
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return typeof value === "number" ? numberText(value, format) : value;
+}
+
+/** What would be there. `format` is how the column is usually shown. */
+export function contentText(content: Content, format?: string): string {
+  if (content.kind === "keep") return "";
+  return content.kind === "formula" ? content.formula : valueText(content.value, format);
+}

@@ -1,0 +1,69 @@
+/** After writing: does every cell of the row hold what was written? */
+import type { CellContent, Cells } from "../../host/port";
+import { titrations } from "../tables/titrations";
+import type { Difference, Plan, PlannedCell } from "./plan";
+import { isSameFormula } from "./same-formula";
+import { valueText } from "./shown";
+
+interface ReadBack {
+  readonly value: CellContent;
+  readonly formula: string;
+}
+
+/** Errors that say that a function did not answer, not that a reading is wrong. */
+const notAnswered = ["#NAME?", "#BUSY!", "#CONNECT!"];
+
+const errorOf = (value: CellContent): string => (typeof value === "object" ? value.error : "");
+
+const holding = ({ value, formula }: ReadBack): string => {
+  const text = formula === "" ? valueText(value) : formula;
+  return text === "" ? "nothing" : `"${text}"`;
+};
+
+/** What is wrong with a cell, in words; undefined when it is as written. */
+function trouble({ content, address, shown }: PlannedCell, found: ReadBack): string | undefined {
+  if (content.kind === "keep") return undefined;
+  if (content.kind === "formula") {
+    const { value, formula } = found;
+    if (!isSameFormula(formula, content.formula, titrations.name)) {
+      return `${address} should hold the formula written there, and holds ${holding(found)}.`;
+    }
+    const error = errorOf(value);
+    return notAnswered.includes(error)
+      ? `${address} shows ${error}: its function did not answer. Select the cell, press F2 and Enter.`
+      : undefined;
+  }
+  if (found.formula === "" && found.value === content.value) return undefined;
+  return `${address} should hold ${shown === "" ? "nothing" : `"${shown}"`}, and holds ${holding(found)}.`;
+}
+
+const foundIn = (cells: Cells, { block }: PlannedCell): ReadBack => {
+  const row = block.row - cells.block.row;
+  const column = block.column - cells.block.column;
+  return {
+    value: cells.values[row]?.[column] ?? "",
+    formula: cells.formulas[row]?.[column] ?? "",
+  };
+};
+
+/** The error a cell of the plan shows; "" for none. */
+export const errorIn = (cells: Cells, cell: PlannedCell): string =>
+  errorOf(foundIn(cells, cell).value);
+
+/** Each cell of the plan that is not as written. `cells` must cover the plan's row. */
+export const verifyRecord = (plan: Plan, cells: Cells): Difference[] =>
+  plan.cells.flatMap((cell) => {
+    const sentence = trouble(cell, foundIn(cells, cell));
+    return sentence === undefined
+      ? []
+      : [{ address: cell.address, heading: cell.heading, sentence }];
+  });
+
+/** What the calculated cells of the row show, by heading. */
+export const resultsIn = (plan: Plan, cells: Cells): Record<string, CellContent> =>
+  Object.fromEntries(
+    plan.cells
+      .map((cell) => ({ heading: cell.heading, ...foundIn(cells, cell) }))
+      .filter(({ formula }) => formula !== "")
+      .map(({ heading, value }) => [heading, value]),
+  );
