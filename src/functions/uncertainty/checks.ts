@@ -35,7 +35,14 @@ export const CHECKS = worksheetFunction(
       "Agrees means that the figure computed here rounds to the printed one, or lies within the difference the row states.",
       "Computed anew by the functions in your own workbook each time: nothing is copied from a list of answers.",
     ],
-    example: { formula: "=TITRE.CHECKS()", gives: [] },
+    // The first rows only: the whole list grows with every check that is added.
+    example: {
+      formula: "=TITRE.CHECKS()",
+      gives: [
+        ["check", "source", "expected", "computed here", "agrees"],
+        ["FFA from 10.00 mL of 0.1 mol/L on 28.2 g, %", sources.aocsCa5a, 1, 1, true],
+      ],
+    },
     sources: ["iso660", "aocsCa5a", "en14104", "quam", "gum", "nistHandbook", "nistStrd"],
   },
 );
