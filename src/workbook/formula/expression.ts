@@ -26,12 +26,12 @@ function signHere(reading: Reading, left: Expression): string | undefined {
 
 function binary(reading: Reading, left: Expression, sign: string): Outcome<Expression> {
   const { cursor } = reading;
-  const at = cursor.here;
   if (joinsReferences(sign) && !isReferring(left)) return cursor.broken("not-a-reference");
   if (sign !== " ") cursor.advance();
+  const second = cursor.here;
   const right = reading.expression(reading, (binaryStrength(sign) ?? 0) + 1);
   if (isProblem(right)) return right;
-  if (joinsReferences(sign) && !isReferring(right)) return cursor.broken("not-a-reference", at);
+  if (joinsReferences(sign) && !isReferring(right)) return cursor.broken("not-a-reference", second);
   return joined(sign, left, right);
 }
 

@@ -53,6 +53,12 @@ const kinds: Readonly<Record<string, TokenKind>> = {
   operator: "operator",
 };
 
+function kindOf(found: { type: string; unterminated?: boolean }, text: string): TokenKind {
+  if (found.unterminated) return "open-text";
+  const kind = kinds[found.type] ?? "unknown";
+  return kind === "operator" && text.trim() === "" ? "space" : kind;
+}
+
 /**
  * Cuts any text. The tokens joined are the text again, character for character.
  * @example tokensOf("=A1+2").map((token) => token.text) // ["=", "A1", "+", "2"]
@@ -61,8 +67,8 @@ export function tokensOf(formula: string): Token[] {
   let start = 0;
   return tokenize(masked(formula), { withLocation: false, negativeNumbers: false }).map((found) => {
     const end = start + found.value.length;
-    const kind = found.unterminated ? "open-text" : (kinds[found.type] ?? "unknown");
-    const token: Token = { kind, text: formula.slice(start, end), start, end };
+    const text = formula.slice(start, end);
+    const token: Token = { kind: kindOf(found, text), text, start, end };
     start = end;
     return token;
   });
