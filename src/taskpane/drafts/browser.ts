@@ -1,0 +1,27 @@
+/**
+ * Drafts in the browser's own storage (IndexedDB). In a spreadsheet program several sites share one
+ * browser, so every key begins with the partition the program gives us.
+ */
+import { createStore, del, entries, set } from "idb-keyval";
+import { type DraftStore, type Kept, latestFirst } from "./store";
+import { draftFrom } from "./stored";
+
+/** @param partition what the program calls this store's part; "" where there is none */
+export function browserDrafts(partition: string, clock: () => number): DraftStore {
+  const store = createStore("titrebook", "drafts");
+  const prefix = `${partition}/titration/`;
+
+  const read = (key: IDBValidKey, value: unknown): Kept[] => {
+    if (typeof key !== "string" || !key.startsWith(prefix)) return [];
+    const { draft, keptAt } = (value ?? {}) as { draft?: unknown; keptAt?: unknown };
+    const found = draftFrom(draft);
+    return found ? [{ draft: found, keptAt: typeof keptAt === "number" ? keptAt : 0 }] : [];
+  };
+
+  return {
+    all: async () =>
+      latestFirst((await entries(store)).flatMap(([key, value]) => read(key, value as unknown))),
+    keep: (draft) => set(`${prefix}${draft.id}`, { draft, keptAt: clock() }, store),
+    forget: (id) => del(`${prefix}${id}`, store),
+  };
+}

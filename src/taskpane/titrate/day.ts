@@ -1,0 +1,31 @@
+/** Days as 2026-09-30, counted without a clock: today is always handed in. */
+const millisecondsInDay = 86_400_000;
+
+/** Days since 1 January 1970; undefined for a text that is no day of the calendar. */
+export function dayNumber(day: string): number | undefined {
+  const [, year, month, date] = /^(\d{4})-(\d{2})-(\d{2})$/.exec(day) ?? [];
+  if (year === undefined || month === undefined || date === undefined) return undefined;
+  const time = Date.UTC(Number(year), Number(month) - 1, Number(date));
+  return dayText(time) === day ? time / millisecondsInDay : undefined;
+}
+
+const dayText = (time: number): string => new Date(time).toISOString().slice(0, 10);
+
+/** 1 January 1970 as a spreadsheet counts days. */
+const epochInSheet = 25_569;
+
+/** @example sheetDay("2026-09-30") // 46295 */
+export const sheetDay = (day: string): number => (dayNumber(day) ?? 0) + epochInSheet;
+
+/** Whole days from one day to another; negative when it is yet to come. */
+export function daysBetween(from: string, to: string): number | undefined {
+  const start = dayNumber(from);
+  const end = dayNumber(to);
+  return start === undefined || end === undefined ? undefined : end - start;
+}
+
+/** The day it is where this person is. */
+export const localDay = (now: Date): string => {
+  const two = (part: number): string => String(part).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};

@@ -1,0 +1,53 @@
+/** The number fields of a titration: label, unit and limits of each, said once. */
+import { limits, type Limits } from "../../core/reference/limits";
+import type { NumberFieldFact } from "../widgets/judged";
+
+/** A scale may begin at 0.00; no other figure on the bench is 0. */
+const scaleReading: Limits = { unit: "mL", from: "0", fromIncluded: true, to: "1000" };
+const percentByVolume: Limits = { unit: "%", from: "0", fromIncluded: false, to: "20" };
+
+const required = (
+  label: string,
+  limit: Limits,
+  hint?: string,
+  unit: string = limit.unit,
+): NumberFieldFact => ({ label, unit, limit, ...(hint === undefined ? {} : { hint }) });
+
+const optional = (
+  label: string,
+  limit: Limits,
+  hint?: string,
+  unit: string = limit.unit,
+): NumberFieldFact => ({ ...required(label, limit, hint, unit), isOptional: true });
+
+export const numberFields = {
+  // titrant
+  molarity: required("Strength", limits.molarity),
+  normality: required("Strength", limits.molarity, undefined, "N"),
+  gramsPerLitre: required("Strength", limits.titrantStrength, "Lye as weighed, in one litre."),
+  percent: required("Strength", percentByVolume, "Grams of lye in 100 mL.", "% w/v"),
+  lyeMass: required("Lye weighed", limits.titrantMass),
+  lyeVolume: required("Made up to", limits.volume),
+  assay: required("Assay of the lye", limits.assay, "From its label: 90, not 0.90."),
+  phthalateMass: required("KHP weighed", limits.phthalateMass, "Potassium hydrogen phthalate."),
+  phthalateTitre: required("Titre less its blank", limits.reading),
+  phthalatePurity: optional("Purity of the KHP", limits.purity, "Left empty: 100."),
+  certified: required("Strength", limits.molarity, "As the certificate says."),
+  strengthPercent: optional("May be off by", limits.plusMinusPercent, undefined, "± %"),
+  titreStep: required("Read to", limits.step, "The smallest difference you read."),
+  // oil
+  mass: required("Oil weighed", limits.sampleMass),
+  massStep: required("Balance shows", limits.massStep, "Its smallest difference."),
+  volume: required("Oil measured", limits.sampleVolume),
+  density: optional("Density at 20 °C", limits.oilDensity),
+  temperature: optional("Temperature", limits.temperature, "Left empty: 20 °C.", "°C"),
+  samplePercent: optional("May be off by", limits.plusMinusPercent, "A syringe: about 5.", "± %"),
+  expected: optional("Acid you expect", limits.ffaPercent, "A guess will do.", "% FFA"),
+  // readings
+  used: required("Volume used", limits.reading),
+  start: required("Start", scaleReading),
+  end: required("End", scaleReading),
+  ownMass: required("Oil in this one", limits.sampleMass),
+} as const satisfies Record<string, NumberFieldFact>;
+
+export type NumberFieldId = keyof typeof numberFields;

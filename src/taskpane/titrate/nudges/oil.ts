@@ -1,0 +1,110 @@
+/** What is worth saying about the oil and its sample. */
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { as, type Gram } from "../../../core/quantity/quantity";
+import { exact } from "../../../core/exact/exact";
+import {
+  disagreement,
+  hasOwnMasses,
+  massByVolume,
+  oilOf,
+  stepsWanted,
+  suggestedSample,
+  usualAcid,
+} from "../sample";
+import { digits, fixed } from "../shown";
+import { know, mind, type Nudge, type Seen } from "./nudge";
+
+/** Masses typed: the one for all, or the own ones taken so far. */
+function weighed({ draft, figures }: Seen): Gram[] {
+  if (draft.picked.sample !== "weighed") return [];
+  if (!hasOwnMasses(draft)) return [figures.in("g", "mass")].filter((mass) => mass !== undefined);
+  return draft.titres.flatMap(({ mass }) => (mass === undefined ? [] : [as("g", exact(mass))]));
+}
+
+/** Enough oil for a titre of twenty steps. */
+function sampleSize(seen: Seen): Nudge[] {
+  const { figures, working } = seen;
+  const step = figures.in("mL", "titreStep");
+  if (step === undefined || working.strength === undefined) return [];
+  const guess = figures.in("%", "expected");
+  const least = suggestedSample(guess ?? usualAcid, working.strength, step);
+  if (least === undefined) return [];
+  const density = massByVolumeDensity(seen);
+  const asVolume = density === undefined ? "" : ` (${digits(least.div(density), 2)} mL)`;
+  const wanted = `${digits(least, 2)} g${asVolume} or more`;
+  const steps = `a titre of ${stepsWanted} steps of ${step.toString()} mL`;
+  const mass = seen.draft.picked.sample === "weighed" ? weighed(seen)[0] : massOrNothing(seen);
+  if (guess !== undefined && mass?.lt(least)) {
+    return [
+      mind(
+        "sample",
+        `${digits(mass)} g is little for ${digits(guess)} % FFA: ${wanted} gives ${steps}.`,
+      ),
+    ];
+  }
+  return [know("sample", `For ${digits(guess ?? usualAcid)} % FFA take ${wanted}: ${steps}.`)];
+}
+
+const massOrNothing = ({ draft, figures }: Seen): Gram | undefined => {
+  const mass = massByVolume(draft, figures);
+  return isProblem(mass) ? undefined : mass;
+};
+
+/** kg/L of the oil as measured, when it is measured. */
+function massByVolumeDensity(seen: Seen) {
+  const volume = seen.figures.value("volume");
+  const mass = massOrNothing(seen);
+  return seen.draft.picked.sample === "by volume" && volume ? mass?.div(volume) : undefined;
+}
+
+/** Weighed and measured as well: they must tell the same. */
+function disagreeing(seen: Seen): Nudge[] {
+  const { draft, figures } = seen;
+  const byVolume = massByVolume(draft, figures);
+  if (byVolume === undefined) return [];
+  if (isProblem(byVolume)) return [mind("solid", say(byVolume))];
+  const volume = figures.value("volume");
+  const oil = oilOf(draft, figures).name;
+  for (const mass of weighed(seen)) {
+    const percent = disagreement(mass, byVolume);
+    if (percent !== undefined) {
+      return [
+        mind(
+          "disagree",
+          `${mass.toString()} g was weighed, but ${volume?.toString() ?? ""} mL of ${oil} weighs ${digits(byVolume)} g: ${fixed(percent, 1)} % apart. Check both.`,
+        ),
+      ];
+    }
+  }
+  return draft.picked.sample === "by volume"
+    ? [know("weighs", `${volume?.toString() ?? ""} mL weighs ${digits(byVolume, 4)} g.`)]
+    : [];
+}
+
+const byVolume = ({ draft }: Seen): Nudge[] =>
+  draft.picked.sample === "by volume"
+    ? [
+        know(
+          "syringe",
+          "A syringe is good to about 5 % (ISO 7886-1, commonly cited): weighing beats it.",
+        ),
+      ]
+    : [];
+
+const afterAcid = ({ draft }: Seen): Nudge[] =>
+  draft.picked.stage === "after acid step"
+    ? [
+        know(
+          "mineral acid",
+          "Sulfuric acid left in the oil counts as well (ISO 660): the result is total acidity, and the dose wants just that.",
+        ),
+      ]
+    : [];
+
+export const aboutOil = (seen: Seen): Nudge[] => [
+  ...sampleSize(seen),
+  ...disagreeing(seen),
+  ...byVolume(seen),
+  ...afterAcid(seen),
+];

@@ -1,0 +1,105 @@
+/** What is worth saying about blanks and titres. */
+import { computed, hundred } from "../../../core/exact/exact";
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { type BenchFigures, pooledFreedom } from "../../../core/uncertainty/bench";
+import { expand } from "../../../core/uncertainty/expanded";
+import { blankShare, blankShareWorthSaying } from "../../../core/titration/corrected-titre";
+import { mostReadings } from "../draft";
+import { hasOwnMasses, stepsWanted, suggestedSample } from "../sample";
+import { digits, fixed, withDoubt } from "../shown";
+import { know, mind, type Nudge, type Seen } from "./nudge";
+
+/** A blank above a third of the titre: most of what is read is solvent, not oil. */
+export function largeBlank({ working: { titres, blanks } }: Seen): Nudge[] {
+  if (blanks.length === 0 || titres.length === 0) return [];
+  const share = blankShare(
+    titres.map(({ titre }) => titre),
+    blanks,
+  );
+  if (share.lte(blankShareWorthSaying) || share.gte(1)) return [];
+  return [
+    mind(
+      "blank",
+      `The blank is ${fixed(share.times(hundred), 0)} % of the titre. That works, but a larger sample would make the result surer.`,
+    ),
+  ];
+}
+
+/** A titre of few steps: the graduation alone is doubt of many percent. */
+function fewSteps(seen: Seen): Nudge[] {
+  const { figures, working } = seen;
+  const { acid, strength } = working;
+  const step = figures.in("mL", "titreStep");
+  if (acid === undefined || isProblem(acid) || strength === undefined || step === undefined)
+    return [];
+  if (acid.correctedTitre.gte(step.times(stepsWanted))) return [];
+  const steps = digits(acid.correctedTitre.div(step), 2);
+  const least = suggestedSample(acid.ffa, strength, step);
+  const instead = least ? ` Next time ${digits(least, 2)} g or more.` : "";
+  return [
+    mind("few steps", `The titre is only ${steps} steps of ${step.toString()} mL long.${instead}`),
+  ];
+}
+
+/** One more titre, if its scatter is like that of the others. */
+export const withOneMore = (bench: BenchFigures): number =>
+  expand({
+    ...bench,
+    titres: bench.titres + 1,
+    freedom: pooledFreedom(bench.titres + 1, bench.blanks),
+    weighings: bench.weighings > 1 ? bench.titres + 1 : bench.weighings,
+  }).halfWidth;
+
+/** Less than a tenth gained is not worth five minutes (common practice, no source). */
+const worthwhile = 0.9;
+/** A result this sure doses well enough: the ± is a fiftieth of the acid (common practice). */
+const sureEnough = 0.02;
+
+/** Is one more replicate worth the work? */
+export function oneMore({ draft, working: { doubt, acid, titres, judgement } }: Seen): Nudge[] {
+  if (draft.titres.length >= mostReadings.titres) {
+    return [know("one more", "Six titres are all a row holds.")];
+  }
+  if (titres.length === 1)
+    return [mind("one more", "One more, at least: one titre shows no scatter.")];
+  if (doubt === undefined || acid === undefined || isProblem(acid)) return [];
+  const after = withOneMore(doubt.bench);
+  const to = withDoubt(acid.ffa, after).halfWidth;
+  const from = withDoubt(acid.ffa, doubt.halfWidth).halfWidth;
+  const change = `the ± would go from ${from} to about ${to} % FFA`;
+  if (judgement?.suspect !== undefined && titres.length === 3) {
+    return [mind("one more", `One more is worth the work: three cannot settle a suspect.`)];
+  }
+  const isSure = computed(doubt.halfWidth).lte(acid.ffa.times(sureEnough));
+  return !isSure && after < worthwhile * doubt.halfWidth
+    ? [mind("one more", `One more is worth the work: ${change}.`)]
+    : [know("one more", `Enough: with one more, ${change}.`)];
+}
+
+function massless({ draft, working: { titres } }: Seen): Nudge[] {
+  if (!hasOwnMasses(draft)) return [];
+  const lacking = titres.filter(({ mass }) => mass === undefined).map(({ number }) => number);
+  return lacking.length === 0
+    ? []
+    : [
+        mind(
+          "own mass",
+          `Titre ${lacking.join(", ")}: its oil is not weighed. Change it to add the mass.`,
+        ),
+      ];
+}
+
+/** The figures contradict each other: a titre below its blank. */
+const contradiction = ({ working: { acid } }: Seen): Nudge[] =>
+  isProblem(acid) ? [mind("contradiction", say(acid))] : [];
+
+export const aboutBlank = (seen: Seen): Nudge[] => largeBlank(seen);
+
+export const aboutTitres = (seen: Seen): Nudge[] => [
+  ...contradiction(seen),
+  ...massless(seen),
+  ...oneMore(seen),
+  ...largeBlank(seen),
+  ...fewSteps(seen),
+];

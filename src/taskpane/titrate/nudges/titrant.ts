@@ -1,0 +1,103 @@
+/** What is worth saying about a titrant. */
+import { exact } from "../../../core/exact/exact";
+import type { Base } from "../../../core/reference/bases";
+import { daysBetween } from "../day";
+import { digits, fixed } from "../shown";
+import {
+  asMolarity,
+  asPureGrams,
+  asWeighedAt,
+  baseOf,
+  needsAssay,
+  type Strength,
+} from "../strength";
+import { as } from "../../../core/quantity/quantity";
+import { know, mind, type Nudge, type Seen } from "./nudge";
+
+/** After this many days a titrant is checked again (common practice, no source). */
+export const daysBeforeCheck = 7;
+
+/** Pure base for the reaction, g per litre of oil (common practice, no source). */
+const usualCharge: Partial<Record<Base["name"], string>> = { KOH: "7", NaOH: "5" };
+
+/** The strength in the other ways it is said, so that a slip shows. */
+function inOtherWords({ draft, working: { strength } }: Seen): Nudge[] {
+  if (strength === undefined) return [];
+  const base = baseOf(draft);
+  const grams = asPureGrams(strength.molarity, base);
+  const upTo = strength.isAtMost ? "at most " : "";
+  return [
+    know(
+      "strength",
+      `That is ${upTo}${digits(strength.molarity, 4)} mol/L, or ${digits(grams)} g of pure ${base.name} in a litre (${digits(grams.div(10))} % w/v).`,
+    ),
+  ];
+}
+
+/** The batch's own lye, assay unknown: what cancels, and what does not. */
+function assayUnknown({ draft }: Seen, strength: Strength | undefined): Nudge[] {
+  if (!needsAssay(draft.picked.way) || draft.picked.assay !== "same-lye") return [];
+  const base = baseOf(draft);
+  const perMillilitre = strength?.gramsPerLitre
+    ? ` 1 mL on 1 mL of oil means ${digits(strength.gramsPerLitre)} g of it per litre.`
+    : "";
+  const charge = usualCharge[base.name];
+  const example = charge
+    ? `: ${charge} g/L pure is ${fixed(asWeighedAt(exact(charge), exact(90)), 1)} g/L of a 90 % lye and ${fixed(asWeighedAt(exact(charge), exact(85)), 1)} g/L of an 85 % one`
+    : ", pure grams divided by it";
+  return [
+    know(
+      "acid part",
+      `Same lye, same lot: the acid part of the dose needs no assay, it cancels.${perMillilitre} Acid value and % FFA are shown as if it were pure: the true ones are lower.`,
+    ),
+    mind("charge", `The charge for the reaction still needs the assay${example}.`),
+  ];
+}
+
+/** When was the strength last set? A titrant made by weighing was never checked at all. */
+function age({ draft, today }: Seen): Nudge[] {
+  const days = daysBetween(draft.words.checkedOn, today);
+  if (days !== undefined && days < 0) {
+    return [mind("age", "That day is yet to come: check the date.")];
+  }
+  const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
+  if (days !== undefined && days > daysBeforeCheck) {
+    return [
+      mind(
+        "age",
+        `Set ${days} days ago. Lye takes up carbon dioxide, ${carbonate}: check it against KHP.`,
+      ),
+    ];
+  }
+  if (draft.picked.way === "phthalate" || draft.picked.way === "certified") return [];
+  return needsAssay(draft.picked.way)
+    ? [
+        mind(
+          "age",
+          `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does it.`,
+        ),
+      ]
+    : [];
+}
+
+function doubt({ draft, figures, working: { strength } }: Seen): Nudge[] {
+  if (strength === undefined || figures.judged("strengthPercent").kind !== "empty") return [];
+  const usual =
+    draft.picked.way === "phthalate"
+      ? " A careful check against KHP reaches 0.2 % (QUAM:2012, A2)."
+      : "";
+  return [know("doubt", `How far off the strength may be is not counted in the ± yet.${usual}`)];
+}
+
+export const aboutTitrant = (seen: Seen): Nudge[] => [
+  ...inOtherWords(seen),
+  ...assayUnknown(seen, seen.working.strength),
+  ...age(seen),
+  ...doubt(seen),
+];
+
+/** The two things a bare 0.1 can mean, in grams: what the question shows. */
+export const tenthMeans = (base: Base): { molarity: string; percent: string } => ({
+  molarity: `0.1 mol/L: ${digits(asPureGrams(as("mol/L", exact("0.1")), base))} g in a litre`,
+  percent: `0.1 %: 1 g in a litre, ${digits(asMolarity(as("g/L", exact(1)), base))} mol/L`,
+});

@@ -1,0 +1,84 @@
+/** The draft as a row of the logbook. */
+import { exact } from "../../core/exact/exact";
+import { isProblem } from "../../core/problem/problem";
+import type { OmittedReading, TitrationRecord } from "../../workbook/record/titration-record";
+import { sheetDay } from "./day";
+import { type Draft, mostReadings } from "./draft";
+import { asInCell } from "./figures";
+import type { Seen } from "./nudges/nudge";
+import { keepsFromRecording, wanted } from "./progress";
+import { standingBlanks, usedOf } from "./readings";
+import { hasOwnMasses, massStepOf, oneMass } from "./sample";
+
+/** A list with a place for each column, null where nothing stands. */
+const places = <T>(count: number, at: (index: number) => T | null): (T | null)[] =>
+  Array.from({ length: count }, (_, index) => at(index));
+
+const omittedOf = (draft: Draft): OmittedReading[] =>
+  draft.titres.flatMap((reading, index) =>
+    reading.omitted === undefined
+      ? []
+      : [{ number: index + 1, titre: usedOf(reading), reason: reading.omitted }],
+  );
+
+/** What the row has no column for goes into its note. */
+function noteOf({ draft, figures, working }: Seen): string {
+  const { picked, typed, words } = draft;
+  const said: string[] = [];
+  if (words.note.trim() !== "") said.push(words.note.trim());
+  if (picked.sample === "by volume") {
+    const off = figures.value("samplePercent");
+    const warm = figures.value("temperature");
+    said.push(
+      `Sample by volume: ${typed.volume ?? ""} mL${warm ? ` at ${warm.toString()} C` : ""}` +
+        (off ? `, ± ${off.toString()} %; "Weighed to" is the balance step worth as much.` : "."),
+    );
+  }
+  if (figures.value("density")) said.push(`Density at 20 C: ${typed.density ?? ""} kg/L.`);
+  if (working.strength?.isAtMost) {
+    said.push("Lye's assay unknown: strength, acid value and % FFA are as if it were pure.");
+  }
+  return said.join(" ");
+}
+
+/** @returns undefined while something the row needs is missing */
+export function recordOf(seen: Seen): TitrationRecord | undefined {
+  const { draft, figures, working } = seen;
+  const { strength } = working;
+  const mass = oneMass(draft, figures);
+  if (strength === undefined || isProblem(mass)) return undefined;
+  if (keepsFromRecording(wanted(seen)).length > 0) return undefined;
+
+  const { titres } = mostReadings;
+  const at = (index: number) => draft.titres[index];
+  const own = (index: number) => {
+    const reading = at(index);
+    if (reading?.mass === undefined || reading.omitted !== undefined) return null;
+    return asInCell("g", exact(reading.mass));
+  };
+  const masses = hasOwnMasses(draft) ? places(titres, own) : mass;
+  if (masses === undefined) return undefined;
+  return {
+    date: sheetDay(draft.begunOn),
+    lot: draft.words.lot.trim(),
+    stage: draft.picked.stage,
+    oil: draft.picked.oil,
+    operator: draft.words.operator.trim(),
+    titrantBase: draft.picked.base,
+    molarity: strength.molarity,
+    strengthSetBy: strength.setBy,
+    indicator: draft.picked.indicator,
+    secondsHeld: draft.picked.seconds === "" ? undefined : Number(draft.picked.seconds),
+    titres: places(titres, (index) => {
+      const reading = at(index);
+      return reading === undefined || reading.omitted !== undefined ? null : usedOf(reading);
+    }),
+    blanks: draft.picked.blank === "neutralised" ? "neutralised" : standingBlanks(draft),
+    masses,
+    titreStep: figures.value("titreStep"),
+    massStep: massStepOf(draft, figures),
+    titrantPercent: strength.percent,
+    omitted: omittedOf(draft),
+    note: noteOf(seen),
+  };
+}

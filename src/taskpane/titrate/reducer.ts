@@ -1,0 +1,140 @@
+/** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
+import type { NumberFieldId } from "./fields";
+import {
+  type Draft,
+  mostReadings,
+  type Picked,
+  type Reading,
+  type ReadingList,
+  type StepId,
+  type Words,
+} from "./draft";
+
+export type Action =
+  | { readonly do: "type"; readonly field: NumberFieldId; readonly text: string }
+  | { readonly do: "pick"; readonly picked: Partial<Picked> }
+  | { readonly do: "write"; readonly words: Partial<Words> }
+  | { readonly do: "go"; readonly step: StepId }
+  /** The number in the field means this unit: carried over from the other one. */
+  | { readonly do: "answer-tenth"; readonly meant: "molarity" | "percent" }
+  | { readonly do: "add"; readonly list: ReadingList; readonly reading: Reading }
+  | {
+      readonly do: "change";
+      readonly list: ReadingList;
+      readonly index: number;
+      readonly reading: Reading;
+    }
+  /** Take a reading into the entry fields, to be changed there. */
+  | { readonly do: "edit"; readonly list: ReadingList; readonly index: number }
+  | { readonly do: "remove-blank"; readonly index: number }
+  | { readonly do: "omit"; readonly index: number; readonly reason: string }
+  | { readonly do: "put-back"; readonly index: number }
+  | { readonly do: "recorded" };
+
+const replaced = (
+  readings: readonly Reading[],
+  index: number,
+  change: (reading: Reading) => Reading,
+): readonly Reading[] =>
+  readings.map((reading, each) => (each === index ? change(reading) : reading));
+
+const withoutReason = ({ used, start, end, mass }: Reading): Reading => ({
+  used,
+  ...(start === undefined || end === undefined ? {} : { start, end }),
+  ...(mass === undefined ? {} : { mass }),
+});
+
+const entryFields: readonly NumberFieldId[] = ["used", "start", "end", "ownMass"];
+
+/** After a reading the fields are empty again; the next one starts where this one ended. */
+const nextEntry = (draft: Draft, latest: Reading | undefined): Draft["typed"] => ({
+  ...withoutEntry(draft.typed),
+  ...(latest?.end === undefined ? {} : { start: latest.end }),
+});
+
+const withoutEntry = (typed: Draft["typed"]): Draft["typed"] =>
+  Object.fromEntries(
+    Object.entries(typed).filter(([id]) => !entryFields.includes(id as NumberFieldId)),
+  );
+
+/** A reading back in the entry fields. */
+const inEntry = (draft: Draft, reading: Reading): Draft => {
+  const { used, start, end, mass } = reading;
+  const burette = start === undefined || end === undefined ? { used } : { start, end };
+  return {
+    ...draft,
+    picked: { ...draft.picked, reading: "used" in burette ? "used" : "start and end" },
+    typed: {
+      ...withoutEntry(draft.typed),
+      ...burette,
+      ...(mass === undefined ? {} : { ownMass: mass }),
+    },
+  };
+};
+
+export function reduce(draft: Draft, action: Action): Draft {
+  switch (action.do) {
+    case "type": {
+      // Another number is another question: the answer given for 0.1 does not hold for it.
+      const isStrength = action.field === "molarity" || action.field === "percent";
+      const picked = isStrength ? { ...draft.picked, oneTenth: "" as const } : draft.picked;
+      return { ...draft, typed: { ...draft.typed, [action.field]: action.text }, picked };
+    }
+    case "pick":
+      return { ...draft, picked: { ...draft.picked, ...action.picked } };
+    case "write":
+      return { ...draft, words: { ...draft.words, ...action.words } };
+    case "go":
+      return { ...draft, step: action.step };
+    case "answer-tenth": {
+      const from = draft.picked.way === "percent" ? "percent" : "molarity";
+      const text = draft.typed[from] ?? "";
+      return {
+        ...draft,
+        picked: { ...draft.picked, way: action.meant, oneTenth: action.meant },
+        typed: { ...draft.typed, [from]: "", [action.meant]: text },
+      };
+    }
+    case "add": {
+      const readings = draft[action.list];
+      if (readings.length >= mostReadings[action.list]) return draft;
+      return {
+        ...draft,
+        [action.list]: [...readings, action.reading],
+        typed: nextEntry(draft, action.reading),
+      };
+    }
+    case "edit": {
+      const reading = draft[action.list][action.index];
+      return reading === undefined ? draft : inEntry(draft, reading);
+    }
+    case "change":
+      return {
+        ...draft,
+        [action.list]: replaced(draft[action.list], action.index, (was) => ({
+          ...action.reading,
+          ...(was.omitted === undefined ? {} : { omitted: was.omitted }),
+        })),
+        typed: nextEntry(
+          draft,
+          action.index === draft[action.list].length - 1
+            ? action.reading
+            : draft[action.list].at(-1),
+        ),
+      };
+    case "remove-blank":
+      return { ...draft, blanks: draft.blanks.filter((_, each) => each !== action.index) };
+    case "omit":
+      return {
+        ...draft,
+        titres: replaced(draft.titres, action.index, (reading) => ({
+          ...reading,
+          omitted: action.reason,
+        })),
+      };
+    case "put-back":
+      return { ...draft, titres: replaced(draft.titres, action.index, withoutReason) };
+    case "recorded":
+      return { ...draft, isRecorded: true };
+  }
+}

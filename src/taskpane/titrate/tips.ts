@@ -1,0 +1,29 @@
+/** A few words for the bench (common practice, no source, unless named). */
+export const readingTips: readonly string[] = [
+  "White paper under the glass.",
+  "Stop at the first pink that stays, and at the same shade each time.",
+  "Dark oil: more solvent, or thymolphthalein or alkali blue (ISO 660).",
+  "Gloves and goggles: titrant burns, solvent catches fire. No flame near.",
+];
+
+export const blankTips: readonly string[] = [
+  "Same solvent, same amount, same drops of indicator, no oil.",
+  "Stop at the same shade as with oil: then a drop too much cancels.",
+  "Either titrate the blank or neutralise the solvent, never both.",
+];
+
+export const indicators: readonly string[] = [
+  "phenolphthalein",
+  "thymolphthalein",
+  "alkali blue",
+  "turmeric",
+  "pH meter",
+];
+
+export const reasons: readonly string[] = [
+  "air bubble",
+  "went past the end point",
+  "spilt",
+  "misread",
+  "colour not clear",
+];

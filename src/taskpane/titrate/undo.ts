@@ -1,0 +1,59 @@
+/** The last acts on the readings can be taken back one by one: adding, changing, omitting. */
+import type { Draft, Reading } from "./draft";
+import { type Action, reduce } from "./reducer";
+
+interface Before {
+  /** What undoing takes back: "titre 3 added". */
+  readonly what: string;
+  readonly titres: readonly Reading[];
+  readonly blanks: readonly Reading[];
+}
+
+export interface Bench {
+  readonly draft: Draft;
+  /** Latest last. Kept while the pane is open; the draft itself is kept longer. */
+  readonly past: readonly Before[];
+}
+
+export type BenchAction =
+  Action | { readonly do: "undo" } | { readonly do: "take-up"; draft: Draft };
+
+const mostKept = 20;
+
+const called = (list: "titres" | "blanks", index: number): string =>
+  `${list === "titres" ? "titre" : "blank"} ${index + 1}`;
+
+/** What an action does to the readings, in words; undefined when it leaves them alone. */
+function whatIsDone(draft: Draft, action: Action): string | undefined {
+  switch (action.do) {
+    case "add":
+      return `${called(action.list, draft[action.list].length)} added`;
+    case "change":
+      return `${called(action.list, action.index)} changed`;
+    case "remove-blank":
+      return `${called("blanks", action.index)} removed`;
+    case "omit":
+      return `${called("titres", action.index)} omitted`;
+    case "put-back":
+      return `${called("titres", action.index)} put back`;
+    default:
+      return undefined;
+  }
+}
+
+export const benchWith = (draft: Draft): Bench => ({ draft, past: [] });
+
+export function step(bench: Bench, action: BenchAction): Bench {
+  if (action.do === "take-up") return benchWith(action.draft);
+  if (action.do === "undo") {
+    const last = bench.past.at(-1);
+    if (last === undefined) return bench;
+    const { titres, blanks } = last;
+    return { draft: { ...bench.draft, titres, blanks }, past: bench.past.slice(0, -1) };
+  }
+  const draft = reduce(bench.draft, action);
+  const what = whatIsDone(bench.draft, action);
+  if (what === undefined || draft === bench.draft) return { ...bench, draft };
+  const { titres, blanks } = bench.draft;
+  return { draft, past: [...bench.past, { what, titres, blanks }].slice(-mostKept) };
+}

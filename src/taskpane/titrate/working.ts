@@ -1,0 +1,158 @@
+/**
+ * Everything that follows from the readings so far: the mean and the verdict as soon as there is a
+ * reading, the acid as soon as mass and strength are known, its doubt as soon as the steps are.
+ */
+import { mean } from "../../core/exact/lists";
+import type { Exact } from "../../core/exact/exact";
+import {
+  type AcidValue,
+  type Gram,
+  type Millilitre,
+  type Percent,
+  quantity,
+} from "../../core/quantity/quantity";
+import { isProblem, type Outcome } from "../../core/problem/problem";
+import { outlierTest, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
+import { type Scatter, scatterOf } from "../../core/replicates/spread";
+import { verdict } from "../../core/replicates/verdict";
+import { correctedTitre } from "../../core/titration/corrected-titre";
+import { ffaFromAcidValue } from "../../core/titration/free-fatty-acid";
+import { eachAcidValue, meanAcidValue, type Replicate } from "../../core/titration/mean-acid-value";
+import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
+import { expand } from "../../core/uncertainty/expanded";
+import { oleic } from "../../core/reference/fatty-acids";
+import type { Draft } from "./draft";
+import { asInCell, type Figures } from "./figures";
+import { type Standing, standing, standingBlanks } from "./readings";
+import { hasOwnMasses, massStepOf, oneMass } from "./sample";
+import { type Strength, strengthOf } from "./strength";
+
+export interface Judgement {
+  readonly set: ReplicateSet;
+  readonly mean: Exact;
+  readonly scatter: Scatter | undefined;
+  readonly verdict: string;
+  /** Number on the slip of the reading that is suspect. */
+  readonly suspect: number | undefined;
+}
+
+export interface Acid {
+  readonly correctedTitre: Millilitre;
+  readonly acidValue: AcidValue;
+  readonly ffa: Percent;
+  /** % FFA of each titre that counts, in order. */
+  readonly each: readonly Percent[];
+}
+
+export interface Doubt {
+  readonly bench: BenchFigures;
+  /** Half-width of the 95 % interval, % FFA. */
+  readonly halfWidth: number;
+}
+
+export interface Working {
+  readonly strength: Strength | undefined;
+  readonly titres: readonly Standing[];
+  readonly blanks: readonly Millilitre[];
+  readonly judgement: Judgement | undefined;
+  /** Undefined while a figure is missing; a problem when the figures contradict each other. */
+  readonly acid: Outcome<Acid> | undefined;
+  readonly doubt: Doubt | undefined;
+}
+
+const confidence = quantity("%", 95);
+
+/** Each titre that counts with its mass; undefined while a mass is missing. */
+function replicatesOf(titres: readonly Standing[], one: Gram | undefined): Replicate[] | undefined {
+  const paired: Replicate[] = [];
+  for (const { titre, mass } of titres) {
+    const own = mass ?? one;
+    if (own === undefined) return undefined;
+    paired.push([titre, own]);
+  }
+  return paired.length === 0 ? undefined : paired;
+}
+
+function judge(
+  titres: readonly Standing[],
+  step: Millilitre | undefined,
+  samples: readonly Replicate[] | undefined,
+): Judgement | undefined {
+  if (titres.length === 0) return undefined;
+  const set = replicateSet(
+    titres.map(({ titre }) => titre),
+    step,
+    confidence,
+    samples,
+  );
+  const found = outlierTest(set);
+  return {
+    set,
+    mean: mean(set.readings),
+    scatter: scatterOf(set),
+    verdict: verdict(set),
+    suspect: found?.isSuspect ? titres[found.position]?.number : undefined,
+  };
+}
+
+function acidOf(
+  replicates: readonly Replicate[],
+  blanks: readonly Millilitre[],
+  strength: Strength,
+): Outcome<Acid> {
+  const net = correctedTitre(
+    replicates.map(([titre]) => titre),
+    blanks,
+  );
+  if (isProblem(net)) return net;
+  const value = meanAcidValue(replicates, blanks, strength.molarity);
+  if (isProblem(value)) return value;
+  const acidValue = asInCell("mg KOH/g", value);
+  const ffa = ffaFromAcidValue(acidValue);
+  if (isProblem(ffa)) return ffa;
+  const values = eachAcidValue(replicates, blanks, strength.molarity);
+  if (isProblem(values)) return values;
+  const each: Percent[] = [];
+  for (const own of values) {
+    const percent = own === null ? undefined : ffaFromAcidValue(own);
+    if (isProblem(percent)) return percent;
+    if (percent !== undefined) each.push(percent);
+  }
+  return { correctedTitre: net, acidValue, ffa, each };
+}
+
+const isBlankSettled = (draft: Draft): boolean =>
+  draft.picked.blank === "neutralised" || standingBlanks(draft).length > 0;
+
+export function workingOf(draft: Draft, figures: Figures): Working {
+  const strength = strengthOf(draft, figures);
+  const titres = standing(draft);
+  const blanks = standingBlanks(draft);
+  const found = oneMass(draft, figures);
+  const one = isProblem(found) ? undefined : found;
+  const replicates = replicatesOf(titres, one);
+  const samples = hasOwnMasses(draft) ? replicates : undefined;
+  const judgement = judge(titres, figures.in("mL", "titreStep"), samples);
+  const unready = { strength, titres, blanks, judgement, acid: undefined, doubt: undefined };
+  if (strength === undefined || replicates === undefined || !isBlankSettled(draft)) return unready;
+
+  const acid = acidOf(replicates, blanks, strength);
+  const titreStep = figures.in("mL", "titreStep");
+  const massStep = massStepOf(draft, figures);
+  if (isProblem(acid) || titreStep === undefined || massStep === undefined) {
+    return { ...unready, acid };
+  }
+  const bench = benchFigures({
+    replicates,
+    blanks,
+    molarity: strength.molarity,
+    acid: oleic,
+    titreStep,
+    massStep,
+    hasOwnMasses: hasOwnMasses(draft),
+    molarityPercent: strength.percent,
+    samplePercent: undefined,
+  });
+  const doubt = isProblem(bench) ? undefined : { bench, halfWidth: expand(bench).halfWidth };
+  return { ...unready, acid, doubt };
+}
