@@ -69,7 +69,34 @@ async function addInFiles(base) {
   };
 }
 
+/** The sample logbook as HTML, every value computed, so that the page can be read at once. */
+async function workbenchParts() {
+  const { plainLogbook } = await tsImport("./src/workbench/plain/build.ts", import.meta.url);
+  return { plain: await plainLogbook() };
+}
+
+/**
+ * The renderer of the embedded spreadsheet can load 77 dictionaries of hyphenation, 5 MB. Cells are not
+ * hyphenated, so an empty file stands in for all of them.
+ */
+const renderer = /@univerjs[\\/]engine-render[\\/]lib[\\/]es$/;
+const withoutHyphenation = new webpack.NormalModuleReplacementPlugin(
+  /^\.\/[a-z][a-z0-9-]*-[\w-]{8}\.js$/,
+  (resource) => {
+    if (renderer.test(resource.context)) {
+      resource.request = here("src/workbench/grid/no-hyphenation.ts");
+    }
+  },
+);
+
+/** ... and stands in the same chunk, so that nothing is fetched for it. */
+const noExtraChunk = {
+  test: /engine-render[\\/]lib[\\/]es[\\/]index\.js$/,
+  parser: { dynamicImportMode: "eager" },
+};
+
 export default (env = {}, { mode = "production" } = {}) => {
+  const shared = common(mode);
   const base = env.base ? `${env.base.replace(/\/+$/, "")}/` : localBase;
   return [
     {
@@ -91,8 +118,11 @@ export default (env = {}, { mode = "production" } = {}) => {
       ],
     },
     {
-      ...common(mode),
+      ...shared,
       name: "workbench",
+      module: { rules: [...shared.module.rules, noExtraChunk] },
+      // The grid is one chunk: it is all needed, and at once.
+      optimization: { ...shared.optimization, splitChunks: false },
       entry: { workbench: "./src/workbench/start.tsx" },
       output: {
         path: here("dist"),
@@ -104,7 +134,9 @@ export default (env = {}, { mode = "production" } = {}) => {
           filename: "index.html",
           template: "./src/workbench/workbench.html",
           chunks: ["workbench"],
+          templateParameters: workbenchParts,
         }),
+        withoutHyphenation,
       ],
     },
   ];

@@ -1,4 +1,4 @@
-/** How cells look: ink and paper of the page, a background for what one types, none for what is worked out. */
+/** How cells look: the ink of the page, a background for what one types, none for what is worked out. */
 import {
   BooleanNumber,
   HorizontalAlign,
@@ -10,31 +10,74 @@ import type { BookCell, BookStyle } from "../workbook/book";
 
 export const tableThemeName = "titrebook";
 
-/** Six pixels and a half a character, and room at the sides. */
-export const columnWidth = (characters: number): number => Math.round(characters * 6.5 + 16);
+/** What a column takes when its sheet does not say. */
+export const usualCharacters = 12;
+
+/** What every cell has. */
+export const usualStyle: IStyleData = { fs: 10 };
+
+/** Six pixels a character, and room at the sides. */
+export const columnWidth = (characters: number): number => characters * 6 + 14;
+
+const rowHeight = 24;
+const lineHeight = 18;
 
 const bold = { bl: BooleanNumber.TRUE };
-const wrapped = { tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
+const ink = { rgb: "#14303a" };
+const wrapped = { tb: WrapStrategy.WRAP };
+const middle = { vt: VerticalAlign.MIDDLE };
+const padded = { pd: { l: 5, r: 5 } };
 
 const styles: Record<BookStyle, IStyleData> = {
-  title: { ...bold, fs: 16, cl: { rgb: "#12343b" }, vt: VerticalAlign.MIDDLE },
+  title: { ...bold, ...middle, fs: 15, cl: { rgb: "#12343b" } },
   heading: {
     ...bold,
+    ...wrapped,
     cl: { rgb: "#12343b" },
     bg: { rgb: "#dfeaea" },
-    tb: WrapStrategy.WRAP,
     vt: VerticalAlign.BOTTOM,
   },
-  input: { bg: { rgb: "#fff8e1" } },
-  calculated: { cl: { rgb: "#0b4f58" } },
-  words: wrapped,
-  caution: { ...wrapped, ...bold, cl: { rgb: "#7a2e0e" }, bg: { rgb: "#fdf1e7" } },
+  input: { ...middle, cl: ink, bg: { rgb: "#fffaea" } },
+  calculated: { ...middle, cl: { rgb: "#0b5b65" } },
+  words: { ...middle, cl: ink },
+  caution: { ...middle, cl: { rgb: "#7a2e0e" }, bg: { rgb: "#fdf1e7" } },
 };
 
-export function cellStyle(cell: BookCell): IStyleData | undefined {
+/** Sentences run on over empty cells beside them; in a column made for sentences they are wrapped. */
+const isWrapped = (cell: BookCell, characters: number): boolean =>
+  cell.style === "heading" ||
+  ((cell.style === "words" || cell.style === "caution") && characters >= 60);
+
+export function cellStyle(cell: BookCell, characters: number): IStyleData | undefined {
   if (!cell.style && !cell.format) return undefined;
   return {
+    ...padded,
     ...(cell.style ? styles[cell.style] : {}),
+    ...(isWrapped(cell, characters) ? wrapped : {}),
     ...(cell.format ? { n: { pattern: cell.format }, ht: HorizontalAlign.RIGHT } : {}),
   };
+}
+
+/** Tall enough for the lines of the cell that needs most of them. */
+export function heightFor(cell: BookCell, characters: number): number {
+  if (cell.style === "title") return 36;
+  if (typeof cell.value !== "string" || !isWrapped(cell, characters)) return rowHeight;
+  // A heading's words are not cut: the longest takes a line of its own.
+  const lines =
+    cell.style === "heading"
+      ? linesOf(cell.value, characters - 1)
+      : Math.ceil(cell.value.length / characters);
+  return Math.max(rowHeight, lines * lineHeight + 6);
+}
+
+/** How many lines words take that are not cut. */
+function linesOf(text: string, characters: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of text.split(" ")) {
+    const needed = used === 0 ? word.length : used + 1 + word.length;
+    if (needed > characters && used > 0) lines += 1;
+    used = needed > characters ? word.length : needed;
+  }
+  return lines;
 }

@@ -8,7 +8,7 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import type { Book, BookCell, BookSheet, BookValue } from "../workbook/book";
-import { cellStyle, columnWidth } from "./look";
+import { cellStyle, columnWidth, heightFor, usualCharacters, usualStyle } from "./look";
 import { tableResource } from "./tables";
 
 const valueType = (value: BookValue): CellValueType => {
@@ -22,8 +22,8 @@ const held = (value: BookValue): ICellData => ({
   t: valueType(value),
 });
 
-function cell(from: BookCell): ICellData {
-  const style = cellStyle(from);
+function cell(from: BookCell, characters: number): ICellData {
+  const style = cellStyle(from, characters);
   return {
     ...(from.value === undefined ? {} : held(from.value)),
     ...(from.formula === undefined ? {} : { f: from.formula }),
@@ -32,21 +32,47 @@ function cell(from: BookCell): ICellData {
   };
 }
 
+const charactersIn = (sheet: BookSheet, column: number): number =>
+  sheet.columnWidths[column] ?? usualCharacters;
+
 function cells(sheet: BookSheet): IWorksheetData["cellData"] {
   const data: Record<number, Record<number, ICellData>> = {};
   for (const [row, rowCells] of sheet.rows.entries()) {
     for (const [column, from] of rowCells.entries()) {
-      if (from) (data[row] ??= {})[column] = cell(from);
+      if (from) (data[row] ??= {})[column] = cell(from, charactersIn(sheet, column));
     }
   }
   return data;
 }
 
+const heights = (sheet: BookSheet): IWorksheetData["rowData"] =>
+  Object.fromEntries(
+    sheet.rows.map((row, index) => {
+      const needed = row.map((each, column) =>
+        each ? heightFor(each, charactersIn(sheet, column)) : 0,
+      );
+      return [index, { h: Math.max(24, ...needed) }];
+    }),
+  );
+
+/** Rows and columns that stay in view; -1 where none do. */
+const freeze = (rows: number, columns: number): IWorksheetData["freeze"] => ({
+  xSplit: columns,
+  ySplit: rows,
+  startRow: rows > 0 ? rows : -1,
+  startColumn: columns > 0 ? columns : -1,
+});
+
 /** Room below and beside what is there, to go on in. */
 const spareRows = 60;
 const spareColumns = 6;
 
-function sheetData(sheet: BookSheet): Partial<IWorksheetData> {
+export interface SnapshotOptions {
+  /** Keep columns in view that are to stay: false where there is no room for them. */
+  readonly frozenColumns: boolean;
+}
+
+function sheetData(sheet: BookSheet, { frozenColumns }: SnapshotOptions): Partial<IWorksheetData> {
   const columns = Math.max(0, ...sheet.rows.map((row) => row.length));
   return {
     id: sheet.name,
@@ -57,27 +83,26 @@ function sheetData(sheet: BookSheet): Partial<IWorksheetData> {
     columnData: Object.fromEntries(
       sheet.columnWidths.map((characters, column) => [column, { w: columnWidth(characters) }]),
     ),
-    rowData: {},
-    freeze: {
-      xSplit: 0,
-      ySplit: sheet.frozenRows,
-      startRow: sheet.frozenRows > 0 ? sheet.frozenRows : -1,
-      startColumn: -1,
-    },
+    rowData: heights(sheet),
+    freeze: freeze(sheet.frozenRows, frozenColumns ? (sheet.frozenColumns ?? 0) : 0),
     showGridlines: BooleanNumber.TRUE,
   };
 }
 
 /** Sheets are known by their names inside the snapshot too. */
-export function snapshotOf(book: Book): IWorkbookData {
+export function snapshotOf(
+  book: Book,
+  options: SnapshotOptions = { frozenColumns: true },
+): IWorkbookData {
   return {
     id: "book",
     name: book.name,
     appVersion: "",
     locale: LocaleType.EN_US,
     styles: {},
+    defaultStyle: usualStyle,
     sheetOrder: book.sheets.map((sheet) => sheet.name),
-    sheets: Object.fromEntries(book.sheets.map((sheet) => [sheet.name, sheetData(sheet)])),
+    sheets: Object.fromEntries(book.sheets.map((sheet) => [sheet.name, sheetData(sheet, options)])),
     resources: [tableResource(book)],
   };
 }

@@ -34,6 +34,7 @@ export interface BookSheet {
   readonly columnWidths: readonly number[];
   readonly tables: readonly BookTable[];
   readonly frozenRows: number;
+  readonly frozenColumns?: number;
 }
 
 export interface Book {

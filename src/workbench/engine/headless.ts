@@ -15,7 +15,7 @@ import type { Book, BookValue } from "../../workbook/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import { engineFunctions } from "./registration";
-import type { CellPlace } from "./references";
+import type { CellPlace } from "./place";
 import { WorkbookCells } from "./workbook-cells";
 
 /** Text that starts with an equals sign is a formula; null empties the cell. */

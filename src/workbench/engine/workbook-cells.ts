@@ -12,7 +12,8 @@ import {
 } from "@univerjs/core";
 import { ERROR_TYPE_SET, type ErrorType, FormulaDataModel } from "@univerjs/engine-formula";
 import { errorCell, type GivenCell } from "./cells";
-import { areaOf, type CellPlace } from "./references";
+import { evaluate } from "./evaluate";
+import type { CellPlace } from "./place";
 import { WorkbookNames } from "./workbook-names";
 
 function raw(cell: Nullable<ICellData>): GivenCell {
@@ -33,7 +34,7 @@ export class WorkbookCells {
   readonly names: WorkbookNames;
   private readonly model: FormulaDataModel;
 
-  constructor(injector: Injector) {
+  constructor(private readonly injector: Injector) {
     this.names = new WorkbookNames(injector);
     this.model = injector.get(FormulaDataModel);
   }
@@ -82,17 +83,10 @@ export class WorkbookCells {
   }
 
   /**
-   * The raw values a reference stands for, row by row, as seen from the cell whose formula holds it: the
-   * form in which the catalogue takes an argument. #REF! when it stands for nothing.
+   * The raw values a reference or any expression stands for, row by row, as seen from the cell whose
+   * formula holds it: what a function there is given. Undefined when it cannot be said now.
    */
-  lookup(reference: string, from: CellPlace): GivenCell[][] {
-    const area = areaOf(reference, from, this.names);
-    if (!area) return [[errorCell("#REF!")]];
-    const { sheet, top, left, bottom, right } = area;
-    return Array.from({ length: bottom - top + 1 }, (_, row) =>
-      Array.from({ length: right - left + 1 }, (__, column) =>
-        this.value({ sheet, row: top + row, column: left + column }),
-      ),
-    );
+  lookup(written: string, from: CellPlace): GivenCell[][] | undefined {
+    return evaluate(this.injector, this.names, written, from);
   }
 }

@@ -1,4 +1,4 @@
-/** The sheets, tables and defined names of the open workbook. */
+/** The sheets and tables of the open workbook, by their names. */
 import {
   type Injector,
   IUniverInstanceService,
@@ -6,10 +6,18 @@ import {
   type Workbook,
   type Worksheet,
 } from "@univerjs/core";
-import { IDefinedNamesService, ISuperTableService } from "@univerjs/engine-formula";
-import type { Area, KnownNames, KnownTable } from "./references";
+import { ISuperTableService } from "@univerjs/engine-formula";
 
-export class WorkbookNames implements KnownNames {
+/** A block of cells of one sheet, all four edges counted from 0 and within it. */
+export interface Area {
+  readonly sheet: string;
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+export class WorkbookNames {
   constructor(private readonly injector: Injector) {}
 
   get workbook(): Workbook {
@@ -38,34 +46,25 @@ export class WorkbookNames implements KnownNames {
     return this.sheet(name)?.getSheetId() ?? "";
   }
 
+  /** The block of a sheet that holds anything; undefined when there is no such sheet. */
   extent(name: string): Area | undefined {
     const range = this.sheet(name)?.getCellMatrix().getDataRange();
     if (!range) return undefined;
     return { sheet: name, top: 0, left: 0, bottom: range.endRow, right: range.endColumn };
   }
 
-  private get tableNames(): string[] {
-    return [...(this.injector.get(ISuperTableService).getTableMap(this.unit)?.keys() ?? [])];
-  }
-
-  tables(sheet: string): KnownTable[] {
-    return this.tableNames
-      .flatMap((name) => this.table(name) ?? [])
-      .filter((table) => table.sheet === sheet);
-  }
-
-  table(name: string): KnownTable | undefined {
-    const spelt = this.tableNames.find((each) => each.toLowerCase() === name.toLowerCase());
-    if (spelt === undefined) return undefined;
-    const found = this.injector.get(ISuperTableService).getTable(this.unit, spelt);
-    const sheet = found && this.workbook.getSheetBySheetId(found.sheetId)?.getName();
-    if (!found || !sheet) return undefined;
-    const { startRow: top, startColumn: left, endRow: bottom, endColumn: right } = found.range;
-    return { sheet, top, left, bottom, right, headings: [...found.titleMap.keys()] };
-  }
-
-  definedName(name: string): string | undefined {
-    const found = this.injector.get(IDefinedNamesService).getValueByName(this.unit, name);
-    return found?.formulaOrRefString.replace(/^=/, "");
+  /** The tables of a sheet, heading row included. */
+  tables(sheet: string): Area[] {
+    const id = this.sheetId(sheet);
+    const tables = this.injector.get(ISuperTableService).getTableMap(this.unit)?.values() ?? [];
+    return [...tables]
+      .filter(({ sheetId }) => sheetId === id)
+      .map(({ range }) => ({
+        sheet,
+        top: range.startRow,
+        left: range.startColumn,
+        bottom: range.endRow,
+        right: range.endColumn,
+      }));
   }
 }

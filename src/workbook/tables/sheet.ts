@@ -51,5 +51,7 @@ export function tableSheet(
       },
     ],
     frozenRows: rowsAbove + 1,
+    // The date, and what the row is about.
+    frozenColumns: 2,
   };
 }

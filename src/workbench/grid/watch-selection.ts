@@ -1,0 +1,84 @@
+/** Keeps the selection store in step with the grid: another cell, another sheet, another result. */
+import { ICommandService, type Injector } from "@univerjs/core";
+import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { addressOf } from "../engine/place";
+import type { CellPlace } from "../engine/place";
+import { shownValue } from "../engine/shown";
+import type { WorkbookCells } from "../engine/workbook-cells";
+import type { SelectedCell, Selection } from "../selection";
+
+/** The cell's own note, or that of the heading above it. */
+function noteAt(cells: WorkbookCells, place: CellPlace): string {
+  const table = cells.names
+    .tables(place.sheet)
+    .find(
+      ({ top, left, bottom, right }) =>
+        top <= place.row && place.row <= bottom && left <= place.column && place.column <= right,
+    );
+  return cells.note(place) || (table ? cells.note({ ...place, row: table.top }) : "");
+}
+
+/** The pane asks for the same values again whenever it is drawn. */
+function remembered<T>(find: (written: string) => T): (written: string) => T {
+  const known = new Map<string, T>();
+  return (written) => {
+    const value = known.has(written) ? (known.get(written) as T) : find(written);
+    known.set(written, value);
+    return value;
+  };
+}
+
+export function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
+  const value = cells.value(place);
+  const formula = cells.formula(place);
+  const anchor = formula === "" ? cells.spilledFrom(place) : undefined;
+  return {
+    sheet: place.sheet,
+    address: addressOf(place.row, place.column),
+    formula,
+    value,
+    shown: shownValue(value, cells.format(place)),
+    note: noteAt(cells, place),
+    ...(anchor
+      ? {
+          spilledFrom: {
+            address: addressOf(anchor.row, anchor.column),
+            formula: cells.formula(anchor),
+          },
+        }
+      : {}),
+    lookup: remembered((written) => cells.lookup(written, anchor ?? place)),
+  };
+}
+
+export function watchSelection(
+  injector: Injector,
+  cells: WorkbookCells,
+  selection: Selection,
+): void {
+  const selections = injector.get(SheetsSelectionsService);
+  let isDue = false;
+
+  const update = (): void => {
+    isDue = false;
+    const cell = selections.getCurrentLastSelection()?.primary;
+    if (!cell) return;
+    const sheet = cells.names.workbook.getActiveSheet().getName();
+    selection.set(selectedCell(cells, { sheet, row: cell.actualRow, column: cell.actualColumn }));
+  };
+  /** Several changes come in one go: look once, when they are through. */
+  const soon = (): void => {
+    if (isDue) return;
+    isDue = true;
+    setTimeout(update);
+  };
+
+  selections.selectionChanged$.subscribe(soon);
+  cells.names.workbook.activeSheet$.subscribe(soon);
+  injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(soon);
+  injector.get(ICommandService).onCommandExecuted(({ id }) => {
+    if (id === SetRangeValuesMutation.id) soon();
+  });
+  soon();
+}

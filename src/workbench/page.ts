@@ -1,0 +1,22 @@
+/** The parts of workbench.html that code takes hold of. */
+function part(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`The page has no part called ${id}.`);
+  return found;
+}
+
+const button = (id: string): HTMLButtonElement => part(id) as HTMLButtonElement;
+
+export const page = () => ({
+  sheet: part("sheet"),
+  loading: part("loading"),
+  plain: part("plain"),
+  grid: part("grid"),
+  pane: part("pane"),
+  announcer: part("announcer"),
+  undo: button("undo"),
+  redo: button("redo"),
+  plainToggle: button("plain-toggle"),
+});
+
+export type Page = ReturnType<typeof page>;

@@ -1,0 +1,21 @@
+/** Run by the build: the sample logbook as HTML with every value computed, for the first paint. */
+import { createElement } from "react";
+import { renderToStaticMarkup } from "react-dom/server";
+import { sampleLogbook } from "../../workbook/sample/logbook";
+import { openHeadless } from "../engine/node";
+import { opensAt } from "../opens-at";
+import { PlainBook } from "./plain-book";
+
+export async function plainLogbook(): Promise<string> {
+  const workbook = await openHeadless(sampleLogbook());
+  try {
+    const { plainSheets } = await import("./sheets");
+    const sheets = plainSheets(workbook.cells);
+    // The sheet that the grid will show stands first.
+    const first = sheets.filter(({ name }) => name === opensAt.sheet);
+    const others = sheets.filter(({ name }) => name !== opensAt.sheet);
+    return renderToStaticMarkup(createElement(PlainBook, { sheets: [...first, ...others] }));
+  } finally {
+    workbook.close();
+  }
+}

@@ -1,0 +1,47 @@
+/**
+ * The page. When this runs the sheet stands there as plain tables already, put there by the build; the
+ * pane comes next, and the embedded spreadsheet last, in place of the tables.
+ */
+import "./workbench.css";
+import "./plain/plain.css";
+import { createRoot } from "react-dom/client";
+import { sampleLogbook } from "../workbook/sample/logbook";
+import { announce } from "./announcer";
+import { moveBetween } from "./move-between";
+import { type Page, page } from "./page";
+import { SelectedCellPane } from "./selected-cell-pane";
+import { opensAt } from "./opens-at";
+import { Selection } from "./selection";
+
+/** Selecting a cell takes the keyboard into the sheet: not from someone who is already elsewhere. */
+function keepFocus(work: () => void): void {
+  const focused = document.activeElement;
+  work();
+  if (focused instanceof HTMLElement && focused !== document.body) focused.focus();
+}
+
+async function openGrid(parts: Page, selection: Selection): Promise<void> {
+  const { mountGrid, PlainView } = await import(/* webpackChunkName: "grid" */ "./grid/open");
+  const grid = await mountGrid(parts.grid, sampleLogbook(), selection);
+  const plain = new PlainView(parts, grid.cells);
+  plain.show(false);
+  keepFocus(() => grid.select(opensAt));
+  parts.loading.textContent = "";
+  parts.undo.addEventListener("click", grid.undo);
+  parts.redo.addEventListener("click", grid.redo);
+  parts.plainToggle.addEventListener("click", () => plain.toggle());
+  for (const each of [parts.undo, parts.redo, parts.plainToggle]) each.disabled = false;
+  moveBetween(parts.sheet, parts.pane, () => {
+    if (plain.isShowing) parts.sheet.focus();
+    else grid.focus();
+  });
+}
+
+const parts = page();
+const selection = new Selection();
+createRoot(parts.pane).render(<SelectedCellPane selection={selection} />);
+announce(selection, parts.announcer);
+openGrid(parts, selection).catch(() => {
+  parts.loading.textContent =
+    "The sheet can be read but not edited: the spreadsheet did not start. Load the page again.";
+});
