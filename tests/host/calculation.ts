@@ -1,0 +1,157 @@
+/**
+ * A small calculation for the memory host: our functions from the catalogue, and what the formulas of
+ * the logbook tables need beside them. Anything else is #NAME?, so that no test leans on it.
+ */
+import { isProblem } from "../../src/core/problem/problem";
+import { functionNamed } from "../../src/functions/catalogue";
+import type { CellContent } from "../../src/host/port";
+import type { Calculation, Place, Surroundings } from "../../src/host/memory/answers";
+import { plainName, titreCallId } from "../../src/workbook/formula/names";
+import { readFormula } from "../../src/workbook/formula/read";
+import type { Binary, Call, Expression, Omitted } from "../../src/workbook/formula/tree";
+import { errorOf } from "../../src/workbook/formula/value";
+import { meant } from "./meant";
+
+/** Rows of values; one value is one row of one. Undefined where an argument is left out. */
+type Values = CellContent[][];
+
+const one = (value: CellContent): Values => [[value]];
+const error = (code: string): Values => one({ error: code });
+const first = (values: Values): CellContent => values[0]?.[0] ?? "";
+
+const number = (value: CellContent): number => (value === "" ? 0 : Number(value));
+
+const operators: Record<string, (a: CellContent, b: CellContent) => CellContent> = {
+  "+": (a, b) => number(a) + number(b),
+  "-": (a, b) => number(a) - number(b),
+  "*": (a, b) => number(a) * number(b),
+  "/": (a, b) => (number(b) === 0 ? { error: "#DIV/0!" } : number(a) / number(b)),
+  "=": (a, b) =>
+    typeof a === "string" && typeof b === "string"
+      ? a.toLowerCase() === b.toLowerCase()
+      : number(a) === number(b),
+  ">": (a, b) => number(a) > number(b),
+};
+
+class Working {
+  constructor(
+    private readonly from: Place,
+    private readonly around: Surroundings,
+  ) {}
+
+  of(part: Expression | Omitted): Values {
+    switch (part.kind) {
+      case "omitted":
+        return one("");
+      case "number":
+      case "text":
+      case "boolean":
+        return one(part.value);
+      case "error":
+        return error(part.value);
+      case "reference":
+        return this.reference(part.text);
+      case "array":
+        return part.rows.map((row) => row.map((each) => first(this.of(each))));
+      case "binary":
+        return this.binary(part);
+      case "call":
+        return this.call(part);
+      case "prefix":
+        return this.of(part.operand).map((row) => row.map((each) => -number(each)));
+      default:
+        return error("#NAME?");
+    }
+  }
+
+  private reference(text: string): Values {
+    const block = meant(text, this.from, this.around.book);
+    if (!block) return error("#REF!");
+    return Array.from({ length: block.rows }, (_, row) =>
+      Array.from({ length: block.columns }, (__, column) =>
+        this.around.valueAt({
+          sheet: block.sheet,
+          row: block.row + row,
+          column: block.column + column,
+        }),
+      ),
+    );
+  }
+
+  private binary({ operator, left, right }: Binary): Values {
+    const [a, b] = [this.of(left), this.of(right)];
+    const work = operators[operator];
+    if (!work) return error("#NAME?");
+    const longer = a.length >= b.length ? a : b;
+    return longer.map((row, r) =>
+      row.map((_, c) => {
+        const [x, y] = [a, b].map((each) => each[each.length > 1 ? r : 0]?.[c] ?? first(each));
+        const wrong = [x, y].find((each) => typeof each === "object");
+        return wrong ?? work(x ?? "", y ?? "");
+      }),
+    );
+  }
+
+  private call(call: Call): Values {
+    const id = titreCallId(call);
+    if (id !== undefined) return this.ours(id, call);
+    const given = call.arguments;
+    switch (plainName(call.name)) {
+      case "IF": {
+        const [test, then, otherwise] = given;
+        const chosen = test && first(this.of(test)) === true ? then : otherwise;
+        return chosen ? this.of(chosen) : one(false);
+      }
+      case "COUNT":
+        return one(
+          given.flatMap((each) => this.of(each).flat()).filter((each) => typeof each === "number")
+            .length,
+        );
+      case "SUM":
+        return one(
+          given
+            .flatMap((each) => this.of(each).flat())
+            .reduce<number>((sum, each) => sum + (typeof each === "number" ? each : 0), 0),
+        );
+      case "LOOKUP": {
+        const [wanted, among, results] = given.map((each) => this.of(each));
+        // A value no smaller than any in the list finds the last number of it.
+        const last = among
+          ?.flat()
+          .reduce<number>(
+            (found, each, at) =>
+              typeof each === "number" && each <= number(first(wanted ?? [])) ? at : found,
+            -1,
+          );
+        return one(results?.flat()[last ?? -1] ?? { error: "#N/A" });
+      }
+      default:
+        return error("#NAME?");
+    }
+  }
+
+  private ours(id: string, call: Call): Values {
+    const entry = functionNamed(id);
+    if (!entry) return error("#NAME?");
+    const given = call.arguments.map((each) =>
+      each.kind === "omitted" ? undefined : this.of(each).map((row) => row.map(cellGiven)),
+    );
+    const answer = entry.evaluate(given);
+    if (isProblem(answer)) return error(errorOf(answer));
+    return Array.isArray(answer) ? answer : one(answer);
+  }
+}
+
+/** As a spreadsheet hands a cell to a function. */
+const cellGiven = (value: CellContent): unknown => {
+  if (value === "") return null;
+  return typeof value === "object" ? { type: "Error", basicValue: value.error } : value;
+};
+
+export const calculation: Calculation = {
+  result(formula, from, around) {
+    const read = readFormula(formula);
+    return isProblem(read) ? { error: "#NAME?" } : first(new Working(from, around).of(read.tree));
+  },
+  meant,
+};
