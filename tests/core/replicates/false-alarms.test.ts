@@ -1,0 +1,31 @@
+import { describe, expect, it } from "vitest";
+import { rows, shareFlagged, slips, steps } from "../../../src/cli/coverage/false-alarms";
+
+/** The simulation is seeded: the same on every machine. `npm run bench:coverage` prints it whole. */
+describe("the outlier test on 20,000 simulated sets for each bench", () => {
+  it.each(rows)(
+    "flags fewer than 6 % of honest sets of $count at a scatter of $scatter mL, whatever the step",
+    ({ count, scatter, seed }) => {
+      for (const step of steps) {
+        const { graduated, plain } = shareFlagged({ count, scatter, step }, 0, seed);
+        expect(graduated, `step ${step}`).toBeLessThan(0.06);
+        expect(graduated).toBeLessThanOrEqual(plain);
+      }
+    },
+  );
+
+  it("does what the plain test does not: three honest readings to 0.1 mL are not called suspect", () => {
+    const bench = { count: 3, scatter: 0.05, step: 0.1 };
+    const { graduated, plain } = shareFlagged(bench, 0, 1);
+    expect(plain).toBeGreaterThan(0.5);
+    expect(graduated).toBeLessThan(0.001);
+  });
+
+  it("finds a slip of 1 mL among four readings to 0.01 mL nearly always, among three seldom", () => {
+    const [, large = 0] = slips;
+    const power = (count: number): number =>
+      shareFlagged({ count, scatter: 0.05, step: 0.01 }, large, 1).graduated;
+    expect(power(4)).toBeGreaterThan(0.9);
+    expect(power(3)).toBeLessThan(0.5);
+  });
+});
