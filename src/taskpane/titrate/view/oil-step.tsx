@@ -1,0 +1,110 @@
+/** Oil: which lot, what has been done to it, and how much of it is in the glass. */
+import { Choice } from "../../widgets/choice";
+import { PickList } from "../../widgets/pick-list";
+import { WordField } from "../../widgets/word-field";
+import { oils } from "../../../core/reference/oils";
+import { stages } from "../names";
+import { aboutOil } from "../nudges/oil";
+import { hasOwnMasses } from "../sample";
+import { Figure, useDesk } from "./desk";
+import { Nudges } from "./nudges";
+
+const capital = (word: string): string => `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`;
+
+const kinds = [
+  ...oils.map(({ name }) => [name, capital(name)] as const),
+  ["", "Another oil"] as const,
+];
+
+function Weighed() {
+  const { view, act } = useDesk();
+  return (
+    <>
+      <Choice
+        label="Mass"
+        value={view.draft.picked.masses}
+        options={[
+          ["one", "One for all"],
+          ["own", "Each its own"],
+        ]}
+        onPick={(masses) => {
+          act({ do: "pick", picked: { masses } });
+        }}
+      />
+      <div className="side-by-side">
+        {hasOwnMasses(view.draft) ? null : <Figure field="mass" />}
+        <Figure field="massStep" />
+      </div>
+      <details className="more" open={(view.draft.typed.volume ?? "") !== ""}>
+        <summary>Measured as well?</summary>
+        <Measured />
+      </details>
+    </>
+  );
+}
+
+function Measured() {
+  return (
+    <div className="side-by-side">
+      <Figure field="volume" />
+      <Figure field="temperature" />
+      <Figure field="density" />
+    </div>
+  );
+}
+
+export function OilStep() {
+  const { view, act } = useDesk();
+  const { picked, words } = view.draft;
+  return (
+    <>
+      <WordField
+        label="Lot"
+        value={words.lot}
+        hint="As it is marked on the drum."
+        onText={(lot) => {
+          act({ do: "write", words: { lot } });
+        }}
+      />
+      <div className="side-by-side">
+        <PickList
+          label="Stage"
+          value={picked.stage}
+          options={stages}
+          onPick={(stage) => {
+            act({ do: "pick", picked: { stage } });
+          }}
+        />
+        <PickList
+          label="Kind"
+          value={picked.oil}
+          options={kinds}
+          onPick={(oil) => {
+            act({ do: "pick", picked: { oil } });
+          }}
+        />
+      </div>
+      <Choice
+        label="The sample is"
+        value={picked.sample}
+        options={[
+          ["weighed", "Weighed"],
+          ["by volume", "Measured"],
+        ]}
+        onPick={(sample) => {
+          act({ do: "pick", picked: { sample } });
+        }}
+      />
+      {picked.sample === "weighed" ? (
+        <Weighed />
+      ) : (
+        <>
+          <Measured />
+          <Figure field="samplePercent" />
+        </>
+      )}
+      <Figure field="expected" />
+      <Nudges nudges={aboutOil(view)} />
+    </>
+  );
+}

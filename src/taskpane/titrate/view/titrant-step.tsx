@@ -1,0 +1,113 @@
+/** Titrant: what is in the burette, how strong, how that is known, and how finely it is read. */
+import { Button } from "@fluentui/react-components";
+import { Choice } from "../../widgets/choice";
+import { PickList } from "../../widgets/pick-list";
+import { WordField } from "../../widgets/word-field";
+import type { StrengthWay } from "../draft";
+import type { NumberFieldId } from "../fields";
+import { bases, ways } from "../names";
+import { aboutTitrant, tenthMeans } from "../nudges/titrant";
+import { baseOf, isTenthAsked, needsAssay } from "../strength";
+import { Figure, useDesk, useMark } from "./desk";
+import { Nudges } from "./nudges";
+
+const fieldsOf: Record<StrengthWay, readonly NumberFieldId[]> = {
+  molarity: ["molarity"],
+  normality: ["normality"],
+  gramsPerLitre: ["gramsPerLitre"],
+  percent: ["percent"],
+  weighed: ["lyeMass", "lyeVolume"],
+  phthalate: ["phthalateMass", "phthalateTitre", "phthalatePurity"],
+  certified: ["certified"],
+};
+
+/** A bare 0.1 is asked about, with what each answer holds. */
+function WhichTenth() {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const means = tenthMeans(baseOf(view.draft));
+  return (
+    <div className="question" role="group" aria-labelledby="which-tenth">
+      <p id="which-tenth">
+        {inMark("Which 0.1 is it? They differ by a factor of four to nearly eight.")}
+      </p>
+      {(["molarity", "percent"] as const).map((meant) => (
+        <Button
+          key={meant}
+          size="large"
+          onClick={() => {
+            act({ do: "answer-tenth", meant });
+          }}
+        >
+          {inMark(means[meant])}
+        </Button>
+      ))}
+    </div>
+  );
+}
+
+function Assay() {
+  const { view, act } = useDesk();
+  const { assay } = view.draft.picked;
+  return (
+    <>
+      <Choice
+        label="Its assay"
+        value={assay}
+        options={[
+          ["known", "Known"],
+          ["same-lye", "Same lye as the batch, assay unknown"],
+        ]}
+        onPick={(picked) => {
+          act({ do: "pick", picked: { assay: picked } });
+        }}
+      />
+      {assay === "known" ? <Figure field="assay" /> : null}
+    </>
+  );
+}
+
+export function TitrantStep() {
+  const { view, act } = useDesk();
+  const { picked, words } = view.draft;
+  return (
+    <>
+      <PickList
+        label="Base"
+        value={picked.base}
+        options={bases}
+        onPick={(base) => {
+          act({ do: "pick", picked: { base } });
+        }}
+      />
+      <PickList
+        label="Its strength is known by"
+        value={picked.way}
+        options={ways}
+        onPick={(way) => {
+          act({ do: "pick", picked: { way } });
+        }}
+      />
+      <div className="side-by-side">
+        {fieldsOf[picked.way].map((field) => (
+          <Figure key={field} field={field} />
+        ))}
+      </div>
+      {isTenthAsked(view.draft, view.figures) ? <WhichTenth /> : null}
+      {needsAssay(picked.way) ? <Assay /> : null}
+      <div className="side-by-side">
+        <Figure field="strengthPercent" />
+        <WordField
+          label="Made or checked on"
+          type="date"
+          value={words.checkedOn}
+          onText={(checkedOn) => {
+            act({ do: "write", words: { checkedOn } });
+          }}
+        />
+      </div>
+      <Figure field="titreStep" />
+      <Nudges nudges={aboutTitrant(view)} />
+    </>
+  );
+}

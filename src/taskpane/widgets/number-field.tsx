@@ -1,0 +1,77 @@
+/**
+ * A field for one number: its unit beside it, and a sentence as soon as it is wrong. The focus stays
+ * where it is. While more digits may still put it right, the sentence waits for a pause in typing.
+ */
+import { Field, Input } from "@fluentui/react-components";
+import { type Ref, useEffect, useState } from "react";
+import type { Judged, NumberFieldFact } from "./judged";
+
+const pause = 700;
+
+/** Has this text been left alone for a while? */
+function useSettled(text: string): boolean {
+  const [settled, setSettled] = useState(text);
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      setSettled(text);
+    }, pause);
+    return () => {
+      clearTimeout(timer);
+    };
+  }, [text]);
+  return settled === text;
+}
+
+export interface NumberFieldProps {
+  readonly fact: NumberFieldFact;
+  readonly text: string;
+  readonly judged: Judged;
+  readonly onText: (text: string) => void;
+  /** Something else that is wrong with it: missing when it was asked for, or at odds with another. */
+  readonly also?: string | undefined;
+  readonly inputRef?: Ref<HTMLInputElement>;
+}
+
+export function NumberField({ fact, text, judged, onText, also, inputRef }: NumberFieldProps) {
+  const isSettled = useSettled(text);
+  const [isLeft, setLeft] = useState(true);
+  const isTyping = !isSettled && !isLeft;
+  const wrong =
+    judged.kind === "wrong" && !(judged.mayBecomeRight && isTyping) ? judged.sentence : also;
+  return (
+    <Field
+      label={{
+        children: (
+          <>
+            {fact.label}
+            <span className="unseen">, {fact.unit}</span>
+          </>
+        ),
+      }}
+      {...(fact.hint === undefined ? {} : { hint: fact.hint })}
+      {...(wrong === undefined ? {} : { validationMessage: wrong })}
+      validationState={wrong === undefined ? "none" : "error"}
+    >
+      <Input
+        ref={inputRef}
+        size="large"
+        inputMode="decimal"
+        autoComplete="off"
+        data-number=""
+        value={text}
+        onChange={(_, { value }) => {
+          setLeft(false);
+          onText(value);
+        }}
+        onBlur={() => {
+          setLeft(true);
+        }}
+        contentAfter={
+          <span className="unit" aria-hidden="true">
+            {fact.unit}
+          </span>
+        }
+      />
+    </Field>
+  );
+}

@@ -1,0 +1,33 @@
+/** One of many, as the machine's own list: it opens large on a touch screen and works by keyboard. */
+import { Field, Select } from "@fluentui/react-components";
+
+export interface PickListProps<Value extends string> {
+  readonly label: string;
+  readonly value: Value;
+  readonly options: readonly (readonly [value: Value, label: string])[];
+  readonly onPick: (value: Value) => void;
+  readonly selectRef?: React.Ref<HTMLSelectElement>;
+}
+
+export function PickList<Value extends string>(props: PickListProps<Value>) {
+  const { label, value, options, onPick, selectRef } = props;
+  return (
+    <Field label={label}>
+      <Select
+        ref={selectRef}
+        size="large"
+        value={value}
+        onChange={(_, picked) => {
+          const found = options.find(([each]) => each === picked.value);
+          if (found) onPick(found[0]);
+        }}
+      >
+        {options.map(([each, words]) => (
+          <option key={each} value={each}>
+            {words}
+          </option>
+        ))}
+      </Select>
+    </Field>
+  );
+}
