@@ -1,10 +1,12 @@
 /** The selected cell by way of the host port: the cell first, then whatever its formula refers to. */
 import { type Block, type CellContent, type Cells, type Host, isFault } from "../../host/port";
 import { explainFormula } from "../../workbook/explain/explain";
+import { type KnownTable, meantBy } from "../../workbook/formula/meant";
+import { localAddress } from "../../workbook/planning/address";
 import type { ShownCell } from "./shown-cell";
 
-/** A formula whose values are known may ask for more of them: an IF, for its branches. */
-const mostRounds = 4;
+/** A table first, then its cells; and what an argument holds may ask for more. */
+const mostRounds = 6;
 
 const isError = (content: CellContent): content is { readonly error: string } =>
   typeof content === "object";
@@ -18,40 +20,58 @@ const shownContent = (content: CellContent): string => {
 const asGiven = (content: CellContent): unknown =>
   isError(content) ? { type: "Error", basicValue: content.error } : content;
 
-function columnName(column: number): string {
-  const letter = String.fromCharCode(65 + (column % 26));
-  return column < 26 ? letter : columnName(Math.floor(column / 26) - 1) + letter;
-}
+/** What has been read so far, by the text of the reference. */
+class Reading {
+  readonly values = new Map<string, unknown[][] | undefined>();
+  private readonly tables = new Map<string, KnownTable>();
+  private readonly noTables = new Set<string>();
 
-const addressOf = (block: Block): string => `${columnName(block.column)}${block.row + 1}`;
+  constructor(
+    private readonly host: Host,
+    private readonly formula: string,
+    private readonly from: Block,
+  ) {}
 
-type Values = Map<string, unknown[][] | undefined>;
+  /** The references an explanation asks for that are not known yet. */
+  private wanted(): string[] {
+    const asked = new Set<string>();
+    explainFormula(this.formula, (text) => {
+      if (!this.values.has(text)) asked.add(text);
+      return this.values.get(text);
+    });
+    return [...asked];
+  }
 
-/** The references an explanation asks for that are not known yet. */
-function wanted(formula: string, known: Values): string[] {
-  const asked = new Set<string>();
-  explainFormula(formula, (text) => {
-    if (!known.has(text)) asked.add(text);
-    return known.get(text);
-  });
-  return [...asked];
-}
+  private async readTable(name: string): Promise<void> {
+    const found = await this.host.read([{ ask: "table", name }]);
+    const table = isFault(found) ? undefined : found[0];
+    if (table?.kind === "table") this.tables.set(name, table);
+    else this.noTables.add(name);
+  }
 
-async function valuesFor(host: Host, formula: string, from: Block): Promise<Values> {
-  const known: Values = new Map();
-  for (let round = 0; round < mostRounds; round += 1) {
-    const texts = wanted(formula, known);
-    if (texts.length === 0) break;
-    const found = await host.read(texts.map((text) => ({ ask: "reference", text, from })));
-    for (const [place, text] of texts.entries()) {
-      const cells = isFault(found) ? undefined : found[place];
-      known.set(
-        text,
-        cells?.kind === "cells" ? cells.values.map((row) => row.map(asGiven)) : undefined,
-      );
+  private async readOne(text: string): Promise<void> {
+    const meant = meantBy(text, this.from, this.tables);
+    if (meant.kind === "table-wanted" && !this.noTables.has(meant.name)) {
+      await this.readTable(meant.name);
+      return;
+    }
+    if (meant.kind !== "block") {
+      this.values.set(text, undefined);
+      return;
+    }
+    const found = await this.host.read([{ ask: "cells", block: meant.block }]);
+    const cells = isFault(found) ? undefined : found[0];
+    const rows = cells?.kind === "cells" ? cells.values.map((row) => row.map(asGiven)) : undefined;
+    this.values.set(text, rows);
+  }
+
+  async all(): Promise<void> {
+    for (let round = 0; round < mostRounds; round += 1) {
+      const texts = this.wanted();
+      if (texts.length === 0) return;
+      for (const text of texts) await this.readOne(text);
     }
   }
-  return known;
 }
 
 const firstOf = <T>(rows: readonly (readonly T[])[]): T | undefined => rows[0]?.[0];
@@ -65,13 +85,14 @@ export async function readSelection(host: Host): Promise<ShownCell | undefined> 
   if (!cells) return undefined;
   const { block } = cells;
   const formula = firstOf(cells.formulas) ?? "";
-  const known = formula === "" ? new Map() : await valuesFor(host, formula, block);
+  const reading = new Reading(host, formula, block);
+  if (formula !== "") await reading.all();
   return {
     sheet: block.sheet,
-    address: addressOf(block),
+    address: localAddress({ ...block, rows: 1, columns: 1 }),
     formula,
     shown: shownContent(firstOf(cells.values) ?? ""),
     note: "",
-    lookup: (text) => known.get(text) as unknown[][] | undefined,
+    lookup: (text) => reading.values.get(text),
   };
 }

@@ -1,0 +1,95 @@
+/** Steps as the spreadsheet program's own calls. Nothing is read here, and nothing decided. */
+import type { Block, Content, Step, Style } from "../port";
+import { rangeOf } from "./answers";
+
+/** The look of each style: ink, ground, bold. */
+const looks: Record<Style, { color: string; fill?: string; bold?: boolean }> = {
+  title: { color: "#12343b", bold: true },
+  heading: { color: "#ffffff", fill: "#0b5b65", bold: true },
+  input: { color: "#14303a", fill: "#fff8e1" },
+  calculated: { color: "#14303a", fill: "#dfeaea" },
+  words: { color: "#14303a" },
+  caution: { color: "#7a2e0e" },
+};
+
+/** A width of characters in points, for the usual font. */
+const pointsPerCharacter = 5.6;
+
+/** A text stays a text behind an apostrophe, which the program takes off again. */
+const asTyped = (value: string | number | boolean): string | number | boolean =>
+  typeof value === "string" && value !== "" ? `'${value}` : value;
+
+function setLook(cell: Excel.Range, style: Style): void {
+  const { color, fill, bold } = looks[style];
+  cell.format.font.color = color;
+  cell.format.font.bold = bold ?? false;
+  if (fill !== undefined) cell.format.fill.color = fill;
+}
+
+function setCell(cell: Excel.Range, content: Content): void {
+  if (content.kind === "keep") return;
+  if (content.format !== undefined) cell.numberFormat = [[content.format]];
+  if (content.kind === "formula") cell.formulas = [[content.formula]];
+  else cell.values = [[asTyped(content.value)]];
+  if (content.style !== undefined) setLook(cell, content.style);
+}
+
+function setCells(
+  context: Excel.RequestContext,
+  block: Block,
+  contents: readonly (readonly Content[])[],
+) {
+  const range = rangeOf(context, block);
+  for (const [row, cells] of contents.entries()) {
+    for (const [column, content] of cells.entries()) setCell(range.getCell(row, column), content);
+  }
+}
+
+export function doStep(context: Excel.RequestContext, step: Step): void {
+  const { workbook } = context;
+  switch (step.do) {
+    case "add-sheet":
+      workbook.worksheets.add(step.name);
+      return;
+    case "set-cells":
+      setCells(context, step.block, step.contents);
+      return;
+    case "add-table":
+      workbook.tables.add(rangeOf(context, step.block), true).name = step.name;
+      return;
+    case "grow-table":
+      workbook.tables.getItem(step.name).resize(rangeOf(context, step.block));
+      return;
+    case "set-width":
+      rangeOf(context, {
+        sheet: step.sheet,
+        row: 0,
+        column: step.column,
+        rows: 1,
+        columns: 1,
+      }).getEntireColumn().format.columnWidth = step.characters * pointsPerCharacter;
+      return;
+    case "freeze-rows":
+      workbook.worksheets.getItem(step.sheet).freezePanes.freezeRows(step.rows);
+      return;
+    case "add-note":
+      workbook.worksheets
+        .getItem(step.block.sheet)
+        .notes.add(rangeOf(context, step.block), step.text);
+      return;
+    case "offer-words": {
+      const { dataValidation } = rangeOf(context, step.block);
+      dataValidation.rule = { list: { inCellDropDown: true, source: step.words.join(",") } };
+      dataValidation.errorAlert = {
+        showAlert: false,
+        style: "Information",
+        title: "",
+        message: "",
+      };
+      return;
+    }
+    case "select":
+      rangeOf(context, step.block).select();
+      return;
+  }
+}

@@ -1,0 +1,44 @@
+/** The pane inside the spreadsheet program: the only part of it that knows which program that is. */
+import "./pane.css";
+import { useEffect, useState } from "react";
+import { createRoot } from "react-dom/client";
+import { excelHost } from "../host/excel";
+import type { Host } from "../host/port";
+import { readSelection } from "./explain/read-selection";
+import type { ShownCell } from "./explain/shown-cell";
+import { Pane } from "./pane";
+
+/** Milliseconds the program's runtime may take before the pane says that it does not answer. */
+const patience = 8000;
+
+function Live({ host }: { host: Host }) {
+  const [cell, setCell] = useState<ShownCell | undefined>();
+  useEffect(() => {
+    let latest = 0;
+    const follow = async (): Promise<void> => {
+      const turn = ++latest;
+      const read = await readSelection(host);
+      // a slow answer about an earlier cell must not replace a later one
+      if (turn === latest) setCell(read);
+    };
+    void follow();
+    return host.watch(() => void follow());
+  }, [host]);
+  return <Pane cell={cell} />;
+}
+
+const root = createRoot(document.getElementById("pane") ?? document.body);
+root.render(<p>Waiting for the spreadsheet program.</p>);
+
+const host = await excelHost(patience);
+root.render(
+  host ? (
+    <Live host={host} />
+  ) : (
+    <p>
+      The spreadsheet program does not answer. This page is a pane inside it: close the pane and
+      open it again from the Home tab. To try Titrebook without that program, run{" "}
+      <code>npm start</code>.
+    </p>
+  ),
+);
