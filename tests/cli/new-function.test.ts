@@ -42,7 +42,7 @@ describe("the name of a new function", () => {
   });
 
   it("is fine when it is letters that nobody has taken, as all of ours are", () => {
-    expect(nameRefusal("DRYINGTIME", ["DOSE"])).toBeUndefined();
+    expect(nameRefusal("TRIALFUNCTION", ["DOSE"])).toBeUndefined();
     for (const { id } of catalogue) expect(nameRefusal(id, []), id).toBeUndefined();
   });
 });
@@ -55,12 +55,12 @@ describe("the catalogue's text", () => {
   });
 
   it("takes a new function at its end, and its import in its place", () => {
-    const wanted = { id: "DRYINGTIME", family: "batch", file: "drying-time" };
+    const wanted = { id: "TRIALFUNCTION", family: "batch", file: "dose-trial" };
     const lines = withEntry(text, wanted).split("\n");
-    expect(idsIn(lines.join("\n"))).toEqual([...idsIn(text), "DRYINGTIME"]);
-    const at = lines.indexOf('import { DRYINGTIME } from "./batch/drying-time";');
+    expect(idsIn(lines.join("\n"))).toEqual([...idsIn(text), "TRIALFUNCTION"]);
+    const at = lines.indexOf('import { TRIALFUNCTION } from "./batch/dose-trial";');
     expect(lines[at - 1]).toBe('import { DOSE } from "./batch/dose";');
-    expect(lines.filter((_, place) => place !== at && lines[place] !== "  DRYINGTIME,")).toEqual(
+    expect(lines.filter((_, place) => place !== at && lines[place] !== "  TRIALFUNCTION,")).toEqual(
       text.split("\n"),
     );
   });
@@ -81,31 +81,34 @@ describe("npm run new-function", () => {
   });
 
   it("makes an entry, a test and a place in the catalogue, and says what comes next", () => {
-    const made = createFunction(["dryingtime", "--family", "batch", "--file", "drying-time"], top);
-    expect(made.isDone).toBe(true);
-    expect(made.text).toMatch(/src\/functions\/batch\/drying-time\.ts/);
-    expect(made.text).toMatch(/Its tests fail until it is written/);
-    expect(read("src/functions/batch/drying-time.ts")).toContain(
-      "export const DRYINGTIME = worksheetFunction(",
+    const made = createFunction(
+      ["trialfunction", "--family", "batch", "--file", "dose-trial"],
+      top,
     );
-    expect(read("tests/functions/batch/drying-time.test.ts")).toContain('describe("DRYINGTIME"');
-    expect(idsIn(read(cataloguePath)).at(-1)).toBe("DRYINGTIME");
+    expect(made.isDone).toBe(true);
+    expect(made.text).toMatch(/src\/functions\/batch\/dose-trial\.ts/);
+    expect(made.text).toMatch(/Its tests fail until it is written/);
+    expect(read("src/functions/batch/dose-trial.ts")).toContain(
+      "export const TRIALFUNCTION = worksheetFunction(",
+    );
+    expect(read("tests/functions/batch/dose-trial.test.ts")).toContain('describe("TRIALFUNCTION"');
+    expect(idsIn(read(cataloguePath)).at(-1)).toBe("TRIALFUNCTION");
   });
 
   it("names the file after the function when no file is named", () => {
-    createFunction(["DRYINGTIME"], top);
-    expect(existsSync(at("src/functions/titration/dryingtime.ts"))).toBe(true);
+    createFunction(["TRIALFUNCTION"], top);
+    expect(existsSync(at("src/functions/titration/trialfunction.ts"))).toBe(true);
   });
 
   it.each([
     ["a taken name", ["DOSE"], /taken/],
     ["no name", [], /Give the function a name/],
-    ["an unknown family", ["DRYINGTIME", "--family", "soup"], /no family soup.*batch/],
-    ["a family outside its folder", ["DRYINGTIME", "--family", "../core"], /no family/],
-    ["a file outside its folder", ["DRYINGTIME", "--file", "../dose"], /--file is/],
+    ["an unknown family", ["TRIALFUNCTION", "--family", "soup"], /no family soup.*batch/],
+    ["a family outside its folder", ["TRIALFUNCTION", "--family", "../core"], /no family/],
+    ["a file outside its folder", ["TRIALFUNCTION", "--file", "../dose"], /--file is/],
     [
       "a file that is there",
-      ["DRYINGTIME", "--family", "batch", "--file", "dose"],
+      ["TRIALFUNCTION", "--family", "batch", "--file", "dose"],
       /there already/,
     ],
   ])("writes nothing for %s", (_, args, sentence) => {
@@ -124,19 +127,19 @@ describe("npm run new-function", () => {
     for (const part of ["node_modules", "tsconfig.json", ".prettierrc.json", "package.json"]) {
       symlinkSync(join(root, part), at(part));
     }
-    createFunction(["DRYINGTIME", "--family", "batch", "--file", "drying-time"], top);
+    createFunction(["TRIALFUNCTION", "--family", "batch", "--file", "dose-trial"], top);
     const run = (tool: string, ...args: string[]) =>
       spawnSync(process.execPath, [join(root, "node_modules", tool), ...args], {
         cwd: top,
         encoding: "utf8",
       });
-    const entry = "src/functions/batch/drying-time.ts";
-    const test = "tests/functions/batch/drying-time.test.ts";
+    const entry = "src/functions/batch/dose-trial.ts";
+    const test = "tests/functions/batch/dose-trial.test.ts";
     const styled = run("prettier/bin/prettier.cjs", "--check", entry, test, cataloguePath);
     expect(styled.stderr).toBe("");
     const tests = run("vitest/vitest.mjs", "run", "--root", top, "tests/functions/examples", test);
     expect(tests.status).toBe(1);
-    expect(tests.stdout).toMatch(/DRYINGTIME' gives what it says/);
+    expect(tests.stdout).toMatch(/TRIALFUNCTION' gives what it says/);
     expect(tests.stdout).toMatch(/2 failed|3 failed|4 failed/);
   }, 60_000);
 });
