@@ -21,12 +21,14 @@ export const columnWidth = (characters: number): number => characters * 6 + 14;
 
 const rowHeight = 24;
 const lineHeight = 18;
+/** Bold letters that fit in the room for one of the width's characters. */
+const boldFits = 0.85;
 
 const bold = { bl: BooleanNumber.TRUE };
 const ink = { rgb: "#14303a" };
 const wrapped = { tb: WrapStrategy.WRAP };
 const middle = { vt: VerticalAlign.MIDDLE };
-const padded = { pd: { l: 5, r: 5 } };
+const base = { ...usualStyle, pd: { l: 5, r: 5 } };
 
 const styles: Record<BookStyle, IStyleData> = {
   title: { ...bold, ...middle, fs: 15, cl: { rgb: "#12343b" } },
@@ -36,6 +38,7 @@ const styles: Record<BookStyle, IStyleData> = {
     cl: { rgb: "#12343b" },
     bg: { rgb: "#dfeaea" },
     vt: VerticalAlign.BOTTOM,
+    pd: { l: 5, r: 5, b: 4 },
   },
   input: { ...middle, cl: ink, bg: { rgb: "#fffaea" } },
   calculated: { ...middle, cl: { rgb: "#0b5b65" } },
@@ -51,7 +54,7 @@ const isWrapped = (cell: BookCell, characters: number): boolean =>
 export function cellStyle(cell: BookCell, characters: number): IStyleData | undefined {
   if (!cell.style && !cell.format) return undefined;
   return {
-    ...padded,
+    ...base,
     ...(cell.style ? styles[cell.style] : {}),
     ...(isWrapped(cell, characters) ? wrapped : {}),
     ...(cell.format ? { n: { pattern: cell.format }, ht: HorizontalAlign.RIGHT } : {}),
@@ -65,9 +68,9 @@ export function heightFor(cell: BookCell, characters: number): number {
   // A heading's words are not cut: the longest takes a line of its own.
   const lines =
     cell.style === "heading"
-      ? linesOf(cell.value, characters - 1)
+      ? linesOf(cell.value, Math.floor(characters * boldFits))
       : Math.ceil(cell.value.length / characters);
-  return Math.max(rowHeight, lines * lineHeight + 6);
+  return Math.max(rowHeight, lines * lineHeight + 10);
 }
 
 /** How many lines words take that are not cut. */

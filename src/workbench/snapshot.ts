@@ -83,6 +83,7 @@ function sheetData(sheet: BookSheet, { frozenColumns }: SnapshotOptions): Partia
     columnData: Object.fromEntries(
       sheet.columnWidths.map((characters, column) => [column, { w: columnWidth(characters) }]),
     ),
+    defaultStyle: usualStyle,
     rowData: heights(sheet),
     freeze: freeze(sheet.frozenRows, frozenColumns ? (sheet.frozenColumns ?? 0) : 0),
     showGridlines: BooleanNumber.TRUE,
@@ -100,7 +101,6 @@ export function snapshotOf(
     appVersion: "",
     locale: LocaleType.EN_US,
     styles: {},
-    defaultStyle: usualStyle,
     sheetOrder: book.sheets.map((sheet) => sheet.name),
     sheets: Object.fromEntries(book.sheets.map((sheet) => [sheet.name, sheetData(sheet, options)])),
     resources: [tableResource(book)],

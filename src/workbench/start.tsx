@@ -23,7 +23,7 @@ function keepFocus(work: () => void): void {
 async function openGrid(parts: Page, selection: Selection): Promise<void> {
   const { mountGrid, PlainView } = await import(/* webpackChunkName: "grid" */ "./grid/open");
   const grid = await mountGrid(parts.grid, sampleLogbook(), selection);
-  const plain = new PlainView(parts, grid.cells);
+  const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
   keepFocus(() => grid.select(opensAt));
   parts.loading.textContent = "";

@@ -23,6 +23,7 @@ import { descriptions, engineFunctions } from "../engine/registration";
 import { WorkbookCells } from "../engine/workbook-cells";
 import type { Selection } from "../selection";
 import { snapshotOf } from "../snapshot";
+import { listAllOfOurs } from "./list-all";
 import { select } from "./select";
 import { tableTheme, theme } from "./theme";
 import { watchSelection } from "./watch-selection";
@@ -40,7 +41,8 @@ export interface Grid {
 const isNarrow = (container: HTMLElement): boolean => container.clientWidth < 520;
 
 function start(container: HTMLElement): Univer {
-  const hasRoom = !isNarrow(container);
+  // Below this width they would stand over the names of the sheets.
+  const hasRoom = container.clientWidth >= 760;
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, tableWords) },
@@ -82,6 +84,7 @@ export async function mountGrid(
   );
   const cells = new WorkbookCells(injector);
   await injector.get(FormulaCalculationSessionService).waitForLatestApplied(30_000);
+  listAllOfOurs(injector);
   watchSelection(injector, cells, selection);
   const command = injector.get(ICommandService);
   return {

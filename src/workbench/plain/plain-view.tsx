@@ -2,6 +2,7 @@
 import { createRoot, type Root } from "react-dom/client";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { Page } from "../page";
+import type { Selection } from "../selection";
 import { PlainBook } from "./plain-book";
 import { plainSheets } from "./sheets";
 
@@ -12,7 +13,11 @@ export class PlainView {
   constructor(
     private readonly page: Pick<Page, "sheet" | "plain" | "plainToggle">,
     private readonly cells: WorkbookCells,
-  ) {}
+    selection: Selection,
+  ) {
+    // Told of every new result, whichever cell is selected.
+    selection.subscribe(() => this.draw());
+  }
 
   toggle(): void {
     this.show(!this.isShowing);
@@ -20,13 +25,17 @@ export class PlainView {
 
   show(isShowing: boolean): void {
     this.isShowing = isShowing;
-    const { sheet, plain, plainToggle } = this.page;
+    const { sheet, plainToggle } = this.page;
     sheet.dataset.showing = isShowing ? "plain" : "grid";
     plainToggle.setAttribute("aria-pressed", String(isShowing));
-    if (!isShowing) return;
+    this.draw();
+  }
+
+  private draw(): void {
+    if (!this.isShowing) return;
     if (!this.root) {
-      plain.replaceChildren();
-      this.root = createRoot(plain);
+      this.page.plain.replaceChildren();
+      this.root = createRoot(this.page.plain);
     }
     this.root.render(<PlainBook sheets={plainSheets(this.cells)} />);
   }

@@ -1,0 +1,81 @@
+/**
+ * The built workbench in a real browser: served from dist, opened in Chromium. Without a browser the
+ * suites are left out, and say so; with REQUIRE_ALL=1 that is a failure.
+ */
+import { existsSync } from "node:fs";
+import type { AddressInfo } from "node:net";
+import { fileURLToPath } from "node:url";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import { host, serveFolder } from "../../src/cli/static-server";
+
+const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
+const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
+
+export const hasBrowser = existsSync(executablePath);
+if (!hasBrowser && process.env.REQUIRE_ALL === "1") {
+  throw new Error(`No browser at ${executablePath}: install Chromium, or name it in CHROMIUM.`);
+}
+if (!hasBrowser) {
+  console.warn(`Left out: browser tests. There is no Chromium at ${executablePath}.`);
+}
+if (!existsSync(`${dist}index.html`)) {
+  throw new Error("There is no build to test: run `npm run build` first.");
+}
+
+export interface OpenPage {
+  readonly page: Page;
+  /** Errors of the page and its console, and requests to any other host: none are expected. */
+  readonly complaints: string[];
+}
+
+export interface Served {
+  readonly address: string;
+  open(options?: BrowserContextOptions): Promise<OpenPage>;
+  close(): Promise<void>;
+}
+
+function listen(page: Page, address: string): string[] {
+  const complaints: string[] = [];
+  page.on("pageerror", (error) => complaints.push(String(error)));
+  page.on("console", (message) => {
+    if (message.type() === "error") complaints.push(message.text());
+  });
+  page.on("request", (request) => {
+    const isOwn = request.url().startsWith(address) || /^(data|blob):/.test(request.url());
+    if (!isOwn) complaints.push(`request to ${request.url()}`);
+  });
+  return complaints;
+}
+
+export async function serve(): Promise<Served> {
+  const server = await serveFolder(dist, 0);
+  const address = `http://${host}:${(server.address() as AddressInfo).port}/`;
+  const browser: Browser = await chromium.launch({
+    executablePath,
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+  return {
+    address,
+    async open(options = {}) {
+      const context = await browser.newContext({
+        viewport: { width: 1400, height: 850 },
+        ...options,
+      });
+      const page = await context.newPage();
+      return { page, complaints: listen(page, address) };
+    },
+    async close() {
+      await browser.close();
+      server.closeAllConnections();
+      await new Promise((closed) => server.close(closed));
+    },
+  };
+}

@@ -1,0 +1,28 @@
+/** What a person does on the workbench page, in steps. The grid is a canvas: it is used by keyboard. */
+import type { Page } from "playwright-core";
+
+export const gridIsReady = (page: Page) =>
+  page.waitForSelector('#sheet[data-showing="grid"]', { timeout: 60_000 });
+
+/** The pane says this of the selected cell; waits until it does. */
+export const paneSays = (page: Page, words: string | RegExp) =>
+  page.locator("#pane").getByText(words).first().waitFor({ timeout: 15_000 });
+
+export const openSheet = async (page: Page, name: string) => {
+  await page.locator("#grid").getByText(name, { exact: true }).click();
+  await page.locator("#pane h2").getByText(name).waitFor();
+};
+
+/** Goes to a cell by typing its address into the name box. */
+export async function goTo(page: Page, address: string): Promise<void> {
+  const nameBox = page.locator("#grid input").first();
+  await nameBox.fill(address);
+  await nameBox.press("Enter");
+  await page.locator("#pane h2").getByText(address).waitFor();
+}
+
+export async function typeInto(page: Page, address: string, text: string): Promise<void> {
+  await goTo(page, address);
+  await page.keyboard.type(text, { delay: 20 });
+  await page.keyboard.press("Enter");
+}

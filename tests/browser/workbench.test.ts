@@ -1,0 +1,142 @@
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { catalogue } from "../../src/functions/catalogue";
+import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
+import { goTo, gridIsReady, openSheet, paneSays, typeInto } from "./workbench-page";
+
+describe.runIf(hasBrowser)("the workbench in a browser", () => {
+  let served: Served;
+  let opened: OpenPage;
+
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  beforeEach(async () => {
+    opened = await served.open();
+    await opened.page.goto(served.address);
+    await gridIsReady(opened.page);
+  });
+  afterEach(async () => {
+    await opened.page.context().close();
+    // Every test ends here: no error on the console, no request to any other host.
+    expect(opened.complaints).toEqual([]);
+  });
+
+  it("opens at a dose and explains it", async () => {
+    const { page } = opened;
+    await paneSays(page, "Batches L4");
+    await paneSays(page, "909");
+    await paneSays(page, "CATALYST");
+  });
+
+  it("changes the dose of a batch when a titre of its lot changes", async () => {
+    const { page } = opened;
+    await openSheet(page, "Titrations");
+    await typeInto(page, "K4", "3.4");
+    await openSheet(page, "Batches");
+    await goTo(page, "L4");
+    // By hand: mean titre 2.7833, less 0.15 = 2.6333 mL; x 0.0998 x 56.1 / 10 g = 1.47435 mg KOH/g;
+    // (91.5 x 1.47435 / 56.1 x 56.1053 + 10 x 91.5 x 0.765) / 0.90 = 927.66 g.
+    await paneSays(page, /^928$/);
+  });
+
+  it("takes an edit back, shows what was taken back, and does it again", async () => {
+    const { page } = opened;
+    await typeInto(page, "D4", "200");
+    await goTo(page, "F4");
+    // By hand: 200 L x 0.915 = 183 kg.
+    await paneSays(page, /^183\.00$/);
+    await page.click("#undo");
+    await page.locator("#announcer").getByText("Batches D4. 100.0.").waitFor();
+    await page.click("#redo");
+    await page.locator("#announcer").getByText("Batches D4. 200.0.").waitFor();
+  });
+
+  it("shows #VALUE! for text in place of a titre, says why, and goes on elsewhere", async () => {
+    const { page } = opened;
+    await openSheet(page, "Titrations");
+    await typeInto(page, "K4", "lots");
+    await goTo(page, "AD4");
+    await paneSays(page, /^#VALUE!$/);
+    await paneSays(page, /"lots" is not one/);
+    await typeInto(page, "K5", "4.95");
+    await goTo(page, "AD5");
+    // By hand: (4.95 + 4.90 + 4.85) / 3 - 0.15 = 4.75.
+    await paneSays(page, /^4\.75/);
+  });
+
+  it("lists every function after =TITRE. is typed", async () => {
+    const { page } = opened;
+    await goTo(page, "B20");
+    await page.keyboard.type("=TITRE.", { delay: 40 });
+    await page.getByText("TITRE.CORRECTED").first().waitFor();
+    const listed = (await page.locator("body").innerText()).split("\n");
+    expect(listed.filter((line) => line.startsWith("TITRE."))).toEqual(
+      catalogue.map(({ id }) => `TITRE.${id}`),
+    );
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+  });
+
+  it("computes a formula that is typed, and explains it", async () => {
+    const { page } = opened;
+    await typeInto(page, "B20", "=TITRE.CORRECTED({2.4,2.5,2.45},0.15)");
+    await goTo(page, "B20");
+    await paneSays(page, /^2\.3$/);
+    await paneSays(page, "CORRECTED");
+  });
+
+  it("moves between sheet and pane with F6, and says the selected cell in a live region", async () => {
+    const { page } = opened;
+    await goTo(page, "L8");
+    const isInPane = () => page.evaluate(() => document.activeElement?.id === "pane");
+    await page.keyboard.press("F6");
+    expect(await isInPane()).toBe(true);
+    await page.keyboard.press("F6");
+    expect(await isInPane()).toBe(false);
+    await page.keyboard.press("ArrowUp");
+    await page.locator("#announcer").getByText("Batches L7").waitFor();
+    await page.keyboard.press("ArrowDown");
+    await page
+      .locator("#announcer")
+      .getByText(/above the limit of 5 %/)
+      .waitFor();
+  });
+
+  it("shows what the grid holds now as plain tables", async () => {
+    const { page } = opened;
+    await typeInto(page, "D4", "200");
+    await page.click("#plain-toggle");
+    const row = page.locator("#plain tr", { hasText: "B-112" });
+    // By hand: 200 L x 0.915 = 183 kg.
+    await row.getByText("183.00").waitFor();
+    await page.click("#plain-toggle");
+    await gridIsReady(page);
+  });
+});
+
+describe.runIf(hasBrowser)("before the grid", () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  it("shows every computed value in a plain table, without any script", async () => {
+    const { page, complaints } = await served.open({ javaScriptEnabled: false });
+    await page.goto(served.address);
+    const row = page.locator("#plain tr", { hasText: "B-112" });
+    await row.getByText("909", { exact: true }).waitFor();
+    expect(await page.locator("#plain tr", { hasText: "B-116" }).innerText()).toContain("#VALUE!");
+    expect(complaints).toEqual([]);
+  });
+
+  it("stays readable, and says so, when the spreadsheet cannot start", async () => {
+    const { page } = await served.open();
+    await page.route("**/workbench.grid.js", (route) => route.abort());
+    await page.goto(served.address);
+    await page.getByText(/can be read but not edited/).waitFor();
+    expect(await page.locator("#plain").isVisible()).toBe(true);
+  });
+});
