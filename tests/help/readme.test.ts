@@ -1,0 +1,38 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { catalogue } from "../../src/functions/catalogue";
+import { withMadeParts } from "../../src/help/readme";
+import { evaluateFormula } from "../../src/workbook/formula/evaluate";
+import { root } from "../rules/sources-of";
+
+const readme = readFileSync(join(root, "README.md"), "utf8");
+
+/** The rows of the worked titration: formula, figure shown, and the arithmetic by hand. */
+const worked = [...readme.matchAll(/^\| `(=TITRE[^`]+)` \| ([\d.]+)[^|]*\| ([^|]+) \|$/gm)].map(
+  ([, formula = "", shown = "", byHand = ""]) => ({ formula, shown, byHand }),
+);
+
+describe("the README", () => {
+  it("opens with one paragraph that states the job", () => {
+    const [title, paragraph] = readme.split("\n\n");
+    expect(title).toBe("# Titrebook");
+    expect(paragraph?.length).toBeGreaterThan(300);
+    expect(paragraph).toContain("titrates the oil");
+  });
+
+  it("shows the catalogue and the cautions as they are", () => {
+    expect(withMadeParts(readme, catalogue)).toBe(readme);
+  });
+
+  it("has a worked titration of seven steps", () => {
+    expect(worked).toHaveLength(7);
+  });
+
+  it.each(worked)("$formula shows $shown", ({ formula, shown }) => {
+    const answer = evaluateFormula(formula);
+    expect(typeof answer).toBe("number");
+    const places = shown.split(".")[1]?.length ?? 0;
+    expect(Number(answer).toFixed(places)).toBe(Number(shown).toFixed(places));
+  });
+});
