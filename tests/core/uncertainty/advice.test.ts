@@ -1,0 +1,78 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { adviceInWords, bestChange, changes } from "../../../src/core/uncertainty/advice";
+import { expand } from "../../../src/core/uncertainty/expanded";
+import { anyBench, figures, fryerOil, type Plain } from "./benches";
+
+const advice = (plain: Plain): string => adviceInWords(bestChange(figures(plain)));
+const open = (plain: Plain): string[] => changes(figures(plain)).map((change) => change.words);
+
+describe("the advice on what to improve first", () => {
+  it("names the balance where the balance is the doubt", () => {
+    expect(advice({ ...fryerOil, massStep: 1 })).toMatch(
+      /^A 0\.1 g balance would bring ±\d\.\d+ to ±\d\.\d+ % FFA; nothing else helps as much\.$/,
+    );
+  });
+
+  it("names the burette where only the graduation is left", () => {
+    const words = advice({ ...fryerOil, titres: [2.4, 2.4], blanks: [], titreStep: 0.1 });
+    expect(words).toMatch(/^A burette read to 0\.05 mL/);
+  });
+
+  it("names one more blank where a single blank carries the scatter", () => {
+    expect(advice(fryerOil)).toMatch(/^One more blank \(2\) would bring ±0\.102 to ±0\.063 % FFA/);
+  });
+
+  it("names one more titre for two titres and a neutralised solvent", () => {
+    expect(advice({ ...fryerOil, blanks: [], titres: [2.4, 2.5] })).toMatch(
+      /^One more titre \(3\)/,
+    );
+  });
+
+  it("names the titrant where its strength is the doubt", () => {
+    const plain = { ...fryerOil, titres: [24.45, 24.46, 24.45, 24.46], molarityPercent: 10 };
+    expect(advice({ ...plain, titreStep: 0.01 })).toMatch(/^A titrant standardised to ±0\.2 %/);
+  });
+
+  it("names ten times the sample for a millilitre of oil by syringe", () => {
+    const syringe = { ...fryerOil, masses: [0.915], molarity: 0.0178, samplePercent: 5 };
+    expect(advice(syringe)).toMatch(/^Ten times the sample \(9\.15 g\)/);
+  });
+
+  it("never asks for more oil than a method takes or a burette can titrate", () => {
+    expect(open({ ...fryerOil, masses: [5.64] }).join()).toContain("ten times the sample");
+    expect(open({ ...fryerOil, masses: [5.65] }).join()).not.toContain("ten times the sample");
+    const large = { ...fryerOil, masses: [1], titres: [5.1, 5.2], molarity: 0.01 };
+    expect(open(large).join()).not.toContain("ten times the sample");
+  });
+
+  it("offers no blank where the solvent was neutralised, and no standardising of a known titrant", () => {
+    const words = open({ ...fryerOil, blanks: [], molarityPercent: 0.1 }).join();
+    expect(words).not.toContain("blank");
+    expect(words).not.toContain("titrant");
+  });
+
+  it("says so where nothing alone helps much", () => {
+    const steady = { ...fryerOil, titres: Array<number>(50).fill(24.5), blanks: [] };
+    const words = advice({ ...steady, molarityPercent: 0, samplePercent: 5, titreStep: 0.001 });
+    expect(words).toMatch(/^Nothing alone helps much: even /);
+  });
+
+  it("never names a change that makes things worse, and is one short sentence", () => {
+    fc.assert(
+      fc.property(anyBench, (plain) => {
+        const bench = figures(plain);
+        const best = bestChange(bench);
+        expect(best.before).toBe(expand(bench).halfWidth);
+        expect(best.after).toBeLessThanOrEqual(best.before);
+        for (const change of changes(bench)) {
+          expect(best.after).toBeLessThanOrEqual(expand(change.bench).halfWidth);
+        }
+        const words = adviceInWords(best);
+        expect(words.length).toBeLessThanOrEqual(200);
+        expect(words).toMatch(/^[A-Z].*\.$/);
+        expect(words).not.toMatch(/NaN|Infinity|undefined|e-/);
+      }),
+    );
+  });
+});
