@@ -63,9 +63,10 @@ const freeze = (rows: number, columns: number): IWorksheetData["freeze"] => ({
   startColumn: columns > 0 ? columns : -1,
 });
 
-/** Room below and beside what is there, to go on in. */
+/** Room below and beside what is there, to go on in and to spill into. */
 const spareRows = 60;
 const spareColumns = 6;
+const leastColumns = 26;
 
 export interface SnapshotOptions {
   /** Keep columns in view that are to stay: false where there is no room for them. */
@@ -78,7 +79,7 @@ function sheetData(sheet: BookSheet, { frozenColumns }: SnapshotOptions): Partia
     id: sheet.name,
     name: sheet.name,
     rowCount: sheet.rows.length + spareRows,
-    columnCount: columns + spareColumns,
+    columnCount: Math.max(columns + spareColumns, leastColumns),
     cellData: cells(sheet),
     columnData: Object.fromEntries(
       sheet.columnWidths.map((characters, column) => [column, { w: columnWidth(characters) }]),

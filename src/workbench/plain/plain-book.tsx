@@ -40,7 +40,7 @@ function Sheet({ sheet }: { sheet: PlainSheet }) {
   const columns = Math.max(0, ...sheet.rows.map((row) => row.length));
   const id = `plain-${sheet.name.replace(/\W+/g, "-")}`;
   return (
-    <section className="plain-sheet" aria-labelledby={id}>
+    <div className="plain-sheet">
       <h2 id={id}>{sheet.name}</h2>
       <div className="plain-scroll" tabIndex={0} role="region" aria-labelledby={id}>
         <table>
@@ -61,7 +61,7 @@ function Sheet({ sheet }: { sheet: PlainSheet }) {
           </tbody>
         </table>
       </div>
-    </section>
+    </div>
   );
 }
 
