@@ -4,6 +4,7 @@ import { batches } from "../tables/batches";
 import { tableSheet } from "../tables/sheet";
 import { titrations } from "../tables/titrations";
 import { cautions } from "../../core/batch/cautions";
+import { checksSheet, replicatesSheet } from "./replicates";
 import { batchEntries, titrationEntries } from "./entries";
 
 const line = (value: string, style: BookCell["style"] = "words"): BookCell[] => [{ value, style }];
@@ -24,7 +25,10 @@ const start: BookSheet = {
     ),
     line("3. Select a cell with a result: the pane beside the sheet shows how it was worked out."),
     line("4. A cell that shows #VALUE! or #N/A has a reason: select it, and the pane says it."),
-    line("5. In any free cell type =TITRE. and choose a function."),
+    line(
+      "5. The sheet Replicates looks closely at one lot; Checks compares the arithmetic with published figures.",
+    ),
+    line("6. In any free cell type =TITRE. and choose a function."),
     [],
     line("Mind", "heading"),
     ...cautions.map((caution) => line(caution, "caution")),
@@ -49,6 +53,8 @@ export const sampleLogbook = (): Book => ({
       "One row for each batch. The acid value comes from the lot's last titration.",
       batchEntries,
     ),
+    replicatesSheet,
+    checksSheet,
     start,
   ],
 });

@@ -18,11 +18,17 @@ const input = (
   more: Pick<Column, "format" | "choices"> = {},
 ): Column => ({ heading, kind: "input", width, note, ...more });
 
-const result = (heading: string, format: string, note: string, formula: string): Column => ({
+const result = (
+  heading: string,
+  format: string,
+  note: string,
+  formula: string,
+  width = 12,
+): Column => ({
   heading,
   kind: "calculated",
   format,
-  width: 12,
+  width,
   note,
   formula: `=${formula}`,
 });
@@ -72,6 +78,13 @@ export const batches: TableShape = {
       "0.0",
       "Six moles to one of triglyceride, at 20 C.",
       `TITRE.METHANOL(${one("Oil kg")},6,${one("Acid value mg KOH/g")},${ofLastTitration("Oil")})`,
+    ),
+    result(
+      "Route",
+      "General",
+      "Which way this lot can be processed.",
+      `TITRE.ROUTE(${one("Acid value mg KOH/g")})`,
+      60,
     ),
     input("Weighed g", 10, "Lye that was in fact weighed out, g.", { format: "0" }),
     input("Litres made", 10, "Biodiesel drawn off, L.", { format: "0.0" }),
