@@ -57,7 +57,8 @@ export function cellStyle(cell: BookCell, characters: number): IStyleData | unde
     ...base,
     ...(cell.style ? styles[cell.style] : {}),
     ...(isWrapped(cell, characters) ? wrapped : {}),
-    ...(cell.format ? { n: { pattern: cell.format }, ht: HorizontalAlign.RIGHT } : {}),
+    ...(cell.format ? { n: { pattern: cell.format } } : {}),
+    ...(cell.format && cell.format !== "General" ? { ht: HorizontalAlign.RIGHT } : {}),
   };
 }
 

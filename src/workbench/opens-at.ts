@@ -1,4 +1,23 @@
 /** Where the sample logbook opens: at a dose, so that the pane has something to explain at once. */
+import type { Book } from "../workbook/book";
 import type { CellPlace } from "./engine/place";
 
-export const opensAt: CellPlace = { sheet: "Batches", row: 3, column: 11 };
+/** The cell under a heading of a sheet's table, by its row in the table; the heading itself is row 0. */
+export function cellUnder(
+  book: Book,
+  sheet: string,
+  heading: string,
+  row: number,
+): CellPlace | undefined {
+  const found = book.sheets.find(({ name }) => name === sheet);
+  const table = found?.tables[0];
+  const column = found?.rows[table?.row ?? 0]?.findIndex((cell) => cell?.value === heading) ?? -1;
+  return table && column >= 0 ? { sheet, row: table.row + row, column } : undefined;
+}
+
+export const opensAt = (book: Book): CellPlace =>
+  cellUnder(book, "Batches", "Catalyst g", 1) ?? {
+    sheet: book.sheets[0]?.name ?? "",
+    row: 0,
+    column: 0,
+  };

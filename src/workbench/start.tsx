@@ -22,10 +22,11 @@ function keepFocus(work: () => void): void {
 
 async function openGrid(parts: Page, selection: Selection): Promise<void> {
   const { mountGrid, PlainView } = await import(/* webpackChunkName: "grid" */ "./grid/open");
-  const grid = await mountGrid(parts.grid, sampleLogbook(), selection);
+  const book = sampleLogbook();
+  const grid = await mountGrid(parts.grid, book, selection);
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
-  keepFocus(() => grid.select(opensAt));
+  keepFocus(() => grid.select(opensAt(book)));
   parts.loading.textContent = "";
   parts.undo.addEventListener("click", grid.undo);
   parts.redo.addEventListener("click", grid.redo);

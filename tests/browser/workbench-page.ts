@@ -1,5 +1,17 @@
 /** What a person does on the workbench page, in steps. The grid is a canvas: it is used by keyboard. */
 import type { Page } from "playwright-core";
+import { addressOf } from "../../src/workbench/engine/place";
+import { cellUnder } from "../../src/workbench/opens-at";
+import { sampleLogbook } from "../../src/workbook/sample/logbook";
+
+const book = sampleLogbook();
+
+/** The address of a cell of the sample: under a heading, in a row of the table counted from 1. */
+export function at(sheet: string, heading: string, row: number): string {
+  const place = cellUnder(book, sheet, heading, row);
+  if (!place) throw new Error(`The sheet ${sheet} has no column ${heading}.`);
+  return addressOf(place.row, place.column);
+}
 
 export const gridIsReady = (page: Page) =>
   page.waitForSelector('#sheet[data-showing="grid"]', { timeout: 60_000 });

@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo, gridIsReady, openSheet, paneSays, typeInto } from "./workbench-page";
+import { at, goTo, gridIsReady, openSheet, paneSays, typeInto } from "./workbench-page";
 
 describe.runIf(hasBrowser)("the workbench in a browser", () => {
   let served: Served;
@@ -25,7 +25,7 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
 
   it("opens at a dose and explains it", async () => {
     const { page } = opened;
-    await paneSays(page, "Batches L4");
+    await paneSays(page, `Batches ${at("Batches", "Catalyst g", 1)}`);
     await paneSays(page, "909");
     await paneSays(page, "CATALYST");
   });
@@ -33,9 +33,9 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
   it("changes the dose of a batch when a titre of its lot changes", async () => {
     const { page } = opened;
     await openSheet(page, "Titrations");
-    await typeInto(page, "K4", "3.4");
+    await typeInto(page, at("Titrations", "Titre 1 mL", 1), "3.4");
     await openSheet(page, "Batches");
-    await goTo(page, "L4");
+    await goTo(page, at("Batches", "Catalyst g", 1));
     // By hand: mean titre 2.7833, less 0.15 = 2.6333 mL; x 0.0998 x 56.1 / 10 g = 1.47435 mg KOH/g;
     // (91.5 x 1.47435 / 56.1 x 56.1053 + 10 x 91.5 x 0.765) / 0.90 = 927.66 g.
     await paneSays(page, /^928$/);
@@ -43,32 +43,38 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
 
   it("takes an edit back, shows what was taken back, and does it again", async () => {
     const { page } = opened;
-    await typeInto(page, "D4", "200");
-    await goTo(page, "F4");
+    await typeInto(page, at("Batches", "Amount", 1), "200");
+    await goTo(page, at("Batches", "Oil kg", 1));
     // By hand: 200 L x 0.915 = 183 kg.
     await paneSays(page, /^183\.00$/);
     await page.click("#undo");
-    await page.locator("#announcer").getByText("Batches D4. 100.0.").waitFor();
+    await page
+      .locator("#announcer")
+      .getByText(`Batches ${at("Batches", "Amount", 1)}. 100.0.`)
+      .waitFor();
     await page.click("#redo");
-    await page.locator("#announcer").getByText("Batches D4. 200.0.").waitFor();
+    await page
+      .locator("#announcer")
+      .getByText(`Batches ${at("Batches", "Amount", 1)}. 200.0.`)
+      .waitFor();
   });
 
   it("shows #VALUE! for text in place of a titre, says why, and goes on elsewhere", async () => {
     const { page } = opened;
     await openSheet(page, "Titrations");
-    await typeInto(page, "K4", "lots");
-    await goTo(page, "AD4");
+    await typeInto(page, at("Titrations", "Titre 1 mL", 1), "lots");
+    await goTo(page, at("Titrations", "Corrected titre mL", 1));
     await paneSays(page, /^#VALUE!$/);
     await paneSays(page, /"lots" is not one/);
-    await typeInto(page, "K5", "4.95");
-    await goTo(page, "AD5");
+    await typeInto(page, at("Titrations", "Titre 1 mL", 2), "4.95");
+    await goTo(page, at("Titrations", "Corrected titre mL", 2));
     // By hand: (4.95 + 4.90 + 4.85) / 3 - 0.15 = 4.75.
     await paneSays(page, /^4\.75/);
   });
 
   it("lists every function after =TITRE. is typed", async () => {
     const { page } = opened;
-    await goTo(page, "B20");
+    await goTo(page, "B30");
     await page.keyboard.type("=TITRE.", { delay: 40 });
     await page.getByText("TITRE.CORRECTED").first().waitFor();
     const listed = (await page.locator("body").innerText()).split("\n");
@@ -81,22 +87,25 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
 
   it("computes a formula that is typed, and explains it", async () => {
     const { page } = opened;
-    await typeInto(page, "B20", "=TITRE.CORRECTED({2.4,2.5,2.45},0.15)");
-    await goTo(page, "B20");
+    await typeInto(page, "B30", "=TITRE.CORRECTED({2.4,2.5,2.45},0.15)");
+    await goTo(page, "B30");
     await paneSays(page, /^2\.3$/);
     await paneSays(page, "CORRECTED");
   });
 
   it("moves between sheet and pane with F6, and says the selected cell in a live region", async () => {
     const { page } = opened;
-    await goTo(page, "L8");
+    await goTo(page, at("Batches", "Catalyst g", 5));
     const isInPane = () => page.evaluate(() => document.activeElement?.id === "pane");
     await page.keyboard.press("F6");
     expect(await isInPane()).toBe(true);
     await page.keyboard.press("F6");
     expect(await isInPane()).toBe(false);
     await page.keyboard.press("ArrowUp");
-    await page.locator("#announcer").getByText("Batches L7").waitFor();
+    await page
+      .locator("#announcer")
+      .getByText(`Batches ${at("Batches", "Catalyst g", 4)}`)
+      .waitFor();
     await page.keyboard.press("ArrowDown");
     await page
       .locator("#announcer")
@@ -106,7 +115,7 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
 
   it("shows what the grid holds now as plain tables", async () => {
     const { page } = opened;
-    await typeInto(page, "D4", "200");
+    await typeInto(page, at("Batches", "Amount", 1), "200");
     await page.click("#plain-toggle");
     const row = page.locator("#plain tr", { hasText: "B-112" });
     // By hand: 200 L x 0.915 = 183 kg.

@@ -7,13 +7,15 @@ import { opensAt } from "../opens-at";
 import { PlainBook } from "./plain-book";
 
 export async function plainLogbook(): Promise<string> {
-  const workbook = await openHeadless(sampleLogbook());
+  const book = sampleLogbook();
+  const workbook = await openHeadless(book);
   try {
     const { plainSheets } = await import("./sheets");
     const sheets = plainSheets(workbook.cells);
     // The sheet that the grid will show stands first.
-    const first = sheets.filter(({ name }) => name === opensAt.sheet);
-    const others = sheets.filter(({ name }) => name !== opensAt.sheet);
+    const opened = opensAt(book).sheet;
+    const first = sheets.filter(({ name }) => name === opened);
+    const others = sheets.filter(({ name }) => name !== opened);
     return renderToStaticMarkup(createElement(PlainBook, { sheets: [...first, ...others] }));
   } finally {
     workbook.close();

@@ -4,8 +4,8 @@ import type { PlainCell, PlainSheet } from "./sheets";
 
 const classOf = (cell: PlainCell): string | undefined => {
   if (cell.isError) return "wrong";
-  if (cell.isCalculated) return "calculated";
-  return cell.isNumber ? "number" : undefined;
+  const classes = [cell.isCalculated ? "calculated" : "", cell.isNumber ? "number" : ""];
+  return classes.filter(Boolean).join(" ") || undefined;
 };
 
 /** A line of text alone in its row stands across all columns. */
