@@ -26,6 +26,8 @@ export type Action =
     }
   /** Take a reading into the entry fields, to be changed there. */
   | { readonly do: "edit"; readonly list: ReadingList; readonly index: number }
+  /** Leave the reading as it was. */
+  | { readonly do: "clear-entry"; readonly list: ReadingList }
   | { readonly do: "remove-blank"; readonly index: number }
   | { readonly do: "omit"; readonly index: number; readonly reason: string }
   | { readonly do: "put-back"; readonly index: number }
@@ -72,7 +74,14 @@ const inEntry = (draft: Draft, reading: Reading): Draft => {
   };
 };
 
+/** What was recorded is the draft as it was then: a change makes it a titration not yet recorded. */
 export function reduce(draft: Draft, action: Action): Draft {
+  const next = reduced(draft, action);
+  const stays = next === draft || action.do === "go" || action.do === "recorded";
+  return stays || !next.isRecorded ? next : { ...next, isRecorded: false };
+}
+
+function reduced(draft: Draft, action: Action): Draft {
   switch (action.do) {
     case "type": {
       // Another number is another question: the answer given for 0.1 does not hold for it.
@@ -122,6 +131,8 @@ export function reduce(draft: Draft, action: Action): Draft {
             : draft[action.list].at(-1),
         ),
       };
+    case "clear-entry":
+      return { ...draft, typed: nextEntry(draft, draft[action.list].at(-1)) };
     case "remove-blank":
       return { ...draft, blanks: draft.blanks.filter((_, each) => each !== action.index) };
     case "omit":

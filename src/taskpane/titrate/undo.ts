@@ -49,7 +49,10 @@ export function step(bench: Bench, action: BenchAction): Bench {
     const last = bench.past.at(-1);
     if (last === undefined) return bench;
     const { titres, blanks } = last;
-    return { draft: { ...bench.draft, titres, blanks }, past: bench.past.slice(0, -1) };
+    return {
+      draft: { ...bench.draft, titres, blanks, isRecorded: false },
+      past: bench.past.slice(0, -1),
+    };
   }
   const draft = reduce(bench.draft, action);
   const what = whatIsDone(bench.draft, action);

@@ -4,6 +4,7 @@
  */
 import { Field, Input } from "@fluentui/react-components";
 import { type Ref, useEffect, useState } from "react";
+import { asRef } from "./as-ref";
 import type { Judged, NumberFieldFact } from "./judged";
 
 const pause = 700;
@@ -53,7 +54,7 @@ export function NumberField({ fact, text, judged, onText, also, inputRef }: Numb
       validationState={wrong === undefined ? "none" : "error"}
     >
       <Input
-        ref={inputRef}
+        ref={asRef(inputRef)}
         size="large"
         inputMode="decimal"
         autoComplete="off"

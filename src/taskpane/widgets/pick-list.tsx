@@ -1,12 +1,14 @@
 /** One of many, as the machine's own list: it opens large on a touch screen and works by keyboard. */
 import { Field, Select } from "@fluentui/react-components";
+import type { Ref } from "react";
+import { asRef } from "./as-ref";
 
 export interface PickListProps<Value extends string> {
   readonly label: string;
   readonly value: Value;
   readonly options: readonly (readonly [value: Value, label: string])[];
   readonly onPick: (value: Value) => void;
-  readonly selectRef?: React.Ref<HTMLSelectElement>;
+  readonly selectRef?: Ref<HTMLSelectElement>;
 }
 
 export function PickList<Value extends string>(props: PickListProps<Value>) {
@@ -14,7 +16,7 @@ export function PickList<Value extends string>(props: PickListProps<Value>) {
   return (
     <Field label={label}>
       <Select
-        ref={selectRef}
+        ref={asRef(selectRef)}
         size="large"
         value={value}
         onChange={(_, picked) => {

@@ -1,0 +1,67 @@
+/** Where the dots of the replicates stand, and the mean with its interval: figures in, places out. */
+import { scaleLinear } from "d3-scale";
+
+export interface Dot {
+  readonly name: string;
+  /** % FFA. */
+  readonly value: number;
+  readonly isOmitted: boolean;
+}
+
+export interface PlacedDot extends Dot {
+  readonly x: number;
+  /** Dots that would cover each other stand one above another: 0 is the lowest row. */
+  readonly row: number;
+}
+
+export interface DotPlot {
+  readonly dots: readonly PlacedDot[];
+  readonly mean: number;
+  /** Ends of the interval; undefined while the doubt is not known. */
+  readonly interval: readonly [from: number, to: number] | undefined;
+  readonly ticks: readonly { readonly x: number; readonly label: string }[];
+}
+
+/** A dot is this wide; closer ones are stacked. */
+const dotWidth = 13;
+
+const stacked = (dots: readonly (Dot & { readonly x: number })[]): PlacedDot[] => {
+  const placed: PlacedDot[] = [];
+  for (const dot of [...dots].sort((a, b) => a.x - b.x)) {
+    const near = placed.filter(({ x }) => Math.abs(x - dot.x) < dotWidth);
+    let row = 0;
+    while (near.some((each) => each.row === row)) row += 1;
+    placed.push({ ...dot, row });
+  }
+  return placed;
+};
+
+/**
+ * @param width of the drawing, in its own units
+ * @param edge room kept free on both sides
+ */
+export function dotPlot(
+  dots: readonly Dot[],
+  mean: number,
+  halfWidth: number | undefined,
+  width: number,
+  edge: number,
+): DotPlot {
+  const ends = halfWidth === undefined ? [] : [mean - halfWidth, mean + halfWidth];
+  const all = [mean, ...ends, ...dots.map(({ value }) => value)];
+  const [low, high] = [Math.min(...all), Math.max(...all)];
+  // equal readings still need an axis of some width
+  const room = high > low ? 0 : Math.max(Math.abs(mean) * 0.05, 0.01);
+  const scale = scaleLinear()
+    .domain([low - room, high + room])
+    .range([edge, width - edge]);
+  const ticks = scale.ticks(4);
+  const write = scale.tickFormat(4);
+  const [from, to] = ends;
+  return {
+    dots: stacked(dots.map((dot) => ({ ...dot, x: scale(dot.value) }))),
+    mean: scale(mean),
+    interval: from === undefined || to === undefined ? undefined : [scale(from), scale(to)],
+    ticks: ticks.map((tick) => ({ x: scale(tick), label: write(tick).replace("−", "-") })),
+  };
+}

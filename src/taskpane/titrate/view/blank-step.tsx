@@ -1,0 +1,74 @@
+/** Blank: titrated, or the solvent neutralised beforehand. One or the other. */
+import { useState } from "react";
+import { Choice } from "../../widgets/choice";
+import { PickList } from "../../widgets/pick-list";
+import { Say } from "../../widgets/say";
+import { aboutBlank } from "../nudges/readings";
+import { blankTips, indicators } from "../tips";
+import { useDesk } from "./desk";
+import { EndPointTimer } from "./end-point-timer";
+import { Nudges, Tips } from "./nudges";
+import { ReadingEntry } from "./reading-entry";
+import { Readings } from "./reading-list";
+
+const indicatorOptions = indicators.map((name) => [name, name] as const);
+
+function SetAside({ count }: { count: number }) {
+  if (count === 0) return null;
+  return (
+    <Say tone="mind">
+      {count === 1 ? "The blank that was titrated does" : `The ${count} blanks titrated do`} not
+      count now: a blank is taken off, or the solvent was neutralised, never both.
+    </Say>
+  );
+}
+
+export function BlankStep() {
+  const { view, act } = useDesk();
+  const [editing, setEditing] = useState<number | undefined>();
+  const { picked, blanks } = view.draft;
+  return (
+    <>
+      <Choice
+        label="The solvent"
+        value={picked.blank}
+        options={[
+          ["titrated", "Blank titrated"],
+          ["neutralised", "Neutralised before"],
+        ]}
+        onPick={(blank) => {
+          act({ do: "pick", picked: { blank } });
+        }}
+      />
+      {picked.blank === "neutralised" ? <SetAside count={blanks.length} /> : null}
+      {picked.blank === "titrated" ? (
+        <>
+          <ReadingEntry
+            list="blanks"
+            editing={editing}
+            onEdited={() => {
+              setEditing(undefined);
+            }}
+          />
+          <Readings
+            list="blanks"
+            omitting={undefined}
+            onEdit={setEditing}
+            onOmit={() => undefined}
+          />
+        </>
+      ) : null}
+      <PickList
+        label="Indicator"
+        value={picked.indicator}
+        options={indicatorOptions}
+        onPick={(indicator) => {
+          act({ do: "pick", picked: { indicator } });
+        }}
+      />
+      <EndPointTimer />
+      <Nudges nudges={aboutBlank(view)} />
+      <Tips tips={blankTips} />
+    </>
+  );
+}

@@ -1,0 +1,115 @@
+/** The lots under way, and those recorded lately. */
+import { Button } from "@fluentui/react-components";
+import { useEffect, useRef, useState } from "react";
+import type { Kept } from "../../drafts/store";
+import type { Draft } from "../draft";
+import { stepNames } from "../names";
+import { standing } from "../readings";
+
+export interface LotsProps {
+  readonly kept: readonly Kept[];
+  readonly locale: string;
+  readonly onTakeUp: (draft: Draft) => void;
+  readonly onDiscard: (draft: Draft) => void;
+  readonly onNew: () => void;
+}
+
+const nameOf = (draft: Draft): string => draft.words.lot.trim() || "Lot without a name";
+
+const titres = (count: number): string =>
+  count === 0 ? "no titre yet" : count === 1 ? "one titre" : `${count} titres`;
+
+function when(keptAt: number, locale: string): string {
+  const style = { dateStyle: "medium", timeStyle: "short" } as const;
+  return new Intl.DateTimeFormat(locale, style).format(keptAt);
+}
+
+function Lot({ draft, keptAt, locale, onTakeUp, onDiscard }: Kept & Omit<LotsProps, "kept">) {
+  const [isAsking, setAsking] = useState(false);
+  const name = nameOf(draft);
+  return (
+    <li className="lot">
+      <strong className="lot-name">{name}</strong>
+      <span className="soft full">
+        {draft.isRecorded ? "Recorded" : `At ${stepNames[draft.step]}`},{" "}
+        {titres(standing(draft).length)}. {when(keptAt, locale)}
+      </span>
+      <div className="acts">
+        <Button
+          size="large"
+          aria-label={`${draft.isRecorded ? "Open" : "Go on with"} ${name}`}
+          onClick={() => {
+            onTakeUp(draft);
+          }}
+        >
+          {draft.isRecorded ? "Open" : "Go on"}
+        </Button>
+        {isAsking ? (
+          <>
+            <Button
+              size="large"
+              aria-label={`Discard ${name} for good`}
+              onClick={() => {
+                onDiscard(draft);
+              }}
+            >
+              Discard for good
+            </Button>
+            <Button
+              size="large"
+              aria-label={`Keep ${name}`}
+              onClick={() => {
+                setAsking(false);
+              }}
+            >
+              Keep
+            </Button>
+          </>
+        ) : (
+          <Button
+            size="large"
+            aria-label={`Discard ${name}`}
+            onClick={() => {
+              setAsking(true);
+            }}
+          >
+            Discard
+          </Button>
+        )}
+      </div>
+    </li>
+  );
+}
+
+export function Lots(props: LotsProps) {
+  const { kept, onNew } = props;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    heading.current?.focus();
+  }, []);
+  const underWay = kept.filter(({ draft }) => !draft.isRecorded);
+  const recorded = kept.filter(({ draft }) => draft.isRecorded);
+  const list = (title: string, some: readonly Kept[]) =>
+    some.length === 0 ? null : (
+      <section aria-label={title}>
+        <h3>{title}</h3>
+        <ul className="lots">
+          {some.map((each) => (
+            <Lot key={each.draft.id} {...props} {...each} />
+          ))}
+        </ul>
+      </section>
+    );
+  return (
+    <div className="titrate">
+      <h2 ref={heading} tabIndex={-1}>
+        Lots
+      </h2>
+      <Button size="large" appearance="primary" className="wide" onClick={onNew}>
+        New titration
+      </Button>
+      {list("Under way", underWay)}
+      {list("Recorded lately", recorded)}
+    </div>
+  );
+}

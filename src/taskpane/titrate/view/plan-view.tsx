@@ -1,0 +1,94 @@
+/** What recording would do, cell by cell, and what must be agreed to first. */
+import { Button, Checkbox } from "@fluentui/react-components";
+import { useState } from "react";
+import type { Plan, PlannedCell } from "../../../workbook/planning/plan";
+import { Say } from "../../widgets/say";
+import { isAgreed } from "../recorder";
+
+/** The address without its sheet, which the summary names. */
+const short = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
+
+function CellRow({ cell }: { cell: PlannedCell }) {
+  const isFormula = cell.content.kind === "formula";
+  return (
+    <tr>
+      <th scope="row">
+        {cell.heading} <span className="soft address">{short(cell.address)}</span>
+      </th>
+      <td className={isFormula ? "is-formula" : ""}>
+        {isFormula ? <code>{cell.shown}</code> : cell.shown}
+        {cell.mustConfirm ? <span className="soft full">now: {cell.now}</span> : null}
+      </td>
+    </tr>
+  );
+}
+
+export interface PlanViewProps {
+  readonly plan: Plan;
+  readonly isBusy: boolean;
+  /** It was recorded before. */
+  readonly isAgain: boolean;
+  readonly onRecord: (agreed: readonly string[]) => void;
+}
+
+export function PlanView({ plan, isBusy, isAgain, onRecord }: PlanViewProps) {
+  const [agreed, setAgreed] = useState<readonly string[]>([]);
+  return (
+    <>
+      <p>{plan.summary}</p>
+      {plan.remarks.map(({ sentence, confirm }) =>
+        confirm === undefined ? (
+          <Say key={sentence} tone="know">
+            {sentence}
+          </Say>
+        ) : (
+          <div key={sentence} className="to-confirm">
+            <Say tone="mind">{sentence}</Say>
+            <Checkbox
+              size="large"
+              label={`Do it all the same: ${confirm}`}
+              checked={agreed.includes(confirm)}
+              onChange={(_, { checked }) => {
+                setAgreed((was) =>
+                  checked === true ? [...was, confirm] : was.filter((each) => each !== confirm),
+                );
+              }}
+            />
+          </div>
+        ),
+      )}
+      <Button
+        size="large"
+        appearance="primary"
+        className="wide"
+        disabledFocusable={isBusy || !isAgreed(plan, agreed)}
+        onClick={() => {
+          onRecord(agreed);
+        }}
+      >
+        {isAgain ? "Record once more" : "Record this row"}
+      </Button>
+      <details className="more" open>
+        <summary>The exact cells</summary>
+        <table className="cells">
+          <caption className="unseen">Cells that would be written</caption>
+          <tbody>
+            {plan.cells.map((cell) => (
+              <CellRow key={cell.address} cell={cell} />
+            ))}
+          </tbody>
+        </table>
+        {plan.makes.length === 0 ? null : (
+          <>
+            <h3>Made for it</h3>
+            <ul>
+              {plan.makes.map((what) => (
+                <li key={what}>{what}</li>
+              ))}
+            </ul>
+          </>
+        )}
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,104 @@
+/** The fields one reading is typed in. Enter adds it, and the focus stays for the next one. */
+import { Button } from "@fluentui/react-components";
+import { type FormEvent, useEffect, useRef, useState } from "react";
+import { Choice } from "../../widgets/choice";
+import { mostReadings, type ReadingList } from "../draft";
+import { entryFields, entryOf } from "../readings";
+import { Figure, useDesk } from "./desk";
+
+export interface EntryProps {
+  readonly list: ReadingList;
+  /** The reading that is being changed; undefined while the next one is typed. */
+  readonly editing: number | undefined;
+  readonly onEdited: () => void;
+}
+
+const called: Record<ReadingList, string> = { titres: "titre", blanks: "blank" };
+
+function HowRead() {
+  const { view, act } = useDesk();
+  return (
+    <Choice
+      label="You type"
+      value={view.draft.picked.reading}
+      options={[
+        ["used", "Volume used"],
+        ["start and end", "Start and end"],
+      ]}
+      onPick={(reading) => {
+        act({ do: "pick", picked: { reading } });
+      }}
+    />
+  );
+}
+
+export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
+  const { view, act } = useDesk();
+  const [isAsked, setAsked] = useState(false);
+  const first = useRef<HTMLInputElement>(null);
+  const last = useRef<HTMLInputElement>(null);
+  const { draft, figures } = view;
+  const entry = entryOf(draft, figures, list);
+  const fields = entryFields(draft, list);
+  const count = draft[list].length;
+
+  useEffect(() => {
+    if (editing !== undefined) first.current?.focus();
+  }, [editing]);
+
+  if (editing === undefined && count >= mostReadings[list]) return null;
+
+  const add = (event: FormEvent): void => {
+    event.preventDefault();
+    if (entry.kind !== "reading") {
+      setAsked(true);
+      return;
+    }
+    setAsked(false);
+    const { reading } = entry;
+    if (editing === undefined) act({ do: "add", list, reading });
+    else act({ do: "change", list, index: editing, reading });
+    onEdited();
+    // the next start is filled in already: go to its end
+    (reading.end === undefined ? first : last).current?.focus();
+  };
+
+  return (
+    <form className="entry" onSubmit={add} noValidate>
+      {count === 0 ? <HowRead /> : null}
+      <div className="side-by-side">
+        {fields.map((field, index) => {
+          const isHere = entry.kind !== "reading" && entry.field === field;
+          const isSaid = isHere && (isAsked || (entry.kind === "wrong" && field === "end"));
+          return (
+            <Figure
+              key={field}
+              field={field}
+              also={isSaid ? entry.sentence : undefined}
+              {...(index === 0 ? { inputRef: first } : {})}
+              {...(field === "end" ? { inputRef: last } : {})}
+            />
+          );
+        })}
+      </div>
+      <Button type="submit" size="large" appearance="primary" className="wide">
+        {editing === undefined
+          ? `Add ${called[list]} ${count + 1}`
+          : `Change ${called[list]} ${editing + 1}`}
+      </Button>
+      {editing === undefined ? null : (
+        <Button
+          type="button"
+          size="large"
+          className="wide"
+          onClick={() => {
+            act({ do: "clear-entry", list });
+            onEdited();
+          }}
+        >
+          Leave it as it is
+        </Button>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,103 @@
+/** The readings taken. Each can be changed; a titre can be left out, with a reason, and put back. */
+import { Button } from "@fluentui/react-components";
+import type { Reading, ReadingList } from "../draft";
+import { useDesk, useMark } from "./desk";
+import { OmitForm } from "./omit-form";
+
+export interface ReadingListProps {
+  readonly list: ReadingList;
+  readonly omitting: number | undefined;
+  readonly onEdit: (index: number) => void;
+  readonly onOmit: (index: number | undefined) => void;
+}
+
+const names: Record<ReadingList, string> = { titres: "Titre", blanks: "Blank" };
+
+function Figures({ reading }: { reading: Reading }) {
+  const inMark = useMark();
+  const { used, start, end, mass, omitted } = reading;
+  return (
+    <span className="reading-figures">
+      <strong className={omitted === undefined ? "" : "is-struck"}>{inMark(used)} mL</strong>
+      {start === undefined || end === undefined ? null : (
+        <span className="soft">
+          {inMark(start)} to {inMark(end)}
+        </span>
+      )}
+      {mass === undefined ? null : <span className="soft">on {inMark(mass)} g</span>}
+    </span>
+  );
+}
+
+export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
+  const { view, act } = useDesk();
+  const readings = view.draft[list];
+  const suspect = list === "titres" ? view.working.judgement?.suspect : undefined;
+  if (readings.length === 0) return null;
+  return (
+    <ol className="readings" aria-label={`${names[list]}s taken`}>
+      {readings.map((reading, index) => {
+        const number = index + 1;
+        const name = `${names[list]} ${number}`;
+        const isOmitted = reading.omitted !== undefined;
+        return (
+          <li key={number} className={isOmitted ? "is-omitted" : ""}>
+            <span className="reading-name">{name}</span>
+            <Figures reading={reading} />
+            {suspect === number ? <span className="flag">Suspect</span> : null}
+            {isOmitted ? <span className="soft full">Omitted: {reading.omitted}</span> : null}
+            <span className="reading-acts">
+              <Button
+                aria-label={`Change ${name}`}
+                onClick={() => {
+                  act({ do: "edit", list, index });
+                  onEdit(index);
+                }}
+              >
+                Change
+              </Button>
+              {list === "blanks" ? (
+                <Button
+                  aria-label={`Remove ${name}`}
+                  onClick={() => {
+                    act({ do: "remove-blank", index });
+                  }}
+                >
+                  Remove
+                </Button>
+              ) : isOmitted ? (
+                <Button
+                  aria-label={`Put back ${name}`}
+                  onClick={() => {
+                    act({ do: "put-back", index });
+                  }}
+                >
+                  Put back
+                </Button>
+              ) : (
+                <Button
+                  aria-label={`Omit ${name}`}
+                  aria-expanded={omitting === index}
+                  onClick={() => {
+                    onOmit(omitting === index ? undefined : index);
+                  }}
+                >
+                  Omit
+                </Button>
+              )}
+            </span>
+            {omitting === index && !isOmitted ? (
+              <OmitForm
+                number={number}
+                onDone={(reason) => {
+                  if (reason !== undefined) act({ do: "omit", index, reason });
+                  onOmit(undefined);
+                }}
+              />
+            ) : null}
+          </li>
+        );
+      })}
+    </ol>
+  );
+}

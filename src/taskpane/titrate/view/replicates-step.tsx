@@ -1,0 +1,83 @@
+/** Replicates: one titre after another, judged as they come. */
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { aboutTitres } from "../nudges/readings";
+import { placesIn } from "../readings";
+import { fixed } from "../shown";
+import { readingTips } from "../tips";
+import { useDesk, useMark } from "./desk";
+import { EndPointTimer } from "./end-point-timer";
+import { Nudges, Tips } from "./nudges";
+import { ReadingEntry } from "./reading-entry";
+import { Readings } from "./reading-list";
+
+/** Mean, range and verdict, said aloud when they change. */
+function Verdict() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { judgement } = view.working;
+  const places = Math.max(0, ...view.draft.titres.map(({ used }) => placesIn(used)));
+  return (
+    <div className="verdict" role="status" aria-atomic="true">
+      {judgement === undefined ? null : (
+        <>
+          <p className="verdict-figures">
+            <span>
+              <span className="soft">Mean</span>{" "}
+              <strong>{inMark(fixed(judgement.mean, places + 1))} mL</strong>
+            </span>
+            {judgement.scatter === undefined ? null : (
+              <span>
+                <span className="soft">Range</span>{" "}
+                <strong>{inMark(fixed(judgement.scatter.range, places))} mL</strong>
+              </span>
+            )}
+          </p>
+          <p>{inMark(judgement.verdict)}</p>
+        </>
+      )}
+    </div>
+  );
+}
+
+export function ReplicatesStep() {
+  const { view, act, undoes } = useDesk();
+  const [editing, setEditing] = useState<number | undefined>();
+  const [omitting, setOmitting] = useState<number | undefined>();
+  return (
+    <>
+      <ReadingEntry
+        list="titres"
+        editing={editing}
+        onEdited={() => {
+          setEditing(undefined);
+        }}
+      />
+      <Verdict />
+      <Readings
+        list="titres"
+        omitting={omitting}
+        onEdit={(index) => {
+          setOmitting(undefined);
+          setEditing(index);
+        }}
+        onOmit={setOmitting}
+      />
+      {undoes === undefined ? null : (
+        <Button
+          className="wide"
+          onClick={() => {
+            setEditing(undefined);
+            setOmitting(undefined);
+            act({ do: "undo" });
+          }}
+        >
+          Undo: {undoes}
+        </Button>
+      )}
+      <Nudges nudges={view.working.titres.length === 0 ? [] : aboutTitres(view)} />
+      <EndPointTimer />
+      <Tips tips={readingTips} />
+    </>
+  );
+}

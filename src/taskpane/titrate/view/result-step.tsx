@@ -1,0 +1,118 @@
+/** Result: the acid and how sure it is, what the doubt is made of, and the one step that helps most. */
+import { isProblem } from "../../../core/problem/problem";
+import { adviceInWords, bestChange } from "../../../core/uncertainty/advice";
+import { Say } from "../../widgets/say";
+import { dotsOf, plotWords } from "../dots";
+import type { StepId } from "../draft";
+import { lyePerLitre } from "../lye-per-litre";
+import { largeBlank } from "../nudges/readings";
+import { sharesOf } from "../shares";
+import { fixed, withDoubt } from "../shown";
+import type { Acid, Doubt } from "../working";
+import { useDesk, useMark } from "./desk";
+import { DotPlotView } from "./dot-plot";
+import { DoubtBars } from "./doubt-bars";
+import { Nudges } from "./nudges";
+import { Wants } from "./wants";
+
+function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const shown = doubt
+    ? withDoubt(acid.ffa, doubt.halfWidth)
+    : { value: fixed(acid.ffa, 2), halfWidth: undefined };
+  const atMost = view.working.strength?.isAtMost ? "at most " : "";
+  const lye = lyePerLitre(view);
+  return (
+    <div className="headline">
+      <p className="headline-ffa">
+        {atMost}
+        <strong>{inMark(shown.value)}</strong>
+        {shown.halfWidth === undefined ? null : <span> ± {inMark(shown.halfWidth)}</span>} % FFA
+      </p>
+      <p className="soft">as oleic acid{doubt ? ", 95 % interval" : ""}</p>
+      <dl>
+        <dt>Acid value</dt>
+        <dd>
+          {atMost}
+          {inMark(fixed(acid.acidValue, 2))} mg KOH/g
+        </dd>
+        <dt>Corrected titre</dt>
+        <dd>{inMark(fixed(acid.correctedTitre, 3))} mL</dd>
+        {lye === undefined ? null : (
+          <>
+            <dt>Of this lye, for the acid</dt>
+            <dd>{inMark(fixed(lye, 2))} g per litre of oil</dd>
+          </>
+        )}
+      </dl>
+    </div>
+  );
+}
+
+function MadeOf({ doubt }: { doubt: Doubt }) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const shares = sharesOf(doubt.bench, view.draft.picked.sample === "by volume");
+  if (shares.length === 0) return null;
+  return (
+    <section>
+      <h3>What the ± is made of</h3>
+      <DoubtBars shares={shares} />
+      <Say tone="know">{inMark(adviceInWords(bestChange(doubt.bench)))}</Say>
+    </section>
+  );
+}
+
+function Replicates({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
+  const { view } = useDesk();
+  const dots = dotsOf(view);
+  if (dots.length === 0) return null;
+  const mean = acid.ffa.toNumber();
+  return (
+    <section>
+      <h3>Each titre, % FFA</h3>
+      <DotPlotView
+        dots={dots}
+        mean={mean}
+        halfWidth={doubt?.halfWidth}
+        words={plotWords(dots, mean, doubt?.halfWidth)}
+      />
+      <p className="legend soft">
+        Dots: titres. Upright line: mean. {doubt ? "Bar above: the ± interval. " : ""}
+        {dots.some(({ isOmitted }) => isOmitted) ? "Cross: omitted." : ""}
+      </p>
+    </section>
+  );
+}
+
+export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
+  const { view } = useDesk();
+  const { acid, doubt, strength } = view.working;
+  const inMark = useMark();
+  if (acid === undefined || isProblem(acid)) {
+    const wants = view.wants.filter((want) => want.for === "result");
+    return <Wants title="Still wanted for a result" wants={wants} onGo={onGo} />;
+  }
+  const forDoubt = doubt ? [] : view.wants.filter((want) => want.for === "doubt");
+  return (
+    <>
+      <Headline acid={acid} doubt={doubt} />
+      {strength?.isAtMost ? (
+        <Say tone="mind">
+          Shown as if the lye were pure. The charge for the reaction still needs its assay.
+        </Say>
+      ) : null}
+      {doubt && strength?.percent === undefined ? (
+        <Say tone="mind">The titrant’s own doubt is not in the ± yet.</Say>
+      ) : null}
+      <Replicates acid={acid} doubt={doubt} />
+      {doubt ? <MadeOf doubt={doubt} /> : null}
+      <Wants title="Wanted for the ±" wants={forDoubt} onGo={onGo} />
+      <Nudges nudges={largeBlank(view)} />
+      {view.working.judgement?.suspect === undefined ? null : (
+        <Say tone="mind">{inMark(view.working.judgement.verdict)}</Say>
+      )}
+    </>
+  );
+}
