@@ -3,67 +3,19 @@
  * Untested in Excel: the compiler and a stand-in that refuses unloaded reads check it.
  */
 import { answers } from "./excel/answers";
-import { doStep } from "./excel/steps";
+import { wholeFile } from "./excel/file";
+import { caught, run } from "./excel/run";
+import { allOrNothing } from "./excel/way-back";
 import {
   type Capabilities,
   type Event,
-  fault,
   type Fault,
-  type FaultCode,
   type Found,
   type Host,
+  isFault,
   type Question,
   type Step,
 } from "./port";
-
-const faultOf: Record<string, FaultCode> = {
-  AccessDenied: "sheet-protected",
-  InvalidOperationInCellEditMode: "being-edited",
-  ItemAlreadyExists: "name-taken",
-  NotImplemented: "not-offered",
-  ApiNotFound: "not-offered",
-  UnsupportedOperation: "not-offered",
-};
-
-function caught(thrown: unknown): Fault {
-  const { code, message } = thrown as { code?: string; message?: string };
-  return fault(faultOf[code ?? ""] ?? "failed", message ?? "");
-}
-
-async function run<T>(
-  work: (context: Excel.RequestContext) => Promise<T>,
-  options: Excel.RunOptions = {},
-): Promise<T | Fault> {
-  try {
-    return await Excel.run({ delayForCellEdit: true, ...options }, work);
-  } catch (thrown) {
-    return caught(thrown);
-  }
-}
-
-/** Slices of the open file, put together. */
-async function wholeFile(): Promise<Uint8Array> {
-  const file = await new Promise<Office.File>((resolve, reject) => {
-    Office.context.document.getFileAsync(Office.FileType.Compressed, (result) => {
-      if (result.status === Office.AsyncResultStatus.Succeeded) resolve(result.value);
-      else reject(new Error(result.error.message));
-    });
-  });
-  const bytes = new Uint8Array(file.size);
-  let filled = 0;
-  for (let index = 0; index < file.sliceCount; index += 1) {
-    const slice = await new Promise<Office.Slice>((resolve, reject) => {
-      file.getSliceAsync(index, (result) => {
-        if (result.status === Office.AsyncResultStatus.Succeeded) resolve(result.value);
-        else reject(new Error(result.error.message));
-      });
-    });
-    bytes.set(slice.data as Uint8Array, filled);
-    filled += slice.size;
-  }
-  file.closeAsync();
-  return bytes;
-}
 
 export class ExcelHost implements Host {
   capabilities(): Promise<Capabilities | Fault> {
@@ -86,29 +38,30 @@ export class ExcelHost implements Host {
     return run((context) => answers(context, questions));
   }
 
+  /** The program names its undo steps itself: the label is not used. */
   write(_label: string, steps: readonly Step[]): Promise<undefined | Fault> {
-    return run(
-      async (context) => {
-        for (const step of steps) doStep(context, step);
-        await context.sync();
-        return undefined;
-      },
-      { mergeUndoGroup: true },
-    );
+    return run((context) => allOrNothing(context, steps), { mergeUndoGroup: true });
   }
 
   watch(heard: (event: Event) => void): () => void {
+    const hear = (event: Event["event"]) => (): Promise<void> => {
+      heard({ event });
+      return Promise.resolve();
+    };
     const added = run(async (context) => {
-      const result = context.workbook.onSelectionChanged.add(() => {
-        heard({ event: "selection" });
-        return Promise.resolve();
-      });
+      const { workbook } = context;
+      const handlers = [
+        workbook.onSelectionChanged.add(hear("selection")),
+        workbook.worksheets.onChanged.add(hear("change")),
+      ];
       await context.sync();
-      return result;
+      return { context, handlers };
     });
     return () => {
       void added.then((result) => {
-        if ("remove" in result) result.remove();
+        if (isFault(result)) return;
+        for (const handler of result.handlers) handler.remove();
+        return result.context.sync();
       });
     };
   }

@@ -57,12 +57,12 @@ export class MemoryHost implements Host {
   /** Changes the workbook behind everybody's back: protects a sheet, filters a table. */
   change(how: (book: MemoryBook) => void): void {
     how(this.present);
-    this.tell(...this.present.sheets.map(({ name }) => name));
+    this.tell("change");
   }
 
   select(block: Block): void {
-    this.selection = block;
-    for (const heard of this.listeners) heard({ event: "selection" });
+    this.selection = { ...block, rows: 1, columns: 1 };
+    this.tell("selection");
   }
 
   undo(): void {
@@ -93,7 +93,7 @@ export class MemoryHost implements Host {
   read(questions: readonly Question[]): Promise<readonly Found[] | Fault> {
     return this.calling("read", () => {
       const around = resultsOf(this.present, this.calculation);
-      return questions.map((each) => answer(each, around, this.calculation, this.selection));
+      return questions.map((each) => answer(each, around, this.selection));
     });
   }
 
@@ -144,12 +144,10 @@ export class MemoryHost implements Host {
 
   private show(book: MemoryBook): void {
     this.present = book;
-    this.tell(...book.sheets.map(({ name }) => name));
+    this.tell("change");
   }
 
-  private tell(...sheets: string[]): void {
-    for (const sheet of sheets) {
-      for (const heard of this.listeners) heard({ event: "change", sheet });
-    }
+  private tell(event: Event["event"]): void {
+    for (const heard of this.listeners) heard({ event });
   }
 }

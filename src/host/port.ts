@@ -21,15 +21,13 @@ export interface Block {
 export type Question =
   /** The cells of a block. */
   | { readonly ask: "cells"; readonly block: Block }
-  /** The cells a reference means, as written in a formula that stands in a given cell. */
-  | { readonly ask: "reference"; readonly text: string; readonly from: Block }
   /** A table by name, in any case. */
   | { readonly ask: "table"; readonly name: string }
   /** Every sheet of the workbook. */
   | { readonly ask: "sheets" }
   /** Every name of the workbook that a table could not take. */
   | { readonly ask: "names" }
-  /** The selected cells. */
+  /** The one cell that is active in what is selected. */
   | { readonly ask: "selection" };
 
 /** Answers hold results: whoever reads waits until a calculation under way is done. */
@@ -141,13 +139,15 @@ export type FaultCode =
   | "being-edited"
   /** No answer in time: whether it was done is not known. */
   | "no-answer"
+  /** Something failed half-way, and what was done till then could not be taken back. */
+  | "half-done"
   /** This program cannot do it. */
   | "not-offered"
   | "failed";
 
 /**
  * Why a verb did nothing. Whatever the fault, the workbook is as it was before; only after
- * "no-answer" to a write must one look.
+ * "no-answer" and "half-done" to a write must one look.
  */
 export interface Fault {
   readonly kind: "fault";
@@ -172,8 +172,10 @@ export interface Capabilities {
   readonly hasCharts: boolean;
 }
 
-export type Event =
-  { readonly event: "selection" } | { readonly event: "change"; readonly sheet: string };
+export interface Event {
+  /** Another cell is selected, or some cell holds something else. */
+  readonly event: "selection" | "change";
+}
 
 export interface Host {
   capabilities(): Promise<Capabilities | Fault>;

@@ -153,5 +153,4 @@ export const calculation: Calculation = {
     const read = readFormula(formula);
     return isProblem(read) ? { error: "#NAME?" } : first(new Working(from, around).of(read.tree));
   },
-  meant,
 };

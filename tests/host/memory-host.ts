@@ -23,7 +23,7 @@ function memorySheet(from: BookSheet): MemorySheet {
   return sheet;
 }
 
-const memoryBook = (book: Book): MemoryBook => ({
+export const memoryBook = (book: Book): MemoryBook => ({
   sheets: book.sheets.map(memorySheet),
   tables: book.sheets.flatMap((sheet) =>
     sheet.tables.map(({ name, ...block }) => ({

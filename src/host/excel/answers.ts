@@ -52,6 +52,14 @@ function askCells(range: Excel.Range): Round {
   return () => cellsOf(range.worksheet.name, range);
 }
 
+function askBlock({ workbook }: Excel.RequestContext, block: Block): Round {
+  const sheet = workbook.worksheets.getItemOrNullObject(block.sheet);
+  return () =>
+    sheet.isNullObject
+      ? nothing
+      : askCells(sheet.getRangeByIndexes(block.row, block.column, block.rows, block.columns));
+}
+
 function askTable(table: Excel.Table): Round {
   table.load("name,showTotals");
   return () => {
@@ -111,9 +119,7 @@ function ask(context: Excel.RequestContext, question: Question): Round {
   const { workbook } = context;
   switch (question.ask) {
     case "cells":
-      return askCells(rangeOf(context, question.block));
-    case "reference":
-      return askCells(workbook.worksheets.getItem(question.from.sheet).getRange(question.text));
+      return askBlock(context, question.block);
     case "table":
       return askTable(workbook.tables.getItemOrNullObject(question.name));
     case "sheets":
@@ -121,7 +127,7 @@ function ask(context: Excel.RequestContext, question: Question): Round {
     case "names":
       return askNames(context);
     case "selection":
-      return askCells(workbook.getSelectedRange());
+      return askCells(workbook.getActiveCell());
   }
 }
 

@@ -73,9 +73,10 @@ export function doStep(context: Excel.RequestContext, step: Step): void {
       workbook.worksheets.getItem(step.sheet).freezePanes.freezeRows(step.rows);
       return;
     case "add-note":
-      workbook.worksheets
-        .getItem(step.block.sheet)
-        .notes.add(rangeOf(context, step.block), step.text);
+      // Older programs have no notes: the headings say what they can without.
+      if (Office.context.requirements.isSetSupported("ExcelApi", "1.18")) {
+        workbook.notes.add(rangeOf(context, step.block), step.text);
+      }
       return;
     case "offer-words": {
       const { dataValidation } = rangeOf(context, step.block);
@@ -89,6 +90,7 @@ export function doStep(context: Excel.RequestContext, step: Step): void {
       return;
     }
     case "select":
+      workbook.worksheets.getItem(step.block.sheet).activate();
       rangeOf(context, step.block).select();
       return;
   }

@@ -19,8 +19,6 @@ export interface Surroundings {
 /** Works out formulas. The memory host has none of its own, so that it knows no function. */
 export interface Calculation {
   result(formula: string, from: Place, around: Surroundings): CellContent;
-  /** The cells a reference means; undefined when it means none. */
-  meant(reference: string, from: Place, book: MemoryBook): Block | undefined;
 }
 
 /** The results of one moment: each formula is worked out once, and a circle is an error. */
@@ -81,22 +79,13 @@ function table(name: string, around: Surroundings): Table | undefined {
 
 const nothing: Found = { kind: "nothing" };
 
-export function answer(
-  question: Question,
-  around: Surroundings,
-  calculation: Calculation,
-  selection: Block,
-): Found {
+export function answer(question: Question, around: Surroundings, selection: Block): Found {
   const { book } = around;
   switch (question.ask) {
     case "cells":
       return cells(question.block, around) ?? nothing;
     case "selection":
       return cells(selection, around) ?? nothing;
-    case "reference": {
-      const block = calculation.meant(question.text, question.from, book);
-      return (block && cells(block, around)) ?? nothing;
-    }
     case "table":
       return table(question.name, around) ?? nothing;
     case "names":

@@ -31,6 +31,8 @@ const wording: Record<FaultCode, (about: string) => string> = {
     `A cell is being edited. ${kept}: finish it with Enter or leave it with Escape, then record again.`,
   "no-answer": () =>
     "The spreadsheet did not answer in time. Your readings are kept: wait a moment, then try again.",
+  "half-done": () =>
+    "The spreadsheet stopped half-way, and some cells may be written: undo once (Ctrl+Z), then record again. Your readings are kept.",
   "not-offered": (what) =>
     `This spreadsheet does not offer ${what || "what is needed here"}. ${kept}.`,
   failed: () => `The spreadsheet reported an error. ${kept}: try again in a moment.`,

@@ -1,0 +1,119 @@
+/**
+ * The program does what it is told until something fails, and keeps what it did till then. So before a
+ * write, what it would change is read, as steps that put it back.
+ */
+import {
+  type Cells,
+  type Content,
+  type Fault,
+  fault,
+  type Found,
+  isFault,
+  type Question,
+  type Step,
+} from "../port";
+import { answers } from "./answers";
+import { caught } from "./run";
+import { doStep } from "./steps";
+
+interface WayBack {
+  /** Sheets that are not there yet. */
+  readonly newSheets: readonly string[];
+  readonly steps: readonly Step[];
+}
+
+type SetCells = Extract<Step, { do: "set-cells" }>;
+
+/** The sheet a step changes; undefined when the step itself does not say. */
+const sheetOf = (step: Step): string | undefined => {
+  if ("block" in step) return step.block.sheet;
+  return "sheet" in step ? step.sheet : undefined;
+};
+
+const wasThere = (cells: Cells, row: number, column: number): Content => {
+  const value = cells.values[row]?.[column] ?? "";
+  const formula = cells.formulas[row]?.[column] ?? "";
+  const format = cells.formats[row]?.[column] ?? "General";
+  if (formula !== "") return { kind: "formula", formula, format };
+  return typeof value === "object" ? { kind: "keep" } : { kind: "value", value, format };
+};
+
+/** Cells that the step keeps are kept on the way back too. */
+const cellsBack = ({ block, contents }: SetCells, cells: Cells): Step => ({
+  do: "set-cells",
+  block,
+  contents: contents.map((row, r) =>
+    row.map((content, c) => (content.kind === "keep" ? content : wasThere(cells, r, c))),
+  ),
+});
+
+function questionOf(step: Step, isThere: (sheet: string) => boolean): Question | undefined {
+  if (step.do === "grow-table") return { ask: "table", name: step.name };
+  if (step.do !== "set-cells" || !isThere(step.block.sheet)) return undefined;
+  return { ask: "cells", block: step.block };
+}
+
+function stepBack(step: Step, found: Found | undefined): Step[] {
+  if (step.do === "grow-table" && found?.kind === "table") {
+    return [{ do: "grow-table", name: found.name, block: found.block }];
+  }
+  return step.do === "set-cells" && found?.kind === "cells" ? [cellsBack(step, found)] : [];
+}
+
+/** Reads the way back; a fault where a sheet to be changed is protected. */
+async function wayBack(
+  context: Excel.RequestContext,
+  steps: readonly Step[],
+): Promise<WayBack | Fault> {
+  const [sheets] = await answers(context, [{ ask: "sheets" }]);
+  const there = sheets?.kind === "sheets" ? sheets.sheets : [];
+  const locked = there.find(
+    ({ name, isProtected }) =>
+      isProtected && steps.some((step) => step.do !== "select" && sheetOf(step) === name),
+  );
+  if (locked) return fault("sheet-protected", locked.name);
+  const isThere = (name: string): boolean => there.some((sheet) => sheet.name === name);
+  const asked = steps.flatMap((step) => {
+    const question = questionOf(step, isThere);
+    return question ? [{ step, question }] : [];
+  });
+  const found = await answers(
+    context,
+    asked.map(({ question }) => question),
+  );
+  return {
+    newSheets: steps.flatMap((step) =>
+      step.do === "add-sheet" && !isThere(step.name) ? [step.name] : [],
+    ),
+    steps: asked.flatMap(({ step }, index) => stepBack(step, found[index])).reverse(),
+  };
+}
+
+async function goBack(context: Excel.RequestContext, way: WayBack): Promise<void> {
+  for (const step of way.steps) doStep(context, step);
+  const added = way.newSheets.map((name) => context.workbook.worksheets.getItemOrNullObject(name));
+  await context.sync();
+  for (const sheet of added) if (!sheet.isNullObject) sheet.delete();
+  await context.sync();
+}
+
+/** Does every step, or goes back: in one conversation, so that an undo never finds half of it. */
+export async function allOrNothing(
+  context: Excel.RequestContext,
+  steps: readonly Step[],
+): Promise<undefined | Fault> {
+  const way = await wayBack(context, steps);
+  if (isFault(way)) return way;
+  try {
+    for (const step of steps) doStep(context, step);
+    await context.sync();
+    return undefined;
+  } catch (thrown) {
+    try {
+      await goBack(context, way);
+    } catch {
+      return fault("half-done");
+    }
+    return caught(thrown);
+  }
+}

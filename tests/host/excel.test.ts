@@ -1,0 +1,190 @@
+import { afterEach, describe, expect, it } from "vitest";
+import { hostContract } from "./contract";
+import { ExcelHost } from "../../src/host/excel";
+import type { MemoryBook } from "../../src/host/memory/book";
+import type { Block, Step } from "../../src/host/port";
+import type { Book } from "../../src/workbook/book";
+import { ExcelStandIn, installExcel } from "./excel/stand-in";
+import { memoryBook } from "./memory-host";
+
+hostContract(
+  "the spreadsheet program",
+  { protection: true, filters: true, cleanFailures: false },
+  (book) => {
+    const standIn = new ExcelStandIn(memoryBook(book));
+    installExcel(standIn);
+    const { model } = standIn;
+    return Promise.resolve({
+      host: new ExcelHost(),
+      undo: () => Promise.resolve(standIn.undo()),
+      redo: () => Promise.resolve(standIn.redo()),
+      select: (block) => Promise.resolve(standIn.select(block)),
+      protect: (name) => {
+        for (const sheet of model.book.sheets) if (sheet.name === name) sheet.isProtected = true;
+        return Promise.resolve();
+      },
+      filter: (name) => {
+        for (const table of model.book.tables) if (table.name === name) table.isFiltered = true;
+        return Promise.resolve();
+      },
+      close: () => expect(standIn.misuses).toEqual([]),
+    });
+  },
+);
+
+const book: Book = {
+  name: "test",
+  sheets: [
+    {
+      name: "Log",
+      rows: [
+        [{ value: "Lot" }, { value: "Twice" }],
+        [{ value: "=A" }, { formula: "=1+1", format: "0.0" }],
+      ],
+      columnWidths: [],
+      tables: [{ name: "Lots", row: 0, column: 0, rows: 2, columns: 2 }],
+      frozenRows: 0,
+    },
+  ],
+};
+const cell = (row: number, column: number, sheet = "Log"): Block => ({
+  sheet,
+  row,
+  column,
+  rows: 1,
+  columns: 1,
+});
+const put = (block: Block, value: string): Step => ({
+  do: "set-cells",
+  block,
+  contents: [[{ kind: "value", value }]],
+});
+const steps: Step[] = [
+  put(cell(1, 0), "changed"),
+  put(cell(1, 1), "changed too"),
+  { do: "grow-table", name: "Lots", block: { ...cell(0, 0), rows: 3, columns: 2 } },
+  put(cell(2, 0), "new"),
+  { do: "add-sheet", name: "More" },
+  put(cell(0, 0, "More"), "new"),
+];
+
+/** What a person sees of a workbook. */
+const seen = ({ sheets, tables }: MemoryBook) => ({
+  tables,
+  sheets: sheets.map(({ name, cells }) => ({
+    name,
+    cells: Object.entries(cells).filter(([, { value, formula }]) => value !== "" || formula !== ""),
+  })),
+});
+
+describe("writing to the spreadsheet program", () => {
+  const opened: ExcelStandIn[] = [];
+  const opening = (): ExcelStandIn => {
+    const standIn = new ExcelStandIn(memoryBook(book));
+    installExcel(standIn);
+    opened.push(standIn);
+    return standIn;
+  };
+  afterEach(() => {
+    for (const { misuses } of opened.splice(0)) expect(misuses).toEqual([]);
+  });
+
+  it("asks for one undo step, and waits for a cell that is being edited", async () => {
+    const standIn = opening();
+    expect(await new ExcelHost().write("Test", steps)).toBeUndefined();
+    expect(standIn.options).toEqual([{ delayForCellEdit: true, mergeUndoGroup: true }]);
+  });
+
+  it("puts everything back when it fails at any change it makes", async () => {
+    const whole = opening();
+    await new ExcelHost().write("Test", steps);
+    expect(whole.changes).toBeGreaterThanOrEqual(steps.length);
+    for (let at = 1; at <= whole.changes; at += 1) {
+      const standIn = opening();
+      const before = seen(structuredClone(standIn.model.book));
+      standIn.failing = { at, code: "GeneralException" };
+      expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: "failed" });
+      expect(seen(standIn.model.book)).toEqual(before);
+    }
+  });
+
+  it("never takes a sheet away that was there before", async () => {
+    const standIn = opening();
+    const again: Step[] = [put(cell(1, 0), "lost"), { do: "add-sheet", name: "Log" }];
+    expect(await new ExcelHost().write("Test", again)).toMatchObject({ code: "name-taken" });
+    expect(standIn.model.book.sheets.map(({ name }) => name)).toEqual(["Log"]);
+    expect(standIn.model.book.sheets[0]?.cells["1,0"]?.value).toBe("=A");
+  });
+
+  it("says so when it cannot put everything back", async () => {
+    const standIn = opening();
+    standIn.failing = { at: 3, code: "GeneralException", for: 50 };
+    expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: "half-done" });
+  });
+
+  it("tells the faults of the program apart", async () => {
+    const codes = {
+      AccessDenied: "sheet-protected",
+      InvalidOperationInCellEditMode: "being-edited",
+      ItemAlreadyExists: "name-taken",
+      ApiNotFound: "not-offered",
+      SomethingElse: "failed",
+    };
+    for (const [code, expected] of Object.entries(codes)) {
+      opening().failing = { at: 1, code };
+      expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: expected });
+    }
+  });
+
+  it("knows a workbook that takes no changes", async () => {
+    opening().model.book.isReadOnly = true;
+    expect(await new ExcelHost().capabilities()).toMatchObject({ canWrite: false });
+  });
+});
+
+describe("the file of the spreadsheet program", () => {
+  const slices = [
+    [1, 2, 3],
+    [4, 5],
+  ];
+  const install = (failing: boolean): { closed: number } => {
+    const told = { closed: 0 };
+    installExcel(new ExcelStandIn(memoryBook(book)));
+    const done = (value: unknown) => ({ status: "succeeded", value });
+    const file = {
+      size: 5,
+      sliceCount: 2,
+      getSliceAsync: (index: number, back: (result: unknown) => void) => {
+        const data = slices[index] ?? [];
+        back(
+          failing
+            ? { status: "failed", error: { message: "gone" } }
+            : done({ data, size: data.length }),
+        );
+      },
+      closeAsync: () => (told.closed += 1),
+    };
+    Object.assign(Office, {
+      FileType: { Compressed: "compressed" },
+      AsyncResultStatus: { Succeeded: "succeeded" },
+      context: {
+        document: {
+          getFileAsync: (_: string, back: (result: unknown) => void) => back(done(file)),
+        },
+      },
+    });
+    return told;
+  };
+
+  it("is put together from its slices, and closed", async () => {
+    const told = install(false);
+    expect(await new ExcelHost().fileBytes()).toEqual(new Uint8Array([1, 2, 3, 4, 5]));
+    expect(told.closed).toBe(1);
+  });
+
+  it("is a fault, and closed all the same, when a slice does not come", async () => {
+    const told = install(true);
+    expect(await new ExcelHost().fileBytes()).toMatchObject({ kind: "fault", code: "failed" });
+    expect(told.closed).toBe(1);
+  });
+});

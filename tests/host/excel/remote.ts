@@ -1,0 +1,125 @@
+/**
+ * Objects that behave as those of the spreadsheet program do: nothing can be read that was not loaded
+ * and synced, what is set waits for the sync, and a misspelt member is an error. Everything that was
+ * asked for is kept in a log.
+ */
+
+/** An error as the program throws it. */
+export class ProgramError extends Error {
+  constructor(readonly code: string) {
+    super(code);
+  }
+}
+
+export class Conversation {
+  /** What is waiting for the next sync. */
+  private waiting: (() => void)[] = [];
+  readonly log: string[] = [];
+  /** What our code should never have asked for. */
+  readonly misuses: string[] = [];
+  syncs = 0;
+
+  /** Our code is wrong: the program would throw, and the test must fail. */
+  misused(what: string): never {
+    this.misuses.push(what);
+    throw new ProgramError(what);
+  }
+
+  constructor(
+    /** Called before each change to the workbook. */
+    readonly changing: () => void,
+  ) {}
+
+  later(work: () => void): void {
+    this.waiting.push(work);
+  }
+
+  readonly sync = (): Promise<void> => {
+    this.syncs += 1;
+    const work = this.waiting;
+    this.waiting = [];
+    // What was done before something fails stays done.
+    try {
+      for (const each of work) each();
+      return Promise.resolve();
+    } catch (thrown) {
+      return Promise.reject(thrown as Error);
+    }
+  };
+}
+
+export interface Members {
+  /** What can be loaded. */
+  readonly reads?: Record<string, () => unknown>;
+  /** What can be set. */
+  readonly sets?: Record<string, (value: never) => void>;
+  /** Calls that change something, carried out at the next sync. */
+  readonly changes?: Record<string, (...given: never[]) => void>;
+  /** Calls that answer with another object at once, and objects that belong to this one. */
+  readonly gives?: Record<string, (...given: never[]) => unknown>;
+  readonly parts?: Record<string, () => unknown>;
+  /** Is it missing? Known after a sync. */
+  readonly isNull?: () => boolean;
+  /** What came loaded with the list it is an item of. */
+  readonly loaded?: Record<string, unknown>;
+}
+
+export function remote(talk: Conversation, path: string, members: Members): object {
+  const known = new Map<string, unknown>(Object.entries(members.loaded ?? {}));
+  const { reads = {}, sets = {}, changes = {}, gives = {}, parts = {} } = members;
+  if (members.isNull) {
+    const isNull = members.isNull;
+    talk.later(() => known.set("isNullObject", isNull()));
+  }
+  const load = (names: string): void => {
+    for (const name of names.split(",").map((each) => each.replace(/\/.*$/, "").trim())) {
+      const read = reads[name];
+      if (!read) talk.misused(`nothing to load: ${path}.${name}`);
+      talk.log.push(`${path} load ${name}`);
+      talk.later(() => {
+        if (!members.isNull?.()) known.set(name, read());
+      });
+    }
+  };
+  return new Proxy(
+    {},
+    {
+      get(_, name) {
+        if (typeof name !== "string" || name === "then") return undefined;
+        if (name === "load") return load;
+        if (known.has(name)) return known.get(name);
+        const change = changes[name] as ((...given: unknown[]) => void) | undefined;
+        if (change) {
+          return (...given: unknown[]) => {
+            talk.log.push(`${path}.${name}`);
+            talk.later(() => {
+              talk.changing();
+              change(...given);
+            });
+          };
+        }
+        if (gives[name]) return gives[name];
+        if (parts[name]) {
+          const part = parts[name]();
+          known.set(name, part);
+          return part;
+        }
+        return talk.misused(
+          name in reads || name === "isNullObject"
+            ? `read before it was loaded and synced: ${path}.${name}`
+            : `no such member: ${path}.${name}`,
+        );
+      },
+      set(_, name, value) {
+        const set = sets[String(name)] as ((value: unknown) => void) | undefined;
+        if (!set) return talk.misused(`cannot be set: ${path}.${String(name)}`);
+        talk.log.push(`${path}.${String(name)} = ${JSON.stringify(value)}`);
+        talk.later(() => {
+          talk.changing();
+          set(value);
+        });
+        return true;
+      },
+    },
+  );
+}

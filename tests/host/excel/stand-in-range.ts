@@ -1,0 +1,233 @@
+/** Ranges, tables and sheets of the stand-in. */
+import { resultsOf } from "../../../src/host/memory/answers";
+import {
+  cellAt,
+  cellToChange,
+  isNameTaken,
+  type MemoryBook,
+  type MemoryCell,
+  type MemorySheet,
+  type MemoryTable,
+  sheetNamed,
+  tableNamed,
+  usedBlock,
+} from "../../../src/host/memory/book";
+import { doStep } from "../../../src/host/memory/steps";
+import type { Block, CellContent } from "../../../src/host/port";
+import { calculation } from "../calculation";
+import { type Conversation, type Members, ProgramError, remote } from "./remote";
+import { typeInto } from "./typed";
+
+/** The workbook that a conversation is about, and what is selected in it. */
+export interface Model {
+  book: MemoryBook;
+  selection: Block;
+}
+
+export interface Talk {
+  readonly model: Model;
+  readonly talk: Conversation;
+}
+
+/** Where a range is, found out when it is needed: a sheet may be added a moment before. */
+type Where = () => Block;
+
+/** For calls that take a range. */
+const wheres = new WeakMap<object, Where>();
+
+export const blockOf = (range: object): Block => {
+  const where = wheres.get(range);
+  if (!where) throw new ProgramError("InvalidArgument");
+  return where();
+};
+
+export function sheetToChange({ book }: Model, name: string): MemorySheet {
+  const sheet = sheetNamed(book, name);
+  if (!sheet) throw new ProgramError("ItemNotFound");
+  if (sheet.isProtected) throw new ProgramError("AccessDenied");
+  return sheet;
+}
+
+const grid = <T>({ row, column, rows, columns }: Block, at: (r: number, c: number) => T): T[][] =>
+  Array.from({ length: rows }, (_, r) =>
+    Array.from({ length: columns }, (__, c) => at(row + r, column + c)),
+  );
+
+function rangeReads({ model }: Talk, where: Where): Record<string, () => unknown> {
+  const sheet = (): MemorySheet => {
+    const found = sheetNamed(model.book, where().sheet);
+    if (!found) throw new ProgramError("ItemNotFound");
+    return found;
+  };
+  const cell = (row: number, column: number): MemoryCell => cellAt(sheet(), row, column);
+  const contents = (): CellContent[][] => {
+    const results = resultsOf(model.book, calculation);
+    return grid(where(), (row, column) => results.valueAt({ sheet: sheet().name, row, column }));
+  };
+  const plain = (content: CellContent) => (typeof content === "object" ? content.error : content);
+  const type = (content: CellContent): string =>
+    typeof content === "object" ? "Error" : content === "" ? "Empty" : "Other";
+  return {
+    rowIndex: () => where().row,
+    columnIndex: () => where().column,
+    rowCount: () => where().rows,
+    columnCount: () => where().columns,
+    values: () => contents().map((row) => row.map(plain)),
+    valueTypes: () => contents().map((row) => row.map(type)),
+    formulas: () => {
+      const found = contents();
+      const { row, column } = where();
+      return grid(
+        where(),
+        (r, c) => cell(r, c).formula || plain(found[r - row]?.[c - column] ?? ""),
+      );
+    },
+    numberFormat: () => grid(where(), (r, c) => cell(r, c).format),
+  };
+}
+
+export function rangeAt(on: Talk, where: Where, isNull?: () => boolean): object {
+  const { talk, model } = on;
+  const first = (): MemoryCell => {
+    const { sheet, row, column } = where();
+    return cellToChange(sheetToChange(model, sheet), row, column);
+  };
+  const ignore = (): void => void first();
+  const type = (typed: unknown[][]): void => {
+    typeInto(first(), typed[0]?.[0], model.book);
+  };
+  const range = remote(talk, "range", {
+    ...(isNull ? { isNull } : {}),
+    reads: rangeReads(on, where),
+    sets: {
+      values: type,
+      formulas: type,
+      numberFormat: (format: string[][]) => (first().format = format[0]?.[0] ?? "General"),
+    },
+    changes: { select: () => (model.selection = { ...where(), rows: 1, columns: 1 }) },
+    gives: {
+      getCell: (row: number, column: number) =>
+        rangeAt(on, () => {
+          const at = where();
+          return { ...at, row: at.row + row, column: at.column + column, rows: 1, columns: 1 };
+        }),
+      getEntireColumn: () =>
+        remote(talk, "column", {
+          parts: {
+            format: () =>
+              remote(talk, "column.format", {
+                sets: {
+                  columnWidth: (points: number) => {
+                    const { sheet, column } = where();
+                    sheetToChange(model, sheet).widths[column] = points;
+                  },
+                },
+              }),
+          },
+        }),
+    },
+    parts: {
+      worksheet: () => remote(talk, "worksheet", { reads: { name: () => where().sheet } }),
+      format: () =>
+        remote(talk, "format", {
+          parts: {
+            font: () => remote(talk, "font", { sets: { color: ignore, bold: ignore } }),
+            fill: () => remote(talk, "fill", { sets: { color: ignore } }),
+          },
+        }),
+      dataValidation: () =>
+        remote(talk, "dataValidation", {
+          sets: {
+            rule: ({ list }: { list: { source: string } }) =>
+              (first().words = list.source.split(",")),
+            errorAlert: ignore,
+          },
+        }),
+    },
+  });
+  wheres.set(range, where);
+  return range;
+}
+
+export function tableAt(on: Talk, find: () => MemoryTable | undefined, orNull = false): object {
+  const { model, talk } = on;
+  const table = (): MemoryTable => {
+    const found = find();
+    if (!found) throw new ProgramError("ItemNotFound");
+    return found;
+  };
+  return remote(talk, "table", {
+    ...(orNull ? { isNull: () => find() === undefined } : {}),
+    reads: { name: () => table().name, showTotals: () => table().hasTotals },
+    sets: {
+      name: (name: string) => {
+        if (isNameTaken(model.book, name)) throw new ProgramError("ItemAlreadyExists");
+        table().name = name;
+      },
+    },
+    changes: {
+      resize: (range: object) => {
+        sheetToChange(model, table().block.sheet);
+        doStep(model.book, { do: "grow-table", name: table().name, block: blockOf(range) });
+      },
+    },
+    gives: {
+      getRange: () => rangeAt(on, () => table().block),
+      getHeaderRowRange: () => rangeAt(on, () => ({ ...table().block, rows: 1 })),
+    },
+    parts: {
+      worksheet: () => remote(talk, "worksheet", { reads: { name: () => table().block.sheet } }),
+      autoFilter: () =>
+        remote(talk, "autoFilter", { reads: { isDataFiltered: () => table().isFiltered } }),
+    },
+  });
+}
+
+export function sheetAt(
+  on: Talk,
+  find: () => MemorySheet | undefined,
+  more: Pick<Members, "isNull" | "loaded"> = {},
+): object {
+  const { model, talk } = on;
+  const sheet = (): MemorySheet => {
+    const found = find();
+    if (!found) throw new ProgramError("ItemNotFound");
+    return found;
+  };
+  const used = () => usedBlock(sheet());
+  return remote(talk, "sheet", {
+    ...more,
+    reads: { name: () => sheet().name },
+    changes: {
+      activate: () => void sheet(),
+      delete: () => {
+        const gone = sheet();
+        model.book.sheets = model.book.sheets.filter((each) => each !== gone);
+        model.book.tables = model.book.tables.filter(({ block }) => block.sheet !== gone.name);
+      },
+    },
+    gives: {
+      getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
+        rangeAt(on, () => ({ sheet: sheet().name, row, column, rows, columns })),
+      getUsedRangeOrNullObject: () =>
+        rangeAt(
+          on,
+          () => used() ?? { sheet: sheet().name, row: 0, column: 0, rows: 1, columns: 1 },
+          () => used() === undefined,
+        ),
+    },
+    parts: {
+      protection: () =>
+        remote(talk, "protection", { reads: { protected: () => sheet().isProtected } }),
+      freezePanes: () =>
+        remote(talk, "freezePanes", {
+          changes: {
+            freezeRows: (rows: number) => (sheetToChange(model, sheet().name).frozenRows = rows),
+          },
+        }),
+    },
+  });
+}
+
+export const findTable = (model: Model, name: string) => () => tableNamed(model.book, name);
+export const findSheet = (model: Model, name: string) => () => sheetNamed(model.book, name);

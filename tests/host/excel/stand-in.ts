@@ -1,0 +1,206 @@
+/** A stand-in for the spreadsheet program: its runtime, over a workbook in memory. */
+import {
+  cellToChange,
+  emptySheet,
+  type MemoryBook,
+  sheetNamed,
+} from "../../../src/host/memory/book";
+import type { Block } from "../../../src/host/port";
+import { Conversation, ProgramError, remote } from "./remote";
+import {
+  blockOf,
+  findSheet,
+  findTable,
+  type Model,
+  rangeAt,
+  sheetAt,
+  sheetToChange,
+  tableAt,
+  type Talk,
+} from "./stand-in-range";
+
+type Handler = () => Promise<void>;
+
+interface Options {
+  readonly mergeUndoGroup?: boolean;
+  readonly delayForCellEdit?: boolean;
+}
+
+export class ExcelStandIn {
+  readonly model: Model;
+  readonly options: Options[] = [];
+  readonly log: string[] = [];
+  readonly misuses: string[] = [];
+  /** The program fails at this change of the next write, counted from 1, with this code. */
+  failing: { readonly at: number; readonly code: string; readonly for?: number } | undefined;
+  private past: MemoryBook[] = [];
+  private future: MemoryBook[] = [];
+  /** How often the workbook was changed. */
+  changes = 0;
+  private readonly handlers = { selection: new Set<Handler>(), change: new Set<Handler>() };
+
+  constructor(book: MemoryBook) {
+    const sheet = book.sheets[0]?.name ?? "";
+    this.model = { book, selection: { sheet, row: 0, column: 0, rows: 1, columns: 1 } };
+  }
+
+  /** Excel.run: one conversation; its changes are one undo step when they are merged. */
+  readonly run = async <T>(
+    options: Options,
+    work: (context: unknown) => Promise<T>,
+  ): Promise<T> => {
+    this.options.push(options);
+    const before = structuredClone(this.model.book);
+    const count = this.changes;
+    const talk = new Conversation(() => {
+      this.changing(options.mergeUndoGroup ?? false);
+    });
+    try {
+      return await work({ workbook: this.workbook({ model: this.model, talk }), sync: talk.sync });
+    } finally {
+      this.log.push(...talk.log);
+      this.misuses.push(...talk.misuses);
+      if (this.changes > count) {
+        if (options.mergeUndoGroup) this.remember(before);
+        for (const heard of this.handlers.change) void heard();
+      }
+    }
+  };
+
+  undo(): void {
+    const before = this.past.pop();
+    if (!before) return;
+    this.future.push(this.model.book);
+    this.model.book = before;
+  }
+
+  redo(): void {
+    const after = this.future.pop();
+    if (!after) return;
+    this.past.push(this.model.book);
+    this.model.book = after;
+  }
+
+  select(block: Block): void {
+    this.model.selection = { ...block, rows: 1, columns: 1 };
+    for (const heard of this.handlers.selection) void heard();
+  }
+
+  private changing(isMerged: boolean): void {
+    this.changes += 1;
+    const { failing } = this;
+    if (failing && this.changes >= failing.at && this.changes < failing.at + (failing.for ?? 1)) {
+      throw new ProgramError(failing.code);
+    }
+    if (!isMerged) this.remember(structuredClone(this.model.book));
+  }
+
+  private remember(book: MemoryBook): void {
+    this.past.push(book);
+    this.future = [];
+  }
+
+  private event(handlers: Set<Handler>, { talk }: Talk): object {
+    return remote(talk, "event", {
+      gives: {
+        add: (handler: Handler) => {
+          talk.later(() => handlers.add(handler));
+          return { remove: () => talk.later(() => handlers.delete(handler)) };
+        },
+      },
+    });
+  }
+
+  private workbook(on: Talk): object {
+    const { model, talk } = on;
+    return remote(talk, "workbook", {
+      reads: { readOnly: () => model.book.isReadOnly },
+      gives: { getActiveCell: () => rangeAt(on, () => model.selection) },
+      parts: {
+        worksheets: () => this.worksheets(on),
+        tables: () => this.tables(on),
+        names: () => this.list(on, "names", () => Object.keys(model.book.definedNames)),
+        protection: () =>
+          remote(talk, "protection", { reads: { protected: () => model.book.isProtected } }),
+        notes: () =>
+          remote(talk, "notes", {
+            changes: {
+              add: (range: object, text: string) => {
+                const { sheet, row, column } = blockOf(range);
+                cellToChange(sheetToChange(model, sheet), row, column).note = text;
+              },
+            },
+          }),
+        onSelectionChanged: () => this.event(this.handlers.selection, on),
+      },
+    });
+  }
+
+  private list(on: Talk, name: string, names: () => string[]): object {
+    return remote(on.talk, name, {
+      reads: { items: () => names().map((each) => ({ name: each })) },
+    });
+  }
+
+  private tables(on: Talk): object {
+    const { model, talk } = on;
+    return remote(talk, "tables", {
+      reads: { items: () => model.book.tables.map(({ name }) => ({ name })) },
+      gives: {
+        getItem: (name: string) => tableAt(on, findTable(model, name)),
+        getItemOrNullObject: (name: string) => tableAt(on, findTable(model, name), true),
+        add: (range: object, hasHeaders: boolean) => {
+          if (!hasHeaders) throw new ProgramError("InvalidArgument");
+          let made: MemoryBook["tables"][number] | undefined;
+          talk.later(() => {
+            talk.changing();
+            const block = blockOf(range);
+            sheetToChange(model, block.sheet);
+            made = { name: "Table1", block, isFiltered: false, hasTotals: false };
+            model.book.tables.push(made);
+          });
+          return tableAt(on, () => made);
+        },
+      },
+    });
+  }
+
+  private worksheets(on: Talk): object {
+    const { model, talk } = on;
+    return remote(talk, "worksheets", {
+      reads: {
+        items: () =>
+          model.book.sheets.map((sheet) =>
+            sheetAt(on, () => sheet, { loaded: { name: sheet.name } }),
+          ),
+      },
+      changes: {
+        add: (name: string) => {
+          if (model.book.isProtected) throw new ProgramError("AccessDenied");
+          if (sheetNamed(model.book, name)) throw new ProgramError("ItemAlreadyExists");
+          model.book.sheets.push(emptySheet(name));
+        },
+      },
+      gives: {
+        getItem: (name: string) => sheetAt(on, findSheet(model, name)),
+        getItemOrNullObject: (name: string) =>
+          sheetAt(on, findSheet(model, name), {
+            isNull: () => findSheet(model, name)() === undefined,
+          }),
+      },
+      parts: { onChanged: () => this.event(this.handlers.change, on) },
+    });
+  }
+}
+
+/** Puts the stand-in where the program's runtime would be. */
+export function installExcel(standIn: ExcelStandIn): void {
+  Object.assign(globalThis, {
+    Excel: { run: standIn.run, RangeValueType: { error: "Error" } },
+    Office: {
+      HostType: { Excel: "Excel" },
+      context: { requirements: { isSetSupported: () => true } },
+      onReady: () => Promise.resolve({ host: "Excel" }),
+    },
+  });
+}
