@@ -23,6 +23,7 @@ import { descriptions, engineFunctions } from "../engine/registration";
 import { WorkbookCells } from "../engine/workbook-cells";
 import type { Selection } from "../selection";
 import { snapshotOf } from "../snapshot";
+import { editWhereTheCellStands } from "./editor-place";
 import { listAllOfOurs } from "./list-all";
 import { select } from "./select";
 import { tableTheme, theme } from "./theme";
@@ -85,6 +86,7 @@ export async function mountGrid(
   const cells = new WorkbookCells(injector);
   await injector.get(FormulaCalculationSessionService).waitForLatestApplied(30_000);
   listAllOfOurs(injector);
+  editWhereTheCellStands(injector, cells.names);
   watchSelection(injector, cells, selection);
   const command = injector.get(ICommandService);
   return {
