@@ -15,7 +15,7 @@ export const remarkWords = {
   columnsMissing: (table: string, headings: readonly string[]): string =>
     `The table ${table} has no column for ${list(headings)}: that is not recorded.`,
   resultsMissing: (table: string, headings: readonly string[]): string =>
-    `The table ${table} has no column ${list(headings)}: those results are not shown in it.`,
+    `The table ${table} lacks the headings ${list(headings)}: those results are not shown in it.`,
   ownFormula: (heading: string): string =>
     `${heading} has another formula in this table: the new row gets the same one as the rows above.`,
   figureForFormula: (heading: string): string =>
@@ -31,5 +31,5 @@ export const remarkWords = {
   totals: (table: string): string =>
     `A row of totals stands right below the table ${named(table)}: switch it off, or add an empty row above it, then record again.`,
   notOurTable: (table: string, sheet: string, missing: readonly string[]): string =>
-    `The table ${named(table)} on the sheet ${named(sheet)} has no column ${list(missing)}, so it is not a logbook of titrations: rename it, then record again.`,
+    `The table ${named(table)} on the sheet ${named(sheet)} lacks the headings ${list(missing)}, so it is not a logbook of titrations: rename it, then record again.`,
 };

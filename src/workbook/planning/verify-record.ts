@@ -1,5 +1,7 @@
 /** After writing: does every cell of the row hold what was written? */
 import type { CellContent, Cells } from "../../host/port";
+import { titreIdOf } from "../formula/names";
+import { tokensOf } from "../formula/token";
 import { titrations } from "../tables/titrations";
 import type { Difference, Plan, PlannedCell } from "./plan";
 import { isSameFormula } from "./same-formula";
@@ -15,6 +17,10 @@ const notAnswered = ["#NAME?", "#BUSY!", "#CONNECT!"];
 
 const errorOf = (value: CellContent): string => (typeof value === "object" ? value.error : "");
 
+/** A formula of somebody else's may show what it likes. */
+const callsOurs = (formula: string): boolean =>
+  tokensOf(formula).some(({ kind, text }) => kind === "function" && titreIdOf(text) !== undefined);
+
 const holding = ({ value, formula }: ReadBack): string => {
   const text = formula === "" ? valueText(value) : formula;
   return text === "" ? "nothing" : `"${text}"`;
@@ -29,7 +35,7 @@ function trouble({ content, address, shown }: PlannedCell, found: ReadBack): str
       return `${address} should hold the formula written there, and holds ${holding(found)}.`;
     }
     const error = errorOf(value);
-    return notAnswered.includes(error)
+    return notAnswered.includes(error) && callsOurs(formula)
       ? `${address} shows ${error}: its function did not answer. Select the cell, press F2 and Enter.`
       : undefined;
   }
@@ -46,9 +52,11 @@ const foundIn = (cells: Cells, { block }: PlannedCell): ReadBack => {
   };
 };
 
-/** The error a cell of the plan shows; "" for none. */
-export const errorIn = (cells: Cells, cell: PlannedCell): string =>
-  errorOf(foundIn(cells, cell).value);
+/** The error that a formula with our functions shows; "" for none. */
+export function errorIn(cells: Cells, cell: PlannedCell): string {
+  const { value, formula } = foundIn(cells, cell);
+  return callsOurs(formula) ? errorOf(value) : "";
+}
 
 /** Each cell of the plan that is not as written. `cells` must cover the plan's row. */
 export const verifyRecord = (plan: Plan, cells: Cells): Difference[] =>

@@ -1,0 +1,133 @@
+/** What the embedded spreadsheet answers to each question. */
+import { type Injector, ObjectMatrix } from "@univerjs/core";
+import { IDefinedNamesService } from "@univerjs/engine-formula";
+import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
+import { TableManager } from "@univerjs/sheets-table";
+import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
+import type { Block, CellContent, Cells, Found, Question } from "../port";
+
+const nothing: Found = { kind: "nothing" };
+
+type Area = { startRow: number; startColumn: number; endRow: number; endColumn: number };
+
+const blockOf = (sheet: string, area: Area): Block => ({
+  sheet,
+  row: area.startRow,
+  column: area.startColumn,
+  rows: area.endRow - area.startRow + 1,
+  columns: area.endColumn - area.startColumn + 1,
+});
+
+function content(cells: WorkbookCells, sheet: string, row: number, column: number): CellContent {
+  const value = cells.value({ sheet, row, column });
+  if (value === null) return "";
+  return typeof value === "object" ? { error: value.basicValue } : value;
+}
+
+function each<T>(
+  { sheet, row, column, rows, columns }: Block,
+  find: (place: { sheet: string; row: number; column: number }) => T,
+): T[][] {
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (__, across) =>
+      find({ sheet, row: row + down, column: column + across }),
+    ),
+  );
+}
+
+function cellsIn(cells: WorkbookCells, block: Block): Found {
+  if (!cells.names.sheet(block.sheet)) return nothing;
+  const found: Cells = {
+    kind: "cells",
+    block,
+    values: each(block, ({ sheet, row, column }) => content(cells, sheet, row, column)),
+    formulas: each(block, (place) => cells.formula(place)),
+    formats: each(block, (place) => cells.format(place) ?? "General"),
+  };
+  return found;
+}
+
+/** A table by its name, in any case. */
+export function tableNamed(injector: Injector, cells: WorkbookCells, name: string) {
+  const wanted = name.toLowerCase();
+  return injector
+    .get(TableManager)
+    .getTableList(cells.names.unit)
+    .find((table) => table.name.toLowerCase() === wanted);
+}
+
+function tableAnswer(injector: Injector, cells: WorkbookCells, name: string): Found {
+  const table = tableNamed(injector, cells, name);
+  const sheet = table && cells.names.workbook.getSheetBySheetId(table.subUnitId)?.getName();
+  if (!table || sheet === undefined) return nothing;
+  const block = blockOf(sheet, table.range);
+  const { row, column, columns } = block;
+  return {
+    kind: "table",
+    name: table.name,
+    block,
+    headings: Array.from({ length: columns }, (_, at) =>
+      String(cells.value({ sheet, row, column: column + at }) ?? ""),
+    ),
+    isFiltered: false,
+    hasTotals: false,
+  };
+}
+
+function usedBlock(cells: WorkbookCells, name: string): Block | undefined {
+  const matrix = cells.names.sheet(name)?.getCellMatrix();
+  if (!matrix) return undefined;
+  let used: Area | undefined;
+  new ObjectMatrix(matrix.getMatrix()).forValue((row, column) => {
+    const isEmpty =
+      cells.value({ sheet: name, row, column }) === null &&
+      cells.formula({ sheet: name, row, column }) === "";
+    if (isEmpty) return;
+    used = {
+      startRow: Math.min(used?.startRow ?? row, row),
+      startColumn: Math.min(used?.startColumn ?? column, column),
+      endRow: Math.max(used?.endRow ?? row, row),
+      endColumn: Math.max(used?.endColumn ?? column, column),
+    };
+  });
+  return used && blockOf(name, used);
+}
+
+export function answer(injector: Injector, cells: WorkbookCells, question: Question): Found {
+  const { names } = cells;
+  switch (question.ask) {
+    case "cells":
+      return cellsIn(cells, question.block);
+    case "table":
+      return tableAnswer(injector, cells, question.name);
+    case "sheets":
+      return {
+        kind: "sheets",
+        isProtected: false,
+        sheets: names.sheets.map((name) => ({
+          name,
+          isProtected:
+            injector.get(WorksheetProtectionRuleModel).getRule(names.unit, names.sheetId(name)) !==
+            undefined,
+          used: usedBlock(cells, name),
+        })),
+      };
+    case "names":
+      return {
+        kind: "names",
+        tables: injector
+          .get(TableManager)
+          .getTableList(names.unit)
+          .map((table) => table.name),
+        defined: Object.values(
+          injector.get(IDefinedNamesService).getDefinedNameMap(names.unit) ?? {},
+        ).map(({ name }) => name),
+      };
+    case "selection": {
+      const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
+      return range
+        ? cellsIn(cells, blockOf(names.workbook.getActiveSheet().getName(), range))
+        : nothing;
+    }
+  }
+}

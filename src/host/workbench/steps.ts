@@ -1,0 +1,156 @@
+/** Each step as the engine's own commands. */
+import { CellValueType, type ICellData, type Injector } from "@univerjs/core";
+import {
+  InsertSheetCommand,
+  SetColWidthCommand,
+  SetFrozenCommand,
+  SetRangeValuesCommand,
+  SetSelectionsOperation,
+  SetWorksheetActivateCommand,
+} from "@univerjs/sheets";
+import { AddSheetTableCommand, SetSheetTableCommand } from "@univerjs/sheets-table";
+import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
+import { cellStyle, columnWidth, tableThemeName, usualCharacters } from "../../workbench/look";
+import { type Block, type Content, type Fault, fault, type Step } from "../port";
+import { tableNamed } from "./answers";
+
+interface Command {
+  readonly id: string;
+  readonly params: object;
+}
+
+const rangeOf = ({ row, column, rows, columns }: Block) => ({
+  startRow: row,
+  startColumn: column,
+  endRow: row + rows - 1,
+  endColumn: column + columns - 1,
+});
+
+function valueData(value: string | number | boolean): ICellData {
+  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };
+  if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN, f: null };
+  // a text stays a text, whatever it begins with
+  return { v: value === "" ? null : value, t: value === "" ? null : CellValueType.STRING, f: null };
+}
+
+function cellData(content: Content): ICellData {
+  if (content.kind === "keep") return {};
+  const data =
+    content.kind === "formula" ? { f: content.formula, v: null } : valueData(content.value);
+  const { style, format } = content;
+  const look = cellStyle(
+    { ...(style ? { style } : {}), ...(format ? { format } : {}) },
+    usualCharacters,
+  );
+  return look ? { ...data, s: look } : data;
+}
+
+/** The commands of a step, or why it cannot be done. */
+export function commandsFor(
+  injector: Injector,
+  cells: WorkbookCells,
+  step: Step,
+): readonly Command[] | Fault {
+  const { names } = cells;
+  const unitId = names.unit;
+  const on = (sheet: string) => ({ unitId, subUnitId: names.sheetId(sheet) });
+  const values = (block: Block, value: ICellData[][]): readonly Command[] | Fault =>
+    names.sheet(block.sheet)
+      ? [
+          {
+            id: SetRangeValuesCommand.id,
+            params: { ...on(block.sheet), range: rangeOf(block), value },
+          },
+        ]
+      : fault("failed", block.sheet);
+  const everyCell = (block: Block, custom: Record<string, unknown>) =>
+    values(
+      block,
+      Array.from({ length: block.rows }, (_, row) =>
+        Array.from({ length: block.columns }, (__, column) => ({
+          custom: { ...cellCustom(cells, block, row, column), ...custom },
+        })),
+      ),
+    );
+  switch (step.do) {
+    case "add-sheet":
+      return names.sheet(step.name)
+        ? fault("name-taken", step.name)
+        : [
+            {
+              id: InsertSheetCommand.id,
+              params: { unitId, sheet: { id: step.name, name: step.name } },
+            },
+          ];
+    case "set-cells":
+      return values(
+        step.block,
+        step.contents.map((row) => row.map(cellData)),
+      );
+    case "add-table":
+      return tableNamed(injector, cells, step.name)
+        ? fault("name-taken", step.name)
+        : [
+            {
+              id: AddSheetTableCommand.id,
+              params: {
+                ...on(step.block.sheet),
+                id: step.name,
+                name: step.name,
+                range: rangeOf(step.block),
+                options: { showHeader: true, tableStyleId: tableThemeName },
+              },
+            },
+          ];
+    case "grow-table": {
+      const table = tableNamed(injector, cells, step.name);
+      if (!table) return fault("failed", step.name);
+      const updateRange = { newRange: rangeOf(step.block) };
+      return [{ id: SetSheetTableCommand.id, params: { unitId, tableId: table.id, updateRange } }];
+    }
+    case "set-width": {
+      const { column } = step;
+      const ranges = [{ startRow: 0, endRow: 0, startColumn: column, endColumn: column }];
+      const value = columnWidth(step.characters);
+      return [{ id: SetColWidthCommand.id, params: { ...on(step.sheet), ranges, value } }];
+    }
+    case "freeze-rows": {
+      const split = { startRow: step.rows, ySplit: step.rows, startColumn: -1, xSplit: 0 };
+      return [{ id: SetFrozenCommand.id, params: { ...on(step.sheet), ...split } }];
+    }
+    case "add-note":
+      return everyCell(step.block, { note: step.text });
+    case "offer-words":
+      return everyCell(step.block, { words: step.words });
+    case "select":
+      return names.sheet(step.block.sheet)
+        ? [
+            { id: SetWorksheetActivateCommand.id, params: on(step.block.sheet) },
+            {
+              id: SetSelectionsOperation.id,
+              params: {
+                ...on(step.block.sheet),
+                selections: [
+                  { range: rangeOf(step.block), primary: primaryOf(step.block), style: null },
+                ],
+              },
+            },
+          ]
+        : fault("failed", step.block.sheet);
+  }
+}
+
+const primaryOf = ({ row, column }: Block) => ({
+  actualRow: row,
+  actualColumn: column,
+  startRow: row,
+  startColumn: column,
+  endRow: row,
+  endColumn: column,
+  isMerged: false,
+  isMergedMainCell: false,
+});
+
+/** What a cell carries beside its value, so that a note does not take the words away. */
+const cellCustom = (cells: WorkbookCells, block: Block, row: number, column: number) =>
+  cells.names.sheet(block.sheet)?.getCellRaw(block.row + row, block.column + column)?.custom ?? {};

@@ -1,0 +1,289 @@
+import { describe, expect, it } from "vitest";
+import { exact } from "../../../src/core/exact/exact";
+import type { Plan, Refusal } from "../../../src/workbook/planning/plan";
+import { planTitration } from "../../../src/workbook/planning/record-titration";
+import type { MemoryHost } from "../../../src/host/memory";
+import { openMemory } from "../../host/memory-host";
+import { planned, recorded } from "../../host/recording-contract";
+import { fourthOfMay2026, fryerLot } from "../record/records";
+import { type LogbookParts, logbookOf, ourFormula, ourHeadings, rowUnder } from "./logbooks";
+
+const open = (parts: LogbookParts): MemoryHost => openMemory(logbookOf(parts));
+
+const cellUnder = (plan: Plan, heading: string) =>
+  plan.cells.find((cell) => cell.heading === heading);
+
+const codes = (plan: Plan): string[] => plan.remarks.map(({ code }) => code);
+
+const refusal = async (host: MemoryHost): Promise<Refusal> => {
+  const found = await planTitration(host, fryerLot);
+  if (found.kind !== "refused") throw new Error("planned");
+  return found;
+};
+
+const earlier = { Lot: "E-1", "Titre 1 mL": 3, "Titre 2 mL": 3.1, "Blank 1 mL": 0.1 };
+const withFormulas = (values: Record<string, string | number>) => ({
+  ...values,
+  ...Object.fromEntries(
+    ourHeadings.filter((each) => ourFormula(each) !== "").map((each) => [each, ourFormula(each)]),
+  ),
+});
+
+describe("a row in a table of ours", () => {
+  it("goes below the last row, and says for each cell what would be there", async () => {
+    const host = open({
+      headings: ourHeadings,
+      rows: [rowUnder(ourHeadings, withFormulas(earlier))],
+    });
+    const plan = await planned(host, fryerLot);
+    expect(plan.summary).toBe("A new row 4 in the table Titrations on the sheet Lab log.");
+    expect(plan.mustConfirm).toEqual([]);
+    expect(codes(plan)).toEqual([]);
+    expect(cellUnder(plan, "Lot")).toMatchObject({
+      address: "'Lab log'!B4",
+      now: "",
+      shown: "F-207",
+      mustConfirm: false,
+    });
+    expect(cellUnder(plan, "Date")?.shown).toBe("2026-05-04");
+    expect(cellUnder(plan, "Titre 1 mL")?.shown).toBe("2.40");
+    expect(cellUnder(plan, "Titre 2 mL")).toBeUndefined();
+    expect(cellUnder(plan, "Molarity mol/L")?.shown).toBe("0.1000");
+    expect(cellUnder(plan, "Omitted")?.shown).toBe("Titre 2 = 2.90 mL: bubble");
+    expect(cellUnder(plan, "Corrected titre mL")?.shown).toBe(ourFormula("Corrected titre mL"));
+  });
+
+  it("fills an empty row that the table already has, and leaves its waiting formulas", async () => {
+    const waiting = rowUnder(ourHeadings, withFormulas({}));
+    const host = open({ headings: ourHeadings, rows: [waiting, waiting] });
+    const plan = await planned(host, fryerLot);
+    expect(plan.summary).toBe("The empty row 3 in the table Titrations on the sheet Lab log.");
+    expect(plan.steps.map((step) => step.do)).toEqual(["set-cells", "select"]);
+    expect(cellUnder(plan, "FFA %")?.content).toEqual({ kind: "keep" });
+    expect(cellUnder(plan, "FFA %")?.shown).toBe(ourFormula("FFA %"));
+    expect(await recorded(host, fryerLot)).toMatchObject({ kind: "recorded", differences: [] });
+  });
+
+  it("writes its own formulas into the first row of an empty table", async () => {
+    const host = open({ headings: ourHeadings });
+    const outcome = await recorded(host, fryerLot);
+    expect(outcome).toMatchObject({ kind: "recorded", differences: [] });
+    if (outcome.kind === "recorded") expect(outcome.results["FFA %"]).toBeTypeOf("number");
+  });
+
+  it("shows dates and figures as the row above does", async () => {
+    const host = open({
+      headings: ourHeadings,
+      rows: [rowUnder(ourHeadings, withFormulas({ ...earlier, Date: 46000 }))],
+    });
+    host.change(({ sheets }) => {
+      const above = sheets[0]?.cells["2,0"];
+      if (above) above.format = "dd.mm.yy";
+    });
+    const { content } = cellUnder(await planned(host, fryerLot), "Date") ?? {};
+    expect(content).toEqual({ kind: "value", value: fourthOfMay2026, format: "dd.mm.yy" });
+  });
+
+  it("gives a figure a number format in a column of text, where it would become text", async () => {
+    const host = open({
+      headings: ourHeadings,
+      rows: [rowUnder(ourHeadings, withFormulas(earlier))],
+    });
+    host.change(({ sheets }) => {
+      for (const cell of Object.values(sheets[0]?.cells ?? {})) cell.format = "@";
+    });
+    const plan = await planned(host, fryerLot);
+    expect(cellUnder(plan, "Titre 1 mL")?.content).toMatchObject({ format: "0.00" });
+  });
+
+  it("asks before recording the same titration a second time", async () => {
+    const host = open({ headings: ourHeadings });
+    await recorded(host, fryerLot);
+    const plan = await planned(host, fryerLot);
+    expect(plan.mustConfirm).toEqual(["recorded-before"]);
+    expect(plan.remarks[0]?.sentence).toBe(
+      "Row 3 already holds this titration: same date, same lot, same readings.",
+    );
+    const other = await planned(host, { ...fryerLot, titres: [exact("2.4"), exact("2.45")] });
+    expect(other.mustConfirm).toEqual([]);
+  });
+});
+
+describe("a row in a table of somebody else's", () => {
+  it("is written by heading, in their order and with their spelling", async () => {
+    const headings = ["lot ", "Their own", "TITRE 2 ML", "Titre 1 mL", "Mass  g", "Molarity mol/L"];
+    const host = open({ headings, rows: [["X", "mine", 1, 2, 3, 0.1]] });
+    const plan = await planned(host, fryerLot);
+    expect(plan.steps[1]).toMatchObject({
+      contents: [
+        [
+          { value: "F-207" },
+          { kind: "keep" },
+          { kind: "keep" },
+          { value: 2.4 },
+          { value: 5.02 },
+          { value: 0.1 },
+        ],
+      ],
+    });
+  });
+
+  it("says which figures it has no column for, and asks before leaving them out", async () => {
+    const headings = ["Lot", "Titre 1 mL", "Titre 2 mL", "Blank 1 mL", "FFA %"];
+    const host = open({ headings, rows: [["X", 3, 3.1, 0.1, null]] });
+    const plan = await planned(host, fryerLot);
+    expect(plan.mustConfirm).toContain("column-missing");
+    const said = plan.remarks.map(({ sentence }) => sentence).join(" ");
+    expect(said).toContain("no column for Date, Stage, Oil, Operator and");
+    expect(said).toContain("lacks the headings Corrected titre mL, Acid value mg KOH/g");
+  });
+
+  it("keeps a column's own formula, and says so", async () => {
+    const headings = ["Lot", "Titre 1 mL", "Titre 2 mL", "Blank 1 mL", "Corrected titre mL"];
+    const own = "=SUM(B3:C3)-$D$1";
+    const host = open({ headings, rows: [["X", 3, 3.1, 0.1, own]] });
+    const plan = await planned(host, fryerLot);
+    expect(cellUnder(plan, "Corrected titre mL")?.shown).toBe("=SUM(B4:C4)-$D$1");
+    const remark = plan.remarks.find(({ code }) => code === "own-formula");
+    expect(remark?.sentence).toBe(
+      "Corrected titre mL has another formula in this table: the new row gets the same one as the rows above.",
+    );
+    expect(remark?.confirm).toBeUndefined();
+  });
+
+  it("writes no formula into a column of typed figures", async () => {
+    const host = open({
+      headings: ourHeadings,
+      rows: [rowUnder(ourHeadings, { ...earlier, "FFA %": 1.2 })],
+    });
+    const plan = await planned(host, fryerLot);
+    expect(cellUnder(plan, "FFA %")).toBeUndefined();
+    expect(plan.remarks.map(({ sentence }) => sentence)).toContain(
+      "FFA % holds no formula in the rows above: none is written, and the cell stays empty.",
+    );
+  });
+
+  it("writes none of our formulas where the columns it reads stand in another order", async () => {
+    const headings = ourHeadings.map((heading) => {
+      if (heading === "Titre 5 mL") return "Note";
+      return heading === "Note" ? "Titre 5 mL" : heading;
+    });
+    const plan = await planned(open({ headings }), fryerLot);
+    expect(cellUnder(plan, "Corrected titre mL")).toBeUndefined();
+    expect(cellUnder(plan, "FFA %")?.shown).toBe(ourFormula("FFA %"));
+    expect(codes(plan)).toContain("no-formula");
+  });
+
+  it("goes on with a calculated column of theirs, and leaves a formula that stands alone", async () => {
+    const headings = ["Lot", "Titre 1 mL", "Doubled", "Odd"];
+    const host = open({
+      headings,
+      rows: [
+        ["X", 1, "=B3*2", null],
+        ["Y", 2, "=B4*2", "=1+1"],
+      ],
+    });
+    const plan = await planned(host, fryerLot);
+    expect(cellUnder(plan, "Doubled")?.shown).toBe("=B5*2");
+    expect(cellUnder(plan, "Odd")).toBeUndefined();
+  });
+
+  it("puts the figure that was entered where the rows above have a formula, and says so", async () => {
+    const headings = ["Lot", "Titre 1 mL", "Molarity mol/L"];
+    const host = open({ headings, rows: [["X", 1, "=0.05*2"]] });
+    const plan = await planned(host, fryerLot);
+    expect(cellUnder(plan, "Molarity mol/L")?.content).toMatchObject({ kind: "value", value: 0.1 });
+    expect(codes(plan)).toContain("own-formula");
+  });
+});
+
+describe("cells below a table that hold something", () => {
+  const below = rowUnder(ourHeadings, { Lot: "a remark", "Titre 6 mL": 9, Note: "=1+1" });
+  const rows = [rowUnder(ourHeadings, withFormulas(earlier))];
+
+  it("are named and must be confirmed, one by one", async () => {
+    const host = open({ headings: ourHeadings, rows, below });
+    const plan = await planned(host, fryerLot);
+    const note = ourHeadings.indexOf("Note");
+    expect(plan.mustConfirm.slice(0, 2)).toEqual(["'Lab log'!B4", "'Lab log'!P4"]);
+    expect(plan.mustConfirm).toHaveLength(3);
+    expect(plan.cells.filter(({ mustConfirm }) => mustConfirm).map(({ now }) => now)).toEqual([
+      "a remark",
+      "9",
+      "=1+1",
+    ]);
+    expect(plan.remarks[0]?.sentence).toBe(`'Lab log'!B4 holds "a remark", which would be lost.`);
+    expect(note).toBeGreaterThan(0);
+  });
+
+  it("are cleared where the record has nothing for them: the row's formulas would count them", async () => {
+    const host = open({ headings: ourHeadings, rows, below });
+    const outcome = await recorded(host, fryerLot);
+    expect(outcome).toMatchObject({ kind: "recorded", differences: [] });
+    // By hand: 7.25 / 3 - 0.125, and no 9 mL in it.
+    if (outcome.kind === "recorded") {
+      expect(outcome.results["Corrected titre mL"]).toBeCloseTo(7.25 / 3 - 0.125, 12);
+    }
+  });
+
+  it("stay in a column that is not ours, and that is said too", async () => {
+    const host = open({
+      headings: ["Lot", "Titre 1 mL", "Theirs"],
+      rows: [["X", 1, null]],
+      below: [null, null, "sum"],
+    });
+    const plan = await planned(host, fryerLot);
+    expect(plan.remarks.find(({ code }) => code === "kept-in-row")).toMatchObject({
+      sentence: `'Lab log'!C4 holds "sum": it stays, and becomes part of the row.`,
+      confirm: "'Lab log'!C4",
+    });
+    await recorded(host, fryerLot);
+    expect(host.book.sheets[0]?.cells["3,2"]?.value).toBe("sum");
+  });
+});
+
+describe("a table that takes no row", () => {
+  const rows = [rowUnder(ourHeadings, withFormulas(earlier))];
+
+  it("is one on a protected sheet", async () => {
+    const host = open({ headings: ourHeadings, rows });
+    host.change(({ sheets }) => sheets.forEach((sheet) => (sheet.isProtected = true)));
+    expect(await refusal(host)).toEqual({
+      kind: "refused",
+      code: "sheet-protected",
+      sentence:
+        "The sheet Lab log is protected. Nothing was written and your readings are kept: take its protection off, then record again.",
+    });
+  });
+
+  it("is one that is filtered", async () => {
+    const host = open({ headings: ourHeadings, rows });
+    host.change(({ tables }) => tables.forEach((table) => (table.isFiltered = true)));
+    expect(await refusal(host)).toMatchObject({ code: "table-filtered" });
+  });
+
+  it("is one with a row of totals right below, unless it has an empty row left", async () => {
+    const host = open({ headings: ourHeadings, rows });
+    host.change(({ tables }) => tables.forEach((table) => (table.hasTotals = true)));
+    expect((await refusal(host)).sentence).toContain("A row of totals stands right below");
+    const roomy = open({ headings: ourHeadings, rows: [...rows, ourHeadings.map(() => null)] });
+    roomy.change(({ tables }) => tables.forEach((table) => (table.hasTotals = true)));
+    expect(await planned(roomy, fryerLot)).toMatchObject({ kind: "plan" });
+  });
+
+  it("is one in a workbook that takes no changes", async () => {
+    const host = open({ headings: ourHeadings, rows });
+    host.change((book) => (book.isReadOnly = true));
+    expect(await refusal(host)).toMatchObject({ code: "read-only" });
+  });
+
+  it("is one that only has our name", async () => {
+    const host = open({ headings: ["Ferry", "Fuel"], rows: [["Heron", 40]] });
+    expect(await refusal(host)).toEqual({
+      kind: "refused",
+      code: "name-taken",
+      sentence:
+        "The table Titrations on the sheet Lab log lacks the headings Lot, Titre 1 mL, so it is not a logbook of titrations: rename it, then record again.",
+    });
+  });
+});
