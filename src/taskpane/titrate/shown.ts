@@ -11,6 +11,16 @@ export const fixed = (value: Exact | number, places: number): string =>
 export const digits = (value: Exact | number, count = 3): string =>
   exactOf(value).toSignificantDigits(count).toFixed();
 
+/** The same with its zeros kept: 5.60 to three digits. */
+export function digitsKept(value: Exact | number, count = 3): string {
+  const short = exactOf(value).toSignificantDigits(count);
+  return short.toFixed(Math.max(0, count - 1 - (short.isZero() ? 0 : short.e)));
+}
+
+/** The beginning of a sentence. */
+export const capital = (words: string): string =>
+  `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
+
 export interface WithDoubt {
   readonly value: string;
   readonly halfWidth: string;

@@ -67,7 +67,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
 
   const begin = useCallback(
     (after: Draft | undefined): void => {
-      const id = `${clock().getTime()}-${crypto.randomUUID()}`;
+      const id = `${clock().getTime()}-${Math.random().toString(36).slice(2)}`;
       show(benchWith(newDraft(id, localDay(clock()), after)));
     },
     [clock, show],
@@ -156,7 +156,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
   }
   const view = viewOf(bench.draft, decimalMarkOf(locale), today);
   return (
-    <DeskProvider value={{ view, act, undoes: bench.past.at(-1)?.what }}>
+    <DeskProvider value={{ view, act, undoes: bench.past.at(-1) }}>
       {unkept}
       <Steps
         key={bench.draft.id}

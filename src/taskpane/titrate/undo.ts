@@ -1,10 +1,11 @@
 /** The last acts on the readings can be taken back one by one: adding, changing, omitting. */
-import type { Draft, Reading } from "./draft";
+import type { Draft, Reading, ReadingList } from "./draft";
 import { type Action, reduce } from "./reducer";
 
-interface Before {
+export interface Before {
   /** What undoing takes back: "titre 3 added". */
   readonly what: string;
+  readonly list: ReadingList;
   readonly titres: readonly Reading[];
   readonly blanks: readonly Reading[];
 }
@@ -20,22 +21,26 @@ export type BenchAction =
 
 const mostKept = 20;
 
-const called = (list: "titres" | "blanks", index: number): string =>
+const called = (list: ReadingList, index: number): string =>
   `${list === "titres" ? "titre" : "blank"} ${index + 1}`;
 
 /** What an action does to the readings, in words; undefined when it leaves them alone. */
-function whatIsDone(draft: Draft, action: Action): string | undefined {
+function whatIsDone(draft: Draft, action: Action): Pick<Before, "what" | "list"> | undefined {
+  const done = (list: ReadingList, index: number, how: string) => ({
+    what: `${called(list, index)} ${how}`,
+    list,
+  });
   switch (action.do) {
     case "add":
-      return `${called(action.list, draft[action.list].length)} added`;
+      return done(action.list, draft[action.list].length, "added");
     case "change":
-      return `${called(action.list, action.index)} changed`;
+      return done(action.list, action.index, "changed");
     case "remove-blank":
-      return `${called("blanks", action.index)} removed`;
+      return done("blanks", action.index, "removed");
     case "omit":
-      return `${called("titres", action.index)} omitted`;
+      return done("titres", action.index, "omitted");
     case "put-back":
-      return `${called("titres", action.index)} put back`;
+      return done("titres", action.index, "put back");
     default:
       return undefined;
   }
@@ -55,8 +60,8 @@ export function step(bench: Bench, action: BenchAction): Bench {
     };
   }
   const draft = reduce(bench.draft, action);
-  const what = whatIsDone(bench.draft, action);
-  if (what === undefined || draft === bench.draft) return { ...bench, draft };
+  const done = whatIsDone(bench.draft, action);
+  if (done === undefined || draft === bench.draft) return { ...bench, draft };
   const { titres, blanks } = bench.draft;
-  return { draft, past: [...bench.past, { what, titres, blanks }].slice(-mostKept) };
+  return { draft, past: [...bench.past, { ...done, titres, blanks }].slice(-mostKept) };
 }

@@ -68,8 +68,15 @@ export function oneMore({ draft, working: { doubt, acid, titres, judgement } }: 
   const to = withDoubt(acid.ffa, after).halfWidth;
   const from = withDoubt(acid.ffa, doubt.halfWidth).halfWidth;
   const change = `the ± would go from ${from} to about ${to} % FFA`;
-  if (judgement?.suspect !== undefined && titres.length === 3) {
-    return [mind("one more", `One more is worth the work: three cannot settle a suspect.`)];
+  if (judgement?.suspect !== undefined) {
+    return [
+      mind(
+        "one more",
+        titres.length === 3
+          ? "One more is worth the work: three cannot settle a suspect."
+          : `Settle titre ${judgement.suspect} first: omit it with a reason, or titrate once more.`,
+      ),
+    ];
   }
   const isSure = computed(doubt.halfWidth).lte(acid.ffa.times(sureEnough));
   return !isSure && after < worthwhile * doubt.halfWidth

@@ -2,7 +2,7 @@
 import { exact } from "../../../core/exact/exact";
 import type { Base } from "../../../core/reference/bases";
 import { daysBetween } from "../day";
-import { digits, fixed } from "../shown";
+import { digits, digitsKept, fixed } from "../shown";
 import {
   asMolarity,
   asPureGrams,
@@ -29,7 +29,7 @@ function inOtherWords({ draft, working: { strength } }: Seen): Nudge[] {
   return [
     know(
       "strength",
-      `That is ${upTo}${digits(strength.molarity, 4)} mol/L, or ${digits(grams)} g of pure ${base.name} in a litre (${digits(grams.div(10))} % w/v).`,
+      `That is ${upTo}${digitsKept(strength.molarity, 4)} mol/L, or ${digitsKept(grams)} g of pure ${base.name} in a litre (${digitsKept(grams.div(10))} % w/v).`,
     ),
   ];
 }
@@ -96,8 +96,9 @@ export const aboutTitrant = (seen: Seen): Nudge[] => [
   ...doubt(seen),
 ];
 
-/** The two things a bare 0.1 can mean, in grams: what the question shows. */
-export const tenthMeans = (base: Base): { molarity: string; percent: string } => ({
-  molarity: `0.1 mol/L: ${digits(asPureGrams(as("mol/L", exact("0.1")), base))} g in a litre`,
-  percent: `0.1 %: 1 g in a litre, ${digits(asMolarity(as("g/L", exact(1)), base))} mol/L`,
+/** The two things a bare 0.1 can mean, in grams, and how far apart they are: what the question shows. */
+export const tenthMeans = (base: Base) => ({
+  apart: digitsKept(asPureGrams(as("mol/L", exact("0.1")), base)),
+  molarity: `0.1 mol/L: ${digitsKept(asPureGrams(as("mol/L", exact("0.1")), base))} g in a litre`,
+  percent: `0.1 %: 1 g in a litre, ${digitsKept(asMolarity(as("g/L", exact(1)), base))} mol/L`,
 });

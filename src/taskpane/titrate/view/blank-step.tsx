@@ -10,6 +10,7 @@ import { EndPointTimer } from "./end-point-timer";
 import { Nudges, Tips } from "./nudges";
 import { ReadingEntry } from "./reading-entry";
 import { Readings } from "./reading-list";
+import { UndoLast } from "./undo-last";
 
 const indicatorOptions = indicators.map((name) => [name, name] as const);
 
@@ -30,11 +31,11 @@ export function BlankStep() {
   return (
     <>
       <Choice
-        label="The solvent"
+        label="The blank"
         value={picked.blank}
         options={[
-          ["titrated", "Blank titrated"],
-          ["neutralised", "Neutralised before"],
+          ["titrated", "Titrated"],
+          ["neutralised", "Solvent neutralised"],
         ]}
         onPick={(blank) => {
           act({ do: "pick", picked: { blank } });
@@ -43,6 +44,7 @@ export function BlankStep() {
       {picked.blank === "neutralised" ? <SetAside count={blanks.length} /> : null}
       {picked.blank === "titrated" ? (
         <>
+          <EndPointTimer key={blanks.length} />
           <ReadingEntry
             list="blanks"
             editing={editing}
@@ -56,6 +58,12 @@ export function BlankStep() {
             onEdit={setEditing}
             onOmit={() => undefined}
           />
+          <UndoLast
+            list="blanks"
+            onUndo={() => {
+              setEditing(undefined);
+            }}
+          />
         </>
       ) : null}
       <PickList
@@ -66,7 +74,6 @@ export function BlankStep() {
           act({ do: "pick", picked: { indicator } });
         }}
       />
-      <EndPointTimer />
       <Nudges nudges={aboutBlank(view)} />
       <Tips tips={blankTips} />
     </>

@@ -4,14 +4,14 @@ import { NumberField } from "../../widgets/number-field";
 import type { NumberFieldFact } from "../../widgets/judged";
 import { withMark } from "../../widgets/typed-number";
 import { numberFields, type NumberFieldId } from "../fields";
-import type { BenchAction } from "../undo";
+import type { Before, BenchAction } from "../undo";
 import type { View } from "../view-of";
 
 export interface Desk {
   readonly view: View;
   readonly act: (action: BenchAction) => void;
   /** What the next undo takes back; undefined when there is nothing. */
-  readonly undoes: string | undefined;
+  readonly undoes: Before | undefined;
 }
 
 const DeskContext = createContext<Desk | undefined>(undefined);

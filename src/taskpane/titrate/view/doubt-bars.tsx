@@ -1,10 +1,9 @@
 /** What the ± is made of, as bars with their figures beside them. */
 import { scaleLinear } from "d3-scale";
 import type { Share } from "../shares";
+import { capital } from "../shown";
 
 const full = scaleLinear().domain([0, 100]).range([0, 100]).clamp(true);
-
-const capital = (word: string): string => `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`;
 
 export function DoubtBars({ shares }: { shares: readonly Share[] }) {
   return (

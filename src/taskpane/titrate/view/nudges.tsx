@@ -1,6 +1,7 @@
 /** The words in passing of a step. */
 import { Say } from "../../widgets/say";
 import type { Nudge } from "../nudges/nudge";
+import { capital } from "../shown";
 import { useMark } from "./desk";
 
 export function Nudges({ nudges }: { nudges: readonly Nudge[] }) {
@@ -10,7 +11,7 @@ export function Nudges({ nudges }: { nudges: readonly Nudge[] }) {
     <div className="nudges">
       {nudges.map(({ about, tone, sentence }) => (
         <Say key={about} tone={tone}>
-          {inMark(sentence)}
+          {inMark(capital(sentence))}
         </Say>
       ))}
     </div>

@@ -6,10 +6,9 @@ import { oils } from "../../../core/reference/oils";
 import { stages } from "../names";
 import { aboutOil } from "../nudges/oil";
 import { hasOwnMasses } from "../sample";
+import { capital } from "../shown";
 import { Figure, useDesk } from "./desk";
 import { Nudges } from "./nudges";
-
-const capital = (word: string): string => `${word.slice(0, 1).toUpperCase()}${word.slice(1)}`;
 
 const kinds = [
   ...oils.map(({ name }) => [name, capital(name)] as const),
@@ -66,24 +65,22 @@ export function OilStep() {
           act({ do: "write", words: { lot } });
         }}
       />
-      <div className="side-by-side">
-        <PickList
-          label="Stage"
-          value={picked.stage}
-          options={stages}
-          onPick={(stage) => {
-            act({ do: "pick", picked: { stage } });
-          }}
-        />
-        <PickList
-          label="Kind"
-          value={picked.oil}
-          options={kinds}
-          onPick={(oil) => {
-            act({ do: "pick", picked: { oil } });
-          }}
-        />
-      </div>
+      <PickList
+        label="Stage"
+        value={picked.stage}
+        options={stages}
+        onPick={(stage) => {
+          act({ do: "pick", picked: { stage } });
+        }}
+      />
+      <PickList
+        label="Kind"
+        value={picked.oil}
+        options={kinds}
+        onPick={(oil) => {
+          act({ do: "pick", picked: { oil } });
+        }}
+      />
       <Choice
         label="The sample is"
         value={picked.sample}

@@ -11,15 +11,15 @@ const short = (address: string): string => address.slice(address.lastIndexOf("!"
 function CellRow({ cell }: { cell: PlannedCell }) {
   const isFormula = cell.content.kind === "formula";
   return (
-    <tr>
-      <th scope="row">
+    <div className={isFormula ? "is-formula" : ""}>
+      <dt>
         {cell.heading} <span className="soft address">{short(cell.address)}</span>
-      </th>
-      <td className={isFormula ? "is-formula" : ""}>
+      </dt>
+      <dd>
         {isFormula ? <code>{cell.shown}</code> : cell.shown}
-        {cell.mustConfirm ? <span className="soft full">now: {cell.now}</span> : null}
-      </td>
-    </tr>
+        {cell.mustConfirm ? <span className="soft now">now: {cell.now}</span> : null}
+      </dd>
+    </div>
   );
 }
 
@@ -70,14 +70,11 @@ export function PlanView({ plan, isBusy, isAgain, onRecord }: PlanViewProps) {
       </Button>
       <details className="more" open>
         <summary>The exact cells</summary>
-        <table className="cells">
-          <caption className="unseen">Cells that would be written</caption>
-          <tbody>
-            {plan.cells.map((cell) => (
-              <CellRow key={cell.address} cell={cell} />
-            ))}
-          </tbody>
-        </table>
+        <dl className="cells">
+          {plan.cells.map((cell) => (
+            <CellRow key={cell.address} cell={cell} />
+          ))}
+        </dl>
         {plan.makes.length === 0 ? null : (
           <>
             <h3>Made for it</h3>

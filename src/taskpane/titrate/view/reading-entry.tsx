@@ -22,7 +22,7 @@ function HowRead() {
       label="You type"
       value={view.draft.picked.reading}
       options={[
-        ["used", "Volume used"],
+        ["used", "One volume"],
         ["start and end", "Start and end"],
       ]}
       onPick={(reading) => {

@@ -1,5 +1,4 @@
 /** Replicates: one titre after another, judged as they come. */
-import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
@@ -10,6 +9,7 @@ import { EndPointTimer } from "./end-point-timer";
 import { Nudges, Tips } from "./nudges";
 import { ReadingEntry } from "./reading-entry";
 import { Readings } from "./reading-list";
+import { UndoLast } from "./undo-last";
 
 /** Mean, range and verdict, said aloud when they change. */
 function Verdict() {
@@ -41,11 +41,12 @@ function Verdict() {
 }
 
 export function ReplicatesStep() {
-  const { view, act, undoes } = useDesk();
+  const { view } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
   const [omitting, setOmitting] = useState<number | undefined>();
   return (
     <>
+      <EndPointTimer key={view.draft.titres.length} />
       <ReadingEntry
         list="titres"
         editing={editing}
@@ -63,20 +64,14 @@ export function ReplicatesStep() {
         }}
         onOmit={setOmitting}
       />
-      {undoes === undefined ? null : (
-        <Button
-          className="wide"
-          onClick={() => {
-            setEditing(undefined);
-            setOmitting(undefined);
-            act({ do: "undo" });
-          }}
-        >
-          Undo: {undoes}
-        </Button>
-      )}
+      <UndoLast
+        list="titres"
+        onUndo={() => {
+          setEditing(undefined);
+          setOmitting(undefined);
+        }}
+      />
       <Nudges nudges={view.working.titres.length === 0 ? [] : aboutTitres(view)} />
-      <EndPointTimer />
       <Tips tips={readingTips} />
     </>
   );

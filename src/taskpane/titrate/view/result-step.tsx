@@ -28,7 +28,8 @@ function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
       <p className="headline-ffa">
         {atMost}
         <strong>{inMark(shown.value)}</strong>
-        {shown.halfWidth === undefined ? null : <span> ± {inMark(shown.halfWidth)}</span>} % FFA
+        {shown.halfWidth === undefined ? null : ` ± ${inMark(shown.halfWidth)}`}{" "}
+        <span className="together">% FFA</span>
       </p>
       <p className="soft">as oleic acid{doubt ? ", 95 % interval" : ""}</p>
       <dl>

@@ -28,9 +28,7 @@ function WhichTenth() {
   const means = tenthMeans(baseOf(view.draft));
   return (
     <div className="question" role="group" aria-labelledby="which-tenth">
-      <p id="which-tenth">
-        {inMark("Which 0.1 is it? They differ by a factor of four to nearly eight.")}
-      </p>
+      <p id="which-tenth">{inMark(`Which 0.1 is it? One is ${means.apart} times the other.`)}</p>
       {(["molarity", "percent"] as const).map((meant) => (
         <Button
           key={meant}
@@ -92,20 +90,18 @@ export function TitrantStep() {
         {fieldsOf[picked.way].map((field) => (
           <Figure key={field} field={field} />
         ))}
+        <Figure field="strengthPercent" />
       </div>
       {isTenthAsked(view.draft, view.figures) ? <WhichTenth /> : null}
       {needsAssay(picked.way) ? <Assay /> : null}
-      <div className="side-by-side">
-        <Figure field="strengthPercent" />
-        <WordField
-          label="Made or checked on"
-          type="date"
-          value={words.checkedOn}
-          onText={(checkedOn) => {
-            act({ do: "write", words: { checkedOn } });
-          }}
-        />
-      </div>
+      <WordField
+        label="Made or checked on"
+        type="date"
+        value={words.checkedOn}
+        onText={(checkedOn) => {
+          act({ do: "write", words: { checkedOn } });
+        }}
+      />
       <Figure field="titreStep" />
       <Nudges nudges={aboutTitrant(view)} />
     </>

@@ -1,0 +1,122 @@
+/** A person at the bench who uses the keyboard alone. */
+import type { Page } from "playwright-core";
+
+export class BenchHand {
+  constructor(readonly page: Page) {}
+
+  /** What has the focus, as a listener would hear it. */
+  private focused(): Promise<{ name: string; tag: string; value: string }> {
+    return this.page.evaluate(() => {
+      const at = document.activeElement;
+      if (!(at instanceof HTMLElement)) return { name: "", tag: "", value: "" };
+      const field = at as HTMLInputElement;
+      const label = field.labels?.[0]?.textContent ?? "";
+      const name = at.getAttribute("aria-label") ?? (label === "" ? at.textContent : label);
+      const value = "value" in field ? String(field.value) : "";
+      return { name: name.trim(), tag: at.tagName.toLowerCase(), value };
+    });
+  }
+
+  /** Tabs on, round the page if need be, until the focus is on what is called so. */
+  async tabTo(name: string | RegExp, key: "Tab" | "Shift+Tab" = "Tab"): Promise<void> {
+    const fits = (found: string): boolean =>
+      typeof name === "string"
+        ? found === name || found.startsWith(`${name}, `) || found.startsWith(`${name}:`)
+        : name.test(found);
+    for (let steps = 0; steps < 90; steps += 1) {
+      if (fits((await this.focused()).name)) return;
+      await this.page.keyboard.press(key);
+    }
+    throw new Error(`the Tab key never comes to ${String(name)}`);
+  }
+
+  async press(name: string | RegExp, key: "Enter" | "Space" = "Enter"): Promise<void> {
+    await this.tabTo(name);
+    await this.page.keyboard.press(key);
+  }
+
+  async type(name: string, text: string): Promise<void> {
+    await this.tabTo(name);
+    await this.page.keyboard.press("Control+A");
+    if (text === "") await this.page.keyboard.press("Delete");
+    else await this.page.keyboard.type(text);
+  }
+
+  /** Chooses in a list by typing the beginning of the word. */
+  async choose(name: string, word: string): Promise<void> {
+    await this.tabTo(name);
+    await this.page.keyboard.type(word);
+    const { value, tag } = await this.focused();
+    if (tag !== "select") throw new Error(`${name} is no list`);
+    if (value === "") throw new Error(`${name} took no ${word}`);
+  }
+
+  /** Moves a group of radios on from where it stands; the group is one stop of the Tab key. */
+  async pick(name: string): Promise<void> {
+    const radio = this.page.getByRole("radio", { name, exact: true });
+    const group = radio.locator("xpath=ancestor::*[@role='radiogroup']");
+    const isThere = () => group.evaluate((element) => element.contains(document.activeElement));
+    for (let steps = 0; steps < 90 && !(await isThere()); steps += 1) {
+      await this.page.keyboard.press("Tab");
+    }
+    await this.page.keyboard.press("Space");
+    for (let steps = 0; steps < 10 && !(await radio.isChecked()); steps += 1) {
+      await this.page.keyboard.press("ArrowRight");
+    }
+    if (!(await radio.isChecked())) throw new Error(`${name} cannot be picked by keyboard`);
+  }
+
+  async next(step: string): Promise<void> {
+    await this.press(`Next: ${step}`);
+    await this.page.getByRole("heading", { level: 2, name: new RegExp(step) }).waitFor();
+  }
+}
+
+export interface Slip {
+  readonly lot: string;
+  readonly titres: readonly string[];
+  readonly blanks: readonly string[] | "neutralised";
+  readonly mass?: string;
+  readonly ownMasses?: readonly string[];
+}
+
+export async function fillTitrant(hand: BenchHand): Promise<void> {
+  await hand.choose("Its strength is known by", "Checked");
+  await hand.type("KHP weighed", "0.5105");
+  await hand.type("Titre less blank", "25.05");
+  await hand.type("May be off by", "0.5");
+  await hand.type("Read to", "0.05");
+}
+
+export async function fillOil(hand: BenchHand, slip: Slip): Promise<void> {
+  await hand.type("Lot", slip.lot);
+  if (slip.ownMasses) await hand.pick("Each its own");
+  else await hand.type("Oil weighed", slip.mass ?? "10.02");
+  await hand.type("Balance shows", "0.01");
+}
+
+export async function fillBlank(hand: BenchHand, slip: Slip): Promise<void> {
+  if (slip.blanks === "neutralised") {
+    await hand.pick("Solvent neutralised");
+    return;
+  }
+  await hand.pick("Titrated");
+  await hand.tabTo("Volume used");
+  for (const blank of slip.blanks) {
+    await hand.page.keyboard.type(blank);
+    await hand.page.keyboard.press("Enter");
+  }
+}
+
+export async function fillTitres(hand: BenchHand, slip: Slip): Promise<void> {
+  await hand.tabTo("Volume used");
+  for (const [index, titre] of slip.titres.entries()) {
+    await hand.page.keyboard.type(titre);
+    const own = slip.ownMasses?.[index];
+    if (own !== undefined) {
+      await hand.page.keyboard.press("Tab");
+      await hand.page.keyboard.type(own);
+    }
+    await hand.page.keyboard.press("Enter");
+  }
+}

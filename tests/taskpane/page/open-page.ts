@@ -1,0 +1,100 @@
+/** The pane alone in a real browser, served from memory: no port, no build, no other host. */
+import { existsSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+
+export const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
+export const hasChromium = existsSync(executablePath);
+
+const address = "http://localhost/";
+
+const html = `<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><title>Titrate</title>
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<link rel="stylesheet" href="page.css"><style>body{margin:0;background:var(--pane-paper)}</style></head>
+<body><div id="pane"></div><script type="module" src="page.js"></script></body></html>`;
+
+interface Parts {
+  readonly js: string;
+  readonly css: string;
+}
+
+async function bundle(): Promise<Parts> {
+  const built = await build({
+    entryPoints: [fileURLToPath(new URL("page.tsx", import.meta.url))],
+    bundle: true,
+    write: false,
+    format: "esm",
+    jsx: "automatic",
+    outdir: "page",
+    define: { "process.env.NODE_ENV": '"production"' },
+  });
+  const ending = (with_: string) =>
+    built.outputFiles.find(({ path }) => path.endsWith(with_))?.text ?? "";
+  return { js: ending(".js"), css: ending(".css") };
+}
+
+export interface OpenedPage {
+  readonly page: Page;
+  /** Errors of the page and its console, and requests to anywhere else: none are expected. */
+  readonly complaints: string[];
+}
+
+export interface PaneBrowser {
+  open(options?: BrowserContextOptions, query?: string): Promise<OpenedPage>;
+  close(): Promise<void>;
+}
+
+async function serve(page: Page, parts: Parts, complaints: string[]): Promise<void> {
+  const bodies: Record<string, readonly [string, string]> = {
+    "/": ["text/html", html],
+    "/page.js": ["text/javascript", parts.js],
+    "/page.css": ["text/css", parts.css],
+    "/favicon.ico": ["image/x-icon", ""],
+  };
+  await page.route("**/*", async (route) => {
+    const url = new URL(route.request().url());
+    const found = url.href.startsWith(address) ? bodies[url.pathname] : undefined;
+    if (!found) {
+      complaints.push(`request to ${url.href}`);
+      await route.abort();
+      return;
+    }
+    await route.fulfill({ contentType: found[0], body: found[1] });
+  });
+}
+
+export async function openChromium(): Promise<PaneBrowser> {
+  const parts = await bundle();
+  const browser: Browser = await chromium.launch({
+    executablePath,
+    args: [
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+    ],
+  });
+  return {
+    async open(options = {}, query = "") {
+      const context = await browser.newContext({
+        viewport: { width: 340, height: 760 },
+        locale: "en-GB",
+        ...options,
+      });
+      const page = await context.newPage();
+      const complaints: string[] = [];
+      page.on("pageerror", (error) => complaints.push(String(error)));
+      page.on("console", (message) => {
+        if (message.type() === "error") complaints.push(message.text());
+      });
+      await serve(page, parts, complaints);
+      await page.goto(`${address}?${query}`);
+      return { page, complaints };
+    },
+    close: () => browser.close(),
+  };
+}
