@@ -7,17 +7,8 @@ import {
 } from "../../../src/host/memory/book";
 import type { Block } from "../../../src/host/port";
 import { Conversation, ProgramError, remote } from "./remote";
-import {
-  blockOf,
-  findSheet,
-  findTable,
-  type Model,
-  rangeAt,
-  sheetAt,
-  sheetToChange,
-  tableAt,
-  type Talk,
-} from "./stand-in-range";
+import { findSheet, findTable, sheetAt, tableAt } from "./stand-in-objects";
+import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";
 
 type Handler = () => Promise<void>;
 

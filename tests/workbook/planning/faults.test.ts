@@ -10,7 +10,7 @@ import type { Confirmed, RecordOutcome } from "../../../src/workbook/planning/pl
 import { recordTitration } from "../../../src/workbook/planning/record-titration";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";
-import { planned } from "../../host/recording-contract";
+import { planned } from "../../host/contract-recording";
 import { fryerLot } from "../record/records";
 
 const codes: FaultCode[] = [

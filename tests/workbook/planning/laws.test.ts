@@ -5,7 +5,7 @@ import type { MemoryBook } from "../../../src/host/memory/book";
 import type { Plan } from "../../../src/workbook/planning/plan";
 import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
 import { openMemory } from "../../host/memory-host";
-import { recorded } from "../../host/recording-contract";
+import { recorded } from "../../host/contract-recording";
 import { anyRecord, awkwardTexts, fryerLot } from "../record/records";
 import { type LogbookParts, logbookOf, ourFormula, ourHeadings, type Typed } from "./logbooks";
 

@@ -4,7 +4,7 @@ import type { Plan, Refusal } from "../../../src/workbook/planning/plan";
 import { planTitration } from "../../../src/workbook/planning/record-titration";
 import type { MemoryHost } from "../../../src/host/memory";
 import { openMemory } from "../../host/memory-host";
-import { planned, recorded } from "../../host/recording-contract";
+import { planned, recorded } from "../../host/contract-recording";
 import { fourthOfMay2026, fryerLot } from "../record/records";
 import { type LogbookParts, logbookOf, ourFormula, ourHeadings, rowUnder } from "./logbooks";
 

@@ -8,7 +8,7 @@ import { planTitration, recordTitration } from "../../src/workbook/planning/reco
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import type { TitrationRecord } from "../../src/workbook/record/titration-record";
 import { awkwardTexts, fryerLot } from "../workbook/record/records";
-import type { OpenHost } from "./contract";
+import type { Opening } from "./contract-parts";
 
 const emptyBook: Book = {
   name: "empty",
@@ -49,7 +49,7 @@ const cellsOf = async (host: Host, block: Block) => {
   return cells;
 };
 
-export function recordingContract(opening: (book: Book) => Promise<OpenHost>): void {
+export function recordingContract(opening: Opening): void {
   it("puts a first titration into an empty workbook, with a table of its own, and undo removes it all", async () => {
     const { host, undo } = await opening(emptyBook);
     const before = await everything(host);

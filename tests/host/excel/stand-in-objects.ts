@@ -1,0 +1,95 @@
+/** Tables and sheets of the stand-in. */
+import {
+  isNameTaken,
+  type MemorySheet,
+  type MemoryTable,
+  sheetNamed,
+  tableNamed,
+  usedBlock,
+} from "../../../src/host/memory/book";
+import { doStep } from "../../../src/host/memory/steps";
+import { type Members, ProgramError, remote } from "./remote";
+import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";
+
+export function tableAt(on: Talk, find: () => MemoryTable | undefined, orNull = false): object {
+  const { model, talk } = on;
+  const table = (): MemoryTable => {
+    const found = find();
+    if (!found) throw new ProgramError("ItemNotFound");
+    return found;
+  };
+  return remote(talk, "table", {
+    ...(orNull ? { isNull: () => find() === undefined } : {}),
+    reads: { name: () => table().name, showTotals: () => table().hasTotals },
+    sets: {
+      name: (name: string) => {
+        if (isNameTaken(model.book, name)) throw new ProgramError("ItemAlreadyExists");
+        table().name = name;
+      },
+    },
+    changes: {
+      resize: (range: object) => {
+        sheetToChange(model, table().block.sheet);
+        doStep(model.book, { do: "grow-table", name: table().name, block: blockOf(range) });
+      },
+    },
+    gives: {
+      getRange: () => rangeAt(on, () => table().block),
+      getHeaderRowRange: () => rangeAt(on, () => ({ ...table().block, rows: 1 })),
+    },
+    parts: {
+      worksheet: () => remote(talk, "worksheet", { reads: { name: () => table().block.sheet } }),
+      autoFilter: () =>
+        remote(talk, "autoFilter", { reads: { isDataFiltered: () => table().isFiltered } }),
+    },
+  });
+}
+
+export function sheetAt(
+  on: Talk,
+  find: () => MemorySheet | undefined,
+  more: Pick<Members, "isNull" | "loaded"> = {},
+): object {
+  const { model, talk } = on;
+  const sheet = (): MemorySheet => {
+    const found = find();
+    if (!found) throw new ProgramError("ItemNotFound");
+    return found;
+  };
+  const used = () => usedBlock(sheet());
+  return remote(talk, "sheet", {
+    ...more,
+    reads: { name: () => sheet().name },
+    changes: {
+      activate: () => void sheet(),
+      delete: () => {
+        const gone = sheet();
+        model.book.sheets = model.book.sheets.filter((each) => each !== gone);
+        model.book.tables = model.book.tables.filter(({ block }) => block.sheet !== gone.name);
+      },
+    },
+    gives: {
+      getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
+        rangeAt(on, () => ({ sheet: sheet().name, row, column, rows, columns })),
+      getUsedRangeOrNullObject: () =>
+        rangeAt(
+          on,
+          () => used() ?? { sheet: sheet().name, row: 0, column: 0, rows: 1, columns: 1 },
+          () => used() === undefined,
+        ),
+    },
+    parts: {
+      protection: () =>
+        remote(talk, "protection", { reads: { protected: () => sheet().isProtected } }),
+      freezePanes: () =>
+        remote(talk, "freezePanes", {
+          changes: {
+            freezeRows: (rows: number) => (sheetToChange(model, sheet().name).frozenRows = rows),
+          },
+        }),
+    },
+  });
+}
+
+export const findTable = (model: Model, name: string) => () => tableNamed(model.book, name);
+export const findSheet = (model: Model, name: string) => () => sheetNamed(model.book, name);
