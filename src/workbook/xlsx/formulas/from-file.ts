@@ -1,0 +1,73 @@
+/**
+ * A formula as a cell shows it, from how a file holds it: our functions by their own names, the marks
+ * of newer functions and of LET's and LAMBDA's names taken away, # and @ for the functions that stand
+ * for them. A formula that cannot be read keeps its text but for what its tokens show.
+ */
+import { isProblem } from "../../../core/problem/problem";
+import { namespace } from "../../../functions/catalogue";
+import { plainName, titreIdOf } from "../../formula/names";
+import { readFormula } from "../../formula/read";
+import { type Replacement, splice } from "../../formula/splice";
+import { type Token, tokensOf } from "../../formula/token";
+import type { Expression } from "../../formula/tree";
+import { nodesOf } from "../../formula/walk";
+
+/** Longer texts than any formula are not looked into. */
+const longest = 4 * 8192;
+const isMarked = /_xl/i;
+const fileMark = /^_(?:xlfn|xlws|xludf)\./i;
+const nameMark = /^_(?:xlpm|xleta)\./i;
+const numberedLink = /^'?\[\d+\]'?$/;
+
+function shownName(name: string): string {
+  const id = titreIdOf(name);
+  if (id !== undefined) return `${namespace}.${id}`;
+  return fileMark.test(name) ? plainName(name) : name.replace(nameMark, "");
+}
+
+function unmarked(formula: string): string {
+  const tokens = tokensOf(formula);
+  const isLinkOfOurs = (index: number): boolean => {
+    const [link, mark, name] = tokens.slice(index, index + 3) as (Token | undefined)[];
+    return (
+      link?.kind === "sheet" &&
+      numberedLink.test(link.text) &&
+      mark?.text === "!" &&
+      name?.kind === "function" &&
+      titreIdOf(name.text) !== undefined
+    );
+  };
+  return tokens
+    .map(({ kind, text }, index) => {
+      if (kind === "function" || kind === "name") return shownName(text);
+      const isDropped = isLinkOfOurs(index) || (text === "!" && isLinkOfOurs(index - 1));
+      return isDropped ? "" : text;
+    })
+    .join("");
+}
+
+/** E1# for ANCHORARRAY(E1), @A1:A3 for SINGLE(A1:A3). */
+function withSigns(formula: string): string {
+  const read = readFormula(formula);
+  if (isProblem(read)) return formula;
+  const replaced: Replacement[] = [];
+  for (const node of nodesOf(read.tree)) {
+    if (node.kind !== "call" || node.arguments.length !== 1) continue;
+    const name = node.name.toUpperCase();
+    const of = node.arguments[0] as Expression;
+    if (name !== "ANCHORARRAY" && name !== "SINGLE") continue;
+    const isWhole = of.kind === "reference" || of.kind === "call";
+    const [open, close] = isWhole ? ["", ""] : ["(", ")"];
+    const [before, after] = name === "SINGLE" ? ["@", ""] : ["", "#"];
+    replaced.push({ start: node.start, end: of.start, text: before + open });
+    replaced.push({ start: of.end, end: node.end, text: close + after });
+  }
+  return splice(formula, replaced);
+}
+
+/** @example formulaFromFile("_xldudf_TITRE_DOSE(A1)+_xlfn.STDEV.S(B:B)") // "=TITRE.DOSE(A1)+STDEV.S(B:B)" */
+export function formulaFromFile(stored: string): string {
+  if (stored.length > longest || !isMarked.test(stored)) return `=${stored}`;
+  const plain = `=${unmarked(stored)}`;
+  return /_xlfn\.(?:ANCHORARRAY|SINGLE)\(/i.test(stored) ? withSigns(plain) : plain;
+}

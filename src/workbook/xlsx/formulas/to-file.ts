@@ -1,0 +1,73 @@
+/**
+ * A formula as a file holds it, from how a cell shows it. A formula that cannot be read is refused: a
+ * spreadsheet program would call the whole file damaged.
+ */
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { storedName, titreCallId } from "../../formula/names";
+import { type Formula, readFormula } from "../../formula/read";
+import { type Replacement, splice } from "../../formula/splice";
+import type { Call, Expression, Reference } from "../../formula/tree";
+import { nodesOf } from "../../formula/walk";
+import { refuse } from "../problem";
+import { markedName } from "./later-functions";
+import { localNames } from "./local-names";
+import { longReference } from "./this-row";
+
+const calledName = (call: Call): string | undefined => {
+  const id = titreCallId(call);
+  return id === undefined ? markedName(call.name) : storedName(id);
+};
+
+function callReplaced(call: Call): Replacement[] {
+  const name = calledName(call);
+  if (name === undefined) return [];
+  const end = call.start + call.link.length + call.name.length;
+  return [{ start: call.start, end, text: name }];
+}
+
+function wrapped(node: Expression, of: Expression, name: string): Replacement[] {
+  return [
+    { start: node.start, end: of.start, text: `_xlfn.${name}(` },
+    { start: of.end, end: node.end, text: ")" },
+  ];
+}
+
+function referenceReplaced(reference: Reference, table: string | undefined): Replacement[] {
+  const text = longReference(reference, table);
+  return text === undefined ? [] : [{ start: reference.start, end: reference.end, text }];
+}
+
+function replacedIn(node: Expression, table: string | undefined): Replacement[] {
+  switch (node.kind) {
+    case "call":
+      return callReplaced(node);
+    case "postfix":
+      return node.operator === "#" ? wrapped(node, node.operand, "ANCHORARRAY") : [];
+    case "prefix":
+      return node.operator === "@" ? wrapped(node, node.operand, "SINGLE") : [];
+    case "reference":
+      return referenceReplaced(node, table);
+    default:
+      return [];
+  }
+}
+
+const storedText = (formula: Formula, table: string | undefined): string => {
+  const replaced = [...nodesOf(formula.tree)].flatMap((node) => replacedIn(node, table));
+  const text = splice(formula.text, [...replaced, ...localNames(formula.tree)]);
+  return text.trimStart().replace(/^=/, "");
+};
+
+/**
+ * @param cell how a sentence names the cell
+ * @param table the table the cell stands in: what [@Lot] is a column of
+ * @example formulaToFile("=TITRE.DOSE(A1)+STDEV.S(B:B)", "Log!C2") // "_xldudf_TITRE_DOSE(A1)+_xlfn.STDEV.S(B:B)"
+ */
+export function formulaToFile(shown: string, cell: string, table?: string): string {
+  const formula = readFormula(shown);
+  if (isProblem(formula)) {
+    return refuse({ code: "broken-formula", cell, sentence: say(formula) });
+  }
+  return storedText(formula, table);
+}

@@ -1,0 +1,125 @@
+/**
+ * A workbook file as its parts: read on demand, changed by name. What nobody changed is never even
+ * unpacked, and goes into the new file as it was packed.
+ */
+import { limits } from "../limits";
+import { refuse } from "../problem";
+import { type Directory, type Entry, readDirectory } from "../zip/directory";
+import { isPackedToHarm, unpack } from "../zip/unpack";
+import { writeZip } from "../zip/write";
+import { refuseOtherFiles } from "./refused-kinds";
+
+const utf8 = new TextDecoder("utf-8", { fatal: true, ignoreBOM: true });
+
+function decoded(part: string, bytes: Uint8Array): string {
+  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) {
+    refuse({ code: "other-encoding", part, encoding: "UTF-16" });
+  }
+  try {
+    return utf8.decode(bytes);
+  } catch {
+    return refuse({ code: "damaged", part, detail: "it is not UTF-8" });
+  }
+}
+
+/** The size of all parts together, unpacked. */
+function refuseTooLarge(entries: readonly Entry[]): number {
+  const harmful = entries.find(isPackedToHarm);
+  if (harmful) refuse({ code: "packed-to-harm", part: harmful.name });
+  const size = entries.reduce((sum, entry) => sum + entry.size, 0);
+  if (size > limits.unpackedBytes) refuse({ code: "too-large" });
+  return size;
+}
+
+export class Package {
+  private readonly directory: Directory;
+  private readonly byName: ReadonlyMap<string, Entry>;
+  private readonly changed = new Map<string, string>();
+  private readonly removed = new Set<string>();
+  /** Bytes that may still be unpacked: a file whose parts are read over and over means harm. */
+  private allowance: number;
+
+  /** The bytes are only read, ever. */
+  constructor(readonly bytes: Uint8Array) {
+    refuseOtherFiles(bytes);
+    if (bytes.length > limits.unpackedBytes) refuse({ code: "too-large" });
+    this.directory = readDirectory(bytes);
+    this.allowance = 6 * refuseTooLarge(this.directory.entries) + limits.packedTimesFrom * 10;
+    this.byName = new Map(this.directory.entries.map((entry) => [entry.name.toLowerCase(), entry]));
+  }
+
+  /** The same file, with none of the changes made to this one. */
+  fresh(): Package {
+    return new Package(this.bytes);
+  }
+
+  /** The names of its parts, as the file now stands. */
+  get names(): string[] {
+    const own = this.directory.entries.map(({ name }) => name);
+    const kept = own.filter((name) => !this.removed.has(name));
+    return [...kept, ...[...this.changed.keys()].filter((name) => !this.entry(name))];
+  }
+
+  /** Names are told apart without regard to case. */
+  private entry(name: string): Entry | undefined {
+    return this.byName.get(name.toLowerCase());
+  }
+
+  private stored(name: string): string {
+    return this.entry(name)?.name ?? name;
+  }
+
+  has(name: string): boolean {
+    const own = this.stored(name);
+    return this.changed.has(own) || (this.entry(name) !== undefined && !this.removed.has(own));
+  }
+
+  /** The text of a part; undefined when there is none of that name. */
+  text(name: string): string | undefined {
+    const own = this.stored(name);
+    const changed = this.changed.get(own);
+    if (changed !== undefined) return changed;
+    const entry = this.entry(name);
+    if (!entry || this.removed.has(own)) return undefined;
+    this.allowance -= entry.size;
+    if (this.allowance < 0) refuse({ code: "packed-to-harm", part: own });
+    return decoded(own, unpack(this.bytes, entry));
+  }
+
+  /** The text of a part that must be there. */
+  need(name: string): string {
+    return this.text(name) ?? refuse({ code: "damaged", part: name, detail: "it is missing" });
+  }
+
+  set(name: string, text: string): void {
+    const own = this.stored(name);
+    this.removed.delete(own);
+    this.changed.set(own, text);
+  }
+
+  remove(name: string): void {
+    const own = this.stored(name);
+    this.changed.delete(own);
+    this.removed.add(own);
+  }
+
+  /** A name of that pattern which no part has: xl/tables/table3.xml. */
+  free(pattern: (number: number) => string): string {
+    let number = 1;
+    while (this.has(pattern(number))) number += 1;
+    return pattern(number);
+  }
+
+  /** The file as it now stands; without changes, the very bytes it was read from. */
+  toBytes(): Uint8Array {
+    if (this.changed.size === 0 && this.removed.size === 0) return this.bytes;
+    const utf8Bytes = new TextEncoder();
+    const content = [...this.changed].map(
+      ([name, text]) => [name, utf8Bytes.encode(text)] as const,
+    );
+    return writeZip(this.bytes, this.directory, {
+      content: new Map(content),
+      removed: this.removed,
+    });
+  }
+}

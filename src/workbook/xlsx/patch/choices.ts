@@ -1,0 +1,62 @@
+/** Words offered in cells: a list to choose from that lets other words through. */
+import { areaName, named, overlaps, readArea } from "../cell-address";
+import { limits } from "../limits";
+import type { Area } from "../model";
+import { refuse } from "../problem";
+import { escapeText } from "../xml/escape";
+import { appending } from "../xml/insert";
+import { attribute } from "../xml/scan";
+import { prefixed, withAttribute } from "../xml/tag";
+import { childOf, childrenOf, type Node } from "../xml/tree";
+import { intoSheet, type Placed, within } from "./frame";
+
+export interface Choice {
+  readonly area: Area;
+  readonly words: readonly string[];
+}
+
+function refuseOverlap(sheet: string, list: Node | undefined, choices: readonly Choice[]): void {
+  const taken = childrenOf(list, "dataValidation").flatMap((node) =>
+    (attribute(node, "sqref") ?? "").split(/\s+/).flatMap((ref) => readArea(ref) ?? []),
+  );
+  for (const { area } of choices) {
+    if (!taken.some((each) => overlaps(each, area))) continue;
+    refuse({ code: "choice-there", cell: named(sheet, area.row, area.column) });
+  }
+}
+
+function choiceXml(sheet: string, prefix: string, { area, words }: Choice): string {
+  const list = words.join(",");
+  if (list.length > limits.choice || words.some((word) => /[,"]/.test(word))) {
+    refuse({ code: "choice-too-long", cell: named(sheet, area.row, area.column) });
+  }
+  const name = prefixed(prefix, "dataValidation");
+  const formula = prefixed(prefix, "formula1");
+  return `<${name} type="list" allowBlank="1" showInputMessage="1" showErrorMessage="0" sqref="${areaName(area)}"><${formula}>"${escapeText(list)}"</${formula}></${name}>`;
+}
+
+export function offered(
+  sheet: string,
+  text: string,
+  frame: Node,
+  choices: readonly Choice[],
+): Placed[] {
+  if (choices.length === 0) return [];
+  const list = childOf(frame, "dataValidations");
+  refuseOverlap(sheet, list, choices);
+  const added = choices.map((choice) => choiceXml(sheet, frame.prefix, choice)).join("");
+  const total = String(childrenOf(list, "dataValidation").length + choices.length);
+  if (!list) {
+    const name = prefixed(frame.prefix, "dataValidations");
+    return [intoSheet(frame, "dataValidations", `<${name} count="${total}">${added}</${name}>`)];
+  }
+  const tag = withAttribute(text.slice(list.start, list.openEnd), "count", total);
+  if (list.isEmptyTag) {
+    const whole = `${tag.replace(/\s*\/>$/, "")}>${added}</${prefixed(list.prefix, list.local)}>`;
+    return [within({ start: list.start, end: list.end, text: whole })];
+  }
+  return [
+    within({ start: list.start, end: list.openEnd, text: tag }),
+    within(appending(text, list, added)),
+  ];
+}

@@ -1,0 +1,87 @@
+/** A sheet: its cells, and from the rest of its part what a grid can show. */
+import { readArea } from "../cell-address";
+import type { Area, ColumnWidth, Kept, Sheet } from "../model";
+import type { Package } from "../package/package";
+import { attribute, count, flag } from "../xml/scan";
+import { childOf, childrenOf, type Node } from "../xml/tree";
+import { type CellContext, CellReader } from "./cells";
+import { keptOnSheet } from "./kept";
+import { readNotes } from "./notes";
+import { type Budget, type RawRow, scanSheet } from "./sheet-scan";
+import { readTables } from "./tables";
+import type { ListedSheet } from "./workbook-part";
+
+function widths(frame: Node): ColumnWidth[] {
+  return childrenOf(childOf(frame, "cols"), "col").map((node) => {
+    const width = Number(attribute(node, "width"));
+    return {
+      first: count(node, "min", 1) - 1,
+      last: count(node, "max", 1) - 1,
+      isHidden: flag(node, "hidden"),
+      look: count(node, "style"),
+      ...(width > 0 ? { width } : {}),
+    };
+  });
+}
+
+function frozen(frame: Node): Pick<Sheet, "frozenRows" | "frozenColumns"> {
+  const pane = childOf(childOf(childOf(frame, "sheetViews"), "sheetView"), "pane");
+  const isFrozen = pane && /^frozen/.test(attribute(pane, "state") ?? "");
+  const lines = (name: string) => Math.floor(Number((pane && attribute(pane, name)) ?? 0)) || 0;
+  return isFrozen
+    ? { frozenRows: lines("ySplit"), frozenColumns: lines("xSplit") }
+    : { frozenRows: 0, frozenColumns: 0 };
+}
+
+const merged = (frame: Node): Area[] =>
+  childrenOf(childOf(frame, "mergeCells"), "mergeCell").flatMap(
+    (node) => readArea(attribute(node, "ref") ?? "") ?? [],
+  );
+
+const nothing = {
+  cells: [],
+  widths: [],
+  hiddenRows: [],
+  merged: [],
+  tables: [],
+  notes: [],
+  frozenRows: 0,
+  frozenColumns: 0,
+  isProtected: false,
+};
+
+class RowReader extends CellReader {
+  readonly hiddenRows: number[] = [];
+  row({ tag, row }: RawRow): void {
+    if (flag(tag, "hidden")) this.hiddenRows.push(row);
+  }
+}
+
+export function readSheet(
+  file: Package,
+  { name, state, kind, part }: ListedSheet,
+  context: Omit<CellContext, "part">,
+  budget: Budget,
+): { readonly sheet: Sheet; readonly kept: readonly Kept[] } {
+  const listed = { name, state, kind, part };
+  if (kind === "other") {
+    const kept = keptOnSheet(file, name, part, undefined, {});
+    return { sheet: { ...listed, ...nothing }, kept };
+  }
+  const reader = new RowReader({ ...context, part });
+  const { frame } = scanSheet(part, file.need(part), reader, budget);
+  const notes = readNotes(file, part);
+  const sheet: Sheet = {
+    ...listed,
+    cells: reader.cells,
+    hiddenRows: reader.hiddenRows,
+    widths: widths(frame),
+    merged: merged(frame),
+    tables: readTables(file, part),
+    notes,
+    isProtected: childrenOf(frame, "sheetProtection").some((node) => flag(node, "sheet")),
+    ...frozen(frame),
+  };
+  const more = { notes: notes.length, "rich text": reader.richTexts };
+  return { sheet, kept: keptOnSheet(file, name, part, frame, more) };
+}

@@ -1,0 +1,84 @@
+/** The part that lists the sheets and the names. */
+import { formulaFromFile } from "../formulas/from-file";
+import type { DefinedName, Sheet } from "../model";
+import { namespaces, relationshipTypes, strictMarks } from "../package/names";
+import type { Package } from "../package/package";
+import { contentTypeOf } from "../package/content-types";
+import { refuseOtherContent } from "../package/refused-kinds";
+import { relationshipsOf } from "../package/relationships";
+import { refuse } from "../problem";
+import { attribute, attributeOf, count, flag } from "../xml/scan";
+import { childOf, childrenOf, type Node, readTree } from "../xml/tree";
+
+export interface ListedSheet extends Pick<Sheet, "name" | "state" | "kind" | "part"> {
+  readonly id: number;
+}
+
+export interface WorkbookPart {
+  readonly part: string;
+  readonly text: string;
+  readonly root: Node;
+  readonly sheets: readonly ListedSheet[];
+}
+
+const states = { hidden: "hidden", veryHidden: "very hidden" } as const;
+
+function findPart(file: Package): string {
+  const found = relationshipsOf(file, "");
+  if (found.some(({ type }) => strictMarks.includes(type))) refuse({ code: "strict-format" });
+  const part = found.find(({ type }) => type === relationshipTypes.workbook)?.target;
+  const ownType = file.has("mimetype") ? (file.text("mimetype") ?? "") : "";
+  refuseOtherContent(part === undefined ? "" : contentTypeOf(file, part), ownType);
+  return part ?? refuse({ code: "not-a-workbook" });
+}
+
+function listed(file: Package, part: string, root: Node): ListedSheet[] {
+  const targets = new Map(relationshipsOf(file, part).map((each) => [each.id, each]));
+  return childrenOf(childOf(root, "sheets"), "sheet").map((node) => {
+    const target = targets.get(attributeOf(node, namespaces.relationships, "id") ?? "");
+    const state = attribute(node, "state");
+    if (!target) return refuse({ code: "damaged", part, detail: "a sheet leads nowhere" });
+    return {
+      name: attribute(node, "name") ?? "",
+      state: states[state as keyof typeof states] ?? "visible",
+      kind: target.type === relationshipTypes.worksheet ? "cells" : "other",
+      part: target.target,
+      id: count(node, "sheetId"),
+    };
+  });
+}
+
+export function readWorkbookPart(file: Package): WorkbookPart {
+  const part = findPart(file);
+  const text = file.need(part);
+  const root = readTree(part, text);
+  if (strictMarks.includes(root.uri)) refuse({ code: "strict-format" });
+  if (root.uri !== namespaces.main || root.local !== "workbook") {
+    refuse({ code: "not-a-workbook" });
+  }
+  const sheets = listed(file, part, root);
+  if (sheets.length === 0) refuse({ code: "damaged", part, detail: "it lists no sheet" });
+  return { part, text, root, sheets };
+}
+
+export const dateSystem = (root: Node): 1900 | 1904 => {
+  const properties = childOf(root, "workbookPr");
+  return properties && flag(properties, "date1904") ? 1904 : 1900;
+};
+
+export const isStructureLocked = (root: Node): boolean => {
+  const protection = childOf(root, "workbookProtection");
+  return protection !== undefined && flag(protection, "lockStructure");
+};
+
+export function readNames({ root, sheets }: WorkbookPart): DefinedName[] {
+  return childrenOf(childOf(root, "definedNames"), "definedName").map((node) => {
+    const sheet = sheets[count(node, "localSheetId", -1)]?.name;
+    return {
+      name: attribute(node, "name") ?? "",
+      refersTo: formulaFromFile(node.text),
+      isHidden: flag(node, "hidden"),
+      ...(sheet === undefined ? {} : { sheet }),
+    };
+  });
+}
