@@ -28,11 +28,11 @@ export interface WithDoubt {
 
 /**
  * A result and its doubt, to the same decimals: the doubt to two digits (GUM 7.2.6), the result never
- * to fewer than two decimals nor more than four.
+ * to fewer than two decimals nor more than six.
  * @example withDoubt(1.9746, 0.1234) // 1.97 ± 0.12
  */
 export function withDoubt(value: Exact, halfWidth: number): WithDoubt {
   const short = computed(halfWidth).toSignificantDigits(2);
-  const places = Math.min(4, Math.max(2, short.isZero() ? 2 : 1 - short.e));
+  const places = Math.min(6, Math.max(2, short.isZero() ? 2 : 1 - short.e));
   return { value: fixed(value, places), halfWidth: fixed(halfWidth, places) };
 }

@@ -105,10 +105,10 @@ function acidOf(
     blanks,
   );
   if (isProblem(net)) return net;
-  const value = meanAcidValue(replicates, blanks, strength.molarity);
-  if (isProblem(value)) return value;
-  const acidValue = asInCell("mg KOH/g", value);
-  const ffa = ffaFromAcidValue(acidValue);
+  const acidValue = meanAcidValue(replicates, blanks, strength.molarity);
+  if (isProblem(acidValue)) return acidValue;
+  // the row works % FFA out from the cell that holds the acid value
+  const ffa = ffaFromAcidValue(asInCell("mg KOH/g", acidValue));
   if (isProblem(ffa)) return ffa;
   const values = eachAcidValue(replicates, blanks, strength.molarity);
   if (isProblem(values)) return values;

@@ -1,0 +1,150 @@
+import { describe, expect, it } from "vitest";
+import { aboutOil } from "../../../src/taskpane/titrate/nudges/oil";
+import { aboutBlank, aboutTitres, oneMore } from "../../../src/taskpane/titrate/nudges/readings";
+import type { Nudge, Seen } from "../../../src/taskpane/titrate/nudges/nudge";
+import { aboutTitrant } from "../../../src/taskpane/titrate/nudges/titrant";
+import { but, type Slip, viewOfSlip } from "./slip";
+
+const said = (nudges: (seen: Seen) => Nudge[], slip: Slip, about: string): string | undefined =>
+  nudges(viewOfSlip(slip)).find((nudge) => nudge.about === about)?.sentence;
+
+describe("what is said of a titrant", () => {
+  const age = (checkedOn: string, slip: Slip = {}) =>
+    said(aboutTitrant, { ...slip, checkedOn }, "age");
+
+  it("says the strength in the other ways: 0.1 mol/L of KOH is 5.61 g in a litre", () => {
+    const slip: Slip = { typed: { certified: "0.1" }, picked: { way: "certified" } };
+    expect(said(aboutTitrant, slip, "strength")).toBe(
+      "That is 0.1000 mol/L, or 5.61 g of pure KOH in a litre (0.561 % w/v).",
+    );
+  });
+
+  it("asks for a check against KHP after seven days, not before", () => {
+    const slip: Slip = { picked: { way: "phthalate" } };
+    expect(age("2026-09-23", slip)).toBeUndefined();
+    expect(age("2026-09-22", slip)).toContain("Set 8 days ago");
+    expect(age("2026-08-30", slip)).toContain("Set 31 days ago");
+  });
+
+  it("asks for it at once where the titrant was only weighed", () => {
+    expect(age("", { picked: { way: "weighed" } })).toContain("KHP");
+    expect(age("", { picked: { way: "phthalate" } })).toBeUndefined();
+    expect(age("", { picked: { way: "certified" } })).toBeUndefined();
+  });
+
+  it("minds a day that is yet to come", () => {
+    expect(age("2026-10-01", { picked: { way: "phthalate" } })).toContain("yet to come");
+    expect(age("2026-09-30", { picked: { way: "phthalate" } })).toBeUndefined();
+  });
+
+  it("says of the batch's own lye what cancels and what the charge still needs", () => {
+    const slip: Slip = {
+      typed: { gramsPerLitre: "1" },
+      picked: { way: "gramsPerLitre", assay: "same-lye" },
+    };
+    expect(said(aboutTitrant, slip, "acid part")).toContain("needs no assay, it cancels");
+    expect(said(aboutTitrant, slip, "acid part")).toContain("1 mL on 1 mL of oil means 1 g");
+    // 7 / 0.90 = 7.78, 7 / 0.85 = 8.24 (facts of the trade: 7.778 and 8.235)
+    expect(said(aboutTitrant, slip, "charge")).toContain("7.8 g/L of a 90 % lye and 8.2 g/L");
+    const methoxide: Slip = { ...slip, picked: { ...slip.picked, base: "NaOCH3" } };
+    expect(said(aboutTitrant, methoxide, "charge")).toContain("pure grams divided by it");
+  });
+});
+
+describe("what is said of the sample", () => {
+  it("suggests the mass whose titre is twenty steps: 1.0 mL at 1 % of 0.1 mol/L is 2.82 g", () => {
+    const slip = but({ typed: { certified: "0.1", expected: "1", mass: "" } });
+    expect(said(aboutOil, slip, "sample")).toBe(
+      "For 1 % FFA take 2.9 g or more: a titre of 20 steps of 0.05 mL.",
+    );
+  });
+
+  it("minds a sample that is smaller", () => {
+    const slip = but({ typed: { certified: "0.1", expected: "1", mass: "1" } });
+    expect(said(aboutOil, slip, "sample")).toContain("1 g is little for 1 % FFA");
+  });
+
+  it("minds mass and volume more than 5 % apart, and not less", () => {
+    // 10 mL of the usual oil at 20 C is 9.15 g; 5 % more is 9.6075 g
+    const at = (mass: string) =>
+      said(aboutOil, but({ typed: { mass, volume: "10" }, picked: { oil: "" } }), "disagree");
+    expect(at("9.60")).toBeUndefined();
+    expect(at("9.61")).toContain("5.0 % apart");
+    expect(at("8.69")).toContain("5.0 % apart");
+    expect(at("8.70")).toBeUndefined();
+  });
+
+  it("compares the samples' own masses with the volume as well", () => {
+    const slip = but({
+      typed: { volume: "10" },
+      picked: { masses: "own", oil: "" },
+      titres: [
+        ["2.4", "9.2"],
+        ["2.5", "10.4"],
+      ],
+    });
+    expect(said(aboutOil, slip, "disagree")).toContain("10.4 g was weighed");
+  });
+
+  it("refuses the volume of a fat that is solid there", () => {
+    const slip = but({ typed: { volume: "5" }, picked: { sample: "by volume", oil: "tallow" } });
+    expect(said(aboutOil, slip, "solid")).toContain("tallow is solid at 20 C");
+  });
+});
+
+describe("what is said of blank and titres", () => {
+  it("warns of a blank above a third of the titre, with its share, and not of a third", () => {
+    const at = (blank: string) =>
+      said(aboutBlank, but({ titres: ["0.60", "0.60"], blanks: [blank] }), "blank");
+    expect(at("0.20")).toBeUndefined();
+    expect(at("0.25")).toBe(
+      "The blank is 42 % of the titre. That works, but a larger sample would make the result surer.",
+    );
+  });
+
+  it("says when the titre is less than twenty steps long, and what would be enough", () => {
+    const slip = but({ titres: ["0.55", "0.65"], blanks: ["0.10"], typed: { certified: "0.1" } });
+    // 0.50 mL is 10 steps of 0.05; twice the sample, 20 g, brings 20
+    expect(said(aboutTitres, slip, "few steps")).toBe(
+      "The titre is only 10 steps of 0.05 mL long. Next time 20 g or more.",
+    );
+  });
+
+  it("says the figures contradict each other when a titre is below its blank", () => {
+    const slip = but({ titres: ["0.10", "0.20"], blanks: ["0.15"] });
+    expect(said(aboutTitres, slip, "contradiction")).toContain("below the blank");
+  });
+
+  it("names the titres that have no mass of their own", () => {
+    const slip = but({ picked: { masses: "own" }, titres: [["2.4", "10"], "2.5"] });
+    expect(said(aboutTitres, slip, "own mass")).toContain("Titre 2");
+  });
+});
+
+describe("whether one more titre is worth the work", () => {
+  const more = (...titres: string[]) => said(oneMore, but({ titres }), "one more");
+
+  it("is, after the first", () => {
+    expect(more("2.40")).toBe("One more, at least: one titre shows no scatter.");
+  });
+
+  it("is, while three scatter and Student's t is still large", () => {
+    // t falls from 4.30 to 3.18 and sqrt n rises: the scatter part falls by a third
+    expect(more("2.40", "2.60", "2.50")).toContain("One more is worth the work");
+  });
+
+  it("is not, once the ± is a fiftieth of the result", () => {
+    expect(said(oneMore, but({ titres: ["9.45", "9.45", "9.45"] }), "one more")).toContain(
+      "Enough",
+    );
+  });
+
+  it("is, when one of three is suspect; with more the suspect comes first", () => {
+    expect(more("2.30", "2.30", "5.30")).toContain("three cannot settle a suspect");
+    expect(more("2.40", "2.45", "2.45", "2.40", "3.90")).toContain("Settle titre 5 first");
+  });
+
+  it("cannot be had in a row of six", () => {
+    expect(more("2.4", "2.4", "2.4", "2.5", "2.4", "2.4")).toContain("Six titres");
+  });
+});
