@@ -6,6 +6,7 @@ import { answers } from "./excel/answers";
 import { wholeFile } from "./excel/file";
 import { caught, run } from "./excel/run";
 import { allOrNothing } from "./excel/way-back";
+import { inTime } from "./port/in-time";
 import {
   type Capabilities,
   type Event,
@@ -75,12 +76,15 @@ export class ExcelHost implements Host {
   }
 }
 
+/** Milliseconds a call may take: somebody who edits a cell keeps the program from answering. */
+const callPatience = 20_000;
+
 /** The host once the program answers; undefined outside it, or when it does not answer in time. */
-export async function excelHost(patience: number): Promise<ExcelHost | undefined> {
+export async function excelHost(patience: number): Promise<Host | undefined> {
   if (typeof Office === "undefined") return undefined;
   const late = new Promise<undefined>((resolve) => {
     setTimeout(resolve, patience, undefined);
   });
   const ready = await Promise.race([Office.onReady(), late]);
-  return ready?.host === Office.HostType.Excel ? new ExcelHost() : undefined;
+  return ready?.host === Office.HostType.Excel ? inTime(new ExcelHost(), callPatience) : undefined;
 }

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { hostContract } from "./contract";
-import { ExcelHost } from "../../src/host/excel";
+import { ExcelHost, excelHost } from "../../src/host/excel";
 import type { MemoryBook } from "../../src/host/memory/book";
 import type { Block, Step } from "../../src/host/port";
 import type { Book } from "../../src/workbook/book";
@@ -139,6 +139,31 @@ describe("writing to the spreadsheet program", () => {
   it("knows a workbook that takes no changes", async () => {
     opening().model.book.isReadOnly = true;
     expect(await new ExcelHost().capabilities()).toMatchObject({ canWrite: false });
+  });
+});
+
+describe("starting inside the spreadsheet program", () => {
+  const wait = 20;
+  const ready = (answer: Promise<unknown>): void => {
+    installExcel(new ExcelStandIn(memoryBook(book)));
+    Object.assign(Office, { onReady: () => answer });
+  };
+
+  it("gives a host once the program is ready", async () => {
+    ready(Promise.resolve({ host: "Excel" }));
+    const host = await excelHost(wait);
+    expect(await host?.capabilities()).toMatchObject({ program: "the spreadsheet program" });
+  });
+
+  it("gives none outside it, in another program, or when nothing answers", async () => {
+    ready(Promise.resolve({ host: null }));
+    expect(await excelHost(wait)).toBeUndefined();
+    ready(Promise.resolve({ host: "Word" }));
+    expect(await excelHost(wait)).toBeUndefined();
+    ready(new Promise(() => undefined));
+    expect(await excelHost(wait)).toBeUndefined();
+    Reflect.deleteProperty(globalThis, "Office");
+    expect(await excelHost(wait)).toBeUndefined();
   });
 });
 
