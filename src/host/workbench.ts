@@ -2,7 +2,7 @@
  * The workbench's embedded spreadsheet as a host. The same class serves the page and the headless
  * engine: it speaks to the engine's commands alone.
  */
-import { ICommandService, type Injector, IUndoRedoService, UndoCommand } from "@univerjs/core";
+import { CommandType, ICommandService, type Injector, UndoCommand } from "@univerjs/core";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { WorkbookCells } from "../workbench/engine/workbook-cells";
@@ -17,6 +17,8 @@ import {
   type Step,
 } from "./port";
 import { answer } from "./workbench/answers";
+import { OneChange } from "./workbench/one-change";
+import { formulasLast } from "./workbench/formulas-last";
 import { commandsFor } from "./workbench/steps";
 
 /** Milliseconds a calculation may take. */
@@ -26,13 +28,22 @@ export class WorkbenchHost implements Host {
   private readonly cells: WorkbookCells;
   private readonly commands: ICommandService;
 
+  /** Something changed since results were last waited for. */
+  private isUnsettled = true;
+
   constructor(private readonly injector: Injector) {
     this.cells = new WorkbookCells(injector);
     this.commands = injector.get(ICommandService);
+    this.commands.onCommandExecuted(({ type }) => {
+      if (type === CommandType.MUTATION) this.isUnsettled = true;
+    });
   }
 
-  private computed(): Promise<unknown> {
-    return this.injector.get(FormulaCalculationSessionService).waitForLatestApplied(patience);
+  /** Waiting takes half a second even where nothing is worked out, so it is not done for nothing. */
+  private async settled(): Promise<void> {
+    if (!this.isUnsettled) return;
+    await this.injector.get(FormulaCalculationSessionService).waitForLatestApplied(patience);
+    this.isUnsettled = false;
   }
 
   capabilities(): Promise<Capabilities> {
@@ -47,33 +58,29 @@ export class WorkbenchHost implements Host {
   }
 
   async read(questions: readonly Question[]): Promise<readonly Found[]> {
-    await this.computed();
+    await this.settled();
     return questions.map((question) => answer(this.injector, this.cells, question));
   }
 
-  /** Each step is one command or several; the engine counts them as one change until let go. */
+  /** Each step is one command or several; one undo takes all of them back. */
   async write(_label: string, steps: readonly Step[]): Promise<undefined | Fault> {
-    const { unit } = this.cells.names;
-    const together = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(unit);
-    const failed = await this.doAll(steps);
-    together.dispose();
+    const change = new OneChange(this.cells.names.unit, this.injector);
+    const failed = await this.doAll(formulasLast(steps), change);
+    change.close();
     if (failed) {
-      if (failed.done > 0) await this.commands.executeCommand(UndoCommand.id);
-      return failed.why;
+      if (!change.isEmpty) await this.commands.executeCommand(UndoCommand.id);
+      return failed;
     }
-    await this.computed();
+    await this.settled();
     return undefined;
   }
 
-  private async doAll(steps: readonly Step[]): Promise<{ done: number; why: Fault } | undefined> {
-    let done = 0;
+  private async doAll(steps: readonly Step[], change: OneChange): Promise<Fault | undefined> {
     for (const step of steps) {
       const commands = commandsFor(this.injector, this.cells, step);
-      if ("kind" in commands) return { done, why: commands };
-      for (const { id, params } of commands) {
-        const isDone = await this.commands.executeCommand(id, params).catch(() => false);
-        if (!isDone) return { done, why: fault("failed", step.do) };
-        done += 1;
+      if ("kind" in commands) return commands;
+      for (const command of commands) {
+        if (!(await change.execute(command))) return fault("failed", step.do);
       }
     }
     return undefined;

@@ -16,6 +16,7 @@ const may: Record<string, readonly string[]> = {
     "src/host/port",
     "src/functions",
     "src/workbench/engine",
+    "src/workbench/look",
   ],
   "src/taskpane": ["src/taskpane", "src/host/port", "src/workbook", "src/functions", "src/core"],
   "src/workbench": [

@@ -124,10 +124,10 @@ export function answer(injector: Injector, cells: WorkbookCells, question: Quest
         ).map(({ name }) => name),
       };
     case "selection": {
-      const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
-      return range
-        ? cellsIn(cells, blockOf(names.workbook.getActiveSheet().getName(), range))
-        : nothing;
+      const active = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
+      if (!active) return nothing;
+      const place = { row: active.actualRow, column: active.actualColumn, rows: 1, columns: 1 };
+      return cellsIn(cells, { sheet: names.workbook.getActiveSheet().getName(), ...place });
     }
   }
 }

@@ -8,16 +8,16 @@ import {
   SetSelectionsOperation,
   SetWorksheetActivateCommand,
 } from "@univerjs/sheets";
-import { AddSheetTableCommand, SetSheetTableCommand } from "@univerjs/sheets-table";
+import {
+  AddSheetTableMutation,
+  DeleteSheetTableMutation,
+  SetSheetTableCommand,
+} from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import { cellStyle, columnWidth, tableThemeName, usualCharacters } from "../../workbench/look";
 import { type Block, type Content, type Fault, fault, type Step } from "../port";
 import { tableNamed } from "./answers";
-
-interface Command {
-  readonly id: string;
-  readonly params: object;
-}
+import type { Command } from "./one-change";
 
 const rangeOf = ({ row, column, rows, columns }: Block) => ({
   startRow: row,
@@ -30,7 +30,11 @@ function valueData(value: string | number | boolean): ICellData {
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };
   if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN, f: null };
   // a text stays a text, whatever it begins with
-  return { v: value === "" ? null : value, t: value === "" ? null : CellValueType.STRING, f: null };
+  return {
+    v: value === "" ? null : value,
+    t: value === "" ? null : CellValueType.FORCE_STRING,
+    f: null,
+  };
 }
 
 function cellData(content: Content): ICellData {
@@ -44,6 +48,9 @@ function cellData(content: Content): ICellData {
   );
   return look ? { ...data, s: look } : data;
 }
+
+/** Room for our widest table; what lies beyond the last column means nothing to a formula. */
+const newSheet = { rowCount: 1000, columnCount: 60 };
 
 /** The commands of a step, or why it cannot be done. */
 export function commandsFor(
@@ -79,7 +86,7 @@ export function commandsFor(
         : [
             {
               id: InsertSheetCommand.id,
-              params: { unitId, sheet: { id: step.name, name: step.name } },
+              params: { unitId, sheet: { id: step.name, name: step.name, ...newSheet } },
             },
           ];
     case "set-cells":
@@ -92,13 +99,18 @@ export function commandsFor(
         ? fault("name-taken", step.name)
         : [
             {
-              id: AddSheetTableCommand.id,
+              // the command would refuse the name of a sheet
+              id: AddSheetTableMutation.id,
               params: {
                 ...on(step.block.sheet),
-                id: step.name,
+                tableId: step.name,
                 name: step.name,
                 range: rangeOf(step.block),
                 options: { showHeader: true, tableStyleId: tableThemeName },
+              },
+              back: {
+                id: DeleteSheetTableMutation.id,
+                params: { ...on(step.block.sheet), tableId: step.name },
               },
             },
           ];

@@ -2,7 +2,15 @@
  * The embedded engine without a page: opens a Book, takes values and formulas, answers raw values. For
  * tests, and for the values the page shows before its grid is ready.
  */
-import { ICommandService, LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
+import {
+  ICommandService,
+  type Injector,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+} from "@univerjs/core";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand, UniverSheetsPlugin } from "@univerjs/sheets";
 import {
@@ -28,6 +36,11 @@ export class HeadlessWorkbook {
     this.cells = new WorkbookCells(univer.__getInjector());
   }
 
+  /** For a host over this workbook. */
+  get injector(): Injector {
+    return this.univer.__getInjector();
+  }
+
   /** Opens a book with every formula computed. */
   static async open(book: Book): Promise<HeadlessWorkbook> {
     const univer = new Univer({
@@ -43,6 +56,8 @@ export class HeadlessWorkbook {
     univer.registerPlugin(UniverSheetsTablePlugin);
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshotOf(book));
     const workbook = new HeadlessWorkbook(univer);
+    // undo and redo are for the unit in focus
+    univer.__getInjector().get(IUniverInstanceService).focusUnit(workbook.cells.names.unit);
     await workbook.computed();
     return workbook;
   }

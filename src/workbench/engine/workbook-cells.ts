@@ -19,6 +19,8 @@ import { WorkbookNames } from "./workbook-names";
 function raw(cell: Nullable<ICellData>): GivenCell {
   const value = cell ? cell.v : null;
   if (value === null || value === undefined) return null;
+  // a text somebody typed may look like an error
+  if (cell?.t === CellValueType.FORCE_STRING) return String(value);
   if (ERROR_TYPE_SET.has(value as ErrorType)) return errorCell(String(value));
   if (cell && cell.t === CellValueType.BOOLEAN) return value === true || value === 1;
   return value;
