@@ -1,9 +1,11 @@
 /** The pane inside the spreadsheet program: the only part of it that knows which program that is. */
 import "./pane.css";
-import { useEffect, useState } from "react";
+import { useEffect, useMemo, useState } from "react";
 import { createRoot } from "react-dom/client";
 import { excelHost } from "../host/excel";
+import { surroundings } from "../host/excel/surroundings";
 import type { Host } from "../host/port";
+import { browserDrafts } from "./drafts/browser";
 import { readSelection } from "./explain/read-selection";
 import type { ShownCell } from "./explain/shown-cell";
 import { Pane } from "./pane";
@@ -24,7 +26,11 @@ function Live({ host }: { host: Host }) {
     void follow();
     return host.watch(() => void follow());
   }, [host]);
-  return <Pane cell={cell} />;
+  const bench = useMemo(() => {
+    const { partition, locale } = surroundings();
+    return { host, drafts: browserDrafts(partition, Date.now), locale };
+  }, [host]);
+  return <Pane cell={cell} bench={bench} />;
 }
 
 const root = createRoot(document.getElementById("pane") ?? document.body);

@@ -9,9 +9,9 @@ import { sampleLogbook } from "../workbook/sample/logbook";
 import { announce } from "./announcer";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
-import { SelectedCellPane } from "./selected-cell-pane";
 import { opensAt } from "./opens-at";
 import { Selection } from "./selection";
+import { WorkbenchPane } from "./workbench-pane";
 
 /** Selecting a cell takes the keyboard into the sheet: not from someone who is already elsewhere. */
 function keepFocus(work: () => void): void {
@@ -24,6 +24,7 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
   const { mountGrid, PlainView } = await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
   const grid = await mountGrid(parts.grid, book, selection);
+  pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
   keepFocus(() => grid.select(opensAt(book)));
@@ -40,7 +41,8 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
 
 const parts = page();
 const selection = new Selection();
-createRoot(parts.pane).render(<SelectedCellPane selection={selection} />);
+const pane = createRoot(parts.pane);
+pane.render(<WorkbenchPane selection={selection} host={undefined} />);
 announce(selection, parts.announcer);
 openGrid(parts, selection).catch(() => {
   parts.loading.textContent =

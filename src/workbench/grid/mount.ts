@@ -17,6 +17,8 @@ import { CalculationMode, FormulaCalculationSessionService } from "@univerjs/she
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import tableWords from "@univerjs/sheets-table/locale/en-US";
 import { ILayoutService } from "@univerjs/ui";
+import type { Host } from "../../host/port";
+import { WorkbenchHost } from "../../host/workbench";
 import type { Book } from "../../workbook/book";
 import type { CellPlace } from "../engine/place";
 import { descriptions, engineFunctions } from "../engine/registration";
@@ -30,6 +32,8 @@ import { tableTheme, theme } from "./theme";
 import { watchSelection } from "./watch-selection";
 
 export interface Grid {
+  /** The workbook, as the pane's tasks reach it. */
+  readonly host: Host;
   readonly cells: WorkbookCells;
   /** Puts the keyboard into the sheet. */
   focus(): void;
@@ -90,6 +94,7 @@ export async function mountGrid(
   watchSelection(injector, cells, selection);
   const command = injector.get(ICommandService);
   return {
+    host: new WorkbenchHost(injector),
     cells,
     focus: () => injector.get(ILayoutService).focus(),
     select: (place) => select(univer, place, container.clientWidth),

@@ -1,0 +1,12 @@
+/** What the spreadsheet program says about where the pane runs. */
+export interface Surroundings {
+  /** Keeps what this site stores apart from what it stores inside another site. */
+  readonly partition: string;
+  /** "en-GB", "de-DE": how its user writes numbers. */
+  readonly locale: string;
+}
+
+export const surroundings = (): Surroundings => ({
+  partition: Office.context.partitionKey ?? "",
+  locale: Office.context.contentLanguage,
+});

@@ -1,0 +1,24 @@
+/** The pane beside the sheet: it follows the selected cell, and titrates once the grid is there. */
+import { useMemo, useSyncExternalStore } from "react";
+import type { Host } from "../host/port";
+import { browserDrafts } from "../taskpane/drafts/browser";
+import { Pane } from "../taskpane/pane";
+import type { Selection } from "./selection";
+
+/** The page has the browser's storage for itself. */
+const partition = "";
+
+export function WorkbenchPane({
+  selection,
+  host,
+}: {
+  selection: Selection;
+  host: Host | undefined;
+}) {
+  const cell = useSyncExternalStore(selection.subscribe, selection.current);
+  const bench = useMemo(
+    () => host && { host, drafts: browserDrafts(partition, Date.now), locale: navigator.language },
+    [host],
+  );
+  return <Pane cell={cell} bench={bench} />;
+}
