@@ -7,6 +7,7 @@ export const namespaces = {
   packageRelationships: "http://schemas.openxmlformats.org/package/2006/relationships",
   contentTypes: "http://schemas.openxmlformats.org/package/2006/content-types",
   drawing: "http://schemas.openxmlformats.org/drawingml/2006/main",
+  dynamicArrays: "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray",
 } as const;
 
 export const strictMarks = [
@@ -36,5 +37,6 @@ export const contentTypes = {
   table: "application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml",
   comments: "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml",
   styles: "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml",
+  metadata: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml",
   legacyDrawing: "application/vnd.openxmlformats-officedocument.vmlDrawing",
 } as const;

@@ -1,6 +1,7 @@
 /** Cells as the file writes them. */
 import { areaName, cellName, type Place } from "../cell-address";
 import { encodeString, escapeText } from "../xml/escape";
+import { unclosed } from "../xml/insert";
 import { prefixed, withAttribute } from "../xml/tag";
 import type { RawCell } from "../read/sheet-scan";
 import type { Plan, StoredValue } from "./wanted";
@@ -99,7 +100,7 @@ export function withResult(text: string, raw: RawCell, value: StoredValue, marks
   if (raw.tag.attributes.vm) tag = withAttribute(tag, "vm", undefined);
   const own = raw.formula ? text.slice(raw.formula.tag.start, raw.formula.end) : "";
   const name = prefixed(marks.prefix, "c");
-  return `${tag.replace(/\s*\/?>$/, "")}>${own}${inner}</${name}>`;
+  return `${unclosed(tag)}>${own}${inner}</${name}>`;
 }
 
 /** A cell of the file whose shared formula is written out. */

@@ -4,9 +4,9 @@ import { limits } from "../limits";
 import type { Area } from "../model";
 import { refuse } from "../problem";
 import { escapeText } from "../xml/escape";
-import { appending } from "../xml/insert";
+import { growing, listXml } from "../xml/insert";
 import { attribute } from "../xml/scan";
-import { prefixed, withAttribute } from "../xml/tag";
+import { prefixed } from "../xml/tag";
 import { childOf, childrenOf, type Node } from "../xml/tree";
 import { intoSheet, type Placed, within } from "./frame";
 
@@ -45,18 +45,8 @@ export function offered(
   const list = childOf(frame, "dataValidations");
   refuseOverlap(sheet, list, choices);
   const added = choices.map((choice) => choiceXml(sheet, frame.prefix, choice)).join("");
-  const total = String(childrenOf(list, "dataValidation").length + choices.length);
-  if (!list) {
-    const name = prefixed(frame.prefix, "dataValidations");
-    return [intoSheet(frame, "dataValidations", `<${name} count="${total}">${added}</${name}>`)];
-  }
-  const tag = withAttribute(text.slice(list.start, list.openEnd), "count", total);
-  if (list.isEmptyTag) {
-    const whole = `${tag.replace(/\s*\/>$/, "")}>${added}</${prefixed(list.prefix, list.local)}>`;
-    return [within({ start: list.start, end: list.end, text: whole })];
-  }
-  return [
-    within({ start: list.start, end: list.openEnd, text: tag }),
-    within(appending(text, list, added)),
-  ];
+  const total = childrenOf(list, "dataValidation").length + choices.length;
+  if (list) return growing(text, list, total, added).map(within);
+  const made = listXml(frame.prefix, "dataValidations", total, added);
+  return [intoSheet(frame, "dataValidations", made)];
 }

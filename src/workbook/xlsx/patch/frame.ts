@@ -39,5 +39,8 @@ export const intoWorkbook = (root: Node, local: string, xml: string): Placed =>
 /** A change inside an element that is there. */
 export const within = (replacement: Replacement): Placed => ({ ...replacement, place: 0 });
 
+/** What goes in before an element stands before what changes the element. */
+const isChange = ({ start, end }: Placed): number => (start === end ? 0 : 1);
+
 export const inOrder = (changes: readonly Placed[]): Placed[] =>
-  [...changes].sort((a, b) => a.place - b.place);
+  [...changes].sort((a, b) => isChange(a) - isChange(b) || a.place - b.place);

@@ -7,7 +7,7 @@ import { areaName, cellName, named } from "../cell-address";
 import { refuse } from "../problem";
 import type { RawCell, RawRow, SheetVisitor } from "../read/sheet-scan";
 import { count, flag } from "../xml/scan";
-import { inserting } from "../xml/insert";
+import { inserting, unclosed } from "../xml/insert";
 import { prefixed, withAttribute } from "../xml/tag";
 import { type CellMarks, newCell, redressed, withOwnFormula, withResult } from "./cell-xml";
 import type { Dress } from "./edits";
@@ -74,7 +74,7 @@ export class SheetCells implements SheetVisitor {
     const own = this.context.text.slice(tag.start, tag.openEnd);
     let open = this.inRow.length > 0 ? withSpans(own, this.inRow) : own;
     if (tag.isEmptyTag && rest !== "") {
-      open = `${open.replace(/\s*\/>$/, "")}>${rest}</${prefixed(tag.prefix, tag.local)}>`;
+      open = `${unclosed(open)}>${rest}</${prefixed(tag.prefix, tag.local)}>`;
     } else if (rest !== "") this.replacements.push(inserting(closeStart, rest));
     if (open !== own) this.replacements.push({ start: tag.start, end: tag.openEnd, text: open });
     this.inRow = [];

@@ -1,7 +1,7 @@
 /** The list of a sheet's tables, and the attribute by which one part names another. */
 import { namespaces } from "../package/names";
-import { appending } from "../xml/insert";
-import { prefixed, withAttribute } from "../xml/tag";
+import { growing, listXml } from "../xml/insert";
+import { prefixed } from "../xml/tag";
 import { childOf, childrenOf, type Node } from "../xml/tree";
 import { intoSheet, type Placed, within } from "./frame";
 
@@ -14,18 +14,7 @@ export function listedTables(text: string, frame: Node, ids: readonly string[]):
   const tag = prefixed(frame.prefix, "tablePart");
   const added = ids.map((id) => `<${tag}${relationshipId(id)}/>`).join("");
   const list = childOf(frame, "tableParts");
-  const total = String(childrenOf(list, "tablePart").length + ids.length);
-  if (!list) {
-    const name = prefixed(frame.prefix, "tableParts");
-    return [intoSheet(frame, "tableParts", `<${name} count="${total}">${added}</${name}>`)];
-  }
-  const open = withAttribute(text.slice(list.start, list.openEnd), "count", total);
-  if (list.isEmptyTag) {
-    const whole = `${open.replace(/\s*\/>$/, "")}>${added}</${prefixed(list.prefix, list.local)}>`;
-    return [within({ start: list.start, end: list.end, text: whole })];
-  }
-  return [
-    within({ start: list.start, end: list.openEnd, text: open }),
-    within(appending(text, list, added)),
-  ];
+  const total = childrenOf(list, "tablePart").length + ids.length;
+  if (list) return growing(text, list, total, added).map(within);
+  return [intoSheet(frame, "tableParts", listXml(frame.prefix, "tableParts", total, added))];
 }

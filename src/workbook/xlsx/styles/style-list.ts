@@ -1,7 +1,6 @@
 /** One list of the styles part (fonts, fills, formats of cells): what is there, and what is added to it. */
 import type { Replacement } from "../../formula/splice";
-import { appending } from "../xml/insert";
-import { prefixed, withAttribute } from "../xml/tag";
+import { growing, inserting, listXml } from "../xml/insert";
 import { childOf, type Node } from "../xml/tree";
 
 export class StyleList {
@@ -44,20 +43,8 @@ export class StyleList {
   /** `before` is where the list goes if the part has none yet. */
   replacements(prefix: string, before: number): Replacement[] {
     if (this.added.length === 0) return [];
-    const { list, text } = this;
     const added = this.added.join("");
-    const count = String(this.length);
-    if (!list) {
-      const name = prefixed(prefix, this.name);
-      const made = `<${name} count="${count}">${added}</${name}>`;
-      return [{ start: before, end: before, text: made }];
-    }
-    const tag = withAttribute(text.slice(list.start, list.openEnd), "count", count);
-    if (list.isEmptyTag) {
-      const name = prefixed(list.prefix, list.local);
-      const opened = `${tag.replace(/\s*\/>$/, "")}>${added}</${name}>`;
-      return [{ start: list.start, end: list.end, text: opened }];
-    }
-    return [{ start: list.start, end: list.openEnd, text: tag }, appending(text, list, added)];
+    if (this.list) return growing(this.text, this.list, this.length, added);
+    return [inserting(before, listXml(prefix, this.name, this.length, added))];
   }
 }

@@ -8,6 +8,7 @@ import type { Dress, LookChange } from "../patch/edits";
 import { refuse } from "../problem";
 import { builtInFormats, plainFormatIds } from "../read/number-formats";
 import { escapeAttribute } from "../xml/escape";
+import { unclosed } from "../xml/insert";
 import { attribute, count } from "../xml/scan";
 import { prefixed, withAttribute } from "../xml/tag";
 import { childOf, type Node, readTree } from "../xml/tree";
@@ -127,7 +128,7 @@ export class StyleSheet {
       .filter((child) => alignment === undefined || child.local !== "alignment")
       .map((child) => this.text.slice(child.start, child.end));
     const inner = (alignment ?? "") + kept.join("");
-    const open = tag.replace(/\s*\/?>$/, "");
+    const open = unclosed(tag);
     return inner === "" ? `${open}/>` : `${open}>${inner}</${prefixed(base.prefix, base.local)}>`;
   }
 

@@ -1,0 +1,20 @@
+/** Workbook files: opened, and saved with edits. The rest of this folder is nobody else's concern. */
+export { openXlsx } from "./open";
+export { patchXlsx } from "./patch";
+export { newXlsx } from "./new";
+export { isFileProblem, type FileProblem } from "./problem";
+export { sayFile } from "./wording";
+export { isoToSerial, serialToIso } from "./dates";
+export type { Content, Dress, Edit, LookChange, NewValue, SetCell } from "./patch/edits";
+export type {
+  Area,
+  Cell,
+  CellValue,
+  DefinedName,
+  Kept,
+  Look,
+  Note,
+  Sheet,
+  Table,
+  Workbook,
+} from "./model";

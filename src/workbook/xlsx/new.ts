@@ -1,0 +1,69 @@
+/** A workbook of our own as a file: an empty file, and the patch that fills it. */
+import type { Book, BookCell, BookSheet, BookTable } from "../book";
+import type { Content, Edit } from "./patch/edits";
+import { emptyFile } from "./new-file";
+import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
+import { patchXlsx } from "./patch";
+
+function contentOf({ value, formula }: BookCell): Content {
+  if (formula !== undefined) return { kind: "formula", formula, result: value ?? "" };
+  return value === undefined ? { kind: "keep" } : { kind: "value", value };
+}
+
+function cellEdits(sheet: string, cell: BookCell, row: number, column: number): Edit[] {
+  const dress = {
+    ...(cell.format === undefined ? {} : { format: cell.format }),
+    ...(cell.style === undefined ? {} : { look: cell.style }),
+  };
+  const at = { sheet, row, column };
+  const note: Edit[] = cell.note === undefined ? [] : [{ do: "add-note", ...at, text: cell.note }];
+  return [{ do: "set-cell", ...at, content: contentOf(cell), ...dress }, ...note];
+}
+
+/** The one formula of each column that has one in every row. */
+function columnFormulas(sheet: BookSheet, table: BookTable): Record<string, string> {
+  const rows = sheet.rows.slice(table.row, table.row + table.rows);
+  const formulas: Record<string, string> = {};
+  for (let column = table.column; column < table.column + table.columns; column++) {
+    const [heading, ...cells] = rows.map((row) => row[column]);
+    const formula = cells[0]?.formula;
+    const isSame = formula !== undefined && cells.every((cell) => cell?.formula === formula);
+    if (isSame && typeof heading?.value === "string") formulas[heading.value] = formula;
+  }
+  return formulas;
+}
+
+function sheetEdits(sheet: BookSheet, index: number): Edit[] {
+  const { name } = sheet;
+  const add: Edit[] = index === 0 ? [] : [{ do: "add-sheet", name }];
+  return [
+    ...add,
+    // Tables first: a formula may name a column of the table it stands in.
+    ...sheet.tables.map((table): Edit => ({
+      do: "add-table",
+      sheet: name,
+      name: table.name,
+      area: table,
+      formulas: columnFormulas(sheet, table),
+    })),
+    ...sheet.rows.flatMap((row, rowIndex) =>
+      row.flatMap((cell, column) => (cell ? cellEdits(name, cell, rowIndex, column) : [])),
+    ),
+    ...sheet.columnWidths.map((characters, column): Edit => ({
+      do: "set-width",
+      sheet: name,
+      column,
+      characters,
+    })),
+    { do: "freeze", sheet: name, rows: sheet.frozenRows, columns: sheet.frozenColumns ?? 0 },
+  ];
+}
+
+/** A formula whose result is not given has "" as its result: compute the book first. */
+export function newXlsx(book: Book): Uint8Array | FileProblem {
+  return answer(() => {
+    const first = book.sheets[0]?.name ?? refuse({ code: "not-a-workbook" });
+    const made = patchXlsx(emptyFile(first), book.sheets.flatMap(sheetEdits));
+    return isFileProblem(made) ? refuse(made.fields) : made;
+  });
+}

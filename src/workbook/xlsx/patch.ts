@@ -1,0 +1,53 @@
+/**
+ * The door out: a workbook's bytes with some edits made. Only the parts that must change do; every
+ * other part is in the new file byte for byte, and packed as it was.
+ */
+import type { Workbook } from "./model";
+import { Package } from "./package/package";
+import { applySheet } from "./patch/apply-sheet";
+import { forgetFormulas } from "./patch/calculation-chain";
+import { addNames } from "./patch/defined-names";
+import { Draft } from "./patch/draft";
+import type { Edit } from "./patch/edits";
+import { Gatherer } from "./patch/gather";
+import { growTablePart } from "./patch/table-part";
+import { answer, type FileProblem } from "./problem";
+import { dynamicMarks } from "./read/dynamic-arrays";
+import { readWorkbook } from "./open";
+import { WorkbookStyles } from "./styles/dresser";
+
+function apply(draft: Draft): Uint8Array {
+  const { file, workbookPart } = draft;
+  const styles = new WorkbookStyles(file, workbookPart);
+  const [dynamicMark] = dynamicMarks(file, workbookPart);
+  const dropped = new Map<number, ReadonlySet<string>>();
+  for (const sheet of draft.all()) {
+    const cells = applySheet(file, sheet, styles, dynamicMark);
+    if (cells.length > 0) dropped.set(sheet.listed.id, new Set(cells));
+    for (const table of sheet.tables) growTablePart(file, table);
+  }
+  styles.save();
+  addNames(file, workbookPart, draft.names);
+  forgetFormulas(file, workbookPart, dropped);
+  return file.toBytes();
+}
+
+/**
+ * Makes all of the edits, or none. What is given is only read: the answer is new bytes, or, without
+ * edits, the very bytes that were opened.
+ * @param given a file's bytes, or the workbook openXlsx made of them
+ * @example patchXlsx(workbook, [{ do: "set-cell", sheet: "Log", row: 0, column: 0, content: { kind: "value", value: 2.4 } }])
+ */
+export function patchXlsx(
+  given: Uint8Array | Workbook,
+  edits: readonly Edit[],
+): Uint8Array | FileProblem {
+  return answer(() => {
+    const opened = given instanceof Uint8Array ? readWorkbook(new Package(given)) : given;
+    if (edits.length === 0) return opened.file.bytes;
+    const draft = new Draft(opened);
+    const gatherer = new Gatherer(draft);
+    for (const edit of edits) gatherer.take(edit);
+    return apply(draft);
+  });
+}

@@ -1,0 +1,100 @@
+/** One cell's edit made ready for the file: its value checked, its formula as files hold it. */
+import { isOnSheet, named } from "../cell-address";
+import { formulaToFile } from "../formulas/to-file";
+import type { CellValue } from "../model";
+import { refuse } from "../problem";
+import type { Content, Dress } from "./edits";
+import type { SheetDraft } from "./sheet-draft";
+import { storedValue } from "./stored-value";
+import { isFilling, type Plan, type Wanted } from "./wanted";
+
+export interface CellEdit extends Dress {
+  readonly row: number;
+  readonly column: number;
+  readonly content: Content;
+  /** The style of a cell that has none. */
+  readonly base?: number | undefined;
+}
+
+type FormulaContent = Extract<Content, { kind: "formula" }>;
+
+const dressOf = ({ format, look }: Dress): Dress => ({
+  ...(format === undefined ? {} : { format }),
+  ...(look === undefined ? {} : { look }),
+});
+
+export class CellPlanner {
+  constructor(
+    private readonly sheet: SheetDraft,
+    private readonly dates: 1900 | 1904,
+  ) {}
+
+  plan(edit: CellEdit): void {
+    const { row, column, content, base } = edit;
+    const cell = named(this.sheet.name, row, column);
+    if (!isOnSheet(row, column)) refuse({ code: "outside-sheet", cell });
+    if (this.sheet.wanted.get(edit)?.plan.kind === "spilled") {
+      refuse({ code: "in-array", cell, area: "an answer that is to be written there" });
+    }
+    const isDate =
+      content.kind === "value" && typeof content.value === "object" && "date" in content.value;
+    this.sheet.wanted.set({
+      row,
+      column,
+      plan: this.planned(edit, cell),
+      dress: dressOf(edit),
+      ...(base === undefined ? {} : { base }),
+      ...(isDate ? { isDate } : {}),
+    });
+  }
+
+  private planned(edit: CellEdit, cell: string): Plan {
+    const { content } = edit;
+    switch (content.kind) {
+      case "value": {
+        const value = storedValue(content.value, cell, this.dates);
+        return value === "" ? { kind: "nothing" } : { kind: "value", value };
+      }
+      case "formula":
+        return this.formula(edit, content, cell);
+      case "result":
+        return { kind: "result", value: storedValue(content.value, cell, this.dates) };
+      default:
+        return content;
+    }
+  }
+
+  private formula(edit: CellEdit, content: FormulaContent, cell: string): Plan {
+    const table = content.formula.includes("[") ? this.sheet.tableAt(edit)?.name : undefined;
+    const formula = formulaToFile(content.formula, cell, table);
+    const result = storedValue(content.result, cell, this.dates);
+    const { spilled } = content;
+    if (!spilled) return { kind: "formula", formula, result };
+    const rows = spilled.length;
+    const columns = Math.max(1, ...spilled.map((row) => row.length));
+    const { row, column } = edit;
+    if (!isOnSheet(row + rows - 1, column + columns - 1)) {
+      refuse({ code: "outside-sheet", cell });
+    }
+    this.spill(edit, spilled, cell);
+    return { kind: "formula", formula, result, array: { row, column, rows, columns } };
+  }
+
+  /** The answers beside and below the first one. */
+  private spill(edit: CellEdit, spilled: readonly (readonly CellValue[])[], cell: string): void {
+    for (const [down, values] of spilled.entries()) {
+      for (const [across, value] of values.entries()) {
+        if (down === 0 && across === 0) continue;
+        const place = { row: edit.row + down, column: edit.column + across };
+        const there = this.sheet.wanted.get(place);
+        const name = named(this.sheet.name, place.row, place.column);
+        if (there && isFilling(there)) {
+          refuse({ code: "not-empty", cell: name, wanted: `the answer of ${cell}` });
+        }
+        const from = { row: edit.row, column: edit.column };
+        const plan: Plan = { kind: "spilled", value: storedValue(value, name, this.dates), from };
+        this.sheet.wanted.set({ ...place, plan, dress: dressOf(edit) } satisfies Wanted);
+      }
+    }
+  }
+}
