@@ -2,7 +2,14 @@
  * The workbench's embedded spreadsheet as a host. The same class serves the page and the headless
  * engine: it speaks to the engine's commands alone.
  */
-import { CommandType, ICommandService, type Injector, UndoCommand } from "@univerjs/core";
+import {
+  CommandType,
+  EDITOR_ACTIVATED,
+  FOCUSING_FX_BAR_EDITOR,
+  ICommandService,
+  IContextService,
+  type Injector,
+} from "@univerjs/core";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { WorkbookCells } from "../workbench/engine/workbook-cells";
@@ -64,15 +71,19 @@ export class WorkbenchHost implements Host {
 
   /** Each step is one command or several; one undo takes all of them back. */
   async write(_label: string, steps: readonly Step[]): Promise<undefined | Fault> {
+    if (this.isBeingEdited()) return fault("being-edited");
     const change = new OneChange(this.cells.names.unit, this.injector);
     const failed = await this.doAll(formulasLast(steps), change);
-    change.close();
-    if (failed) {
-      if (!change.isEmpty) await this.commands.executeCommand(UndoCommand.id);
-      return failed;
-    }
+    if (failed) return change.takeBack() ? failed : fault("half-done");
+    change.keep();
     await this.settled();
     return undefined;
+  }
+
+  /** Undo belongs to whatever is being typed then, and so would what is written. */
+  private isBeingEdited(): boolean {
+    const context = this.injector.get(IContextService);
+    return [EDITOR_ACTIVATED, FOCUSING_FX_BAR_EDITOR].some((key) => context.getContextValue(key));
   }
 
   private async doAll(steps: readonly Step[], change: OneChange): Promise<Fault | undefined> {

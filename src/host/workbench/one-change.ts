@@ -1,18 +1,21 @@
 /**
  * Several of the engine's commands as one change. Its own way of taking them together would undo them
- * in the order they were done, and so take a sheet away before what stands on it.
+ * in the order they were done, and so take a sheet away before what stands on it. So what each command
+ * leaves in the history is taken out again, and put back as one when all are done.
  */
 import {
   ICommandService,
   type IMutationInfo,
   type Injector,
   IUndoRedoService,
+  IUniverInstanceService,
+  sequenceExecute,
 } from "@univerjs/core";
 
 export interface Command {
   readonly id: string;
   readonly params: object;
-  /** For a mutation, which leaves no history of its own: what takes it back. */
+  /** For a mutation, which leaves nothing in the history: what takes it back. */
   readonly back?: IMutationInfo;
 }
 
@@ -28,6 +31,9 @@ export class OneChange {
   ) {
     this.history = injector.get(IUndoRedoService);
     this.commands = injector.get(ICommandService);
+    // The history shows what belongs to the unit in focus alone.
+    const units = injector.get(IUniverInstanceService);
+    if (units.getFocusedUnit()?.getUnitId() !== unit) units.focusUnit(unit);
   }
 
   /** Does one command. What it did joins this change. */
@@ -52,17 +58,21 @@ export class OneChange {
     return isDone;
   }
 
-  get isEmpty(): boolean {
-    return this.undo.length === 0;
+  private remember(undoMutations: IMutationInfo[], redoMutations: IMutationInfo[]): void {
+    this.history.pushUndoRedo({ unitID: this.unit, undoMutations, redoMutations });
   }
 
   /** Now one undo takes all of it back. */
-  close(): void {
-    if (this.isEmpty) return;
-    this.history.pushUndoRedo({
-      unitID: this.unit,
-      undoMutations: this.undo,
-      redoMutations: this.redo,
-    });
+  keep(): void {
+    if (this.undo.length > 0) this.remember(this.undo, this.redo);
+  }
+
+  /** Takes all of it back at once, and leaves nothing to undo or to redo. False when it cannot. */
+  takeBack(): boolean {
+    const { result } = sequenceExecute(this.undo, this.commands);
+    // What was taken out of the history could be redone: remembering anything forgets that.
+    this.remember([], []);
+    this.history.popUndoToRedo();
+    return result;
   }
 }

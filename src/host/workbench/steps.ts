@@ -17,6 +17,7 @@ import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import { cellStyle, columnWidth, tableThemeName, usualCharacters } from "../../workbench/look";
 import { type Block, type Content, type Fault, fault, type Step } from "../port";
 import { tableNamed } from "./answers";
+import { likeAbove } from "./like-above";
 import type { Command } from "./one-change";
 
 const rangeOf = ({ row, column, rows, columns }: Block) => ({
@@ -118,7 +119,10 @@ export function commandsFor(
       const table = tableNamed(injector, cells, step.name);
       if (!table) return fault("failed", step.name);
       const updateRange = { newRange: rangeOf(step.block) };
-      return [{ id: SetSheetTableCommand.id, params: { unitId, tableId: table.id, updateRange } }];
+      return [
+        { id: SetSheetTableCommand.id, params: { unitId, tableId: table.id, updateRange } },
+        ...likeAbove(cells, step.block, table.range.endRow),
+      ];
     }
     case "set-width": {
       const { column } = step;
