@@ -56,6 +56,8 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
   const [kept, setKept] = useState<readonly Kept[] | undefined>();
   const [isUnkept, setUnkept] = useState(false);
   const latest = useRef<Bench | undefined>(undefined);
+  /** Somebody has pressed something: the focus is theirs, in the pane. */
+  const byHand = useRef(false);
   const touched = useRef(new Set<string>());
   const keeping = useMemo(() => keeper(drafts, later, setUnkept), [drafts]);
   const today = localDay(clock());
@@ -140,7 +142,9 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
         <Lots
           kept={kept}
           locale={locale}
+          takesFocus={byHand.current}
           onTakeUp={(draft) => {
+            byHand.current = true;
             touched.current.add(draft.id);
             show(benchWith(draft));
           }}
@@ -148,6 +152,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
             void keeping.forget(draft.id).then(list);
           }}
           onNew={() => {
+            byHand.current = true;
             begin(kept[0]?.draft);
           }}
         />
@@ -161,12 +166,15 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
       <Steps
         key={bench.draft.id}
         host={host}
+        takesFocus={byHand.current}
         onRecorded={recorded}
         onLots={() => {
+          byHand.current = true;
           show(undefined);
           void list();
         }}
         onNew={() => {
+          byHand.current = true;
           begin(bench.draft);
         }}
       />

@@ -1,20 +1,23 @@
-/** A sentence set apart: something to mind, or good to know. The mark says which, not the colour. */
+/** A sentence set apart: to mind, good to know, or done. The mark says which, not the colour. */
 import type { ReactNode } from "react";
 
 export interface SayProps {
-  readonly tone: "mind" | "know";
+  readonly tone: "mind" | "know" | "done";
   readonly children: ReactNode;
 }
 
+const marks = { mind: "!", know: "i", done: "✓" };
+/** The same for a listener. */
+const heard = { mind: "Mind: ", know: "Good to know: ", done: "Done: " };
+
 export function Say({ tone, children }: SayProps) {
-  const isMinding = tone === "mind";
   return (
-    <div className={isMinding ? "say minding" : "say"}>
+    <div className={`say say-${tone}`}>
       <span className="say-mark" aria-hidden="true">
-        {isMinding ? "!" : "i"}
+        {marks[tone]}
       </span>
       <span>
-        <span className="unseen">{isMinding ? "Mind: " : "Good to know: "}</span>
+        <span className="unseen">{heard[tone]}</span>
         {children}
       </span>
     </div>

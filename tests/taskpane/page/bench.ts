@@ -17,6 +17,11 @@ export class BenchHand {
     });
   }
 
+  /** The name of what has the focus. */
+  async hears(): Promise<string> {
+    return (await this.focused()).name;
+  }
+
   /** Tabs on, round the page if need be, until the focus is on what is called so. */
   async tabTo(name: string | RegExp, key: "Tab" | "Shift+Tab" = "Tab"): Promise<void> {
     const fits = (found: string): boolean =>

@@ -2,7 +2,13 @@
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import {
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  chromium,
+  type Page,
+} from "playwright-core";
 
 export const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
 export const hasChromium = existsSync(executablePath);
@@ -42,6 +48,8 @@ export interface OpenedPage {
 
 export interface PaneBrowser {
   open(options?: BrowserContextOptions, query?: string): Promise<OpenedPage>;
+  /** Another page of the same person: what the browser kept is there. */
+  openIn(context: BrowserContext, query?: string): Promise<OpenedPage>;
   close(): Promise<void>;
 }
 
@@ -78,22 +86,22 @@ export async function openChromium(): Promise<PaneBrowser> {
       "--disable-sync",
     ],
   });
+  const openIn = async (context: BrowserContext, query = ""): Promise<OpenedPage> => {
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on("pageerror", (error) => complaints.push(String(error)));
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(message.text());
+    });
+    await serve(page, parts, complaints);
+    await page.goto(`${address}?${query}`);
+    return { page, complaints };
+  };
   return {
+    openIn,
     async open(options = {}, query = "") {
-      const context = await browser.newContext({
-        viewport: { width: 340, height: 760 },
-        locale: "en-GB",
-        ...options,
-      });
-      const page = await context.newPage();
-      const complaints: string[] = [];
-      page.on("pageerror", (error) => complaints.push(String(error)));
-      page.on("console", (message) => {
-        if (message.type() === "error") complaints.push(message.text());
-      });
-      await serve(page, parts, complaints);
-      await page.goto(`${address}?${query}`);
-      return { page, complaints };
+      const viewport = { width: 340, height: 760 };
+      return openIn(await browser.newContext({ viewport, locale: "en-GB", ...options }), query);
     },
     close: () => browser.close(),
   };

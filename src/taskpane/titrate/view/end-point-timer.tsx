@@ -1,16 +1,21 @@
 /** How long must the colour stay? Fifteen seconds or thirty, each with the standards that say so. */
 import { Button } from "@fluentui/react-components";
-import { useEffect, useState } from "react";
+import { type RefObject, useEffect, useRef, useState } from "react";
 import { endPoints, idle, left, runTimer, type Timer, timerSaid } from "../timer";
 import { useDesk } from "./desk";
 
 const now = (): number => performance.now();
 
-/** The space bar works wherever a space means nothing else: outside fields, and in number fields. */
-function meansPause(event: KeyboardEvent): boolean {
+/**
+ * The space bar works wherever a space means nothing else: in the titration outside its fields, and in
+ * its number fields. What is typed into the spreadsheet beside the pane is none of ours.
+ */
+function meansPause(event: KeyboardEvent, timer: HTMLElement | null): boolean {
   const { target } = event;
+  const task = timer?.closest<HTMLElement>(".titrate");
+  if (!task || task.offsetParent === null || !(target instanceof HTMLElement)) return false;
   if (event.key !== " " || event.ctrlKey || event.altKey || event.metaKey) return false;
-  if (!(target instanceof HTMLElement)) return true;
+  if (target !== document.body && !task.contains(target)) return false;
   if (target instanceof HTMLInputElement) return "number" in target.dataset;
   return target.closest("button, select, textarea, summary, a, [role=radio]") === null;
 }
@@ -23,7 +28,7 @@ interface Running {
   readonly clear: () => void;
 }
 
-function useTimer(usual: number | undefined): Running {
+function useTimer(usual: number | undefined, place: RefObject<HTMLElement>): Running {
   const [timer, setTimer] = useState<Timer>(idle);
   const [, redraw] = useState(0);
   const toggle = (): void => {
@@ -41,7 +46,7 @@ function useTimer(usual: number | undefined): Running {
   }, [timer.state]);
   useEffect(() => {
     const pressed = (event: KeyboardEvent): void => {
-      if (!meansPause(event) || event.repeat) return;
+      if (event.repeat || !meansPause(event, place.current)) return;
       event.preventDefault();
       setTimer((was) => runTimer(was, { do: "toggle", seconds: usual, now: now() }));
     };
@@ -49,7 +54,7 @@ function useTimer(usual: number | undefined): Running {
     return () => {
       document.removeEventListener("keydown", pressed);
     };
-  }, [usual]);
+  }, [usual, place]);
   return {
     timer,
     remaining: left(timer, now()),
@@ -80,11 +85,13 @@ function Countdown({ timer, remaining }: { timer: Timer; remaining: number }) {
 export function EndPointTimer() {
   const { view, act } = useDesk();
   const { seconds } = view.draft.picked;
+  const place = useRef<HTMLElement>(null);
   const { timer, remaining, start, toggle, clear } = useTimer(
     seconds === "" ? undefined : Number(seconds),
+    place,
   );
   return (
-    <section className="timer" aria-label="End-point timer">
+    <section ref={place} className="timer" aria-label="End-point timer">
       <p className="timer-title">The colour stays for</p>
       <div className="acts">
         {endPoints.map((point) => (

@@ -9,6 +9,8 @@ import { standing } from "../readings";
 export interface LotsProps {
   readonly kept: readonly Kept[];
   readonly locale: string;
+  /** Opened by hand: then its heading takes the focus. */
+  readonly takesFocus: boolean;
   readonly onTakeUp: (draft: Draft) => void;
   readonly onDiscard: (draft: Draft) => void;
   readonly onNew: () => void;
@@ -24,8 +26,15 @@ function when(keptAt: number, locale: string): string {
   return new Intl.DateTimeFormat(locale, style).format(keptAt);
 }
 
-function Lot({ draft, keptAt, locale, onTakeUp, onDiscard }: Kept & Omit<LotsProps, "kept">) {
-  const [isAsking, setAsking] = useState(false);
+function Lot({
+  draft,
+  keptAt,
+  locale,
+  onTakeUp,
+  onDiscard,
+}: Kept & Omit<LotsProps, "kept" | "takesFocus">) {
+  // "kept" once it was asked and kept: the focus goes back to where it came from
+  const [asking, setAsking] = useState<"no" | "yes" | "kept">("no");
   const name = nameOf(draft);
   return (
     <li className="lot">
@@ -44,7 +53,7 @@ function Lot({ draft, keptAt, locale, onTakeUp, onDiscard }: Kept & Omit<LotsPro
         >
           {draft.isRecorded ? "Open" : "Go on"}
         </Button>
-        {isAsking ? (
+        {asking === "yes" ? (
           <>
             <Button
               size="large"
@@ -58,8 +67,9 @@ function Lot({ draft, keptAt, locale, onTakeUp, onDiscard }: Kept & Omit<LotsPro
             <Button
               size="large"
               aria-label={`Keep ${name}`}
+              autoFocus
               onClick={() => {
-                setAsking(false);
+                setAsking("kept");
               }}
             >
               Keep
@@ -69,8 +79,9 @@ function Lot({ draft, keptAt, locale, onTakeUp, onDiscard }: Kept & Omit<LotsPro
           <Button
             size="large"
             aria-label={`Discard ${name}`}
+            autoFocus={asking === "kept"}
             onClick={() => {
-              setAsking(true);
+              setAsking("yes");
             }}
           >
             Discard
@@ -82,11 +93,11 @@ function Lot({ draft, keptAt, locale, onTakeUp, onDiscard }: Kept & Omit<LotsPro
 }
 
 export function Lots(props: LotsProps) {
-  const { kept, onNew } = props;
+  const { kept, onNew, takesFocus } = props;
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    heading.current?.focus();
-  }, []);
+    if (takesFocus) heading.current?.focus();
+  }, [takesFocus]);
   const underWay = kept.filter(({ draft }) => !draft.isRecorded);
   const recorded = kept.filter(({ draft }) => draft.isRecorded);
   const list = (title: string, some: readonly Kept[]) =>
@@ -95,7 +106,15 @@ export function Lots(props: LotsProps) {
         <h3>{title}</h3>
         <ul className="lots">
           {some.map((each) => (
-            <Lot key={each.draft.id} {...props} {...each} />
+            <Lot
+              key={each.draft.id}
+              {...props}
+              {...each}
+              onDiscard={(draft) => {
+                props.onDiscard(draft);
+                heading.current?.focus();
+              }}
+            />
           ))}
         </ul>
       </section>

@@ -94,6 +94,7 @@ export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
           onClick={() => {
             act({ do: "clear-entry", list });
             onEdited();
+            first.current?.focus();
           }}
         >
           Leave it as it is

@@ -1,5 +1,7 @@
 /** The readings taken. Each can be changed; a titre can be left out, with a reason, and put back. */
 import { Button } from "@fluentui/react-components";
+import { useRef } from "react";
+import { asRef } from "../../widgets/as-ref";
 import type { Reading, ReadingList } from "../draft";
 import { useDesk, useMark } from "./desk";
 import { OmitForm } from "./omit-form";
@@ -31,6 +33,8 @@ function Figures({ reading }: { reading: Reading }) {
 
 export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
   const { view, act } = useDesk();
+  /** The button that omits a reading, and then puts it back: the focus returns to it. */
+  const omitButtons = useRef<(HTMLButtonElement | null)[]>([]);
   const readings = view.draft[list];
   const suspect = list === "titres" ? view.working.judgement?.suspect : undefined;
   if (readings.length === 0) return null;
@@ -67,6 +71,9 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
                 </Button>
               ) : isOmitted ? (
                 <Button
+                  ref={asRef<HTMLButtonElement>((button) => {
+                    omitButtons.current[index] = button;
+                  })}
                   aria-label={`Put back ${name}`}
                   onClick={() => {
                     act({ do: "put-back", index });
@@ -76,6 +83,9 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
                 </Button>
               ) : (
                 <Button
+                  ref={asRef<HTMLButtonElement>((button) => {
+                    omitButtons.current[index] = button;
+                  })}
                   aria-label={`Omit ${name}`}
                   aria-expanded={omitting === index}
                   onClick={() => {
@@ -90,6 +100,7 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
               <OmitForm
                 number={number}
                 onDone={(reason) => {
+                  omitButtons.current[index]?.focus();
                   if (reason !== undefined) act({ do: "omit", index, reason });
                   onOmit(undefined);
                 }}

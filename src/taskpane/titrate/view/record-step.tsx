@@ -78,7 +78,7 @@ function Done({ recording, onNew }: { recording: Recording; onNew: () => void })
         </Say>
       ))}
       <p>Undo in the spreadsheet takes the row back; the titration stays here, under Lots.</p>
-      <Button size="large" appearance="primary" className="wide" onClick={onNew}>
+      <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
         Next titration
       </Button>
     </>
@@ -90,10 +90,13 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
   const inMark = useMark();
   const { draft, working } = view;
   const record = recordOf(view);
+  // the focus moves to the next thing to press, once something was pressed here
+  const [isTried, setTried] = useState(false);
   const { recording, setRecording, again } = useRecording(host, record);
 
   const carryOut = async (plan: Plan, agreed: readonly string[]): Promise<void> => {
     if (record === undefined) return;
+    setTried(true);
     setRecording({ state: "writing", plan });
     try {
       const pause = () => wait(pauseForFunctions);
@@ -142,10 +145,10 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
       <div role="status" className="outcome">
         {recording.state === "looking" ? "Looking at the workbook." : null}
         {recording.state === "writing" ? "Writing the row." : null}
-        {said === undefined ? null : <Say tone={isDone ? "know" : "mind"}>{inMark(said)}</Say>}
+        {said === undefined ? null : <Say tone={isDone ? "done" : "mind"}>{inMark(said)}</Say>}
       </div>
       {recording.state === "refused" || recording.state === "not known" ? (
-        <Button size="large" className="wide" onClick={again}>
+        <Button size="large" className="wide" autoFocus={isTried} onClick={again}>
           Look again
         </Button>
       ) : null}

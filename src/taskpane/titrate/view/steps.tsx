@@ -16,6 +16,8 @@ import { TitrantStep } from "./titrant-step";
 
 export interface StepsProps {
   readonly host: Host;
+  /** Opened by hand: then its heading takes the focus. */
+  readonly takesFocus: boolean;
   readonly onLots: () => void;
   readonly onNew: () => void;
   readonly onRecorded: (draft: Draft) => void;
@@ -66,19 +68,19 @@ function WayOn({ step, onGo }: { step: StepId; onGo: (step: StepId) => void }) {
   );
 }
 
-export function Steps({ host, onLots, onNew, onRecorded }: StepsProps) {
+export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProps) {
   const { view, act } = useDesk();
   const { step, words } = view.draft;
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = useRef<StepId | undefined>(undefined);
   useEffect(() => {
-    // the first step on screen leaves the focus alone; each later one is announced by its heading
-    if (shown.current !== undefined && shown.current !== step) {
+    // a pane that opens leaves the focus in the spreadsheet; each later step is announced
+    if (shown.current === undefined ? takesFocus : shown.current !== step) {
       heading.current?.focus();
       heading.current?.scrollIntoView({ block: "nearest" });
     }
     shown.current = step;
-  }, [step]);
+  }, [step, takesFocus]);
 
   const go = (to: StepId): void => {
     act({ do: "go", step: to });

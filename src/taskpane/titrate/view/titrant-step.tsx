@@ -1,5 +1,6 @@
 /** Titrant: what is in the burette, how strong, how that is known, and how finely it is read. */
 import { Button } from "@fluentui/react-components";
+import { useRef } from "react";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { WordField } from "../../widgets/word-field";
@@ -22,7 +23,7 @@ const fieldsOf: Record<StrengthWay, readonly NumberFieldId[]> = {
 };
 
 /** A bare 0.1 is asked about, with what each answer holds. */
-function WhichTenth() {
+function WhichTenth({ onAnswered }: { onAnswered: () => void }) {
   const { view, act } = useDesk();
   const inMark = useMark();
   const means = tenthMeans(baseOf(view.draft));
@@ -35,6 +36,7 @@ function WhichTenth() {
           size="large"
           onClick={() => {
             act({ do: "answer-tenth", meant });
+            onAnswered();
           }}
         >
           {inMark(means[meant])}
@@ -68,6 +70,13 @@ function Assay() {
 export function TitrantStep() {
   const { view, act } = useDesk();
   const { picked, words } = view.draft;
+  const strength = useRef<HTMLDivElement>(null);
+  /** The question is gone: the focus goes to the figure it was about. */
+  const answered = (): void => {
+    requestAnimationFrame(() => {
+      strength.current?.querySelector("input")?.focus();
+    });
+  };
   return (
     <>
       <PickList
@@ -86,13 +95,13 @@ export function TitrantStep() {
           act({ do: "pick", picked: { way } });
         }}
       />
-      <div className="side-by-side">
+      <div ref={strength} className="side-by-side">
         {fieldsOf[picked.way].map((field) => (
           <Figure key={field} field={field} />
         ))}
         <Figure field="strengthPercent" />
       </div>
-      {isTenthAsked(view.draft, view.figures) ? <WhichTenth /> : null}
+      {isTenthAsked(view.draft, view.figures) ? <WhichTenth onAnswered={answered} /> : null}
       {needsAssay(picked.way) ? <Assay /> : null}
       <WordField
         label="Made or checked on"

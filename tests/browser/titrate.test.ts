@@ -1,0 +1,402 @@
+/**
+ * The titration task in Chromium: by keyboard alone from an empty workbook to a recorded row, and what
+ * every screen must hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
+ */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { MemoryHost } from "../../src/host/memory";
+import type { MemoryBook } from "../../src/host/memory/book";
+import {
+  BenchHand,
+  fillBlank,
+  fillOil,
+  fillTitrant,
+  fillTitres,
+  type Slip,
+} from "../taskpane/page/bench";
+import {
+  executablePath,
+  hasChromium,
+  openChromium,
+  type PaneBrowser,
+} from "../taskpane/page/open-page";
+import { scenes } from "../taskpane/page/scenes";
+
+if (!hasChromium) {
+  const why = `There is no Chromium at ${executablePath}.`;
+  if (process.env.REQUIRE_ALL === "1") throw new Error(why);
+  console.warn(`Left out: browser tests of the titration task. ${why}`);
+}
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
+  "utf8",
+);
+
+type TestWindow = Window & { titrebook: { host: MemoryHost } };
+type AxeWindow = Window & {
+  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+};
+
+const bookOf = (page: Page): Promise<MemoryBook> =>
+  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
+
+const undo = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    (window as unknown as TestWindow).titrebook.host.undo();
+  });
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
+  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
+}
+
+/** The recorded row by heading: values as they are, formulas as they are written. */
+async function row(page: Page): Promise<Record<string, unknown>> {
+  const { sheets, tables } = await bookOf(page);
+  const [table] = tables;
+  const cells = sheets.find(({ name }) => name === table?.block.sheet)?.cells;
+  if (!table || !cells) return {};
+  const { row: top, column: left, columns, rows } = table.block;
+  const at = (r: number, c: number) => cells[`${r},${c}`];
+  return Object.fromEntries(
+    Array.from({ length: columns }, (_, index): [string, unknown] => {
+      const cell = at(top + rows - 1, left + index);
+      const heading = String(at(top, left + index)?.value);
+      return [heading, cell?.formula === "" ? cell.value : cell?.formula];
+    }),
+  );
+}
+
+async function toResult(hand: BenchHand, slip: Slip): Promise<void> {
+  await hand.page.getByRole("heading", { level: 2 }).waitFor();
+  await fillTitrant(hand);
+  await hand.next("Oil");
+  await fillOil(hand, slip);
+  await hand.next("Blank");
+  await fillBlank(hand, slip);
+  await hand.next("Replicates");
+  await fillTitres(hand, slip);
+}
+
+async function toRecorded(hand: BenchHand): Promise<void> {
+  await hand.next("Result");
+  await hand.next("Record");
+  await hand.page.getByRole("button", { name: "Record this row" }).waitFor();
+  await hand.press("Record this row");
+  await hand.page.getByText(/Recorded in row/).waitFor();
+}
+
+const three: Slip = { lot: "NQ-44", titres: ["2.40", "2.50", "2.45"], blanks: ["0.15"] };
+
+describe.runIf(hasChromium)("the titration task in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("goes by keyboard alone from an empty workbook to a row, and undo takes it back whole", async () => {
+    const { page, complaints } = await chromium.open();
+    const hand = new BenchHand(page);
+    const before = await bookOf(page);
+    await toResult(hand, three);
+    expect(await bookOf(page)).toEqual(before);
+    await toRecorded(hand);
+
+    expect(await row(page)).toMatchObject({
+      Lot: "NQ-44",
+      "Titrant base": "KOH",
+      "Strength set by": "KHP",
+      "Titre 1 mL": 2.4,
+      "Titre 2 mL": 2.5,
+      "Titre 3 mL": 2.45,
+      "Blank 1 mL": 0.15,
+      "Mass g": 10.02,
+      "Read to mL": 0.05,
+      "FFA %": expect.stringMatching(/^=TITRE\.FFAFROMACIDVALUE/) as string,
+    });
+    await undo(page);
+    const after = await bookOf(page);
+    expect(after.tables).toEqual([]);
+    expect(after.sheets.map(({ name }) => name)).toEqual(before.sheets.map(({ name }) => name));
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("does so with five titres on their own masses, one suspect omitted, and a second blank", async () => {
+    const { page, complaints } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, {
+      lot: "SW-20",
+      titres: ["2,40", "2.45", "2.40", "3.60", "2.45"],
+      ownMasses: ["10.02", "10.10", "9.95", "10.00", "10.05"],
+      blanks: ["0.15", "0.10"],
+    });
+    await page.getByText("Suspect", { exact: true }).waitFor();
+    await hand.press("Omit Titre 4");
+    await hand.press("Omit titre 4");
+    await page.getByText("A reason is needed").waitFor();
+    await hand.choose("Why leave out titre 4?", "air");
+    await hand.press("Omit titre 4");
+    await page.getByText("Omitted: air bubble").waitFor();
+    await toRecorded(hand);
+
+    const recorded = await row(page);
+    expect(recorded).toMatchObject({
+      "Titre 3 mL": 2.4,
+      "Titre 5 mL": 2.45,
+      "Blank 2 mL": 0.1,
+      "Own mass 1 g": 10.02,
+      "Own mass 5 g": 10.05,
+      Omitted: "Titre 4 = 3.60 mL: air bubble",
+    });
+    for (const heading of ["Titre 4 mL", "Own mass 4 g", "Mass g"]) {
+      expect(recorded[heading] ?? "").toBe("");
+    }
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("puts an omitted titre back, and undoes the omission", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, three);
+    const omit = async (): Promise<void> => {
+      await hand.press("Omit Titre 2");
+      await hand.choose("Why leave out titre 2?", "spilt");
+      await hand.press("Omit titre 2");
+      await page.getByText("Omitted: spilt").waitFor();
+    };
+    await omit();
+    expect(await hand.hears()).toBe("Put back Titre 2");
+    await hand.press("Put back Titre 2");
+    expect(await hand.hears()).toBe("Omit Titre 2");
+    expect(await page.getByText("Omitted: spilt").count()).toBe(0);
+    await omit();
+    await hand.press("Undo: titre 2 omitted");
+    expect(await page.getByText("Omitted: spilt").count()).toBe(0);
+    await page.context().close();
+  });
+
+  for (const look of [
+    { width: 320, colorScheme: "light" },
+    { width: 340, colorScheme: "dark" },
+  ] as const) {
+    it(`has no accessibility fault on any screen, fits and can be touched, at ${look.width} px, ${look.colorScheme}`, async () => {
+      const { page, complaints } = await chromium.open({
+        viewport: { width: look.width, height: 700 },
+        colorScheme: look.colorScheme,
+        reducedMotion: "reduce",
+      });
+      const faults: string[] = [];
+      await scenes(page, async (name) => {
+        faults.push(...(await violations(page)).map((fault) => `${name}: ${fault}`));
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        if (wide > look.width) faults.push(`${name}: ${wide} px wide`);
+        faults.push(...(await page.evaluate(tooSmall)).map((what) => `${name}: small ${what}`));
+      });
+      expect(faults).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    });
+  }
+
+  it("shows where the focus is, at every stop of the Tab key", async () => {
+    const { page } = await chromium.open();
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    const unseen: string[] = [];
+    for (let stops = 0; stops < 16; stops += 1) {
+      await page.keyboard.press("Tab");
+      const lacking = await page.evaluate(() => {
+        const at = document.activeElement;
+        if (!at || at === document.body) return "";
+        for (let each: Element | null = at; each; each = each.parentElement) {
+          const { outlineStyle, outlineWidth } = getComputedStyle(each);
+          if (outlineStyle !== "none" && parseFloat(outlineWidth) >= 2) return "";
+        }
+        return at.outerHTML;
+      });
+      if (lacking !== "") unseen.push(lacking);
+    }
+    expect(unseen).toEqual([]);
+    await page.context().close();
+  });
+
+  it("leaves the focus alone when it opens, and takes it to each step that is gone to", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    expect(await page.evaluate(() => document.activeElement === document.body)).toBe(true);
+    await hand.next("Oil");
+    expect(await hand.hears()).toBe("Oil 2 of 6");
+    await hand.press("Lots");
+    await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
+    expect(await hand.hears()).toBe("Lots");
+    await page.context().close();
+  });
+
+  it("answers which 0.1 is meant by keyboard, and goes back to the figure", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    await hand.type("Strength", "0.1");
+    await hand.press(/^0.1 %: 1 g in a litre/);
+    await page.getByLabel("Strength, % w/v").waitFor();
+    await page.waitForFunction(() => document.activeElement?.tagName === "INPUT");
+    expect(await hand.hears()).toBe("Strength, % w/v");
+    expect(await page.getByLabel("Strength, % w/v").inputValue()).toBe("0.1");
+    await page.context().close();
+  });
+
+  it("says what is wrong at once, and leaves the focus where it is", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    await hand.type("Strength", "5.6");
+    await page.getByText(/Strength is 5.6 mol\/L; allowed is/).waitFor({ timeout: 500 });
+    expect(await page.evaluate(() => document.activeElement?.getAttribute("aria-invalid"))).toBe(
+      "true",
+    );
+    await hand.type("Strength", "1,234");
+    await page.getByText(/can be read as 1.234 or as 1234/).waitFor({ timeout: 500 });
+    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe(
+      "1,234",
+    );
+    await page.context().close();
+  });
+
+  it("speaks of figures with a comma where that is usual, and takes a point as well", async () => {
+    const { page } = await chromium.open({}, "locale=de-DE");
+    const hand = new BenchHand(page);
+    await toResult(hand, { ...three, titres: ["2,40", "2.50", "2,45"], mass: "10,02" });
+    await page.getByText("2,450 mL").first().waitFor();
+    await hand.next("Result");
+    await page.getByText("2,300 mL").waitFor();
+    await page.context().close();
+  });
+
+  it("keeps what was typed through a reload, and lists the lots under way", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, three);
+    await hand.type("Volume used", "2.5");
+    await page.waitForTimeout(1000);
+    await page.reload();
+    await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
+    await hand.press("Go on with NQ-44");
+    await page.getByRole("heading", { level: 2, name: /Replicates/ }).waitFor();
+    expect(await page.getByLabel("Volume used").inputValue()).toBe("2.5");
+    await page.getByText("Titre 3", { exact: true }).waitFor();
+
+    await hand.press("Lots");
+    await hand.press("New titration");
+    await page.getByRole("heading", { level: 2, name: /Titrant/ }).waitFor();
+    expect(await page.getByLabel("KHP weighed").inputValue()).toBe("0.5105");
+    await hand.next("Oil");
+    await hand.type("Lot", "TW-10");
+    await hand.press("Lots");
+    await page.getByRole("button", { name: "Go on with TW-10" }).waitFor();
+    await page.getByRole("button", { name: "Go on with NQ-44" }).waitFor();
+    await hand.press("Discard NQ-44");
+    await hand.press("Discard NQ-44 for good");
+    await page.getByRole("button", { name: "Go on with NQ-44" }).waitFor({ state: "detached" });
+    await page.context().close();
+  });
+
+  it("loses nothing when the page dies in the middle of a reading", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, three);
+    const context = page.context();
+    await page.close({ runBeforeUnload: false });
+    const { page: again } = await chromium.openIn(context);
+    await again.getByRole("button", { name: "Go on with NQ-44" }).waitFor();
+    await again.getByText(/three titres|3 titres/).waitFor();
+    await context.close();
+  });
+
+  it("records a lot named like a formula or a tag as text, and shows it as text", async () => {
+    for (const lot of ["=1+1", "<b>bold</b>"]) {
+      const { page, complaints } = await chromium.open();
+      const hand = new BenchHand(page);
+      await toResult(hand, { ...three, lot });
+      expect(await page.locator(".titrate-lot").textContent()).toBe(lot);
+      expect(await page.locator("b").count()).toBe(0);
+      await toRecorded(hand);
+      expect((await row(page)).Lot).toBe(lot);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    }
+  });
+
+  it("runs the end-point timer, which the space bar pauses even in a number field", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, { ...three, titres: [] });
+    await hand.press(/^30 s/);
+    await page.getByText("30 seconds running. Space pauses.").waitFor();
+    await hand.type("Volume used", "2.4");
+    await page.keyboard.press("Space");
+    await page.getByText(/^Paused with \d+ seconds left\.$/).waitFor();
+    expect(await page.getByLabel("Volume used").inputValue()).toBe("2.4");
+    await page.keyboard.press("Space");
+    await page.getByText("30 seconds running. Space pauses.").waitFor();
+    expect(await page.getByText("30 seconds running").getAttribute("role")).toBe("status");
+
+    await page.evaluate(() => {
+      document.body.append(document.createElement("textarea"));
+    });
+    await page.locator("body > textarea").focus();
+    await page.keyboard.type("a b");
+    expect(await page.locator("body > textarea").inputValue()).toBe("a b");
+    expect(await page.getByText("30 seconds running").count()).toBe(1);
+    await page.context().close();
+  });
+
+  it("loses nothing when the workbook refuses, says why, and records once it may", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, three);
+    await page.evaluate(() => {
+      const { host } = (window as unknown as TestWindow).titrebook;
+      host.interference = ({ verb, moment }) =>
+        verb === "write" && moment === 3
+          ? { kind: "fault", code: "being-edited", about: "Titrations" }
+          : undefined;
+    });
+    await hand.next("Result");
+    await hand.next("Record");
+    await page.getByRole("button", { name: "Record this row" }).waitFor();
+    await hand.press("Record this row");
+    await hand.tabTo("Look again");
+    expect((await bookOf(page)).tables).toEqual([]);
+    await page.evaluate(() => {
+      (window as unknown as TestWindow).titrebook.host.interference = () => undefined;
+    });
+    await hand.press("Look again");
+    await page.getByRole("button", { name: "Record this row" }).waitFor();
+    await hand.press("Record this row");
+    await page.getByText(/Recorded in row/).waitFor();
+    expect((await row(page)).Lot).toBe("NQ-44");
+    await page.context().close();
+  });
+});
+
+/** What can be pressed or typed in and is smaller than a gloved finger: 44 px each way. */
+function tooSmall(): string[] {
+  const seen = [...document.querySelectorAll("button, select, input, summary, [role=button]")];
+  return seen.flatMap((element) => {
+    const at = element.closest(".fui-Radio, .fui-Input, .fui-Checkbox") ?? element;
+    const { width, height } = at.getBoundingClientRect();
+    const isHidden = element.classList.contains("unseen") || width === 0;
+    return isHidden || (width >= 44 && height >= 44)
+      ? []
+      : [`${width} x ${height}: ${at.outerHTML}`];
+  });
+}
