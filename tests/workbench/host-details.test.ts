@@ -1,0 +1,67 @@
+/** What the workbench does beyond the contract of every host. */
+import { EDITOR_ACTIVATED, ICommandService, IContextService, RedoCommand } from "@univerjs/core";
+import { describe, expect, it } from "vitest";
+import { isFault, type Step } from "../../src/host/port";
+import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
+import { sampleLogbook } from "../../src/workbook/sample/logbook";
+import { openHeadless } from "../../src/workbench/engine/node";
+import type { WorkbenchHost } from "../../src/host/workbench";
+
+async function withLogbook(
+  test: (host: WorkbenchHost, open: HeadlessWorkbook) => Promise<void>,
+): Promise<void> {
+  const open = await openHeadless(sampleLogbook());
+  const { WorkbenchHost } = await import("../../src/host/workbench");
+  try {
+    await test(new WorkbenchHost(open.injector), open);
+  } finally {
+    open.close();
+  }
+}
+
+const one = { sheet: "Titrations", row: 0, column: 0, rows: 1, columns: 1 };
+const title: Step = {
+  do: "set-cells",
+  block: one,
+  contents: [[{ kind: "value", value: "changed" }]],
+};
+
+describe("the workbench as a host", () => {
+  it("gives a new row of a table the look of the row above", () =>
+    withLogbook(async (host, open) => {
+      const found = await host.read([{ ask: "table", name: "Titrations" }]);
+      const table = found[0];
+      if (table?.kind !== "table") throw new Error("no table");
+      const { block } = table;
+      const grown = { ...block, rows: block.rows + 1 };
+      await host.write("Grow", [{ do: "grow-table", name: "Titrations", block: grown }]);
+      const { workbook } = open.cells.names;
+      const look = (row: number, column: number): unknown =>
+        workbook
+          .getStyles()
+          .getStyleByCell(workbook.getSheetBySheetName(block.sheet)?.getCellRaw(row, column));
+      const last = block.row + block.rows - 1;
+      for (let column = 0; column < block.columns; column += 1) {
+        expect(look(last + 1, column)).toEqual(look(last, column));
+        expect(look(last, column)).toBeTruthy();
+      }
+    }));
+
+  it("writes nothing while a cell is being edited", () =>
+    withLogbook(async (host, open) => {
+      const context = open.injector.get(IContextService);
+      context.setContextValue(EDITOR_ACTIVATED, true);
+      const result = await host.write("Test", [title]);
+      expect(isFault(result) && result.code).toBe("being-edited");
+      context.setContextValue(EDITOR_ACTIVATED, false);
+      expect(await host.write("Test", [title])).toBeUndefined();
+    }));
+
+  it("leaves nothing that could be redone by half after a write that failed", () =>
+    withLogbook(async (host, open) => {
+      const failed = await host.write("Test", [title, { do: "add-sheet", name: "Batches" }]);
+      expect(isFault(failed) && failed.code).toBe("name-taken");
+      await open.injector.get(ICommandService).executeCommand(RedoCommand.id);
+      expect(open.value(one)).toBe("Titrations");
+    }));
+});
