@@ -72,7 +72,8 @@ export class WorkbenchHost implements Host {
   /** Each step is one command or several; one undo takes all of them back. */
   async write(_label: string, steps: readonly Step[]): Promise<undefined | Fault> {
     if (this.isBeingEdited()) return fault("being-edited");
-    const change = new OneChange(this.cells.names.unit, this.injector);
+    const { unit, workbook } = this.cells.names;
+    const change = new OneChange(unit, workbook.getActiveSheet().getSheetId(), this.injector);
     const failed = await this.doAll(formulasLast(steps), change);
     if (failed) return change.takeBack() ? failed : fault("half-done");
     change.keep();

@@ -11,12 +11,24 @@ import {
   IUniverInstanceService,
   sequenceExecute,
 } from "@univerjs/core";
+import { RemoveSheetMutation, SetWorksheetActiveOperation } from "@univerjs/sheets";
+import { DeleteSheetTableMutation } from "@univerjs/sheets-table";
 
 export interface Command {
   readonly id: string;
   readonly params: object;
   /** For a mutation, which leaves nothing in the history: what takes it back. */
   readonly back?: IMutationInfo;
+}
+
+const sheetOf = ({ params }: IMutationInfo): unknown =>
+  (params as { subUnitId?: unknown } | undefined)?.subUnitId;
+
+/** Going back, a sheet that was added goes whole: what stands on it need not be emptied first. */
+function shortened(undo: readonly IMutationInfo[]): IMutationInfo[] {
+  const added = undo.filter(({ id }) => id === RemoveSheetMutation.id).map(sheetOf);
+  const whole: string[] = [RemoveSheetMutation.id, DeleteSheetTableMutation.id];
+  return undo.filter((each) => whole.includes(each.id) || !added.includes(sheetOf(each)));
 }
 
 export class OneChange {
@@ -27,6 +39,8 @@ export class OneChange {
 
   constructor(
     private readonly unit: string,
+    /** The sheet that is shown before the change. */
+    private readonly shownSheet: string,
     injector: Injector,
   ) {
     this.history = injector.get(IUndoRedoService);
@@ -62,14 +76,20 @@ export class OneChange {
     this.history.pushUndoRedo({ unitID: this.unit, undoMutations, redoMutations });
   }
 
-  /** Now one undo takes all of it back. */
+  /** Now one undo takes all of it back, and goes back to the sheet that was shown. */
   keep(): void {
-    if (this.undo.length > 0) this.remember(this.undo, this.redo);
+    if (this.undo.length === 0) return;
+    const shown = { unitId: this.unit, subUnitId: this.shownSheet };
+    // First of all: a sheet must not be taken away while it is the one shown.
+    this.remember(
+      [{ id: SetWorksheetActiveOperation.id, params: shown }, ...shortened(this.undo)],
+      this.redo,
+    );
   }
 
   /** Takes all of it back at once, and leaves nothing to undo or to redo. False when it cannot. */
   takeBack(): boolean {
-    const { result } = sequenceExecute(this.undo, this.commands);
+    const { result } = sequenceExecute(shortened(this.undo), this.commands);
     // What was taken out of the history could be redone: remembering anything forgets that.
     this.remember([], []);
     this.history.popUndoToRedo();
