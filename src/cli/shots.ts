@@ -13,6 +13,10 @@ const looks = [320, 340].flatMap((width) =>
   (["light", "dark"] as const).map((colorScheme) => ({ width, colorScheme })),
 );
 
+/** One look in detail; all looks at a glance, one under another. */
+const large = { width: 340, tallest: 1100, perRow: 7 };
+const small = { width: 120, tallest: 380, perRow: 19 };
+
 mkdirSync(folder, { recursive: true });
 const chromium = await openChromium();
 try {
@@ -28,14 +32,14 @@ try {
       shots.push({ name, png: await page.screenshot({ fullPage: true }) });
     });
     const sheet = `titrate-${width}-${colorScheme}.png`;
-    await contactSheet(page.context(), shots, `${folder}${sheet}`);
+    await contactSheet(page.context(), shots, large, `${folder}${sheet}`);
     all.push(...shots.map(({ name, png }) => ({ name: `${width} ${colorScheme}: ${name}`, png })));
     if (complaints.length > 0) console.error(complaints.join("\n"));
     console.log(`shots/${sheet}`);
     await page.context().close();
   }
   const { page } = await chromium.open();
-  await contactSheet(page.context(), all, `${folder}titrate.png`);
+  await contactSheet(page.context(), all, small, `${folder}titrate.png`);
   console.log("shots/titrate.png");
 } finally {
   await chromium.close();

@@ -170,8 +170,9 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
         onRecorded={recorded}
         onLots={() => {
           byHand.current = true;
-          show(undefined);
-          void list();
+          void list().then(() => {
+            show(undefined);
+          });
         }}
         onNew={() => {
           byHand.current = true;
