@@ -314,6 +314,8 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     const hand = new BenchHand(page);
     await toResult(hand, three);
     const context = page.context();
+    // what is promised: kept within a second
+    await page.waitForTimeout(1000);
     await page.close({ runBeforeUnload: false });
     const { page: again } = await chromium.openIn(context);
     await again.getByRole("button", { name: "Go on with NQ-44" }).waitFor();
