@@ -57,7 +57,7 @@ export function changedWidths(
   const isIn = ([column]: readonly [number, number], { min, max }: Columns): boolean =>
     column >= min && column <= max;
   const free = wanted.filter((each) => !found.some((columns) => isIn(each, columns)));
-  const own = `<${prefixed(frame.prefix, "col")}/>`;
+  const own = `<${prefixed(frame.prefix, "col")} min="1" max="1"/>`;
   const columns = [
     ...found.flatMap((each) =>
       parted(

@@ -29,14 +29,18 @@ function inflated(packed: Uint8Array, entry: Entry): Uint8Array {
   const whole = new Uint8Array(entry.size);
   let filled = 0;
   const inflate = new Inflate((piece) => {
-    if (filled + piece.length > whole.length) refuse({ code: "packed-to-harm", part: entry.name });
-    whole.set(piece, filled);
+    if (filled + piece.length <= whole.length) whole.set(piece, filled);
     filled += piece.length;
   });
-  for (let at = 0; at < packed.length; at += step) {
-    inflate.push(packed.subarray(at, at + step), at + step >= packed.length);
+  try {
+    for (let at = 0; at < packed.length && filled <= whole.length; at += step) {
+      inflate.push(packed.subarray(at, at + step), at + step >= packed.length);
+    }
+  } catch {
+    damaged(entry, "it cannot be unpacked");
   }
-  if (filled !== whole.length) damaged(entry, "it is shorter than it says");
+  if (filled > whole.length) refuse({ code: "packed-to-harm", part: entry.name });
+  if (filled < whole.length) damaged(entry, "it is shorter than it says");
   return whole;
 }
 
