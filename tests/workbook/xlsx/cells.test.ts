@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { isFileProblem, patchXlsx, sayFile } from "../../../src/workbook/xlsx";
 import {
+  cellIn,
   clear,
   codeOf,
   opened,
@@ -104,6 +105,23 @@ describe("a changed cell", () => {
     expect(rowsAfter(bookOf(""), edits)).toBe(
       row(1, '<c r="A1" t="e"><v>#N/A</v></c><c r="B1" t="e"><v>#VALUE!</v></c>'),
     );
+  });
+
+  it("may be edited more than once: the last content counts, a look alone changes none", () => {
+    const keep = { ...set("A1", 0), content: { kind: "keep" } as const };
+    const edits = [
+      setFormula("A1", "=1+1", 1),
+      setResult("A1", 2),
+      { ...keep, format: "0.00" },
+      { ...keep, look: { bold: true } },
+      set("B1", 1),
+      set("B1", 2),
+    ];
+    const again = opened(patched(bookOf(""), edits));
+    expect([valueIn(again, "A1"), valueIn(again, "B1")]).toEqual([2, 2]);
+    const cell = cellIn(again, "A1");
+    expect(cell?.formula).toBe("=1+1");
+    expect(again.looks[cell?.look ?? 0]).toMatchObject({ format: "0.00", bold: true });
   });
 
   it.each([

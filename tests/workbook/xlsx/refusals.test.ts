@@ -180,7 +180,6 @@ describe("a file that is no workbook for us is refused with a sentence", () => {
       () => zipped({ ...parts(), "xl/media.xml": spaces(3_000_000) }),
       "packed-to-harm",
     ],
-    ["too many cells", () => bookOf(rowsOfCells(62, 16_384)), "too-many-cells"],
   ];
 
   it.each(cases)("%s", (_, file, code) => {
@@ -204,6 +203,10 @@ describe("a file that is no workbook for us is refused with a sentence", () => {
     }
     expect(codeOf(openXlsx(bytes))).toBe("too-large");
   });
+
+  it("more than a million cells", () => {
+    expect(codeOf(openXlsx(bookOf(rowsOfCells(62, 16_384))))).toBe("too-many-cells");
+  }, 30_000);
 
   it("a part that unpacks to more than it says, at once", () => {
     const bytes = zipped({ ...parts(), "xl/worksheets/sheet1.xml": sheetOf("", spaces(900_000)) });

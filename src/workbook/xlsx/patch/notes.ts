@@ -9,7 +9,14 @@ import { appending } from "../xml/insert";
 import { prefixed } from "../xml/tag";
 import { childOf, childrenOf, type Node, readTree } from "../xml/tree";
 import { intoSheet, type Placed } from "./frame";
-import { boxesInBlock, boxXml, commentXml, emptyBoxes, emptyComments } from "./note-xml";
+import {
+  boxesInBlock,
+  boxXml,
+  commentXml,
+  emptyBoxes,
+  emptyComments,
+  ownNamespaces,
+} from "./note-xml";
 import type { SheetDraft } from "./sheet-draft";
 import { relationshipId } from "./table-part-list";
 
@@ -77,11 +84,12 @@ function addBoxes(file: Package, sheet: SheetDraft): string | undefined {
   const text = file.need(part);
   const end = text.lastIndexOf("</xml>");
   // This old kind of part need not be well-formed, so only its end is looked for.
-  if (end < 0 || !text.includes("xmlns:v=") || !text.includes("xmlns:x=")) {
+  if (end < 0) {
     return refuse({ code: "damaged", part, detail: "boxes of notes cannot be added" });
   }
   const first = nextBox(text, block);
-  const boxes = sheet.notes.map((note, index) => boxXml(first + index, note)).join("");
+  const namespaces = ownNamespaces(text);
+  const boxes = sheet.notes.map((note, index) => boxXml(first + index, note, namespaces)).join("");
   file.set(part, text.slice(0, end) + boxes + text.slice(end));
   return made;
 }

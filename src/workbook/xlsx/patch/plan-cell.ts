@@ -6,7 +6,7 @@ import { refuse } from "../problem";
 import type { Content, Dress } from "./edits";
 import type { SheetDraft } from "./sheet-draft";
 import { storedValue } from "./stored-value";
-import { isFilling, type Plan, type Wanted } from "./wanted";
+import { isFilling, type Plan, type StoredValue, type Wanted } from "./wanted";
 
 export interface CellEdit extends Dress {
   readonly row: number;
@@ -33,19 +33,29 @@ export class CellPlanner {
     const { row, column, content, base } = edit;
     const cell = named(this.sheet.name, row, column);
     if (!isOnSheet(row, column)) refuse({ code: "outside-sheet", cell });
-    if (this.sheet.wanted.get(edit)?.plan.kind === "spilled") {
-      refuse({ code: "in-array", cell, area: "an answer that is to be written there" });
-    }
+    const before = this.sheet.wanted.get(edit);
     const isDate =
       content.kind === "value" && typeof content.value === "object" && "date" in content.value;
     this.sheet.wanted.set({
+      ...before,
       row,
       column,
-      plan: this.planned(edit, cell),
-      dress: dressOf(edit),
+      plan: this.overPlan(before?.plan, this.planned(edit, cell), cell),
+      dress: { ...before?.dress, ...dressOf(edit) },
       ...(base === undefined ? {} : { base }),
       ...(isDate ? { isDate } : {}),
     });
+  }
+
+  /** An edit of a cell that an earlier edit of the same call is about. */
+  private overPlan(before: Plan | undefined, now: Plan, cell: string): Plan {
+    if (before && now.kind === "keep") return before;
+    if (before?.kind === "formula" && now.kind === "result") {
+      return { ...before, result: now.value as StoredValue };
+    }
+    if (before?.kind !== "spilled") return now;
+    if (now.kind === "result") return { ...before, value: now.value as StoredValue };
+    return refuse({ code: "in-array", cell, area: "an answer that is to be written there" });
   }
 
   private planned(edit: CellEdit, cell: string): Plan {
