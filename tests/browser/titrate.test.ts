@@ -187,6 +187,8 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
   for (const look of [
     { width: 320, colorScheme: "light" },
     { width: 340, colorScheme: "dark" },
+    // a pane of 340 px at 200 % zoom
+    { width: 170, colorScheme: "light" },
   ] as const) {
     it(`has no accessibility fault on any screen, fits and can be touched, at ${look.width} px, ${look.colorScheme}`, async () => {
       const { page, complaints } = await chromium.open({

@@ -69,7 +69,9 @@ function age({ draft, today }: Seen): Nudge[] {
       ),
     ];
   }
-  if (draft.picked.way === "phthalate" || draft.picked.way === "certified") return [];
+  if (days !== undefined || draft.picked.way === "phthalate" || draft.picked.way === "certified") {
+    return [];
+  }
   return needsAssay(draft.picked.way)
     ? [
         mind(
@@ -77,7 +79,12 @@ function age({ draft, today }: Seen): Nudge[] {
           `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does it.`,
         ),
       ]
-    : [];
+    : [
+        know(
+          "age",
+          "When was it made or last checked? ISO 660 has the titrant checked before use: lye takes up carbon dioxide.",
+        ),
+      ];
 }
 
 function doubt({ draft, figures, working: { strength } }: Seen): Nudge[] {

@@ -4,17 +4,24 @@ import type { Nudge } from "../nudges/nudge";
 import { capital } from "../shown";
 import { useMark } from "./desk";
 
-export function Nudges({ nudges }: { nudges: readonly Nudge[] }) {
+function Said({ nudges }: { nudges: readonly Nudge[] }) {
   const inMark = useMark();
-  if (nudges.length === 0) return null;
+  return nudges.map(({ about, tone, sentence }) => (
+    <Say key={about} tone={tone}>
+      {inMark(capital(sentence))}
+    </Say>
+  ));
+}
+
+/** What is to be minded is said aloud when it appears; the rest is there to be read. */
+export function Nudges({ nudges }: { nudges: readonly Nudge[] }) {
   return (
-    <div className="nudges">
-      {nudges.map(({ about, tone, sentence }) => (
-        <Say key={about} tone={tone}>
-          {inMark(capital(sentence))}
-        </Say>
-      ))}
-    </div>
+    <>
+      <div role="status" aria-atomic="false">
+        <Said nudges={nudges.filter(({ tone }) => tone === "mind")} />
+      </div>
+      <Said nudges={nudges.filter(({ tone }) => tone === "know")} />
+    </>
   );
 }
 

@@ -4,19 +4,23 @@ import { useState } from "react";
 import type { Plan, PlannedCell } from "../../../workbook/planning/plan";
 import { Say } from "../../widgets/say";
 import { isAgreed } from "../recorder";
+import { useMark } from "./desk";
 
 /** The address without its sheet, which the summary names. */
 const short = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
 
 function CellRow({ cell }: { cell: PlannedCell }) {
-  const isFormula = cell.content.kind === "formula";
+  const inMark = useMark();
+  const { content } = cell;
+  const isFormula = content.kind === "formula";
+  const isFigure = content.kind === "value" && typeof content.value === "number";
   return (
     <div className={isFormula ? "is-formula" : ""}>
       <dt>
         {cell.heading} <span className="soft address">{short(cell.address)}</span>
       </dt>
       <dd>
-        {isFormula ? <code>{cell.shown}</code> : cell.shown}
+        {isFormula ? <code>{cell.shown}</code> : isFigure ? inMark(cell.shown) : cell.shown}
         {cell.mustConfirm ? <span className="soft now">now: {cell.now}</span> : null}
       </dd>
     </div>
