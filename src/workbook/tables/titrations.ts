@@ -71,7 +71,12 @@ export const titrations: TableShape = {
     words("Operator", 12, "Who titrated."),
     words("Titrant base", 12, "What the burette held.", ["KOH", "NaOH", "KOCH3", "NaOCH3"]),
     reading("Molarity mol/L", "0.0000", "Strength of the titrant, mol/L (not g/L)."),
-    words("Strength set by", 15, "How that strength is known.", ["weighing", "KHP", "certificate"]),
+    words("Strength set by", 15, "How that strength is known.", [
+      "weighing",
+      "KHP",
+      "certificate",
+      "label",
+    ]),
     words("Indicator", 16, "Indicator used."),
     reading("Seconds held", "0", "How long the colour stayed: 15 or 30 s."),
     ...numbered(6, (index) => reading(`Titre ${index} mL`, "0.00", "Volume used, mL.")),
