@@ -36,6 +36,8 @@ export class Package {
   private readonly byName: ReadonlyMap<string, Entry>;
   private readonly changed = new Map<string, string>();
   private readonly removed = new Set<string>();
+  /** What small parts that many ask for were read as, until they change. */
+  private readonly read = new Map<string, unknown>();
   /** Bytes that may still be unpacked: a file whose parts are read over and over means harm. */
   private allowance: number;
 
@@ -86,6 +88,17 @@ export class Package {
     return decoded(own, unpack(this.bytes, entry));
   }
 
+  /** What a part reads as, read once while it stays the same; undefined when there is none. */
+  parsed<T>(name: string, read: (text: string) => T): T | undefined {
+    const own = this.stored(name);
+    if (this.read.has(own)) return this.read.get(own) as T;
+    const text = this.text(name);
+    if (text === undefined) return undefined;
+    const found = read(text);
+    this.read.set(own, found);
+    return found;
+  }
+
   /** The text of a part that must be there. */
   need(name: string): string {
     return this.text(name) ?? refuse({ code: "damaged", part: name, detail: "it is missing" });
@@ -94,12 +107,14 @@ export class Package {
   set(name: string, text: string): void {
     const own = this.stored(name);
     this.removed.delete(own);
+    this.read.delete(own);
     this.changed.set(own, text);
   }
 
   remove(name: string): void {
     const own = this.stored(name);
     this.changed.delete(own);
+    this.read.delete(own);
     this.removed.add(own);
   }
 

@@ -53,11 +53,11 @@ function relationship(part: string, node: Node): Relationship {
 }
 
 /** `part` is "" for the file itself. */
-export function relationshipsOf(file: Package, part: string): Relationship[] {
+export function relationshipsOf(file: Package, part: string): readonly Relationship[] {
   const name = relationshipPart(part);
-  const text = file.text(name);
-  if (text === undefined) return [];
-  return childrenOf(readTree(name, text), "Relationship").map((node) => relationship(part, node));
+  const read = (text: string) =>
+    childrenOf(readTree(name, text), "Relationship").map((node) => relationship(part, node));
+  return file.parsed(name, read) ?? [];
 }
 
 /** The part a relationship of that type leads to. */

@@ -34,16 +34,24 @@ const ofWorkbook: readonly (readonly [RegExp, KeptKind])[] = [
   [/^_xmlsignatures\/[^/]+\.xml$/i, "digital signatures"],
 ];
 
-function addRelated(file: Package, part: string, counts: Counts): void {
+/** What a part leads to, by kind; returns the drawings it leads to. */
+function addRelated(file: Package, part: string, counts: Counts): Set<string> {
+  const drawings = new Set<string>();
   for (const { type, target, isOutside } of relationshipsOf(file, part)) {
     const step = lastStep(type);
     const kind = byRelationship[step];
     if (kind) counts[kind] = (counts[kind] ?? 0) + 1;
-    if (step !== "drawing" || isOutside) continue;
-    const before = (counts.charts ?? 0) + (counts.images ?? 0);
-    addRelated(file, target, counts);
-    if ((counts.charts ?? 0) + (counts.images ?? 0) === before) counts.drawings = 1;
+    if (step === "drawing" && !isOutside) drawings.add(target);
   }
+  return drawings;
+}
+
+function addDrawn(file: Package, drawings: ReadonlySet<string>, counts: Counts): void {
+  const known = () => (counts.charts ?? 0) + (counts.images ?? 0);
+  const before = known();
+  for (const drawing of drawings) addRelated(file, drawing, counts);
+  // Shapes and text boxes are parts of the drawing itself.
+  if (drawings.size > 0 && known() === before) counts.drawings = drawings.size;
 }
 
 const listed = (frame: Node, list: string, item: string): number =>
@@ -74,7 +82,7 @@ export function keptOnSheet(
   more: Counts,
 ): Kept[] {
   const counts: Counts = { ...(frame ? inFrame(frame) : {}), ...more };
-  addRelated(file, part, counts);
+  addDrawn(file, addRelated(file, part, counts), counts);
   const threads = counts["threaded comments"] ?? 0;
   if (threads > 0) delete counts.notes;
   return entries(counts, sheet);

@@ -36,7 +36,9 @@ export function readTable(file: Package, part: string): Table {
   };
 }
 
-export const readTables = (file: Package, sheetPart: string): Table[] =>
-  relationshipsOf(file, sheetPart)
+export function readTables(file: Package, sheetPart: string): Table[] {
+  const parts = relationshipsOf(file, sheetPart)
     .filter(({ type, isOutside }) => type === relationshipTypes.table && !isOutside)
-    .map(({ target }) => readTable(file, target));
+    .map(({ target }) => target);
+  return [...new Set(parts)].map((part) => readTable(file, part));
+}

@@ -58,6 +58,9 @@ export function readWorkbookPart(file: Package): WorkbookPart {
   }
   const sheets = listed(file, part, root);
   if (sheets.length === 0) refuse({ code: "damaged", part, detail: "it lists no sheet" });
+  if (new Set(sheets.map((sheet) => sheet.part.toLowerCase())).size < sheets.length) {
+    refuse({ code: "damaged", part, detail: "two of its sheets are one" });
+  }
   return { part, text, root, sheets };
 }
 
