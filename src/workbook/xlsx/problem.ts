@@ -37,6 +37,7 @@ export type FileProblemFields =
   | { code: "no-table"; name: string }
   | { code: "table-area"; table: string; area: string; trouble: TableTrouble }
   | { code: "bad-heading"; table: string; heading: string; trouble: HeadingTrouble }
+  | { code: "heading-cell"; cell: string; table: string }
   | { code: "bad-length"; table: string; given: number; needed: number }
   | { code: "bad-width"; given: number }
   | { code: "note-there"; cell: string }
@@ -47,7 +48,14 @@ export type FileProblemFields =
   | { code: "failed"; detail: string };
 
 export type TableTrouble =
-  "has-totals" | "filled-from-outside" | "overlaps-table" | "too-small" | "merged" | "no-headings";
+  | "moved"
+  | "smaller"
+  | "has-totals"
+  | "filled-from-outside"
+  | "overlaps-table"
+  | "too-small"
+  | "merged"
+  | "no-headings";
 export type HeadingTrouble = "empty" | "repeated" | "not-text" | "too-long";
 
 export class FileProblem {

@@ -7,6 +7,8 @@ const megabytes = limits.unpackedBytes / 1024 / 1024;
 const cells = limits.cells.toLocaleString("en-GB");
 
 const tableTroubles: Record<TableTrouble, string> = {
+  moved: "it begins elsewhere",
+  smaller: "it is larger now",
   "has-totals": "it has a row of totals, which would have to move",
   "filled-from-outside": "its rows come from an outside source",
   "overlaps-table": "another table stands there",
@@ -77,6 +79,8 @@ const wording: Wording = {
     `The table ${quoted(p.table)} cannot reach over ${p.area}: ${tableTroubles[p.trouble]}.`,
   "bad-heading": (p) =>
     `A heading of the table ${quoted(p.table)}, ${quoted(p.heading)}, ${headingTroubles[p.trouble]}.`,
+  "heading-cell": (p) =>
+    `${p.cell} is a heading of the table ${quoted(p.table)}, and formulas may go by it: it cannot be changed here.`,
   "bad-length": (p) =>
     `The table ${quoted(p.table)} needs ${p.needed} cells there, and ${p.given} were given.`,
   "bad-width": (p) => `A column cannot be ${p.given} characters wide: 0 to 255 are allowed.`,

@@ -13,7 +13,7 @@ import {
   setSpill,
   valueIn,
 } from "./answers";
-import { bookOf, partsOf } from "./files";
+import { bookOf, made, partsOf } from "./files";
 
 const row = (number: number, cells: string, more = "") =>
   `<row r="${number}"${more}>${cells}</row>`;
@@ -175,6 +175,16 @@ describe("a formula", () => {
         row(3, '<c r="A3" t="b"><f>1=1</f><v>1</v></c>') +
         row(4, '<c r="A4" t="e"><f>1/0</f><v>#DIV/0!</v></c>') +
         row(5, '<c r="A5" t="str"><f>""</f><v></v></c>'),
+    );
+  });
+
+  it("that works on many cells is written as an array formula, or it would show another figure", () => {
+    expect(rowsAfter(bookOf(""), [setFormula("A1", "=SUM(B1:B3*C1:C3)", 9)])).toBe(
+      row(1, '<c r="A1"><f t="array" ref="A1">SUM(B1:B3*C1:C3)</f><v>9</v></c>'),
+    );
+    const text = partsOf(patched(made("dynamic"), [setFormula("Z1", "=SUM(-A1:A3)", 9, "Lots")]));
+    expect(text["xl/worksheets/sheet1.xml"]).toContain(
+      '<c r="Z1" cm="1"><f t="array" ref="Z1">SUM(-A1:A3)</f><v>9</v></c>',
     );
   });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../../src/functions/catalogue";
 import { formulaFromFile } from "../../../src/workbook/xlsx/formulas/from-file";
-import { formulaToFile } from "../../../src/workbook/xlsx/formulas/to-file";
+import { formulaToFile, storedFormula } from "../../../src/workbook/xlsx/formulas/to-file";
 
 /** As a cell shows it, and as the file holds it in a cell of the table Log. */
 const pairs: [string, string][] = [
@@ -59,6 +59,35 @@ describe("formulas in files", () => {
       const shown = `=TITRE.${id}(A1,"TITRE.${id}(")`;
       expect(formulaFromFile(formulaToFile(shown, "A1"))).toBe(shown);
     }
+  });
+
+  it.each([
+    ["=SUM(A1:A3*B1:B3)", true],
+    ["=SUM(-A1:A3)", true],
+    ["=SUM(IF(A1:A3>1,1,0))", true],
+    ["=SUM(ABS(A1:A3))", true],
+    ["=AVERAGE(Log[Titre]*2)", true],
+    ["=SUM(Log[[#This Row],[a]:[b]]*2)", true],
+    ["=MATCH(1,(A1:A3=2)*(B1:B3=3),0)", true],
+    ["=A1:A3", true],
+    ["=A1#", true],
+    ["={1,2}", true],
+    ["=SEQUENCE(3)", true],
+    ["=INDEX(SORT(A1:A3),1)", true],
+    ["=TITRE.OUTLIERS(A1:A3)", true],
+    [`=1${"+1".repeat(4000)}+SUM(A1:A2+1)`, true],
+    ["=SUM(A1:A3)*2", false],
+    ["=SUMPRODUCT(A1:A3*B1:B3)", false],
+    ["=AVERAGE(A1:INDEX(B:B,3))", false],
+    ['=IF(COUNT(A1:A3)<3,"",A1*2)', false],
+    ["=Log[[#This Row],[Titre]]*2", false],
+    ["=@A1:A3*2", false],
+    ["=VLOOKUP(A1,B:C,2,FALSE)+1", false],
+    ["=SUM({1,2})", false],
+    ['=TITRE.DOSE(A1:A3,"neutralised",0.1,C1:C3,90,"KOH",90,0.7)', false],
+    [`=1${"+1".repeat(4000)}`, false],
+  ])("%s is worked out as an array: %s", (formula, isArray) => {
+    expect(storedFormula(formula, "A1").isArray).toBe(isArray);
   });
 
   it("come back whatever they are made of", () => {

@@ -138,6 +138,46 @@ describe("rows added to a table", () => {
   });
 });
 
+describe("a table that grows over what was typed beside and below it", () => {
+  const area = { row: 0, column: 0, rows: 7, columns: 5 };
+  const grow: Edit = { do: "grow-table", table: "Log", area };
+
+  it("takes its new headings from the cells", () => {
+    const edits: Edit[] = [
+      { ...grow, formulas: { Twice: "=[@[Titre mL]]*2" } },
+      set("E1", "Twice", log),
+      set("A7", "Weir", log),
+    ];
+    const [table] = sheetIn(opened(patched(made("tidy"), edits)), log).tables;
+    expect(table?.area).toEqual(area);
+    expect(table?.columns[4]).toEqual({
+      heading: "Twice",
+      formula: "=Log[[#This Row],[Titre mL]]*2",
+    });
+  });
+
+  it.each([
+    ["without a heading", [grow], "bad-heading"],
+    ["from elsewhere", [{ ...grow, area: { ...area, row: 1 } }], "table-area"],
+    ["to less", [{ ...grow, area: { ...area, rows: 3 } }], "table-area"],
+    ["over merged cells", [{ ...grow, area: { ...area, rows: 9 } }], "table-area"],
+  ])("is refused %s", (_, refused, code) => {
+    expect(codeOf(patchXlsx(made("tidy"), refused as Edit[]))).toBe(code);
+  });
+});
+
+describe("a heading that is there", () => {
+  it("is not changed, since formulas go by it", () => {
+    expect(codeOf(patchXlsx(made("tidy"), [set("B1", "Titre", log)]))).toBe("heading-cell");
+    expect(codeOf(patchXlsx(made("tidy"), [clear("B1", log)]))).toBe("heading-cell");
+  });
+
+  it("may be dressed otherwise, or written again as it is", () => {
+    const edit = { ...set("B1", "Titre mL", log), look: "heading" } as const;
+    expect(valueIn(opened(patched(made("tidy"), [edit])), "B1", log)).toBe("Titre mL");
+  });
+});
+
 describe("a table that is added", () => {
   const area = { row: 1, column: 1, rows: 3, columns: 2 };
   const table: Edit = { do: "add-table", sheet: "Data", name: "Drums", area };

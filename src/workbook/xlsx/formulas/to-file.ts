@@ -10,6 +10,7 @@ import { type Replacement, splice } from "../../formula/splice";
 import type { Call, Expression, Reference } from "../../formula/tree";
 import { nodesOf } from "../../formula/walk";
 import { refuse } from "../problem";
+import { isArrayNatured } from "./array-nature";
 import { markedName } from "./later-functions";
 import { localNames } from "./local-names";
 import { longReference } from "./this-row";
@@ -59,15 +60,26 @@ const storedText = (formula: Formula, table: string | undefined): string => {
   return text.trimStart().replace(/^=/, "");
 };
 
+export interface StoredFormula {
+  /** No equals sign. */
+  readonly text: string;
+  /** It must be written as an array formula to mean what it means in a cell. */
+  readonly isArray: boolean;
+}
+
 /**
  * @param cell how a sentence names the cell
  * @param table the table the cell stands in: what [@Lot] is a column of
- * @example formulaToFile("=TITRE.DOSE(A1)+STDEV.S(B:B)", "Log!C2") // "_xldudf_TITRE_DOSE(A1)+_xlfn.STDEV.S(B:B)"
+ * @example storedFormula("=TITRE.DOSE(A1)+STDEV.S(B:B)", "Log!C2").text // "_xldudf_TITRE_DOSE(A1)+_xlfn.STDEV.S(B:B)"
  */
-export function formulaToFile(shown: string, cell: string, table?: string): string {
+export function storedFormula(shown: string, cell: string, table?: string): StoredFormula {
   const formula = readFormula(shown);
   if (isProblem(formula)) {
     return refuse({ code: "broken-formula", cell, sentence: say(formula) });
   }
-  return storedText(formula, table);
+  return { text: storedText(formula, table), isArray: isArrayNatured(formula.tree) };
 }
+
+/** Where it does not matter how the formula is worked out: in a name. */
+export const formulaToFile = (shown: string, cell: string, table?: string): string =>
+  storedFormula(shown, cell, table).text;

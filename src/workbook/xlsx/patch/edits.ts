@@ -87,6 +87,16 @@ export type Edit =
       /** By heading: the formula of the whole column. */
       readonly formulas?: Readonly<Record<string, string>>;
     }
+  /**
+   * Lets a table reach over an area that begins where it begins and is no smaller; what stands there
+   * becomes part of it. A new column has its heading in the table's first row, or gets it there.
+   */
+  | {
+      readonly do: "grow-table";
+      readonly table: string;
+      readonly area: Area;
+      readonly formulas?: Readonly<Record<string, string>>;
+    }
   | { readonly do: "define-name"; readonly name: string; readonly refersTo: string }
   | {
       readonly do: "set-width";

@@ -1,12 +1,11 @@
 /** Takes the edits in, one by one, checking each; no part changes yet but for sheets that are added. */
 import { isOnSheet, named } from "../cell-address";
-import { formulaToFile } from "../formulas/to-file";
 import type { Area } from "../model";
 import { refuse } from "../problem";
 import { refuseWidth } from "./columns";
 import type { Draft } from "./draft";
 import type { Edit } from "./edits";
-import { addColumn, addRows, refuseOverlap } from "./grow-table";
+import { addColumn, addRows, growTable, refuseOverlap, takeFormulas } from "./grow-table";
 import { CellPlanner } from "./plan-cell";
 import type { SheetDraft, TableDraft } from "./sheet-draft";
 
@@ -22,7 +21,6 @@ function addTable(draft: Draft, edit: EditOf<"add-table">): void {
   const sheet = draft.sheet(edit.sheet);
   refuseOutside(edit.sheet, edit.area);
   draft.takeName(edit.name, "table");
-  const cell = named(edit.sheet, edit.area.row, edit.area.column);
   const table: TableDraft = {
     name: edit.name,
     sheet,
@@ -30,13 +28,9 @@ function addTable(draft: Draft, edit: EditOf<"add-table">): void {
     hasTotals: false,
     columns: [],
     before: undefined,
-    formulas: new Map(
-      Object.entries(edit.formulas ?? {}).map(([heading, formula]) => [
-        heading.toLowerCase(),
-        formulaToFile(formula, cell, edit.name),
-      ]),
-    ),
+    formulas: new Map(),
   };
+  takeFormulas(table, edit.formulas);
   refuseOverlap(table, edit.area);
   sheet.tables.push(table);
 }
@@ -83,6 +77,8 @@ export class Gatherer {
         const table = draft.table(edit.table);
         return addRows(table, edit, this.planner(table.sheet));
       }
+      case "grow-table":
+        return growTable(draft.table(edit.table), edit.area, edit.formulas);
       case "add-sheet":
         return draft.addSheet(edit.name);
       case "add-table":

@@ -1,6 +1,6 @@
 /** Columns and rows added to a table, where nothing else stands. */
 import { areaName, isOnSheet, named, overlaps } from "../cell-address";
-import { formulaToFile } from "../formulas/to-file";
+import { storedFormula } from "../formulas/to-file";
 import type { Area } from "../model";
 import { refuse, type TableTrouble } from "../problem";
 import type { TableDraft } from "./sheet-draft";
@@ -84,9 +84,10 @@ export function addColumn(table: TableDraft, edit: AddColumn, planner: CellPlann
   refuseHeading(table, edit.heading);
   refuseOccupied(table, { ...area, column, columns: 1 });
   const cell = named(sheet.name, area.row + 1, column);
-  const formula = edit.formula && formulaToFile(edit.formula, cell, table.name);
-  if (table.before) table.columns.push({ heading: edit.heading, ...(formula ? { formula } : {}) });
-  else if (formula) table.formulas?.set(edit.heading.toLowerCase(), formula);
+  if (edit.formula !== undefined) {
+    const formula = storedFormula(edit.formula, cell, table.name);
+    table.formulas.set(edit.heading.toLowerCase(), formula);
+  }
   table.area = { ...area, columns: area.columns + 1 };
   const beside = (row: number) => sheet.lookAt(row, column - 1);
   const heading: Content = { kind: "value", value: edit.heading };
@@ -96,6 +97,32 @@ export function addColumn(table: TableDraft, edit: AddColumn, planner: CellPlann
     const row = area.row + 1 + index;
     planner.plan({ row, column, content: contentOf(edit, value), base: beside(row), ...dress });
   }
+}
+
+/** Column formulas by heading, as files hold them. */
+export function takeFormulas(
+  table: TableDraft,
+  formulas: Readonly<Record<string, string>> | undefined,
+): void {
+  const cell = named(table.sheet.name, table.area.row, table.area.column);
+  for (const [heading, formula] of Object.entries(formulas ?? {})) {
+    table.formulas.set(heading.toLowerCase(), storedFormula(formula, cell, table.name));
+  }
+}
+
+export function growTable(table: TableDraft, area: Area, formulas?: Record<string, string>): void {
+  refuseFixed(table);
+  const { row, column, rows, columns } = table.area;
+  if (area.row !== row || area.column !== column) refuseArea(table, area, "moved");
+  if (area.rows < rows || area.columns < columns) refuseArea(table, area, "smaller");
+  if (table.hasTotals && area.rows > rows) refuseArea(table, area, "has-totals");
+  const last = named(table.sheet.name, row + area.rows - 1, column + area.columns - 1);
+  if (!isOnSheet(row + area.rows - 1, column + area.columns - 1)) {
+    refuse({ code: "outside-sheet", cell: last });
+  }
+  refuseOverlap(table, area);
+  table.area = area;
+  takeFormulas(table, formulas);
 }
 
 export function addRows(table: TableDraft, edit: AddRows, planner: CellPlanner): void {

@@ -1,6 +1,6 @@
 /** One cell's edit made ready for the file: its value checked, its formula as files hold it. */
 import { isOnSheet, named } from "../cell-address";
-import { formulaToFile } from "../formulas/to-file";
+import { storedFormula } from "../formulas/to-file";
 import type { CellValue } from "../model";
 import { refuse } from "../problem";
 import type { Content, Dress } from "./edits";
@@ -76,13 +76,16 @@ export class CellPlanner {
 
   private formula(edit: CellEdit, content: FormulaContent, cell: string): Plan {
     const table = content.formula.includes("[") ? this.sheet.tableAt(edit)?.name : undefined;
-    const formula = formulaToFile(content.formula, cell, table);
+    const { text: formula, isArray } = storedFormula(content.formula, cell, table);
     const result = storedValue(content.result, cell, this.dates);
     const { spilled } = content;
-    if (!spilled) return { kind: "formula", formula, result };
-    const rows = spilled.length;
-    const columns = Math.max(1, ...spilled.map((row) => row.length));
     const { row, column } = edit;
+    if (!spilled) {
+      const array = isArray ? { array: { row, column, rows: 1, columns: 1 } } : {};
+      return { kind: "formula", formula, result, ...array };
+    }
+    const rows = spilled.length;
+    const columns = Math.max(1, ...spilled.map((cells) => cells.length));
     if (!isOnSheet(row + rows - 1, column + columns - 1)) {
       refuse({ code: "outside-sheet", cell });
     }

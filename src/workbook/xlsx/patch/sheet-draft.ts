@@ -1,6 +1,7 @@
 /** A sheet and its tables as they will be, beside what they are. */
 import { isWithin, overlaps, type Place } from "../cell-address";
 import type { Area, Cell, Note, Sheet, Table } from "../model";
+import type { StoredFormula } from "../formulas/to-file";
 import type { ListedSheet } from "../read/workbook-part";
 import type { Choice } from "./choices";
 import type { Freeze } from "./freeze";
@@ -8,8 +9,7 @@ import { WantedCells } from "./wanted";
 
 export interface ColumnDraft {
   readonly heading: string;
-  /** As the file holds it. */
-  readonly formula?: string;
+  readonly formula?: StoredFormula;
 }
 
 /** A table as it will be. */
@@ -21,8 +21,8 @@ export interface TableDraft {
   readonly columns: ColumnDraft[];
   /** As the file has it; undefined for one that is added. */
   readonly before: Table | undefined;
-  /** Of one that is added: column formulas, as the file holds them, by heading. */
-  readonly formulas?: Map<string, string>;
+  /** Of columns that are added, by heading in small letters. */
+  readonly formulas: Map<string, StoredFormula>;
 }
 
 export class SheetDraft {
@@ -41,7 +41,8 @@ export class SheetDraft {
     for (const table of now?.tables ?? []) {
       const { name, area, hasTotals } = table;
       const columns = table.columns.map(({ heading }) => ({ heading }));
-      this.tables.push({ name, sheet: this, area, hasTotals, columns, before: table });
+      const formulas = new Map<string, StoredFormula>();
+      this.tables.push({ name, sheet: this, area, hasTotals, columns, before: table, formulas });
     }
   }
 

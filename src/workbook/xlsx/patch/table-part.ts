@@ -12,7 +12,7 @@ import { count } from "../xml/scan";
 import { prefixed, withAttribute } from "../xml/tag";
 import { childOf, childrenOf, type Node, readTree } from "../xml/tree";
 import type { ColumnDraft, TableDraft } from "./sheet-draft";
-import { refuseHeading } from "./grow-table";
+import { refuseChangedHeadings, takeHeadings } from "./headings";
 
 /** A heading as an attribute: line feeds are escaped as the format escapes them. */
 const headingName = (heading: string): string =>
@@ -23,7 +23,8 @@ function columnXml(prefix: string, id: number, { heading, formula }: ColumnDraft
   const open = `<${name} id="${String(id)}" name="${headingName(heading)}"`;
   if (formula === undefined) return `${open}/>`;
   const inner = prefixed(prefix, "calculatedColumnFormula");
-  return `${open}><${inner}>${escapeText(formula)}</${inner}></${name}>`;
+  const array = formula.isArray ? ' array="1"' : "";
+  return `${open}><${inner}${array}>${escapeText(formula.text)}</${inner}></${name}>`;
 }
 
 /** The area the filter buttons serve: without the row of totals. */
@@ -35,7 +36,10 @@ const isGrown = ({ before, area }: TableDraft): boolean =>
 
 export function growTablePart(file: Package, table: TableDraft): void {
   const { before } = table;
-  if (!before || !isGrown(table)) return;
+  if (!before) return;
+  refuseChangedHeadings(table, before);
+  if (!isGrown(table)) return;
+  takeHeadings(table);
   const text = file.need(before.part);
   const root = readTree(before.part, text);
   const retagged = (node: Node, ref: string) => ({
@@ -69,32 +73,9 @@ function freeTableId(file: Package): number {
   return Math.max(0, ...ids) + 1;
 }
 
-/** The headings of a new table, from the cells that are to be there. */
-function headingsOf(table: TableDraft): void {
-  const { sheet, area, formulas } = table;
-  for (let column = area.column; column < area.column + area.columns; column++) {
-    const place = { row: area.row, column };
-    const plan = sheet.wanted.get(place)?.plan;
-    const there = sheet.cellsIn({ ...place, rows: 1, columns: 1 })[0]?.value;
-    const isKept = plan === undefined || plan.kind === "keep";
-    const heading = isKept ? there : plan.kind === "value" ? plan.value : undefined;
-    if (typeof heading !== "string") {
-      return refuse({
-        code: "bad-heading",
-        table: table.name,
-        heading: String(heading ?? ""),
-        trouble: heading === undefined ? "empty" : "not-text",
-      });
-    }
-    refuseHeading(table, heading);
-    const formula = formulas?.get(heading.toLowerCase());
-    table.columns.push({ heading, ...(formula ? { formula } : {}) });
-  }
-}
-
 /** Makes the part of a table that is added, and returns its relationship with the sheet. */
 export function makeTablePart(file: Package, table: TableDraft): string {
-  headingsOf(table);
+  takeHeadings(table);
   const sheetPart = table.sheet.listed.part;
   const id = String(freeTableId(file));
   const ref = areaName(table.area);
