@@ -72,7 +72,7 @@ const wording: Wording = {
   "text-too-long": (p) =>
     `${p.cell} would hold more than the ${limits.text.toLocaleString("en-GB")} characters of a cell.`,
   "not-a-date": (p) => `${p.cell}: ${quoted(p.given)} is not a date a workbook can hold.`,
-  "bad-name": (p) => `${quoted(p.name)} cannot be the name of ${kinds[p.kind]}.`,
+  "bad-name": (p) => `The name ${quoted(p.name)} cannot be that of ${kinds[p.kind]}.`,
   "name-taken": (p) => `The name ${quoted(p.name)} is taken.`,
   "no-table": (p) => `There is no table ${quoted(p.name)} in the workbook.`,
   "table-area": (p) =>

@@ -1,3 +1,4 @@
+import { unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { isFileProblem, patchXlsx, sayFile } from "../../../src/workbook/xlsx";
 import {
@@ -13,7 +14,7 @@ import {
   setSpill,
   valueIn,
 } from "./answers";
-import { bookOf, made, partsOf } from "./files";
+import { bookOf, made, partsOf, partsWith, sheetOf, zipped } from "./files";
 
 const row = (number: number, cells: string, more = "") =>
   `<row r="${number}"${more}>${cells}</row>`;
@@ -26,6 +27,17 @@ describe("a changed cell", () => {
     expect(rowsAfter(book, [set("B1", 2)])).toBe(
       row(1, `${odd}<c r="B1"><v>2</v></c>${figure("C1", 3)}`),
     );
+  });
+
+  it("is cut in at the right letter behind marks, comments, line ends and wide characters", () => {
+    const before = '<row r="1">\r\n<!-- <c r="A1"> --><?note <c?>';
+    const first = '<c r="A1" t="str" ><v>a &gt; 😀\r\n</v></c >\r\n';
+    const second = "<c\r\n r = 'C1'\t><f>\"a>b\"</f><v >1</v></c>";
+    const parts = partsWith(`\ufeff${sheetOf(`${before}${first}${second}</row>`)}`);
+    const content = unzipSync(patched(zipped(parts), [set("B1", 2), set("C1", 3)]));
+    expect(
+      new TextDecoder("utf-8", { ignoreBOM: true }).decode(content["xl/worksheets/sheet1.xml"]),
+    ).toBe(`\ufeff${sheetOf(`${before}${first}${figure("B1", 2)}${figure("C1", 3)}</row>`)}`);
   });
 
   it("gets a row of its own where the file has none, in order", () => {

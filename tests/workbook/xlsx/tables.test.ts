@@ -56,6 +56,7 @@ describe("a column added to a table", () => {
   it("looks like the column beside it, but for its number format", () => {
     const look = (address: string) => after.looks[cellIn(after, address, log)?.look ?? 0];
     expect(look("E1")).toEqual(look("D1"));
+    expect(look("F1")).toEqual(look("D1"));
     expect(look("E2")?.format).toBe("yyyy-mm-dd");
     expect(look("F2")).toMatchObject({ format: "0.00", colour: "#0b5b65" });
   });

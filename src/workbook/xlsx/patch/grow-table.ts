@@ -89,7 +89,8 @@ export function addColumn(table: TableDraft, edit: AddColumn, planner: CellPlann
     table.formulas.set(edit.heading.toLowerCase(), formula);
   }
   table.area = { ...area, columns: area.columns + 1 };
-  const beside = (row: number) => sheet.lookAt(row, column - 1);
+  const beside = (row: number) =>
+    sheet.wanted.get({ row, column: column - 1 })?.base ?? sheet.lookAt(row, column - 1);
   const heading: Content = { kind: "value", value: edit.heading };
   planner.plan({ row: area.row, column, content: heading, base: beside(area.row) });
   const dress = bodyDress(edit);
