@@ -1,6 +1,5 @@
 /** The door in: a file's bytes to a workbook, or the sentence that says why not. */
 import type { Workbook } from "./model";
-import { limits } from "./limits";
 import { relationshipTypes } from "./package/names";
 import { Package } from "./package/package";
 import { targetOf } from "./package/relationships";
@@ -11,6 +10,7 @@ import { keptInWorkbook } from "./read/kept";
 import { readLooks } from "./read/looks";
 import { readSharedStrings } from "./read/shared-strings";
 import { readSheet } from "./read/sheet";
+import { fullBudget } from "./read/sheet-scan";
 import { dateSystem, isStructureLocked, readNames, readWorkbookPart } from "./read/workbook-part";
 import { type Node, readTree } from "./xml/tree";
 
@@ -36,7 +36,7 @@ export function readWorkbook(file: Package): Workbook {
     dynamicMarks: dynamicMarks(file, part),
     dates: dateSystem(root),
   };
-  const budget = { cells: limits.cells };
+  const budget = fullBudget();
   const read = workbook.sheets.map((listed) => readSheet(file, listed, context, budget));
   return {
     sheets: read.map(({ sheet }) => sheet),

@@ -28,7 +28,7 @@ function trouble(bytes: Uint8Array): string | undefined {
     if (sentence.length > 200 || sentence.length < 6) return `said: ${sentence}`;
   } else {
     const sheet = book.sheets.find(({ kind }) => kind === "cells")?.name ?? "";
-    const edits = [set("A1", 7, sheet), set("C4", "x", sheet), setFormula("B900", "=1", 1, sheet)];
+    const edits = [set("B20", 7, sheet), set("C5", "x", sheet), setFormula("B900", "=1", 1, sheet)];
     const saved = patchXlsx(book, edits);
     if (isFileProblem(saved)) {
       if (saved.fields.code === "failed") return `threw on saving: ${saved.fields.detail}`;
@@ -37,7 +37,7 @@ function trouble(bytes: Uint8Array): string | undefined {
       if (isFileProblem(again)) return `saved what it cannot open: ${sayFile(again)}`;
       const value = again.sheets
         .find(({ name }) => name === sheet)
-        ?.cells.find(({ row, column }) => row === 0 && column === 0)?.value;
+        ?.cells.find(({ row, column }) => row === 19 && column === 1)?.value;
       if (value !== 7) return `saved ${JSON.stringify(value)} for 7`;
     }
   }

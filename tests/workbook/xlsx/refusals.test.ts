@@ -1,7 +1,16 @@
 import { zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../../src/workbook/xlsx";
+import {
+  type FileProblem,
+  isFileProblem,
+  openXlsx,
+  patchXlsx,
+  sayFile,
+} from "../../../src/workbook/xlsx";
 import { limits } from "../../../src/workbook/xlsx/limits";
+import { answer } from "../../../src/workbook/xlsx/problem";
+import { CellReader } from "../../../src/workbook/xlsx/read/cells";
+import { scanSheet } from "../../../src/workbook/xlsx/read/sheet-scan";
 import { codeOf, set } from "./answers";
 import { bookOf, made, main, partsOf, partsWith, sheetOf, zipped } from "./files";
 
@@ -207,6 +216,27 @@ describe("a file that is no workbook for us is refused with a sentence", () => {
   it("more than a million cells", () => {
     expect(codeOf(openXlsx(bookOf(rowsOfCells(62, 16_384))))).toBe("too-many-cells");
   }, 30_000);
+
+  it("a formula shared by more cells than memory could hold", () => {
+    const shared =
+      '<c r="A1"><f t="shared" ref="A1:A9" si="0">A1+1</f></c><c><f t="shared" si="0"/></c>';
+    const reader = new CellReader({
+      part: "sheet",
+      strings: { texts: [], rich: new Set() },
+      dynamicMarks: new Set(),
+      dates: 1900,
+      budget: { cells: 9, sharedText: 3 },
+    });
+    const sheet = sheetOf(`<row r="1">${shared}</row>`);
+    const read = () => scanSheet("sheet", sheet, reader);
+    expect(codeOf(answer(read) as FileProblem)).toBe("too-large");
+  });
+
+  it("no formula that takes its time, though it stands in many cells", () => {
+    const cells = `<c><f>_xl${"'".repeat(8000)}</f></c>`.repeat(200);
+    const found = openXlsx(zipped(partsWith(sheetOf(`<row r="1">${cells}</row>`)), 0));
+    expect(isFileProblem(found) || found.sheets[0]?.cells.length).toBe(200);
+  });
 
   it("a part that unpacks to more than it says, at once", () => {
     const bytes = zipped({ ...parts(), "xl/worksheets/sheet1.xml": sheetOf("", spaces(900_000)) });

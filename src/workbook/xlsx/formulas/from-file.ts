@@ -11,9 +11,8 @@ import { type Replacement, splice } from "../../formula/splice";
 import { type Token, tokensOf } from "../../formula/token";
 import type { Expression } from "../../formula/tree";
 import { nodesOf } from "../../formula/walk";
+import { isReadable } from "./readable";
 
-/** Longer texts than any formula are not looked into. */
-const longest = 4 * 8192;
 const isMarked = /_xl/i;
 const fileMark = /^_(?:xlfn|xlws|xludf)\./i;
 const nameMark = /^_(?:xlpm|xleta)\./i;
@@ -67,7 +66,7 @@ function withSigns(formula: string): string {
 
 /** @example formulaFromFile("_xldudf_TITRE_DOSE(A1)+_xlfn.STDEV.S(B:B)") // "=TITRE.DOSE(A1)+STDEV.S(B:B)" */
 export function formulaFromFile(stored: string): string {
-  if (stored.length > longest || !isMarked.test(stored)) return `=${stored}`;
+  if (!isMarked.test(stored) || !isReadable(stored)) return `=${stored}`;
   const plain = `=${unmarked(stored)}`;
   return /_xlfn\.(?:ANCHORARRAY|SINGLE)\(/i.test(stored) ? withSigns(plain) : plain;
 }

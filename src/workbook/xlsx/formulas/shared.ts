@@ -6,6 +6,7 @@
 import { type Token, tokensOf } from "../../formula/token";
 import { columnName } from "../cell-address";
 import { limits } from "../limits";
+import { isReadable } from "./readable";
 
 /** One corner: a cell ($B$2), a column ($B) or a row ($2). */
 const corner = /(\$?)([A-Za-z]{1,3})(?:(\$?)(\d{1,7}))?|(\$?)(\d{1,7})/g;
@@ -45,7 +46,8 @@ export class SharedFormula {
     private readonly row: number,
     private readonly column: number,
   ) {
-    this.tokens = tokensOf(text);
+    const whole: Token = { kind: "unknown", text, start: 0, end: text.length };
+    this.tokens = isReadable(text) ? tokensOf(text) : [whole];
   }
 
   /** The text for another cell. */

@@ -9,13 +9,20 @@ import { decodeString } from "../xml/escape";
 import { attribute, count } from "../xml/scan";
 import { ArrayAreas } from "./array-areas";
 import type { SharedStrings } from "./shared-strings";
-import { type RawCell, type RawFormula, rawName, type SheetVisitor } from "./sheet-scan";
+import {
+  type Budget,
+  type RawCell,
+  type RawFormula,
+  rawName,
+  type SheetVisitor,
+} from "./sheet-scan";
 
 export interface CellContext {
   readonly part: string;
   readonly strings: SharedStrings;
   readonly dynamicMarks: ReadonlySet<number>;
   readonly dates: 1900 | 1904;
+  readonly budget: Budget;
 }
 
 /** A figure as files write it; what is none shows as the error it would give. */
@@ -98,11 +105,18 @@ export class CellReader implements SheetVisitor {
     const known = this.shared.get(index);
     if (known) {
       const isMaster = text !== "" && attribute((raw.formula as RawFormula).tag, "ref");
-      if (!isMaster) return { formula: formulaFromFile(known.at(raw.row, raw.column)) };
+      if (!isMaster) return { formula: this.moved(known, raw) };
     }
     if (text === "") return {};
     this.shared.set(index, new SharedFormula(text, raw.row, raw.column));
     return { formula: formulaFromFile(text) };
+  }
+
+  private moved(known: SharedFormula, raw: RawCell): string {
+    const text = known.at(raw.row, raw.column);
+    this.context.budget.sharedText -= text.length;
+    if (this.context.budget.sharedText < 0) refuse({ code: "too-large" });
+    return formulaFromFile(text);
   }
 
   /** Remembers where the answers of an array stand. */

@@ -41,10 +41,17 @@ export interface SheetVisitor {
   rowEnd?(row: RawRow, closeStart: number, end: number): void;
 }
 
-/** How many cells may still be read, in all sheets together. */
+/** How much may still be read, in all sheets together. */
 export interface Budget {
   cells: number;
+  /** Characters of formulas that are written once in the file and stand in many cells. */
+  sharedText: number;
 }
+
+export const fullBudget = (): Budget => ({
+  cells: limits.cells,
+  sharedText: limits.unpackedBytes,
+});
 
 type Target = "formula" | "value" | "inline" | undefined;
 
@@ -175,7 +182,7 @@ export function scanSheet(
   part: string,
   text: string,
   visitor: SheetVisitor,
-  budget: Budget = { cells: limits.cells },
+  budget: Budget = fullBudget(),
 ): Scanned {
   const scanner = new SheetScanner(part, visitor, budget);
   scanXml(part, text, scanner);

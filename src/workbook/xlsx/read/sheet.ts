@@ -60,7 +60,7 @@ class RowReader extends CellReader {
 export function readSheet(
   file: Package,
   { name, state, kind, part }: ListedSheet,
-  context: Omit<CellContext, "part">,
+  context: Omit<CellContext, "part" | "budget">,
   budget: Budget,
 ): { readonly sheet: Sheet; readonly kept: readonly Kept[] } {
   const listed = { name, state, kind, part };
@@ -68,7 +68,7 @@ export function readSheet(
     const kept = keptOnSheet(file, name, part, undefined, {});
     return { sheet: { ...listed, ...nothing }, kept };
   }
-  const reader = new RowReader({ ...context, part });
+  const reader = new RowReader({ ...context, part, budget });
   const { frame } = scanSheet(part, file.need(part), reader, budget);
   const notes = readNotes(file, part);
   const sheet: Sheet = {

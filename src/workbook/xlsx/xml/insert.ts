@@ -6,7 +6,8 @@ import type { Node } from "./tree";
 type Place = Pick<Node, "prefix" | "local" | "start" | "openEnd" | "closeStart" | "isEmptyTag">;
 
 /** The tag of an element without its ">" or "/>". */
-export const unclosed = (tag: string): string => tag.replace(/\s*\/?>$/, "");
+export const unclosed = (tag: string): string =>
+  tag.slice(0, tag.endsWith("/>") ? -2 : -1).trimEnd();
 
 export const inserting = (at: number, added: string): Replacement => ({
   start: at,
