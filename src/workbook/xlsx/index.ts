@@ -4,6 +4,7 @@ export { patchXlsx } from "./patch";
 export { newXlsx } from "./new";
 export { isFileProblem, type FileProblem } from "./problem";
 export { sayFile } from "./wording";
+export { keptWords } from "./kept-words";
 export { isoToSerial, serialToIso } from "./dates";
 export type { Content, Dress, Edit, LookChange, NewValue, SetCell } from "./patch/edits";
 export type {

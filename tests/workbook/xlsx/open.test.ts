@@ -1,6 +1,6 @@
 /** What is read of workbooks that other programs made: the figures stand in make.py, in other words. */
 import { describe, expect, it } from "vitest";
-import { openXlsx } from "../../../src/workbook/xlsx";
+import { keptWords, openXlsx } from "../../../src/workbook/xlsx";
 import { cellIn, codeOf, formulaIn, opened, sheetIn, valueIn } from "./answers";
 import { bookOf, made, main, office, partsWith, sheetOf, zipped } from "./files";
 
@@ -85,6 +85,18 @@ describe("a workbook with charts, made by XlsxWriter", () => {
       notes: 1,
       "rich text": 1,
     });
+  });
+});
+
+describe("what is kept", () => {
+  it.each([
+    [{ what: "charts", count: 2, sheet: "Log book" }, "2 charts on Log book"],
+    [{ what: "images", count: 1, sheet: "Log book" }, "1 image on Log book"],
+    [{ what: "rich text", count: 3, sheet: "Log book" }, "rich text on Log book"],
+    [{ what: "links to other workbooks", count: 1 }, "1 link to another workbook"],
+    [{ what: "macros", count: 1 }, "macros"],
+  ] as const)("is said in words: %o", (kept, words) => {
+    expect(keptWords(kept)).toBe(words);
   });
 });
 
