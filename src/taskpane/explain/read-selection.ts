@@ -1,5 +1,13 @@
 /** The selected cell by way of the host port: the cell first, then whatever its formula refers to. */
-import { type Block, type CellContent, type Cells, type Host, isFault } from "../../host/port";
+import {
+  type Block,
+  type CellContent,
+  type Cells,
+  type Found,
+  type Host,
+  isFault,
+  type Question,
+} from "../../host/port";
 import { explainFormula } from "../../workbook/explain/explain";
 import { type KnownTable, meantBy } from "../../workbook/formula/meant";
 import { localAddress } from "../../workbook/planning/address";
@@ -42,34 +50,43 @@ class Reading {
     return [...asked];
   }
 
-  private async readTable(name: string): Promise<void> {
-    const found = await this.host.read([{ ask: "table", name }]);
-    const table = isFault(found) ? undefined : found[0];
-    if (table?.kind === "table") this.tables.set(name, table);
-    else this.noTables.add(name);
+  /** What must be asked to learn what a reference holds; undefined when it cannot be learnt. */
+  private question(text: string): Question | undefined {
+    const meant = meantBy(text, this.from, this.tables);
+    if (meant.kind === "block") return { ask: "cells", block: meant.block };
+    const isTable = meant.kind === "table-wanted" && !this.noTables.has(meant.name);
+    return isTable ? { ask: "table", name: meant.name } : undefined;
   }
 
-  private async readOne(text: string): Promise<void> {
-    const meant = meantBy(text, this.from, this.tables);
-    if (meant.kind === "table-wanted" && !this.noTables.has(meant.name)) {
-      await this.readTable(meant.name);
-      return;
+  private learn(text: string, question: Question, found: Found | undefined): void {
+    if (question.ask !== "table") {
+      const rows =
+        found?.kind === "cells" ? found.values.map((row) => row.map(asGiven)) : undefined;
+      this.values.set(text, rows);
+    } else if (found?.kind === "table") this.tables.set(question.name, found);
+    else this.noTables.add(question.name);
+  }
+
+  /** One call of the program a round, for all references together. */
+  private async round(texts: readonly string[]): Promise<void> {
+    const asked: { text: string; question: Question }[] = [];
+    for (const text of texts) {
+      const question = this.question(text);
+      if (question) asked.push({ text, question });
+      else this.values.set(text, undefined);
     }
-    if (meant.kind !== "block") {
-      this.values.set(text, undefined);
-      return;
+    if (asked.length === 0) return;
+    const found = await this.host.read(asked.map(({ question }) => question));
+    for (const [place, { text, question }] of asked.entries()) {
+      this.learn(text, question, isFault(found) ? undefined : found[place]);
     }
-    const found = await this.host.read([{ ask: "cells", block: meant.block }]);
-    const cells = isFault(found) ? undefined : found[0];
-    const rows = cells?.kind === "cells" ? cells.values.map((row) => row.map(asGiven)) : undefined;
-    this.values.set(text, rows);
   }
 
   async all(): Promise<void> {
     for (let round = 0; round < mostRounds; round += 1) {
       const texts = this.wanted();
       if (texts.length === 0) return;
-      for (const text of texts) await this.readOne(text);
+      await this.round(texts);
     }
   }
 }
