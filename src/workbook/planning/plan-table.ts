@@ -14,10 +14,6 @@ import { sheetSteps, tableBlock } from "./sheet-steps";
 import { contentText } from "./shown";
 import type { Snapshot } from "./snapshot";
 
-const title = "Titrations";
-const guidance =
-  "One row for each titration. Type the readings; the columns of results work themselves out.";
-
 const isSame = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
 /** The table's name, or the first of "Titrations 2", "Titrations 3" that no sheet has. */
@@ -95,7 +91,7 @@ export function planTable(snapshot: Snapshot, values: readonly RowValue[]): Plan
   if (stopped) return stopped;
   const name = freeSheetName(snapshot);
   const entry = Object.fromEntries(values.map(({ heading, value }) => [heading, value]));
-  const sheet = { ...tableSheet(titrations, title, guidance, [entry]), name };
+  const sheet = { ...tableSheet(titrations, [entry]), name };
   const [table] = sheet.tables as [BookTable];
   const block = tableBlock(sheet, table);
   const row: Block = { ...block, row: block.row + 1, rows: 1 };

@@ -41,18 +41,8 @@ const start: BookSheet = {
 export const sampleLogbook = (): Book => ({
   name: "Saltmarsh Ferries logbook",
   sheets: [
-    tableSheet(
-      titrations,
-      "Titrations",
-      "One row for each titration. Type the readings; the last columns work themselves out.",
-      titrationEntries,
-    ),
-    tableSheet(
-      batches,
-      "Batches",
-      "One row for each batch. The acid value comes from the lot's last titration.",
-      batchEntries,
-    ),
+    tableSheet(titrations, titrationEntries),
+    tableSheet(batches, batchEntries),
     replicatesSheet,
     checksSheet,
     start,

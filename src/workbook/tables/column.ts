@@ -1,4 +1,7 @@
 /** A column of a logbook table: what stands in it, and for a calculated column its one formula. */
+import { bases } from "../../core/reference/bases";
+import { oils } from "../../core/reference/oils";
+
 export interface Column {
   /** The heading carries the unit. */
   readonly heading: string;
@@ -18,8 +21,39 @@ export interface Column {
 
 export interface TableShape {
   readonly name: string;
+  /** What stands in the two rows above the headings. */
+  readonly title: string;
+  readonly guidance: string;
   readonly columns: readonly Column[];
 }
+
+/** A column that a person types into. */
+export const typed = (
+  heading: string,
+  width: number,
+  note: string,
+  more: Pick<Column, "format" | "choices"> = {},
+): Column => ({ heading, kind: "input", width, note, ...more });
+
+/** A column with one formula, given without its equals sign. */
+export const calculated = (
+  heading: string,
+  format: string,
+  note: string,
+  formula: string,
+  width = 12,
+): Column => ({ heading, kind: "calculated", format, width, note, formula: `=${formula}` });
+
+/** The bases, as a list to choose from. */
+export const baseChoices: readonly string[] = bases.map(({ name }) => name);
+
+const commonest = "used cooking oil";
+
+/** The oils, the commonest first. */
+export const oilChoices: readonly string[] = [
+  commonest,
+  ...oils.map(({ name }) => name).filter((name) => name !== commonest),
+];
 
 /** This row's cell in a column, in the long form that files store. */
 export const cellOf = (table: string, heading: string): string =>

@@ -22,12 +22,7 @@ function cellFor(column: Column, entry: Entry): BookCell {
   return value === undefined ? { style: "input", ...format } : { value, style: "input", ...format };
 }
 
-export function tableSheet(
-  shape: TableShape,
-  title: string,
-  guidance: string,
-  entries: readonly Entry[],
-): BookSheet {
+export function tableSheet(shape: TableShape, entries: readonly Entry[]): BookSheet {
   const unknown = entries
     .flatMap((entry) => Object.keys(entry))
     .find((name) => !shape.columns.some((column) => column.heading === name));
@@ -35,8 +30,8 @@ export function tableSheet(
   return {
     name: shape.name,
     rows: [
-      [{ value: title, style: "title" }],
-      [{ value: guidance, style: "words" }],
+      [{ value: shape.title, style: "title" }],
+      [{ value: shape.guidance, style: "words" }],
       shape.columns.map(heading),
       ...entries.map((entry) => shape.columns.map((column) => cellFor(column, entry))),
     ],

@@ -2,7 +2,16 @@
  * The `Titrations` table: one row for each titration. Readings are values, results are live formulas,
  * one for each calculated column.
  */
-import { cellOf, cellsOf, type Column, type TableShape } from "./column";
+import {
+  baseChoices,
+  calculated,
+  cellOf,
+  cellsOf,
+  type Column,
+  oilChoices,
+  type TableShape,
+  typed,
+} from "./column";
 
 const table = "Titrations";
 const one = (heading: string): string => cellOf(table, heading);
@@ -14,40 +23,19 @@ const ownMasses = cellsOf(table, "Own mass 1 g", "Own mass 6 g");
 const masses = `IF(COUNT(${ownMasses})>0,${ownMasses},${one("Mass g")})`;
 const bench = `${titres},${blanks},${one("Molarity mol/L")},${masses}`;
 
-const words = (heading: string, width: number, note: string, choices?: string[]): Column => ({
-  heading,
-  kind: "input",
-  width,
-  note,
-  ...(choices ? { choices } : {}),
-});
-const reading = (heading: string, format: string, note: string, width = 10): Column => ({
-  heading,
-  kind: "input",
-  format,
-  width,
-  note,
-});
-const result = (
-  heading: string,
-  format: string,
-  note: string,
-  formula: string,
-  width = 12,
-): Column => ({
-  heading,
-  kind: "calculated",
-  format,
-  width,
-  note,
-  formula: `=${formula}`,
-});
+const words = (heading: string, width: number, note: string, choices?: readonly string[]): Column =>
+  typed(heading, width, note, choices ? { choices } : {});
+const reading = (heading: string, format: string, note: string, width = 10): Column =>
+  typed(heading, width, note, { format });
 
 const numbered = (count: number, column: (index: number) => Column): Column[] =>
   Array.from({ length: count }, (_, index) => column(index + 1));
 
 export const titrations: TableShape = {
   name: table,
+  title: "Titrations",
+  guidance:
+    "One row for each titration. Type the readings; the columns of results work themselves out.",
   columns: [
     reading("Date", "yyyy-mm-dd", "Day of the titration.", 12),
     words("Lot", 10, "The lot of oil, as it is marked on its drum."),
@@ -57,19 +45,9 @@ export const titrations: TableShape = {
       "after acid step",
       "blend",
     ]),
-    words("Oil", 17, "Kind of oil, by name.", [
-      "used cooking oil",
-      "canola",
-      "soybean",
-      "sunflower",
-      "maize",
-      "palm",
-      "coconut",
-      "lard",
-      "tallow",
-    ]),
+    words("Oil", 17, "Kind of oil, by name.", oilChoices),
     words("Operator", 12, "Who titrated."),
-    words("Titrant base", 12, "What the burette held.", ["KOH", "NaOH", "KOCH3", "NaOCH3"]),
+    words("Titrant base", 12, "What the burette held.", baseChoices),
     reading("Molarity mol/L", "0.0000", "Strength of the titrant, mol/L (not g/L)."),
     words("Strength set by", 15, "How that strength is known.", [
       "weighing",
@@ -90,31 +68,31 @@ export const titrations: TableShape = {
     reading("Read to mL", "0.00", "Smallest difference you read on the burette or syringe, mL."),
     reading("Weighed to g", "0.00", "Smallest difference the balance shows, g."),
     reading("Titrant ± %", "0.0", "How far off the titrant's strength may be, in percent."),
-    result(
+    calculated(
       "Corrected titre mL",
       "0.000",
       "Mean titre less mean blank, mL.",
       `TITRE.CORRECTED(${titres},${blanks})`,
     ),
-    result(
+    calculated(
       "Acid value mg KOH/g",
       "0.00",
       "Mean of each titre's own acid value.",
       `TITRE.MEANACIDVALUE(${bench})`,
     ),
-    result(
+    calculated(
       "FFA %",
       "0.00",
       "The same acid as percent oleic, for display.",
       `TITRE.FFAFROMACIDVALUE(${one("Acid value mg KOH/g")})`,
     ),
-    result(
+    calculated(
       "± FFA %",
       "0.00",
       "Half the width of the 95 % interval of % FFA.",
       `TITRE.FFAUNCERTAINTY(${bench},${one("Read to mL")},${one("Weighed to g")},${one("Titrant ± %")})`,
     ),
-    result(
+    calculated(
       "Verdict",
       "General",
       "What the titres can and cannot tell, and what to do next.",
