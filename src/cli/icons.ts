@@ -1,15 +1,12 @@
 /** Draws the icon in every size the spreadsheet program asks for, from the one drawing. */
 import { readFileSync, writeFileSync } from "node:fs";
-import { chromium } from "playwright-core";
+import { launchChromium } from "./chromium";
 
 const folder = new URL("../taskpane/icons/", import.meta.url);
 const drawing = readFileSync(new URL("titrebook.svg", folder), "utf8");
 const sizes = [16, 32, 64, 80];
 
-const browser = await chromium.launch({
-  executablePath: "/usr/bin/chromium",
-  args: ["--no-sandbox", "--disable-gpu"],
-});
+const browser = await launchChromium();
 for (const size of sizes) {
   const page = await browser.newPage({ viewport: { width: size, height: size } });
   await page.setContent(

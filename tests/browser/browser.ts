@@ -5,10 +5,10 @@
 import { existsSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
-import { type Browser, type BrowserContextOptions, chromium, type Page } from "playwright-core";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { executablePath, launchChromium } from "../../src/cli/chromium";
 import { host, serveFolder } from "../../src/cli/static-server";
 
-const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
 const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
 
 export const hasBrowser = existsSync(executablePath);
@@ -50,18 +50,7 @@ function listen(page: Page, address: string): string[] {
 export async function serve(): Promise<Served> {
   const server = await serveFolder(dist, 0);
   const address = `http://${host}:${(server.address() as AddressInfo).port}/`;
-  const browser: Browser = await chromium.launch({
-    executablePath,
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-    ],
-  });
+  const browser: Browser = await launchChromium();
   return {
     address,
     async open(options = {}) {

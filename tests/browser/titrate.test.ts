@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { executablePath } from "../../src/cli/chromium";
 import type { MemoryHost } from "../../src/host/memory";
 import type { MemoryBook } from "../../src/host/memory/book";
 import {
@@ -16,12 +17,7 @@ import {
   fillTitres,
   type Slip,
 } from "../taskpane/page/bench";
-import {
-  executablePath,
-  hasChromium,
-  openChromium,
-  type PaneBrowser,
-} from "../taskpane/page/open-page";
+import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { scenes } from "../taskpane/page/scenes";
 
 if (!hasChromium) {

@@ -2,15 +2,9 @@
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import {
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  chromium,
-  type Page,
-} from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { executablePath, launchChromium } from "../../../src/cli/chromium";
 
-export const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
 export const hasChromium = existsSync(executablePath);
 
 const address = "http://localhost/";
@@ -74,18 +68,7 @@ async function serve(page: Page, parts: Parts, complaints: string[]): Promise<vo
 
 export async function openChromium(): Promise<PaneBrowser> {
   const parts = await bundle();
-  const browser: Browser = await chromium.launch({
-    executablePath,
-    args: [
-      "--no-sandbox",
-      "--disable-gpu",
-      "--disable-quic",
-      "--no-first-run",
-      "--disable-background-networking",
-      "--disable-component-update",
-      "--disable-sync",
-    ],
-  });
+  const browser: Browser = await launchChromium();
   const openIn = async (context: BrowserContext, query = ""): Promise<OpenedPage> => {
     const page = await context.newPage();
     const complaints: string[] = [];
