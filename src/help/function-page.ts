@@ -3,6 +3,7 @@ import { sources } from "../core/reference/sources";
 import { namespace } from "../functions/catalogue";
 import type { NamedArgument, WorksheetFunction } from "../functions/define";
 import { isOptional, shownName } from "../functions/metadata";
+import { equationInWords } from "../workbook/explain/equation";
 import { list, page, table, text } from "./page";
 
 const bracketed = (argument: NamedArgument): string =>
@@ -11,14 +12,6 @@ const bracketed = (argument: NamedArgument): string =>
 /** TITRE.CORRECTED(titres, [blanks]) */
 export const signature = (entry: WorksheetFunction): string =>
   `${namespace}.${entry.id}(${entry.arguments.map(bracketed).join(", ")})`;
-
-/** The equation as a person writes it: names for braces, real signs for * and /. */
-export const equationInWords = (entry: WorksheetFunction): string =>
-  entry.equation
-    .replace(/\{(\w+)\}/g, "$1")
-    .replaceAll(" * ", " × ")
-    .replaceAll(" / ", " ÷ ")
-    .replaceAll(" - ", " − ");
 
 function shownAnswer(entry: WorksheetFunction): string {
   const { gives } = entry.example;

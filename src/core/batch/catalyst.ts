@@ -1,12 +1,10 @@
-import { exact, hundred } from "../exact/exact";
+import { hundred, ten } from "../exact/exact";
 import { atMost } from "../exact/compare";
 import { type AcidValue, as, type Gram, type Kilogram, type Percent } from "../quantity/quantity";
 import { isProblem, type Outcome, problem } from "../problem/problem";
 import type { Base } from "../reference/bases";
 import { acidPerKilogram } from "../titration/acid-value";
 import { ffaAsOleic } from "../titration/free-fatty-acid";
-
-const ten = exact(10);
 
 /** Pure base of a mass, as the lye is weighed. */
 const asWeighed = (pure: Gram, assay: Percent): Gram => as("g", pure.times(hundred).div(assay));

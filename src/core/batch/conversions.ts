@@ -1,4 +1,4 @@
-import { exact, hundred } from "../exact/exact";
+import { hundred, ten } from "../exact/exact";
 import {
   as,
   type Celsius,
@@ -11,8 +11,6 @@ import { methanol } from "../reference/compounds";
 import { methanolDensity } from "../reference/liquids";
 import type { Oil } from "../reference/oils";
 import { densityAt } from "./density";
-
-const ten = exact(10);
 
 /**
  * A base charge quoted in grams per litre of oil, as percent of the oil's mass of pure base.

@@ -37,6 +37,7 @@ export const computed = (value: number): Exact => new ExactDecimal(value);
 
 export const zero: Exact = exact(0);
 export const one: Exact = exact(1);
+export const ten: Exact = exact(10);
 export const hundred: Exact = exact(100);
 export const thousand: Exact = exact(1000);
 

@@ -9,7 +9,6 @@ export const sulfuricAcid = molarMass("H2SO4");
 export const potassiumHydrogenPhthalate = molarMass("C8H5KO4");
 export const oleicAcid = molarMass("C18H34O2");
 export const oleate = molarMass("C18H33O2");
-export const methylOleate = molarMass("C19H36O2");
 export const triolein = molarMass("C57H104O6");
 
 /**

@@ -1,4 +1,4 @@
-import { exact, hundred } from "../exact/exact";
+import { hundred, ten } from "../exact/exact";
 import { atMost } from "../exact/compare";
 import {
   type AcidValue,
@@ -12,8 +12,6 @@ import { type Outcome, problem } from "../problem/problem";
 import { acidValueDefinition } from "../reference/compounds";
 import { type FattyAcid, oleic } from "../reference/fatty-acids";
 import { plausibleAcidValue } from "./acid-value";
-
-const ten = exact(10);
 
 const plausiblePercent = (value: Percent): Outcome<Percent> =>
   atMost(value, hundred)

@@ -1,5 +1,4 @@
 import { type Batch, batch } from "../../core/batch/batch";
-import { cautions } from "../../core/batch/cautions";
 import { shown } from "../../core/exact/shown";
 import { isProblem } from "../../core/problem/problem";
 import type { AcidValue, Kilogram } from "../../core/quantity/quantity";
@@ -13,6 +12,7 @@ import {
 } from "../common";
 import { type ResultTable, worksheetFunction } from "../define";
 import { base, oil } from "../words";
+import { cautionRows } from "./caution-rows";
 
 const rows = (oilMass: Kilogram, value: AcidValue, made: Batch): ResultTable => {
   const oilAt = `at ${shown(made.oilVolumeAt)} C`;
@@ -36,7 +36,7 @@ const rows = (oilMass: Kilogram, value: AcidValue, made: Batch): ResultTable => 
     ["Biodiesel, at most", made.biodiesel, "kg"],
     ["Glycerol, at most", made.glycerol, "kg"],
     ["Route", made.route, ""],
-    ...cautions.map((caution) => ["Caution", caution, ""]),
+    ...cautionRows,
   ];
 };
 

@@ -1,4 +1,3 @@
-import { cautions } from "../../core/batch/cautions";
 import { afterPretreatment, pretreatment } from "../../core/batch/pretreatment";
 import { quantity } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
@@ -6,6 +5,7 @@ import { optionalNumber } from "../arguments";
 import { acidValue, assayPercent, oilMass } from "../common";
 import { worksheetFunction } from "../define";
 import { base } from "../words";
+import { cautionRows } from "./caution-rows";
 
 export const PRETREATMENT = worksheetFunction(
   "PRETREATMENT",
@@ -33,7 +33,7 @@ export const PRETREATMENT = worksheetFunction(
       ["Sulfuric acid, as weighed", step.sulfuricAcidVolume, "mL"],
       ["Base that would cancel all of that acid, as weighed, at most", step.baseToCancel, "g"],
       ["Then", afterPretreatment, ""],
-      ...cautions.map((caution) => ["Caution", caution, ""]),
+      ...cautionRows,
     ];
   },
   {

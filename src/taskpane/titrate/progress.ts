@@ -2,11 +2,11 @@
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import { daysBetween } from "./day";
-import type { StepId, StrengthWay } from "./draft";
+import type { StepId } from "./draft";
 import { numberFields, type NumberFieldId } from "./fields";
 import type { Seen } from "./nudges/nudge";
 import { hasOwnMasses, massByVolume } from "./sample";
-import { isTenthAsked, needsAssay, strengthOutOfRange } from "./strength";
+import { isTenthAsked, needsAssay, strengthFields, strengthOutOfRange } from "./strength";
 import { digits } from "./shown";
 
 export interface Want {
@@ -15,16 +15,6 @@ export interface Want {
   /** Without it there is no result; no ±; no row. */
   readonly for: "result" | "doubt" | "record";
 }
-
-const strengthFields: Record<StrengthWay, readonly NumberFieldId[]> = {
-  molarity: ["molarity"],
-  normality: ["normality"],
-  gramsPerLitre: ["gramsPerLitre"],
-  percent: ["percent"],
-  weighed: ["lyeMass", "lyeVolume"],
-  phthalate: ["phthalateMass", "phthalateTitre", "phthalatePurity"],
-  certified: ["certified"],
-};
 
 /** A field that is empty though it may not be, or wrong. */
 function wants(seen: Seen, step: StepId, field: NumberFieldId, what: Want["for"]): Want[] {

@@ -1,5 +1,5 @@
 /** The strength of the titrant, from whatever is known of it. */
-import { exact, hundred } from "../../core/exact/exact";
+import { exact, hundred, ten } from "../../core/exact/exact";
 import { type Exact } from "../../core/exact/exact";
 import {
   as,
@@ -12,6 +12,7 @@ import { type Base, bases } from "../../core/reference/bases";
 import { limits, misses } from "../../core/reference/limits";
 import { molarityByWeighing, molarityFromPhthalate } from "../../core/titration/titrant";
 import type { Draft, StrengthWay } from "./draft";
+import type { NumberFieldId } from "./fields";
 import { asInCell, type Figures } from "./figures";
 
 export interface Strength {
@@ -25,7 +26,17 @@ export interface Strength {
   readonly percent: Percent | undefined;
 }
 
-const ten = exact(10);
+/** What is asked for, by the way the strength is known. */
+export const strengthFields: Record<StrengthWay, readonly NumberFieldId[]> = {
+  molarity: ["molarity"],
+  normality: ["normality"],
+  gramsPerLitre: ["gramsPerLitre"],
+  percent: ["percent"],
+  weighed: ["lyeMass", "lyeVolume"],
+  phthalate: ["phthalateMass", "phthalateTitre", "phthalatePurity"],
+  certified: ["certified"],
+};
+
 const oneLitre = quantity("L", 1);
 const pure = quantity("%", 100);
 

@@ -1,11 +1,6 @@
 /** Cells as a person writes them: Titrations!K12, 'Lab log'!A3:AF3. */
 import type { Block } from "../../host/port";
-
-/** A for the first column, AA for the twenty-seventh. */
-export function columnLetters(column: number): string {
-  const rest = Math.floor(column / 26);
-  return (rest > 0 ? columnLetters(rest - 1) : "") + String.fromCharCode(65 + (column % 26));
-}
+import { columnLetters } from "../column-letters";
 
 /** The block of one cell. */
 export const cellAt = (sheet: string, row: number, column: number): Block => ({

@@ -1,18 +1,10 @@
 /** Addresses as files write them (B2, $A$1:C3) to rows and columns from 0, and back. */
+import { columnLetters } from "../column-letters";
 import { limits } from "./limits";
 import type { Area } from "./model";
 
-/** Column letters from 0: A, Z, AA, XFD. */
-export function columnName(column: number): string {
-  let name = "";
-  for (let rest = column; rest >= 0; rest = Math.floor(rest / 26) - 1) {
-    name = String.fromCharCode(65 + (rest % 26)) + name;
-  }
-  return name;
-}
-
 export const cellName = (row: number, column: number): string =>
-  columnName(column) + String(row + 1);
+  columnLetters(column) + String(row + 1);
 
 export const isOnSheet = (row: number, column: number): boolean =>
   row >= 0 && row < limits.rows && column >= 0 && column < limits.columns;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { address, columnLetters, localAddress } from "../../../src/workbook/planning/address";
+import { columnLetters } from "../../../src/workbook/column-letters";
+import { address, localAddress } from "../../../src/workbook/planning/address";
 import { movedDown } from "../../../src/workbook/planning/moved-formula";
 import { isSameFormula } from "../../../src/workbook/planning/same-formula";
 import { valueText } from "../../../src/workbook/planning/shown";

@@ -4,23 +4,11 @@ import { useRef } from "react";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { WordField } from "../../widgets/word-field";
-import type { StrengthWay } from "../draft";
-import type { NumberFieldId } from "../fields";
 import { bases, ways } from "../names";
 import { aboutTitrant, tenthMeans } from "../nudges/titrant";
-import { baseOf, isTenthAsked, needsAssay } from "../strength";
+import { baseOf, isTenthAsked, needsAssay, strengthFields } from "../strength";
 import { Figure, useDesk, useMark } from "./desk";
 import { Nudges } from "./nudges";
-
-const fieldsOf: Record<StrengthWay, readonly NumberFieldId[]> = {
-  molarity: ["molarity"],
-  normality: ["normality"],
-  gramsPerLitre: ["gramsPerLitre"],
-  percent: ["percent"],
-  weighed: ["lyeMass", "lyeVolume"],
-  phthalate: ["phthalateMass", "phthalateTitre", "phthalatePurity"],
-  certified: ["certified"],
-};
 
 /** A bare 0.1 is asked about, with what each answer holds. */
 function WhichTenth({ onAnswered }: { onAnswered: () => void }) {
@@ -96,7 +84,7 @@ export function TitrantStep() {
         }}
       />
       <div ref={strength} className="side-by-side">
-        {fieldsOf[picked.way].map((field) => (
+        {strengthFields[picked.way].map((field) => (
           <Figure key={field} field={field} />
         ))}
         <Figure field="strengthPercent" />

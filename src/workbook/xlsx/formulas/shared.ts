@@ -4,7 +4,7 @@
  * again at the other, as the format has it.
  */
 import { type Token, tokensOf } from "../../formula/token";
-import { columnName } from "../cell-address";
+import { columnLetters } from "../../column-letters";
 import { limits } from "../limits";
 import { isReadable } from "./readable";
 
@@ -17,7 +17,7 @@ const columnNumber = (letters: string): number =>
 const turned = (value: number, all: number): number => ((value % all) + all) % all;
 
 const movedColumn = (dollar: string, letters: string, by: number): string =>
-  dollar + (dollar ? letters : columnName(turned(columnNumber(letters) + by, limits.columns)));
+  dollar + (dollar ? letters : columnLetters(turned(columnNumber(letters) + by, limits.columns)));
 
 const movedRow = (dollar: string, digits: string, by: number): string =>
   dollar + (dollar ? digits : String(turned(Number(digits) - 1 + by, limits.rows) + 1));
