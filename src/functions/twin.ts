@@ -1,0 +1,41 @@
+/**
+ * The plain-formula twin of a worksheet function: the same arithmetic in functions that every
+ * spreadsheet program has, for a partner without the add-in. A twin is written once, in the catalogue
+ * entry; the partner copy, `npm run try` and the help pages write it out for the call in hand.
+ *
+ * A twin treats cells not filled in as the function does, and is an error where the function is an
+ * error; which error may differ.
+ */
+
+/** One argument of the call, as formula text that can stand anywhere inside a larger formula. */
+export interface TwinArgument {
+  /** A reference, a constant, an array constant, or a helper cell that holds the expression. */
+  readonly text: string;
+  readonly rows: number;
+  readonly columns: number;
+  /** The text of one cell of it, counted from 0. */
+  cell(row: number, column: number): string;
+}
+
+/** The call that is written out. */
+export interface TwinCall {
+  /** Undefined when the argument was left out. */
+  argument(name: string): TwinArgument | undefined;
+  /**
+   * Puts a formula (without its equals sign) into a helper cell that a partner can read, and gives
+   * the reference to it. The label says what the figure is, with its unit.
+   */
+  helper(label: string, formula: string): string;
+}
+
+export type TwinAnswer =
+  /** One cell; without the equals sign. */
+  | { readonly kind: "formula"; readonly formula: string }
+  /** A spilled table: one formula for each cell, rows outside. */
+  | { readonly kind: "table"; readonly formulas: readonly (readonly string[])[] }
+  /** A sentence that has no plain formula: the copy keeps its value. */
+  | { readonly kind: "value" }
+  /** This call has no twin; the reason completes "Left as it is: ...". */
+  | { readonly kind: "none"; readonly reason: string };
+
+export type Twin = (call: TwinCall) => TwinAnswer;
