@@ -27,6 +27,26 @@ export interface BookTable {
   readonly columns: number;
 }
 
+/** Counted from 0. */
+export interface BookArea {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** How a sheet is printed. */
+export interface BookPrint {
+  /** What is printed; the whole sheet, when not given. */
+  readonly area?: BookArea;
+  /** The paper lies on its long side. */
+  readonly landscape?: boolean;
+  /** All columns on one page's width; as many pages down as it takes. */
+  readonly fitToWidth?: boolean;
+  /** Rows that stand again at the top of each page. */
+  readonly repeatRows?: { readonly row: number; readonly rows: number };
+}
+
 export interface BookSheet {
   readonly name: string;
   readonly rows: readonly (readonly (BookCell | null)[])[];
@@ -35,6 +55,7 @@ export interface BookSheet {
   readonly tables: readonly BookTable[];
   readonly frozenRows: number;
   readonly frozenColumns?: number;
+  readonly print?: BookPrint;
 }
 
 export interface Book {

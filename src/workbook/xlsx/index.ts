@@ -6,7 +6,15 @@ export { isFileProblem, type FileProblem } from "./problem";
 export { sayFile } from "./wording";
 export { keptWords } from "./kept-words";
 export { isoToSerial, serialToIso } from "./dates";
-export type { Content, Dress, Edit, LookChange, NewValue, SetCell } from "./patch/edits";
+export type {
+  Content,
+  Dress,
+  Edit,
+  LookChange,
+  NewValue,
+  PrintSetup,
+  SetCell,
+} from "./patch/edits";
 export type {
   Area,
   Cell,

@@ -55,6 +55,7 @@ function sheetEdits(sheet: BookSheet, index: number): Edit[] {
       column,
       characters,
     })),
+    ...(sheet.print ? [{ do: "print-setup", sheet: name, ...sheet.print } as const] : []),
     { do: "freeze", sheet: name, rows: sheet.frozenRows, columns: sheet.frozenColumns ?? 0 },
   ];
 }

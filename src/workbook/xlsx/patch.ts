@@ -10,6 +10,7 @@ import { addNames } from "./patch/defined-names";
 import { Draft } from "./patch/draft";
 import type { Edit } from "./patch/edits";
 import { Gatherer } from "./patch/gather";
+import { addPrintNames } from "./patch/print-setup";
 import { growTablePart } from "./patch/table-part";
 import { answer, type FileProblem } from "./problem";
 import { dynamicMarks } from "./read/dynamic-arrays";
@@ -28,6 +29,7 @@ function apply(draft: Draft): Uint8Array {
   }
   styles.save();
   addNames(file, workbookPart, draft.names);
+  addPrintNames(file, draft.all());
   forgetFormulas(file, workbookPart, dropped);
   return file.toBytes();
 }

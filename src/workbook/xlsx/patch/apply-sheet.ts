@@ -14,6 +14,7 @@ import type { Dress } from "./edits";
 import { inOrder } from "./frame";
 import { frozen } from "./freeze";
 import { addNotes } from "./notes";
+import { printed } from "./print-setup";
 import { SheetCells } from "./sheet-cells";
 import type { SheetDraft } from "./sheet-draft";
 import { makeTablePart } from "./table-part";
@@ -47,6 +48,7 @@ const needsNothing = (sheet: SheetDraft): boolean =>
   sheet.choices.length === 0 &&
   sheet.notes.length === 0 &&
   sheet.freeze === undefined &&
+  sheet.print === undefined &&
   sheet.tables.every(({ before }) => before !== undefined);
 
 /** Returns the cells whose formulas the order of calculation must forget. */
@@ -85,6 +87,7 @@ function aroundCells(file: Package, sheet: SheetDraft, text: string, frame: Node
   return [
     ...grownDimension(text, frame, sheet.wanted),
     ...frozen(sheet.name, text, frame, sheet.freeze),
+    ...printed(text, frame, sheet.print),
     ...changedWidths(text, frame, sheet.widths),
     ...offered(sheet.name, text, frame, sheet.choices),
     ...addNotes(file, sheet, frame),

@@ -65,6 +65,18 @@ export interface AddColumn extends Dress {
   readonly cells: readonly NewValue[];
 }
 
+/** How a sheet is printed; what is not given stays as it is. */
+export interface PrintSetup {
+  /** What is printed: all that is filled in, where it was never said. */
+  readonly area?: Area;
+  /** The paper lies on its long side. */
+  readonly landscape?: boolean;
+  /** All columns on one page's width; as many pages down as it takes. */
+  readonly fitToWidth?: boolean;
+  /** Rows that stand again at the top of each page. */
+  readonly repeatRows?: { readonly row: number; readonly rows: number };
+}
+
 /** Below the last row of a table. */
 export interface AddRows {
   readonly do: "add-rows";
@@ -111,6 +123,7 @@ export type Edit =
       readonly rows: number;
       readonly columns: number;
     }
+  | ({ readonly do: "print-setup"; readonly sheet: string } & PrintSetup)
   | {
       readonly do: "add-note";
       readonly sheet: string;

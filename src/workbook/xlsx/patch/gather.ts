@@ -45,6 +45,20 @@ function addNote(sheet: SheetDraft, { row, column, text }: EditOf<"add-note">): 
   sheet.notes.push({ row, column, text });
 }
 
+function printSetup(draft: Draft, edit: EditOf<"print-setup">): void {
+  const sheet = draft.sheet(edit.sheet);
+  const { area, repeatRows, landscape, fitToWidth } = edit;
+  if (area) refuseOutside(sheet.name, area);
+  if (repeatRows) refuseOutside(sheet.name, { ...repeatRows, column: 0, columns: 1 });
+  sheet.print = {
+    ...sheet.print,
+    ...(area ? { area } : {}),
+    ...(repeatRows ? { repeatRows } : {}),
+    ...(landscape === undefined ? {} : { landscape }),
+    ...(fitToWidth === undefined ? {} : { fitToWidth }),
+  };
+}
+
 function setWidth(sheet: SheetDraft, { column, characters }: EditOf<"set-width">): void {
   refuseOutside(sheet.name, { row: 0, column, rows: 1, columns: 1 });
   refuseWidth(characters);
@@ -95,6 +109,8 @@ export class Gatherer {
         draft.sheet(edit.sheet).freeze = { rows, columns };
         return;
       }
+      case "print-setup":
+        return printSetup(draft, edit);
       case "add-note":
         return addNote(draft.sheet(edit.sheet), edit);
       case "offer-words":

@@ -4,6 +4,7 @@ import type { Area, Cell, Note, Sheet, Table } from "../model";
 import type { StoredFormula } from "../formulas/to-file";
 import type { ListedSheet } from "../read/workbook-part";
 import type { Choice } from "./choices";
+import type { PrintSetup } from "./edits";
 import type { Freeze } from "./freeze";
 import { WantedCells } from "./wanted";
 
@@ -32,6 +33,7 @@ export class SheetDraft {
   readonly notes: Note[] = [];
   readonly tables: TableDraft[] = [];
   freeze: Freeze | undefined;
+  print: PrintSetup | undefined;
 
   /** `now` is the sheet as it was opened; undefined for one that is added. */
   constructor(
