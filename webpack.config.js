@@ -108,7 +108,7 @@ export default (env = {}, { mode = "production" } = {}) => {
         functions: "./src/functions/register.ts",
         taskpane: "./src/taskpane/start.tsx",
       },
-      output: { path: here("dist"), filename: "[name].js" },
+      output: { path: here("dist"), filename: "[name].js", chunkFilename: "taskpane.[name].js" },
       plugins: [
         new ExtraFiles(() => addInFiles(base)),
         new HtmlWebpackPlugin({

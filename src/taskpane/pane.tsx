@@ -1,51 +1,55 @@
 /** The pane, the same in the spreadsheet program and in the workbench: one task at a time. */
 import "./explain/explain.css";
 import "./tasks.css";
-import { useState } from "react";
+import { Suspense, useState } from "react";
 import { CellExplanation } from "./explain/cell-explanation";
 import type { ShownCell } from "./explain/shown-cell";
+import { type TaskProps, tasks } from "./tasks";
 import { PaneTheme } from "./theme";
-import { TitrateTask, type TitrateTaskProps } from "./titrate/titrate-task";
 
-type Task = "cell" | "titrate";
-
-const tasks: readonly { readonly task: Task; readonly name: string }[] = [
-  { task: "cell", name: "This cell" },
-  { task: "titrate", name: "Titrate" },
-];
+const cellTask = "cell";
+const buttons = [{ id: cellTask, name: "This cell" }, ...tasks];
 
 export interface PaneProps {
   readonly cell: ShownCell | undefined;
   /** Undefined until a workbook can be reached: then the pane only explains. */
-  readonly bench: TitrateTaskProps | undefined;
+  readonly bench: TaskProps | undefined;
 }
 
 export function Pane({ cell, bench }: PaneProps) {
-  const [open, setOpen] = useState<Task>("cell");
+  const [open, setOpen] = useState(cellTask);
+  /** Kept once opened, though hidden: nothing typed is lost. */
+  const [opened, setOpened] = useState<readonly string[]>([]);
   if (!bench) return <CellExplanation cell={cell} />;
   return (
     <PaneTheme>
       <nav className="tasks" aria-label="Tasks">
-        {tasks.map(({ task, name }) => (
+        {buttons.map(({ id, name }) => (
           <button
-            key={task}
+            key={id}
             type="button"
-            aria-current={task === open ? "page" : undefined}
+            aria-current={id === open ? "page" : undefined}
             onClick={() => {
-              setOpen(task);
+              setOpen(id);
+              setOpened((was) => (was.includes(id) ? was : [...was, id]));
             }}
           >
             {name}
           </button>
         ))}
       </nav>
-      <div hidden={open !== "cell"}>
+      <div hidden={open !== cellTask}>
         <CellExplanation cell={cell} />
       </div>
-      {/* kept while hidden: nothing typed is lost */}
-      <div hidden={open !== "titrate"}>
-        <TitrateTask {...bench} />
-      </div>
+      {tasks
+        .filter(({ id }) => opened.includes(id))
+        .map(({ id, Component }) => (
+          <div key={id} hidden={open !== id}>
+            <Suspense fallback={<p role="status">One moment.</p>}>
+              <Component {...bench} />
+            </Suspense>
+          </div>
+        ))}
     </PaneTheme>
   );
 }

@@ -6,6 +6,7 @@ import { excelHost } from "../host/excel";
 import { surroundings } from "../host/excel/surroundings";
 import type { Host } from "../host/port";
 import { browserDrafts } from "./drafts/browser";
+import { browserMemory } from "./drafts/task-memory";
 import { readSelection } from "./explain/read-selection";
 import type { ShownCell } from "./explain/shown-cell";
 import { Pane } from "./pane";
@@ -28,7 +29,8 @@ function Live({ host }: { host: Host }) {
   }, [host]);
   const bench = useMemo(() => {
     const { partition, locale } = surroundings();
-    return { host, drafts: browserDrafts(partition, Date.now), locale };
+    const drafts = browserDrafts(partition, Date.now);
+    return { host, drafts, memory: browserMemory(partition), locale };
   }, [host]);
   return <Pane cell={cell} bench={bench} />;
 }

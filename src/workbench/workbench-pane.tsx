@@ -2,6 +2,7 @@
 import { useMemo, useSyncExternalStore } from "react";
 import type { Host } from "../host/port";
 import { browserDrafts } from "../taskpane/drafts/browser";
+import { browserMemory } from "../taskpane/drafts/task-memory";
 import { Pane } from "../taskpane/pane";
 import type { Selection } from "./selection";
 
@@ -17,7 +18,13 @@ export function WorkbenchPane({
 }) {
   const cell = useSyncExternalStore(selection.subscribe, selection.current);
   const bench = useMemo(
-    () => host && { host, drafts: browserDrafts(partition, Date.now), locale: navigator.language },
+    () =>
+      host && {
+        host,
+        drafts: browserDrafts(partition, Date.now),
+        memory: browserMemory(partition),
+        locale: navigator.language,
+      },
     [host],
   );
   return <Pane cell={cell} bench={bench} />;

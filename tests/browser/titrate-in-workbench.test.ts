@@ -29,7 +29,7 @@ describe.runIf(hasBrowser)("the titration task beside the grid", () => {
     await hand.next("Record");
     await page.getByRole("button", { name: "Record this row" }).waitFor();
     await hand.press("Record this row");
-    await page.getByText(/Recorded in row/).waitFor();
+    await page.getByText(/Written in row/).waitFor();
 
     await page.click("#plain-toggle");
     const row = page.locator("#plain tr", { hasText: "NQ-44" });

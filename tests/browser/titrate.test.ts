@@ -83,7 +83,7 @@ async function toRecorded(hand: BenchHand): Promise<void> {
   await hand.next("Record");
   await hand.page.getByRole("button", { name: "Record this row" }).waitFor();
   await hand.press("Record this row");
-  await hand.page.getByText(/Recorded in row/).waitFor();
+  await hand.page.getByText(/Written in row/).waitFor();
 }
 
 const three: Slip = { lot: "NQ-44", titres: ["2.40", "2.50", "2.45"], blanks: ["0.15"] };
@@ -382,7 +382,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     await hand.press("Look again");
     await page.getByRole("button", { name: "Record this row" }).waitFor();
     await hand.press("Record this row");
-    await page.getByText(/Recorded in row/).waitFor();
+    await page.getByText(/Written in row/).waitFor();
     expect((await row(page)).Lot).toBe("NQ-44");
     await page.context().close();
   });

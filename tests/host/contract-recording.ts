@@ -89,8 +89,8 @@ export function recordingContract(opening: Opening): void {
     }
     const plan = await planned(host, fryerLot);
     const cells = await cellsOf(host, {
-      ...plan.row,
-      row: plan.row.row - 3,
+      ...plan.block,
+      row: plan.block.row - 3,
       rows: 3,
       column: 1,
       columns: 1,
@@ -104,7 +104,7 @@ export function recordingContract(opening: Opening): void {
       const outcome = await recorded(host, { ...fryerLot, lot, note: lot });
       expect(outcome).toMatchObject({ kind: "recorded", differences: [] });
       if (outcome.kind !== "recorded") continue;
-      const cells = await cellsOf(host, outcome.plan.row);
+      const cells = await cellsOf(host, outcome.plan.block);
       expect([cells.values[0]?.[1], cells.formulas[0]?.[1]]).toEqual([lot, ""]);
     }
   });

@@ -3,11 +3,12 @@
  * the workbook is written by Record alone.
  */
 import "../widgets/widgets.css";
+import "../task.css";
 import "./titrate.css";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import type { Host } from "../../host/port";
 import { keeper } from "../drafts/keeper";
-import type { DraftStore, Kept } from "../drafts/store";
+import type { Kept } from "../drafts/store";
+import type { TaskProps } from "../tasks";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { localDay } from "./day";
@@ -19,14 +20,7 @@ import { Lots } from "./view/lots";
 import { Steps } from "./view/steps";
 import { viewOf } from "./view-of";
 
-export interface TitrateTaskProps {
-  readonly host: Host;
-  readonly drafts: DraftStore;
-  /** As the browser or the spreadsheet program says it: "en-GB", "de-DE". */
-  readonly locale: string;
-  /** The time now; the machine's own where it is left out. */
-  readonly clock?: () => Date;
-}
+export type TitrateTaskProps = Pick<TaskProps, "host" | "drafts" | "locale" | "clock">;
 
 const later = {
   after(milliseconds: number, run: () => void) {
@@ -129,7 +123,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
     [act, keeping],
   );
 
-  if (kept === undefined) return <p className="titrate">Looking for lots under way.</p>;
+  if (kept === undefined) return <p className="task">Looking for lots under way.</p>;
   const unkept = isUnkept ? (
     <Say tone="mind">
       This browser keeps nothing: record before you close the pane, or the readings are lost.

@@ -1,13 +1,13 @@
-/** The plan of a first record: a sheet of its own, with the table Titrations and the record in it. */
+/** The plan of a first record: a sheet of its own, with the table and the record in it. */
 import { type Block, fault, type Step } from "../../host/port";
 import type { BookCell, BookSheet, BookTable } from "../book";
 import type { RowValue } from "../record/row-values";
-import type { Column } from "../tables/column";
+import type { Column, TableShape } from "../tables/column";
 import { tableSheet } from "../tables/sheet";
-import { titrations } from "../tables/titrations";
 import { address, cellAt, localAddress } from "./address";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
+import { rowWords, type RecordTarget } from "./record-target";
 import { refusal } from "./refusal";
 import { remarkWords } from "./remark-wording";
 import { sheetSteps, tableBlock } from "./sheet-steps";
@@ -16,9 +16,8 @@ import type { Snapshot } from "./snapshot";
 
 const isSame = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
-/** The table's name, or the first of "Titrations 2", "Titrations 3" that no sheet has. */
-function freeSheetName({ sheets }: Snapshot): string {
-  const { name } = titrations;
+/** The name, or the first of "Titrations 2", "Titrations 3" that no sheet has. */
+export function freeSheetName({ sheets }: Snapshot, name: string): string {
   const isTaken = (wanted: string): boolean => sheets.sheets.some((s) => isSame(s.name, wanted));
   if (!isTaken(name)) return name;
   let number = 2;
@@ -26,15 +25,14 @@ function freeSheetName({ sheets }: Snapshot): string {
   return `${name} ${String(number)}`;
 }
 
-function hindrance({ sheets, names }: Snapshot): Refusal | undefined {
-  const { name } = titrations;
+function hindrance({ sheets, names }: Snapshot, { name }: TableShape): Refusal | undefined {
   const isTaken = [...names.tables, ...names.defined].some((each) => isSame(each, name));
   if (isTaken) return refusal(fault("name-taken", name));
   return sheets.isProtected ? refusal(fault("workbook-protected")) : undefined;
 }
 
-const offers = (row: Block): Step[] =>
-  titrations.columns.flatMap(({ choices }, column) =>
+const offers = (shape: TableShape, row: Block): Step[] =>
+  shape.columns.flatMap(({ choices }, column) =>
     choices === undefined
       ? []
       : [{ do: "offer-words", block: cellAt(row.sheet, row.row, column), words: choices } as const],
@@ -58,49 +56,56 @@ function plannedCell(row: Block, cell: BookCell, column: Column, place: number):
 }
 
 /** Only the cells that get something: an empty one of a new sheet stays as it is. */
-function plannedCells(sheet: BookSheet, row: Block): PlannedCell[] {
+function plannedCells(sheet: BookSheet, shape: TableShape, row: Block): PlannedCell[] {
   return (sheet.rows[row.row] ?? []).flatMap((cell, place) => {
-    const column = titrations.columns[place];
+    const column = shape.columns[place];
     const isFilled = cell !== null && (cell.value !== undefined || cell.formula !== undefined);
     return column && isFilled ? [plannedCell(row, cell, column, place)] : [];
   });
 }
 
-function makes(sheet: BookSheet, headings: Block): string[] {
-  const offered = titrations.columns.filter(({ choices }) => choices).map((c) => c.heading);
+function makes(sheet: BookSheet, shape: TableShape, headings: Block): string[] {
+  const offered = shape.columns.filter(({ choices }) => choices).map((c) => c.heading);
   return [
     `A new sheet ${sheet.name}, with a title and a line of guidance in A1 and A2.`,
-    `The table ${titrations.name}: ${String(headings.columns)} headings in ${localAddress({ ...headings, rows: 1 })}, each with a note.`,
+    `The table ${shape.name}: ${String(headings.columns)} headings in ${localAddress({ ...headings, rows: 1 })}, each with a note.`,
     `Words to choose from under ${offered.join(", ")}; others may be typed as well.`,
     "Column widths and number formats; the rows down to the headings stay in view.",
   ];
 }
 
-const aboutName = (used: string): Remark[] =>
-  used === titrations.name
+const aboutName = (wanted: string, used: string): Remark[] =>
+  used === wanted
     ? []
     : [
         {
           code: "other-sheet-name",
-          sentence: remarkWords.otherSheetName(titrations.name, used),
+          sentence: remarkWords.otherSheetName(wanted, used),
         },
       ];
 
-export function planTable(snapshot: Snapshot, values: readonly RowValue[]): Plan | Refusal {
-  const stopped = hindrance(snapshot);
+export function planTable(
+  snapshot: Snapshot,
+  into: RecordTarget,
+  values: readonly RowValue[],
+): Plan | Refusal {
+  const { shape } = into;
+  const stopped = hindrance(snapshot, shape);
   if (stopped) return stopped;
-  const name = freeSheetName(snapshot);
+  const name = freeSheetName(snapshot, shape.name);
   const entry = Object.fromEntries(values.map(({ heading, value }) => [heading, value]));
-  const sheet = { ...tableSheet(titrations, [entry]), name };
+  const sheet = { ...tableSheet(shape, [entry]), name };
   const [table] = sheet.tables as [BookTable];
   const block = tableBlock(sheet, table);
   const row: Block = { ...block, row: block.row + 1, rows: 1 };
   return finished({
-    summary: `A new sheet ${name} with the table ${titrations.name}; the titration is its first row, row ${String(row.row + 1)}.`,
-    cells: plannedCells(sheet, row),
-    makes: makes(sheet, block),
-    remarks: aboutName(name),
-    row,
-    steps: [...sheetSteps(sheet, table), ...offers(row), { do: "select", block: row }],
+    ...rowWords(into, row),
+    summary: `A new sheet ${name} with the table ${shape.name}; the ${into.what} is its first row, row ${String(row.row + 1)}.`,
+    cells: plannedCells(sheet, shape, row),
+    makes: makes(sheet, shape, block),
+    remarks: aboutName(shape.name, name),
+    block: row,
+    table: shape.name,
+    steps: [...sheetSteps(sheet, table), ...offers(shape, row), { do: "select", block: row }],
   });
 }

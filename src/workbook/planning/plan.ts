@@ -1,15 +1,15 @@
 /**
- * What recording would do to the workbook, as values a person can read before it is done: which cells,
+ * What a change would do to the workbook, as values a person can read before it is done: which cells,
  * what is there now, what would be written. Nothing is written that is not in a plan.
  */
 import type { Block, CellContent, Content, FaultCode, Step } from "../../host/port";
 
-/** One cell of the row that would be recorded. */
+/** One cell that would be written, or that holds something and stays. */
 export interface PlannedCell {
   readonly block: Block;
   /** As a person writes it: Titrations!K12. */
   readonly address: string;
-  /** The heading of its column. */
+  /** The heading of its column, or what the cell is. */
   readonly heading: string;
   /** What is there now, as text; "" when the cell is empty. */
   readonly now: string;
@@ -36,27 +36,33 @@ export type RemarkCode =
   /** The sheet's name was taken: another is used. */
   | "other-sheet-name";
 
-/** Something to know before recording. */
+/** Something to know before it is written. */
 export interface Remark {
   readonly code: RemarkCode;
   readonly sentence: string;
-  /** Recording waits until this is confirmed: an address, or "recorded-before". */
+  /** Writing waits until this is confirmed: an address, or "recorded-before". */
   readonly confirm?: string;
 }
 
 export interface Plan {
   readonly kind: "plan";
-  /** In one sentence: where the row goes, and what is made for it. */
+  /** What it writes, as in "record the titration again". */
+  readonly what: string;
+  /** Where, as in "row 12 of the sheet Titrations". */
+  readonly where: string;
+  /** In one sentence: where it goes, and what is made for it. */
   readonly summary: string;
-  /** The row of the record: the cells that get something, and those that hold something. */
+  /** The cells that get something, and those that hold something. */
   readonly cells: readonly PlannedCell[];
   /** What else is made, in words, when there is no table yet. Empty otherwise. */
   readonly makes: readonly string[];
   readonly remarks: readonly Remark[];
   /** What must be confirmed before it is written; empty when nothing stands in the way. */
   readonly mustConfirm: readonly string[];
-  /** The record's row, all columns of the table. */
-  readonly row: Block;
+  /** The block that is read back: a record's row, all columns of the table. */
+  readonly block: Block;
+  /** The table the cells belong to, since a formula there may be spelled two ways; "" for none. */
+  readonly table: string;
   /** For the host: one undo step. */
   readonly steps: readonly Step[];
   /** Two plans with the same one would do the same to the same workbook. */

@@ -7,18 +7,15 @@ import { answerOf } from "./read-logbook";
 import { type Pause, settled } from "./settle";
 import { resultsIn, verifyRecord } from "./verify-record";
 
-async function rowOf(host: Host, plan: Plan): Promise<Cells | Fault> {
-  const found = await asked(() => host.read([{ ask: "cells", block: plan.row }]));
+async function blockOf(host: Host, plan: Plan): Promise<Cells | Fault> {
+  const found = await asked(() => host.read([{ ask: "cells", block: plan.block }]));
   return isFault(found) ? found : answerOf("cells", found[0]);
 }
-
-const place = (plan: Plan): string =>
-  `row ${String(plan.row.row + 1)} of the sheet ${plan.row.sheet}`;
 
 const notKnown = (plan: Plan): RecordOutcome => ({
   kind: "not-known",
   plan,
-  sentence: `The spreadsheet did not answer in time. Look at ${place(plan)}: if the titration is not there in a minute, record it again.`,
+  sentence: `The spreadsheet did not answer in time. Look at ${plan.where}: if it is not there in a minute, ${plan.what} again.`,
 });
 
 /** `unanswered` is the fault of a write that was not answered in time. */
@@ -28,10 +25,10 @@ export async function readBack(
   unanswered: Fault | undefined,
   pause?: Pause,
 ): Promise<RecordOutcome> {
-  const cells = await settled(host, plan, () => rowOf(host, plan), pause);
+  const cells = await settled(host, plan, () => blockOf(host, plan), pause);
   if (isFault(cells)) {
     if (unanswered) return notKnown(plan);
-    const sentence = `Recorded in ${address(plan.row)}, but it could not be read back: look at it there.`;
+    const sentence = `Written in ${address(plan.block)}, but it could not be read back: look at it there.`;
     return { kind: "recorded", plan, isReadBack: false, differences: [], results: {}, sentence };
   }
   const differences = verifyRecord(plan, cells);
@@ -39,8 +36,8 @@ export async function readBack(
   const count = differences.length;
   const sentence =
     count === 0
-      ? `Recorded in ${place(plan)}.`
-      : `Recorded in ${place(plan)}, but ${count === 1 ? "one cell is" : `${String(count)} cells are`} not as written: ${differences[0]?.sentence ?? ""}`;
+      ? `Written in ${plan.where}.`
+      : `Written in ${plan.where}, but ${count === 1 ? "one cell is" : `${String(count)} cells are`} not as written: ${differences[0]?.sentence ?? ""}`;
   const results = resultsIn(plan, cells);
   return { kind: "recorded", plan, isReadBack: true, differences, results, sentence };
 }

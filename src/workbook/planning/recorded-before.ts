@@ -1,17 +1,15 @@
-/** Is this titration in the logbook already? Same date, same lot, same readings. */
+/** Is this record in the logbook already? The columns that tell it apart hold the same. */
 import type { RowValue } from "../record/row-values";
 import { placeOf } from "./headings";
+import type { RecordTarget } from "./record-target";
 import { type Logbook, readCell } from "./snapshot";
 
-const telling = [
-  "Date",
-  "Lot",
-  ...[1, 2, 3, 4, 5, 6].map((place) => `Titre ${String(place)} mL`),
-  ...[1, 2, 3].map((place) => `Blank ${String(place)} mL`),
-];
-
 /** The sheet's row that holds it, counted from 1 as a person does; undefined when none does. */
-export function recordedBefore(logbook: Logbook, values: readonly RowValue[]): number | undefined {
+export function recordedBefore(
+  logbook: Logbook,
+  { telling }: RecordTarget,
+  values: readonly RowValue[],
+): number | undefined {
   const { headings, block } = logbook.table;
   const compared = telling.flatMap((heading) => {
     const column = placeOf(heading, headings);

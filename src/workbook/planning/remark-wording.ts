@@ -1,5 +1,7 @@
 /** The sentences of a plan's remarks and refusals. */
+import type { TableShape } from "../tables/column";
 import { named } from "./fault-wording";
+import type { RecordTarget } from "./record-target";
 
 const list = (names: readonly string[]): string => {
   const first = names.slice(0, 4).map(named);
@@ -24,12 +26,17 @@ export const remarkWords = {
     `${heading} holds no formula in the rows above: none is written, and the cell stays empty.`,
   otherOrder: (heading: string): string =>
     `${heading} stays empty: the columns its formula needs are missing or stand in another order.`,
-  recordedBefore: (row: number): string =>
-    `Row ${String(row)} already holds this titration: same date, same lot, same readings.`,
+  recordedBefore: (row: number, { what, tellingWords }: RecordTarget): string =>
+    `Row ${String(row)} already holds this ${what}: ${tellingWords}.`,
   otherSheetName: (taken: string, used: string): string =>
     `A sheet called ${named(taken)} is there already: the new one is called ${named(used)}.`,
   totals: (table: string): string =>
     `A row of totals stands right below the table ${named(table)}: switch it off, or add an empty row above it, then record again.`,
-  notOurTable: (table: string, sheet: string, missing: readonly string[]): string =>
-    `The table ${named(table)} on the sheet ${named(sheet)} lacks the headings ${list(missing)}, so it is not a logbook of titrations: rename it, then record again.`,
+  notOurTable: (
+    table: string,
+    sheet: string,
+    { name }: TableShape,
+    missing: readonly string[],
+  ): string =>
+    `The table ${named(table)} on the sheet ${named(sheet)} lacks the headings ${list(missing)}, so it is not a logbook of ${name.toLowerCase()}: rename it, then record again.`,
 };

@@ -1,7 +1,7 @@
 /** The cells of the record's row in a table that is there, with what must be known or confirmed. */
 import type { Content } from "../../host/port";
 import type { RowValue } from "../record/row-values";
-import { titrations } from "../tables/titrations";
+import type { TableShape } from "../tables/column";
 import { address, cellAt } from "./address";
 import { decided, type RowCell } from "./cell-content";
 import { isHeading } from "./headings";
@@ -51,6 +51,7 @@ function planned(at: RowCell): Planned {
 
 export function rowCells(
   logbook: Logbook,
+  shape: TableShape,
   target: TargetRow,
   values: readonly RowValue[],
 ): RowCells {
@@ -61,7 +62,7 @@ export function rowCells(
       column,
       heading,
       now: readCell(logbook, target.row, column),
-      ours: titrations.columns.find((each) => isHeading(each.heading, heading)),
+      ours: shape.columns.find((each) => isHeading(each.heading, heading)),
       value: values.find((each) => isHeading(each.heading, heading))?.value,
     }),
   );

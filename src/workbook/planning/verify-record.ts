@@ -2,7 +2,6 @@
 import type { CellContent, Cells } from "../../host/port";
 import { titreIdOf } from "../formula/names";
 import { tokensOf } from "../formula/token";
-import { titrations } from "../tables/titrations";
 import type { Difference, Plan, PlannedCell } from "./plan";
 import { isSameFormula } from "./same-formula";
 import { valueText } from "./shown";
@@ -27,11 +26,15 @@ const holding = ({ value, formula }: ReadBack): string => {
 };
 
 /** What is wrong with a cell, in words; undefined when it is as written. */
-function trouble({ content, address, shown }: PlannedCell, found: ReadBack): string | undefined {
+function trouble(
+  { content, address, shown }: PlannedCell,
+  found: ReadBack,
+  table: string,
+): string | undefined {
   if (content.kind === "keep") return undefined;
   if (content.kind === "formula") {
     const { value, formula } = found;
-    if (!isSameFormula(formula, content.formula, titrations.name)) {
+    if (!isSameFormula(formula, content.formula, table)) {
       return `${address} should hold the formula written there, and holds ${holding(found)}.`;
     }
     const error = errorOf(value);
@@ -58,10 +61,10 @@ export function errorIn(cells: Cells, cell: PlannedCell): string {
   return callsOurs(formula) ? errorOf(value) : "";
 }
 
-/** Each cell of the plan that is not as written. `cells` must cover the plan's row. */
+/** Each cell of the plan that is not as written. `cells` must cover the plan's block. */
 export const verifyRecord = (plan: Plan, cells: Cells): Difference[] =>
   plan.cells.flatMap((cell) => {
-    const sentence = trouble(cell, foundIn(cells, cell));
+    const sentence = trouble(cell, foundIn(cells, cell), plan.table);
     return sentence === undefined
       ? []
       : [{ address: cell.address, heading: cell.heading, sentence }];

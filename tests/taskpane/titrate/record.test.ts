@@ -4,11 +4,11 @@ import { isProblem } from "../../../src/core/problem/problem";
 import { recordOf } from "../../../src/taskpane/titrate/record";
 import {
   afterPlan,
-  afterRecord,
-  atOdds,
+  afterWriting,
   confirmedOf,
   isAgreed,
-} from "../../../src/taskpane/titrate/recorder";
+} from "../../../src/taskpane/planned/carrying";
+import { atOdds } from "../../../src/taskpane/titrate/at-odds";
 import { keepsFromRecording, stateOf } from "../../../src/taskpane/titrate/progress";
 import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
@@ -160,7 +160,7 @@ describe("a recorded row", () => {
           "± FFA %": doubt?.halfWidth,
           Verdict: judgement?.verdict,
         });
-        expect(atOdds(outcome, acid.ffa.toNumber())).toBeUndefined();
+        expect(atOdds(outcome, acid.ffa.toNumber())).toEqual([]);
       }),
       { numRuns: 60 },
     );
@@ -174,8 +174,8 @@ describe("recording", () => {
     const found = afterPlan(await planTitration(host, row));
     if (found.state !== "planned") throw new Error("no plan");
     expect(isAgreed(found.plan, [])).toBe(true);
-    const done = afterRecord(await recordTitration(host, row, confirmedOf(found.plan, [])));
-    expect(done).toMatchObject({ state: "recorded", differences: [] });
+    const done = afterWriting(await recordTitration(host, row, confirmedOf(found.plan, [])));
+    expect(done).toMatchObject({ state: "written", differences: [] });
   });
 
   it("waits for agreement before the same titration is recorded twice", async () => {
@@ -188,7 +188,7 @@ describe("recording", () => {
     if (again.kind === "refused") throw new Error(again.sentence);
     expect(isAgreed(again, [])).toBe(false);
     expect(isAgreed(again, again.mustConfirm)).toBe(true);
-    const outcome = afterRecord(await recordTitration(host, row, confirmedOf(again, [])));
+    const outcome = afterWriting(await recordTitration(host, row, confirmedOf(again, [])));
     expect(outcome).toMatchObject({ state: "planned" });
   });
 
@@ -201,6 +201,6 @@ describe("recording", () => {
     expect(found.state === "refused" && found.sentence.length).toBeGreaterThan(20);
 
     const outcome = await record(whole);
-    expect(atOdds(outcome, 0.7)).toContain("The row shows 0.647303 % FFA and the pane 0.7 %");
+    expect(atOdds(outcome, 0.7).join(" ")).toContain("The row shows 0.647303 % FFA and the pane 0.7 %");
   });
 });

@@ -123,7 +123,7 @@ describe("recording any titration in any table", () => {
             expect(isTheirs || content.formula === ourFormula(heading)).toBe(true);
           }
           await recorded(host, record);
-          const { sheet, row } = plan.row;
+          const { sheet, row } = plan.block;
           const cells = host.book.sheets.find(({ name }) => name === sheet)?.cells ?? {};
           for (const { content, block } of plan.cells) {
             if (content.kind !== "value" || typeof content.value !== "string") continue;

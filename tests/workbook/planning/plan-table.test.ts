@@ -55,7 +55,7 @@ describe("a first record", () => {
       logbookOf({ headings: ["Ferry"], name: "Ferries", sheet: "TITRATIONS" }),
     );
     const plan = await planned(host, fryerLot);
-    expect(plan.row.sheet).toBe("Titrations 2");
+    expect(plan.block.sheet).toBe("Titrations 2");
     expect(plan.remarks).toEqual([
       {
         code: "other-sheet-name",

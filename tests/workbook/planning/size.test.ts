@@ -35,6 +35,6 @@ describe("a long logbook", () => {
     const { host, reads } = counted(openMemory(logbookOf({ headings: ourHeadings, rows })));
     const plan = await planned(host, fryerLot);
     expect(reads()).toBe(2);
-    expect(plan.row.row).toBe(402);
+    expect(plan.block.row).toBe(402);
   });
 });

@@ -120,7 +120,7 @@ export function Lots(props: LotsProps) {
       </section>
     );
   return (
-    <div className="titrate">
+    <div className="task titrate">
       <h2 ref={heading} tabIndex={-1}>
         Lots
       </h2>

@@ -91,7 +91,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
     if (next !== undefined) go(next);
   };
   return (
-    <div className="titrate">
+    <div className="task titrate">
       <header className="titrate-top">
         <p className="titrate-lot">{words.lot.trim() || "New titration"}</p>
         <Button onClick={onLots}>Lots</Button>

@@ -1,33 +1,31 @@
-/** Recording, as the pane goes through it: the plan is shown, agreed to, carried out, reported. */
+/** A planned change, as the pane goes through it: shown, agreed to, carried out, reported. */
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../workbook/planning/plan";
 
-import { digits } from "./shown";
-
-export type Recording =
+export type Carrying =
   | { readonly state: "looking" }
   | { readonly state: "planned"; readonly plan: Plan; readonly sentence: string | undefined }
   | { readonly state: "refused"; readonly sentence: string }
   | { readonly state: "writing"; readonly plan: Plan }
   | {
-      readonly state: "recorded";
+      readonly state: "written";
       readonly sentence: string;
       readonly differences: readonly string[];
     }
-  /** Written or not, nobody knows: the draft stays. */
+  /** Written or not, nobody knows: what was typed stays. */
   | { readonly state: "not known"; readonly sentence: string };
 
-export const looking: Recording = { state: "looking" };
+export const looking: Carrying = { state: "looking" };
 
-export const afterPlan = (found: Plan | Refusal): Recording =>
+export const afterPlan = (found: Plan | Refusal): Carrying =>
   found.kind === "refused"
     ? { state: "refused", sentence: found.sentence }
     : { state: "planned", plan: found, sentence: undefined };
 
-export function afterRecord(outcome: RecordOutcome): Recording {
+export function afterWriting(outcome: RecordOutcome): Carrying {
   switch (outcome.kind) {
     case "recorded":
       return {
-        state: "recorded",
+        state: "written",
         sentence: outcome.sentence,
         differences: outcome.differences.map(({ sentence }) => sentence),
       };
@@ -38,19 +36,6 @@ export function afterRecord(outcome: RecordOutcome): Recording {
     case "not-known":
       return { state: "not known", sentence: outcome.sentence };
   }
-}
-
-/** Two doubles of one figure, but for the last digit. */
-const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-14 * Math.abs(b);
-
-/**
- * Does the row's own formula give the % FFA that the pane shows?
- * @returns a sentence when it does not; a row that could not be read back says nothing
- */
-export function atOdds(outcome: RecordOutcome, ffa: number): string | undefined {
-  const found = outcome.kind === "recorded" ? outcome.results["FFA %"] : undefined;
-  if (typeof found !== "number" || isSame(found, ffa)) return undefined;
-  return `The row shows ${digits(found, 6)} % FFA and the pane ${digits(ffa, 6)} %: look for a changed formula or cell in it.`;
 }
 
 /** May this plan be carried out: was all of it agreed to that had to be? */

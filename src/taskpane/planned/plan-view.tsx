@@ -1,16 +1,14 @@
-/** What recording would do, cell by cell, and what must be agreed to first. */
+/** What a change would do, cell by cell, and what must be agreed to first. */
 import { Button, Checkbox } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Plan, PlannedCell } from "../../../workbook/planning/plan";
-import { Say } from "../../widgets/say";
-import { isAgreed } from "../recorder";
-import { useMark } from "./desk";
+import type { Plan, PlannedCell } from "../../workbook/planning/plan";
+import { Say } from "../widgets/say";
+import { isAgreed } from "./carrying";
 
 /** The address without its sheet, which the summary names. */
 const short = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
 
-function CellRow({ cell }: { cell: PlannedCell }) {
-  const inMark = useMark();
+function CellRow({ cell, inMark }: { cell: PlannedCell; inMark: InMark }) {
   const { content } = cell;
   const isFormula = content.kind === "formula";
   const isFigure = content.kind === "value" && typeof content.value === "number";
@@ -27,15 +25,19 @@ function CellRow({ cell }: { cell: PlannedCell }) {
   );
 }
 
+/** A figure in this person's way of writing numbers. */
+export type InMark = (text: string) => string;
+
 export interface PlanViewProps {
   readonly plan: Plan;
   readonly isBusy: boolean;
-  /** It was recorded before. */
-  readonly isAgain: boolean;
-  readonly onRecord: (agreed: readonly string[]) => void;
+  /** On the button: "Record this row". */
+  readonly command: string;
+  readonly inMark: InMark;
+  readonly onAgreed: (agreed: readonly string[]) => void;
 }
 
-export function PlanView({ plan, isBusy, isAgain, onRecord }: PlanViewProps) {
+export function PlanView({ plan, isBusy, command, inMark, onAgreed }: PlanViewProps) {
   const [agreed, setAgreed] = useState<readonly string[]>([]);
   return (
     <>
@@ -67,16 +69,16 @@ export function PlanView({ plan, isBusy, isAgain, onRecord }: PlanViewProps) {
         className="wide"
         disabledFocusable={isBusy || !isAgreed(plan, agreed)}
         onClick={() => {
-          onRecord(agreed);
+          onAgreed(agreed);
         }}
       >
-        {isAgain ? "Record once more" : "Record this row"}
+        {command}
       </Button>
       <details className="more" open>
         <summary>The exact cells</summary>
         <dl className="cells">
           {plan.cells.map((cell) => (
-            <CellRow key={cell.address} cell={cell} />
+            <CellRow key={cell.address} cell={cell} inMark={inMark} />
           ))}
         </dl>
         {plan.makes.length === 0 ? null : (

@@ -1,0 +1,34 @@
+/**
+ * What a task of the pane had typed into it, kept in the browser's own storage between openings. One
+ * value a task; whoever reads one believes it part by part, for it may come from an older version.
+ */
+import { createStore, get, set } from "idb-keyval";
+
+/** Either verb may fail, by a rejected promise: a full disk, a browser that keeps nothing. */
+export interface TaskMemory {
+  read(task: string): Promise<unknown>;
+  keep(task: string, value: unknown): Promise<void>;
+}
+
+/** @param partition what the program calls this store's part; "" where there is none */
+export function browserMemory(partition: string): TaskMemory {
+  // a database of its own: a store cannot be added to one that is there
+  const store = createStore("titrebook-tasks", "tasks");
+  const key = (task: string): string => `${partition}/${task}`;
+  return {
+    read: (task) => get<unknown>(key(task), store),
+    keep: (task, value) => set(key(task), value, store),
+  };
+}
+
+/** For tests, and where nothing can be kept: gone with the page. */
+export function passingMemory(): TaskMemory {
+  const kept = new Map<string, unknown>();
+  return {
+    read: (task) => Promise.resolve(kept.get(task)),
+    keep(task, value) {
+      kept.set(task, structuredClone(value));
+      return Promise.resolve();
+    },
+  };
+}

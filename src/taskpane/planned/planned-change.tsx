@@ -1,0 +1,58 @@
+/** A planned change on screen: what would be done, agreeing to it, and what came of it. */
+import { Button } from "@fluentui/react-components";
+import type { ReactNode } from "react";
+import { Say } from "../widgets/say";
+import { type InMark, PlanView } from "./plan-view";
+import type { Planned } from "./use-planned";
+
+export interface PlannedChangeProps {
+  readonly planned: Planned;
+  /** On the button: "Record this row". */
+  readonly command: string;
+  /** While it is written: "Writing the row." */
+  readonly busyWords: string;
+  readonly inMark: InMark;
+  /** Shown once it is written: how to take it back, what is next. */
+  readonly afterwards: ReactNode;
+}
+
+export function PlannedChange(props: PlannedChangeProps) {
+  const { planned, command, busyWords, inMark, afterwards } = props;
+  const { carrying, isTried, again, carryOut } = planned;
+  const isDone = carrying.state === "written";
+  const said = "sentence" in carrying ? carrying.sentence : undefined;
+  return (
+    <>
+      <div role="status" className="outcome">
+        {carrying.state === "looking" ? "Looking at the workbook." : null}
+        {carrying.state === "writing" ? busyWords : null}
+        {said === undefined ? null : <Say tone={isDone ? "done" : "mind"}>{inMark(said)}</Say>}
+      </div>
+      {carrying.state === "refused" || carrying.state === "not known" ? (
+        <Button size="large" className="wide" autoFocus={isTried} onClick={again}>
+          Look again
+        </Button>
+      ) : null}
+      {carrying.state === "planned" || carrying.state === "writing" ? (
+        <PlanView
+          key={carrying.plan.fingerprint}
+          plan={carrying.plan}
+          isBusy={carrying.state === "writing"}
+          command={command}
+          inMark={inMark}
+          onAgreed={(agreed) => void carryOut(carrying.plan, agreed)}
+        />
+      ) : null}
+      {isDone ? (
+        <>
+          {carrying.differences.map((sentence) => (
+            <Say key={sentence} tone="mind">
+              {sentence}
+            </Say>
+          ))}
+          {afterwards}
+        </>
+      ) : null}
+    </>
+  );
+}

@@ -1,0 +1,39 @@
+/**
+ * The tasks of the pane, in the order a batch goes through them. All but the first are loaded when they
+ * are opened, so that the pane itself is there at once.
+ */
+import { type ComponentType, lazy, type LazyExoticComponent } from "react";
+import type { Host } from "../host/port";
+import type { DraftStore } from "./drafts/store";
+import type { TaskMemory } from "./drafts/task-memory";
+
+/** What every task is given. */
+export interface TaskProps {
+  readonly host: Host;
+  readonly drafts: DraftStore;
+  readonly memory: TaskMemory;
+  /** As the browser or the spreadsheet program says it: "en-GB", "de-DE". */
+  readonly locale: string;
+  /** The time now; the machine's own where it is left out. */
+  readonly clock?: () => Date;
+}
+
+export interface Task {
+  readonly id: string;
+  /** On its button: one or two words. */
+  readonly name: string;
+  readonly Component: LazyExoticComponent<ComponentType<TaskProps>>;
+}
+
+export const tasks: readonly Task[] = [
+  {
+    id: "titrate",
+    name: "Titrate",
+    Component: lazy(async () => {
+      const { TitrateTask } = await import(
+        /* webpackChunkName: "titrate" */ "./titrate/titrate-task"
+      );
+      return { default: TitrateTask };
+    }),
+  },
+];
