@@ -16,7 +16,12 @@ export interface BookCell {
   readonly style?: BookStyle;
   /** What to type here, shown beside the cell. */
   readonly note?: string;
+  /** What the formula comes to, row by row where it answers over more cells than its own. */
+  readonly results?: readonly (readonly BookResult[])[];
 }
+
+/** What a formula comes to: also an error, by its sign. */
+export type BookResult = BookValue | { readonly error: string };
 
 export interface BookTable {
   readonly name: string;
@@ -33,6 +38,43 @@ export interface BookArea {
   readonly column: number;
   readonly rows: number;
   readonly columns: number;
+}
+
+/** Cells a person types into. */
+export interface BookInput {
+  readonly area: BookArea;
+  /** Shown while one of the cells is selected. */
+  readonly help?: string;
+  /** Words to choose from; others may be typed as well. */
+  readonly words?: readonly string[];
+}
+
+/** Figures of one sheet as lines through points. */
+export interface BookChart {
+  readonly title: string;
+  /** What the picture shows, for those who cannot see it. */
+  readonly description: string;
+  readonly acrossTitle: string;
+  readonly upTitle: string;
+  /** Number format of the figures across: "yyyy-mm-dd" for days. */
+  readonly acrossFormat?: string;
+  /** The cells it lies over. */
+  readonly over: BookArea;
+  readonly series: readonly BookSeries[];
+}
+
+export interface BookSeries {
+  /** The cell that names it. */
+  readonly name: BookPlace;
+  /** Cells in one row or one column, as many across as up. */
+  readonly across: BookArea & { readonly sheet: string };
+  readonly up: BookArea & { readonly sheet: string };
+}
+
+export interface BookPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
 }
 
 /** How a sheet is printed. */
@@ -56,6 +98,8 @@ export interface BookSheet {
   readonly frozenRows: number;
   readonly frozenColumns?: number;
   readonly print?: BookPrint;
+  readonly inputs?: readonly BookInput[];
+  readonly charts?: readonly BookChart[];
 }
 
 export interface Book {

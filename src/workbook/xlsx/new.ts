@@ -1,12 +1,17 @@
 /** A workbook of our own as a file: an empty file, and the patch that fills it. */
 import type { Book, BookCell, BookSheet, BookTable } from "../book";
+import { drawnFrom } from "./chart/drawn-from";
 import type { Content, Edit } from "./patch/edits";
 import { emptyFile } from "./new-file";
 import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
 import { patchXlsx } from "./patch";
 
-function contentOf({ value, formula }: BookCell): Content {
-  if (formula !== undefined) return { kind: "formula", formula, result: value ?? "" };
+function contentOf({ value, formula, results }: BookCell): Content {
+  if (formula !== undefined) {
+    const result = results?.[0]?.[0] ?? value ?? "";
+    const isMany = results !== undefined && (results.length > 1 || (results[0]?.length ?? 0) > 1);
+    return { kind: "formula", formula, result, ...(isMany ? { spilled: results } : {}) };
+  }
   return value === undefined ? { kind: "keep" } : { kind: "value", value };
 }
 
@@ -33,7 +38,7 @@ function columnFormulas(sheet: BookSheet, table: BookTable): Record<string, stri
   return formulas;
 }
 
-function sheetEdits(sheet: BookSheet, index: number): Edit[] {
+function sheetEdits(book: Book, sheet: BookSheet, index: number): Edit[] {
   const { name } = sheet;
   const add: Edit[] = index === 0 ? [] : [{ do: "add-sheet", name }];
   return [
@@ -55,6 +60,15 @@ function sheetEdits(sheet: BookSheet, index: number): Edit[] {
       column,
       characters,
     })),
+    ...(sheet.inputs ?? []).map(({ area, words = [], help }): Edit => {
+      const shown = help === undefined ? {} : { help };
+      return { do: "offer-words", sheet: name, area, words, ...shown };
+    }),
+    ...(sheet.charts ?? []).map((chart): Edit => ({
+      do: "add-chart",
+      sheet: name,
+      ...drawnFrom(book, chart),
+    })),
     ...(sheet.print ? [{ do: "print-setup", sheet: name, ...sheet.print } as const] : []),
     { do: "freeze", sheet: name, rows: sheet.frozenRows, columns: sheet.frozenColumns ?? 0 },
   ];
@@ -64,7 +78,10 @@ function sheetEdits(sheet: BookSheet, index: number): Edit[] {
 export function newXlsx(book: Book): Uint8Array | FileProblem {
   return answer(() => {
     const first = book.sheets[0]?.name ?? refuse({ code: "not-a-workbook" });
-    const made = patchXlsx(emptyFile(first), book.sheets.flatMap(sheetEdits));
+    const made = patchXlsx(
+      emptyFile(first),
+      book.sheets.flatMap((sheet, index) => sheetEdits(book, sheet, index)),
+    );
     return isFileProblem(made) ? refuse(made.fields) : made;
   });
 }

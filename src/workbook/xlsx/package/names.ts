@@ -7,6 +7,8 @@ export const namespaces = {
   packageRelationships: "http://schemas.openxmlformats.org/package/2006/relationships",
   contentTypes: "http://schemas.openxmlformats.org/package/2006/content-types",
   drawing: "http://schemas.openxmlformats.org/drawingml/2006/main",
+  chart: "http://schemas.openxmlformats.org/drawingml/2006/chart",
+  sheetDrawing: "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing",
   dynamicArrays: "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray",
 } as const;
 
@@ -30,6 +32,7 @@ export const relationshipTypes = {
   threadedComments: "http://schemas.microsoft.com/office/2017/10/relationships/threadedComment",
   legacyDrawing: `${office}/vmlDrawing`,
   drawing: `${office}/drawing`,
+  chart: `${office}/chart`,
 } as const;
 
 export const contentTypes = {
@@ -39,4 +42,6 @@ export const contentTypes = {
   styles: "application/vnd.openxmlformats-officedocument.spreadsheetml.styles+xml",
   metadata: "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml",
   legacyDrawing: "application/vnd.openxmlformats-officedocument.vmlDrawing",
+  drawing: "application/vnd.openxmlformats-officedocument.drawing+xml",
+  chart: "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
 } as const;

@@ -1,5 +1,6 @@
 /** One sheet's part rewritten: its cells in a single pass, and what stands around them. */
 import { splice } from "../../formula/splice";
+import { addCharts } from "../chart/add-chart";
 import type { ColumnWidth } from "../model";
 import type { Package } from "../package/package";
 import { refuse } from "../problem";
@@ -47,6 +48,7 @@ const needsNothing = (sheet: SheetDraft): boolean =>
   sheet.widths.size === 0 &&
   sheet.choices.length === 0 &&
   sheet.notes.length === 0 &&
+  sheet.charts.length === 0 &&
   sheet.freeze === undefined &&
   sheet.print === undefined &&
   sheet.tables.every(({ before }) => before !== undefined);
@@ -90,6 +92,7 @@ function aroundCells(file: Package, sheet: SheetDraft, text: string, frame: Node
     ...printed(text, frame, sheet.print),
     ...changedWidths(text, frame, sheet.widths),
     ...offered(sheet.name, text, frame, sheet.choices),
+    ...addCharts(file, sheet.listed.part, frame, sheet.charts),
     ...addNotes(file, sheet, frame),
     ...listedTables(
       text,

@@ -3,7 +3,7 @@ import { areaName, named, overlaps, readArea } from "../cell-address";
 import { limits } from "../limits";
 import type { Area } from "../model";
 import { refuse } from "../problem";
-import { escapeText } from "../xml/escape";
+import { escapeAttribute, escapeText } from "../xml/escape";
 import { growing, listXml } from "../xml/insert";
 import { attribute } from "../xml/scan";
 import { prefixed } from "../xml/tag";
@@ -13,6 +13,7 @@ import { intoSheet, type Placed, within } from "./frame";
 export interface Choice {
   readonly area: Area;
   readonly words: readonly string[];
+  readonly help?: string;
 }
 
 function refuseOverlap(sheet: string, list: Node | undefined, choices: readonly Choice[]): void {
@@ -25,14 +26,20 @@ function refuseOverlap(sheet: string, list: Node | undefined, choices: readonly 
   }
 }
 
-function choiceXml(sheet: string, prefix: string, { area, words }: Choice): string {
+function choiceXml(sheet: string, prefix: string, { area, words, help }: Choice): string {
   const list = words.join(",");
   if (list.length > limits.choice || words.some((word) => /[,"]/.test(word))) {
     refuse({ code: "choice-too-long", cell: named(sheet, area.row, area.column) });
   }
   const name = prefixed(prefix, "dataValidation");
   const formula = prefixed(prefix, "formula1");
-  return `<${name} type="list" allowBlank="1" showInputMessage="1" showErrorMessage="0" sqref="${areaName(area)}"><${formula}>"${escapeText(list)}"</${formula}></${name}>`;
+  const type = words.length > 0 ? ' type="list"' : "";
+  const prompt =
+    help === undefined ? "" : ` prompt="${escapeAttribute(help.slice(0, limits.choice))}"`;
+  const open = `<${name}${type} allowBlank="1" showInputMessage="1" showErrorMessage="0"${prompt} sqref="${areaName(area)}"`;
+  return words.length > 0
+    ? `${open}><${formula}>"${escapeText(list)}"</${formula}></${name}>`
+    : `${open}/>`;
 }
 
 export function offered(

@@ -3,6 +3,7 @@
  * shows them. All edits of one call are done, or none.
  */
 import type { BookStyle } from "../../book";
+import type { Chart } from "../chart/chart";
 import type { Area, CellValue } from "../model";
 
 /** A value to write. A date becomes a number by the workbook's own date system. */
@@ -131,10 +132,13 @@ export type Edit =
       readonly column: number;
       readonly text: string;
     }
-  /** Words to choose from; others may be typed as well. */
+  /** Words to choose from; others may be typed as well. Without words, only the help. */
   | {
       readonly do: "offer-words";
       readonly sheet: string;
       readonly area: Area;
       readonly words: readonly string[];
-    };
+      /** Shown while one of the cells is selected. */
+      readonly help?: string;
+    }
+  | ({ readonly do: "add-chart"; readonly sheet: string } & Chart);

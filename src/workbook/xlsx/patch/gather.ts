@@ -116,6 +116,10 @@ export class Gatherer {
       case "offer-words":
         refuseOutside(edit.sheet, edit.area);
         draft.sheet(edit.sheet).choices.push(edit);
+        return;
+      case "add-chart":
+        refuseOutside(edit.sheet, edit.over);
+        draft.sheet(edit.sheet).charts.push(edit);
     }
   }
 }

@@ -1,7 +1,6 @@
 /** How a sheet is printed: what its own part says of it, and the two names that the workbook keeps. */
 import { type Replacement, splice } from "../../formula/splice";
-import { columnLetters } from "../../column-letters";
-import type { Area } from "../model";
+import { absoluteArea } from "../cell-address";
 import type { Package } from "../package/package";
 import { readWorkbookPart } from "../read/workbook-part";
 import { escapeText } from "../xml/escape";
@@ -55,25 +54,15 @@ export function printed(text: string, frame: Node, print: PrintSetup | undefined
   return print.fitToWidth === true ? [fitted(text, frame), page] : [page];
 }
 
-const onSheet = (sheet: string, from: string, to: string): string =>
-  `'${sheet.replaceAll("'", "''")}'!${from}:${to}`;
-
-const rowsText = (row: number, rows: number): readonly [string, string] => [
-  `$${String(row + 1)}`,
-  `$${String(row + rows)}`,
-];
-
-function areaText(sheet: string, { row, column, rows, columns }: Area): string {
-  const corner = (down: number, across: number): string =>
-    `$${columnLetters(across)}$${String(down + 1)}`;
-  return onSheet(sheet, corner(row, column), corner(row + rows - 1, column + columns - 1));
-}
+/** 'Log book'!$3:$4. */
+const rowsText = (sheet: string, row: number, rows: number): string =>
+  `'${sheet.replaceAll("'", "''")}'!$${String(row + 1)}:$${String(row + rows)}`;
 
 /** ECMA-376 part 1, 18.2.5: names that programs keep for themselves. */
 function namesOf(sheet: string, { area, repeatRows }: PrintSetup): (readonly [string, string])[] {
-  const titles = repeatRows && onSheet(sheet, ...rowsText(repeatRows.row, repeatRows.rows));
+  const titles = repeatRows && rowsText(sheet, repeatRows.row, repeatRows.rows);
   return [
-    ...(area ? [["_xlnm.Print_Area", areaText(sheet, area)] as const] : []),
+    ...(area ? [["_xlnm.Print_Area", absoluteArea(sheet, area)] as const] : []),
     ...(titles === undefined ? [] : [["_xlnm.Print_Titles", titles] as const]),
   ];
 }

@@ -1,4 +1,5 @@
 /** A sheet and its tables as they will be, beside what they are. */
+import type { Chart } from "../chart/chart";
 import { isWithin, overlaps, type Place } from "../cell-address";
 import type { Area, Cell, Note, Sheet, Table } from "../model";
 import type { StoredFormula } from "../formulas/to-file";
@@ -32,6 +33,7 @@ export class SheetDraft {
   readonly choices: Choice[] = [];
   readonly notes: Note[] = [];
   readonly tables: TableDraft[] = [];
+  readonly charts: Chart[] = [];
   freeze: Freeze | undefined;
   print: PrintSetup | undefined;
 
