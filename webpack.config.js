@@ -1,10 +1,12 @@
 /**
  * Three pieces come out of one build:
- *   add-in:    functions.js, functions.json, taskpane.html, manifest.xml, icons and the help pages
+ *   functions: functions.js, which only calculates
+ *   add-in:    functions.json, taskpane.html, manifest.xml, icons and the help pages
  *   workbench: index.html, the page with the embedded spreadsheet
  * Types are checked by `npm run check`, not here, so that a first start is quick.
  */
 import { readFileSync, readdirSync } from "node:fs";
+import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import TerserPlugin from "terser-webpack-plugin";
@@ -13,8 +15,7 @@ import webpack from "webpack";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
-/** Where the add-in is served while it is being developed. manifest.xml is written for this. */
-const localBase = "https://localhost:3001/";
+const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
 
 /** Adds files made in memory or read from the project to what the build writes. */
 class ExtraFiles {
@@ -35,8 +36,29 @@ class ExtraFiles {
   }
 }
 
+/** Once every part of a build for production is written: nothing local left, sums, sizes. */
+class Finish {
+  waiting = 0;
+  made = new Set();
+  constructor(folder, base) {
+    this.build = { folder, base, made: this.made };
+  }
+  apply(compiler) {
+    this.waiting += 1;
+    compiler.hooks.afterEmit.tapPromise("Finish", async ({ assets }) => {
+      for (const name of Object.keys(assets)) this.made.add(name.split("?")[0]);
+      this.waiting -= 1;
+      if (this.waiting > 0) return;
+      const { finishBuild } = await tsImport("./src/cli/build/finish.ts", import.meta.url);
+      console.log(finishBuild(this.build));
+    });
+  }
+}
+
 const common = (mode) => ({
   mode,
+  // what a reader of a build wants to know, Finish says
+  stats: mode === "production" ? "errors-warnings" : "normal",
   devtool: mode === "development" ? "source-map" : false,
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   module: {
@@ -56,10 +78,14 @@ async function addInFiles(base) {
   const { catalogue } = await tsImport("./src/functions/catalogue.ts", import.meta.url);
   const { functionsJson } = await tsImport("./src/functions/metadata.ts", import.meta.url);
   const { helpSite } = await tsImport("./src/help/site.ts", import.meta.url);
+  const { releaseManifest } = await tsImport(
+    "./src/cli/build/release-manifest.ts",
+    import.meta.url,
+  );
   const icons = readdirSync(here("src/taskpane/icons"));
   return {
     "functions.json": JSON.stringify(functionsJson(catalogue, base), null, 1),
-    "manifest.xml": readFileSync(here("manifest.xml"), "utf8").replaceAll(localBase, base),
+    "manifest.xml": releaseManifest(readFileSync(here("manifest.xml"), "utf8"), base, version),
     ...Object.fromEntries(
       icons.map((name) => [`icons/${name}`, readFileSync(here(`src/taskpane/icons/${name}`))]),
     ),
@@ -67,6 +93,26 @@ async function addInFiles(base) {
       Object.entries(helpSite(catalogue)).map(([name, page]) => [`help/${name}`, page]),
     ),
   };
+}
+
+/** functions.js only calculates: what does not, is left out of it as it is compiled. */
+async function calculatingRules() {
+  const { withoutHelp } = await tsImport("./src/cli/build/without-help.ts", import.meta.url);
+  const { plainDecimals } = await tsImport("./src/cli/build/plain-decimals.ts", import.meta.url);
+  // an instance of the compiler for each: the other bundles keep everything
+  const compiled = (instance, transformer, compilerOptions = {}) => ({
+    loader: "ts-loader",
+    options: {
+      transpileOnly: true,
+      instance,
+      compilerOptions,
+      getCustomTransformers: () => ({ before: [transformer] }),
+    },
+  });
+  return [
+    { test: /\.ts$/, ...compiled("functions", withoutHelp) },
+    { test: /[\\/]decimal\.mjs$/, ...compiled("decimals", plainDecimals, { allowJs: true }) },
+  ];
 }
 
 /** The sample logbook as HTML, every value computed, so that the page can be read at once. */
@@ -95,28 +141,47 @@ const noExtraChunk = {
   parser: { dynamicImportMode: "eager" },
 };
 
-export default (env = {}, { mode = "production" } = {}) => {
+/** `--env base=https://your.host/titrebook` builds for another machine, `--env out=folder` elsewhere. */
+export default async (env = {}, { mode = "production" } = {}) => {
+  const { baseFrom, localBase } = await tsImport("./src/cli/build/base.ts", import.meta.url);
   const shared = common(mode);
-  const base = env.base ? `${env.base.replace(/\/+$/, "")}/` : localBase;
+  const base = baseFrom(env.base);
+  const isRelease = base !== localBase;
+  // No copy of an old file that a browser kept is taken for the new one.
+  const kept = isRelease ? "?v=[contenthash:8]" : "";
+  const folder = resolve(env.out ?? here("dist"));
+  const finish = mode === "production" ? [new Finish(folder, base)] : [];
+  // esbuild is quick but leaves the names of every icon that is not used: 30 kB of nulls
+  const small = { minimizer: [new TerserPlugin({ extractComments: false })] };
   return [
     {
       ...common(mode),
+      name: "functions",
+      module: { rules: await calculatingRules() },
+      optimization: small,
+      entry: { functions: "./src/functions/register.ts" },
+      output: { path: folder, filename: "[name].js" },
+      plugins: finish,
+    },
+    {
+      ...common(mode),
       name: "add-in",
-      // esbuild is quick but leaves the names of every icon that is not used: 30 kB of nulls
-      optimization: { minimizer: [new TerserPlugin({ extractComments: false })] },
-      entry: {
-        functions: "./src/functions/register.ts",
-        taskpane: "./src/taskpane/start.tsx",
+      optimization: small,
+      entry: { taskpane: "./src/taskpane/start.tsx" },
+      output: {
+        path: folder,
+        filename: "[name].js",
+        chunkFilename: `taskpane.[name].js${kept}`,
       },
-      output: { path: here("dist"), filename: "[name].js", chunkFilename: "taskpane.[name].js" },
       plugins: [
         new ExtraFiles(() => addInFiles(base)),
         new HtmlWebpackPlugin({
           filename: "taskpane.html",
           template: "./src/taskpane/taskpane.html",
-          chunks: ["functions", "taskpane"],
-          chunksSortMode: "manual",
+          chunks: ["taskpane"],
+          hash: isRelease,
         }),
+        ...finish,
       ],
     },
     {
@@ -127,9 +192,9 @@ export default (env = {}, { mode = "production" } = {}) => {
       optimization: { ...shared.optimization, splitChunks: false },
       entry: { workbench: "./src/workbench/start.tsx" },
       output: {
-        path: here("dist"),
+        path: folder,
         filename: "[name].js",
-        chunkFilename: "workbench.[name].js",
+        chunkFilename: `workbench.[name].js${kept}`,
       },
       plugins: [
         new HtmlWebpackPlugin({
@@ -137,7 +202,9 @@ export default (env = {}, { mode = "production" } = {}) => {
           template: "./src/workbench/workbench.html",
           chunks: ["workbench"],
           templateParameters: workbenchParts,
+          hash: isRelease,
         }),
+        ...finish,
         withoutHyphenation,
       ],
     },
