@@ -1,0 +1,116 @@
+/** How much the words, the unit, the figures and the formula of a column speak for one role. */
+import type { HeadingParts } from "./heading";
+import { type ColumnFacts, median } from "./numbers-of-column";
+import type { Role, RoleId } from "./roles";
+import { vocabulary } from "./vocabulary";
+
+export interface Evidence {
+  readonly points: number;
+  /** In words; "" for nothing worth saying. */
+  readonly reason: string;
+}
+
+const none: Evidence = { points: 0, reason: "" };
+
+/** What the words say. A number that belongs to a repeated column may stand anywhere. */
+export function fromWords(id: RoleId, parts: HeadingParts, heading: string): Evidence {
+  const best = (vocabulary[id] ?? []).reduce(
+    (most, { pattern, weight }) => (weight > most && pattern.test(parts.words) ? weight : most),
+    0,
+  );
+  return best === 0 ? none : { points: best, reason: `the heading "${heading}"` };
+}
+
+/** Units that stand for each other where a heading is loose. */
+const alike: Readonly<Record<string, readonly string[]>> = {
+  "kg/L": ["g/L"],
+  "mg KOH/g": ["mg/g"],
+};
+
+export function fromUnit(role: Role, { unit, isUnitAlone }: HeadingParts): Evidence {
+  if (unit === undefined) return none;
+  const place = role.units.indexOf(unit);
+  const fits = place >= 0 || (alike[unit] ?? []).some((each) => role.units.includes(each));
+  if (!fits) return { points: role.units.length === 0 ? -0.3 : -0.45, reason: "" };
+  // A unit that only one role has says it all.
+  const isTelling = isUnitAlone && ["mol/L", "mg KOH/g", "kg/L"].includes(unit);
+  return { points: isTelling ? 0.85 : isUnitAlone ? 0.4 : 0.22, reason: `the unit ${unit}` };
+}
+
+const isWithin = (value: number, [from, to]: readonly [number, number], slack = 1): boolean =>
+  value >= from / slack && value <= to * slack;
+
+function figuresFit(role: Role, unit: string | undefined, facts: ColumnFacts): Evidence {
+  const { usual } = role;
+  if (!usual || facts.numbers.length === 0) return none;
+  const middle = median(facts.numbers);
+  // A fraction shown as a percentage is in its own scale.
+  const scaled = role.units[0] === "%" && facts.isPercentFormat ? middle * 100 : middle;
+  if (unit === "kg" && role.units[0] === "g") return none;
+  const shown = String(Number(middle.toPrecision(3)));
+  if (isWithin(scaled, usual)) {
+    const steady = role.isSteady === true && facts.filled >= 4;
+    const isSteady = facts.different <= Math.max(3, facts.filled / 3);
+    const points = steady ? (isSteady ? 0.16 : -0.08) : 0.1;
+    return { points, reason: `figures around ${shown}` };
+  }
+  return isWithin(scaled, usual, 5) ? { points: -0.12, reason: "" } : { points: -0.4, reason: "" };
+}
+
+/** What stands in the cells. */
+export function fromCells(role: Role, parts: HeadingParts, facts: ColumnFacts): Evidence {
+  const { filled, numbers, dates, texts } = facts;
+  if (filled === 0) return none;
+  const share = (count: number): number => count / filled;
+  switch (role.holds) {
+    case "date":
+      return share(dates) > 0.6
+        ? { points: 0.45, reason: "the cells hold dates" }
+        : { points: -0.6, reason: "" };
+    case "text": {
+      const isText = share(texts.length) > 0.6 || (numbers.length === 0 && dates === 0);
+      return isText
+        ? { points: 0.12, reason: "the cells hold words" }
+        : { points: -0.7, reason: "" };
+    }
+    case "number": {
+      if (dates > 0 && share(dates) > 0.5) return { points: -0.8, reason: "" };
+      const words = role.id === "blank" && texts.some((text) => /^neutrali[sz]ed$/i.test(text));
+      if (words) return { points: 0.4, reason: 'the word "neutralised"' };
+      if (share(texts.length) > 0.5) return { points: -0.8, reason: "" };
+      return figuresFit(role, parts.unit, facts);
+    }
+    default:
+      return dates > filled / 2 ? { points: -0.5, reason: "" } : none;
+  }
+}
+
+/** Signs in a formula of what it works out. */
+const signs: readonly (readonly [RegExp, readonly RoleId[], number])[] = [
+  [/\b56\.1\d*\b/, ["acidValue"], 0.35],
+  [/\b(?:28\.2|282|25\.6|256)\b/, ["ffa"], 0.35],
+  [/\b(?:AVERAGE|SUM)\([^)]*\)\s*-/i, ["correctedTitre"], 0.35],
+  [/^=AVERAGE\([^)]*\)$/i, ["meanTitre"], 0.25],
+  [/TITRE[._]CORRECTED/i, ["correctedTitre"], 0.6],
+  [/TITRE[._](?:MEAN)?ACIDVALUE\(/i, ["acidValue"], 0.6],
+  [/TITRE[._]FFA(?:PERCENT|FROMACIDVALUE)/i, ["ffa"], 0.6],
+  [/TITRE[._]FFAUNCERTAINTY/i, ["ffaUncertainty"], 0.6],
+  [/TITRE[._]VERDICT/i, ["verdict"], 0.6],
+  [/TITRE[._]OILMASS/i, ["oilMass"], 0.6],
+  [/TITRE[._](?:CATALYST|DOSE|CATALYSTFROMFFA)/i, ["catalyst"], 0.6],
+  [/TITRE[._]METHANOL/i, ["methanol"], 0.6],
+  [/TITRE[._]ROUTE/i, ["route"], 0.6],
+];
+
+export function fromFormula(role: Role & { id: RoleId }, facts: ColumnFacts): Evidence {
+  if (facts.formula === "") return none;
+  for (const [pattern, ids, points] of signs) {
+    if (pattern.test(facts.formula)) {
+      return ids.includes(role.id)
+        ? { points, reason: `its formula ${facts.formula.slice(0, 60)}` }
+        : { points: -0.15, reason: "" };
+    }
+  }
+  // Readings are typed; results are worked out.
+  return role.isResult ? { points: 0.06, reason: "" } : { points: -0.1, reason: "" };
+}

@@ -1,0 +1,192 @@
+/**
+ * Where the tables of a sheet stand. Empty columns part tables that stand side by side, empty rows part
+ * those that stand one below the other; the heading row is the first row of words over rows of data.
+ */
+import { unitAlone } from "./heading";
+import { endOf, heldCell, isHeld, type SheetCells } from "./sheet-cells";
+import { dateFromText } from "./typed-date";
+import { numberFromText } from "./typed-number";
+
+export interface TablePlace {
+  readonly headingRow: number;
+  /** The row of units under the headings, when there is one. */
+  readonly unitsRow: number | undefined;
+  /** A row above whose words reach over several headings: "Titres, mL" over 1, 2, 3. */
+  readonly groupRow: number | undefined;
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly firstColumn: number;
+  readonly lastColumn: number;
+}
+
+const longestHeading = 60;
+
+/** A word that could be a heading, and is no figure and no day. */
+function isWord(value: unknown): boolean {
+  if (typeof value !== "string") return false;
+  const text = value.trim();
+  if (text === "" || text.length > longestHeading) return false;
+  return (
+    dateFromText(text) === undefined &&
+    (numberFromText(text, true) === undefined ||
+      unitAlone(text) !== undefined ||
+      /^[a-z]/i.test(text))
+  );
+}
+
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Runs of places that are filled. */
+function runs(from: number, to: number, isFilled: (at: number) => boolean): Span[] {
+  const found: Span[] = [];
+  let start: number | undefined;
+  for (let at = from; at <= to; at += 1) {
+    if (at < to && isFilled(at)) start ??= at;
+    else if (start !== undefined) {
+      found.push({ from: start, to: at - 1 });
+      start = undefined;
+    }
+  }
+  return found;
+}
+
+const countIn = (
+  cells: SheetCells,
+  row: number,
+  span: Span,
+  test: (value: unknown) => boolean,
+): number => {
+  let count = 0;
+  for (let column = span.from; column <= span.to; column += 1) {
+    if (test(heldCell(cells, row, column).value)) count += 1;
+  }
+  return count;
+};
+
+const isFigure = (value: unknown): boolean =>
+  typeof value === "number" ||
+  (typeof value === "string" &&
+    (numberFromText(value, true) !== undefined || dateFromText(value) !== undefined));
+
+/** Words in a row with figures below them, in the same columns. */
+function isHeadingRow(cells: SheetCells, row: number, span: Span, lastRow: number): boolean {
+  const words = countIn(cells, row, span, isWord);
+  const figures = countIn(cells, row, span, isFigure);
+  const width = span.to - span.from + 1;
+  if (words < Math.min(3, width) || words < 2 || figures > words) return false;
+  if (words + figures < width * 0.5) return false;
+  const below = Array.from({ length: Math.min(6, lastRow - row) }, (_, at) => row + 1 + at);
+  const data = below.filter((each) => {
+    const held = countIn(cells, each, span, (value) => value !== "");
+    const numbers = countIn(cells, each, span, isFigure);
+    return numbers >= 1 && numbers >= held * 0.25;
+  });
+  return data.length >= 1;
+}
+
+function isUnitsRow(cells: SheetCells, row: number, span: Span): boolean {
+  const held = countIn(cells, row, span, (value) => value !== "");
+  const units = countIn(
+    cells,
+    row,
+    span,
+    (value) => typeof value === "string" && unitAlone(value) !== undefined,
+  );
+  const figures = countIn(cells, row, span, (value) => typeof value === "number");
+  return figures === 0 && units >= 2 && units >= held * 0.5;
+}
+
+/** A row with fewer, wider words just above the headings. */
+function groupRowAbove(cells: SheetCells, row: number, span: Span): number | undefined {
+  if (row === 0) return undefined;
+  const words = countIn(cells, row - 1, span, isWord);
+  const figures = countIn(cells, row - 1, span, isFigure);
+  return words >= 1 && figures === 0 && words < countIn(cells, row, span, (v) => v !== "")
+    ? row - 1
+    : undefined;
+}
+
+/** The columns a heading row really uses: stray cells above or below do not widen the table. */
+function trimmed(cells: SheetCells, row: number, span: Span, lastRow: number): Span {
+  const uses = (column: number): boolean => {
+    if (isHeld(heldCell(cells, row, column))) return true;
+    for (let each = row + 1; each <= Math.min(lastRow, row + 20); each += 1) {
+      if (isHeld(heldCell(cells, each, column))) return true;
+    }
+    return false;
+  };
+  let { from, to } = span;
+  while (from < to && !uses(from)) from += 1;
+  while (to > from && !uses(to)) to -= 1;
+  return { from, to };
+}
+
+function tablesIn(cells: SheetCells, span: Span, endRow: number): TablePlace[] {
+  const rowRuns = runs(cells.row, endRow, (row) => countIn(cells, row, span, (v) => v !== "") > 0);
+  const found: TablePlace[] = [];
+  for (const { from, to } of rowRuns) {
+    let heading: number | undefined;
+    for (let row = from; row < to && row < from + 15 && heading === undefined; row += 1) {
+      if (isHeadingRow(cells, row, span, to)) heading = row;
+    }
+    const last = found[found.length - 1];
+    if (heading === undefined) {
+      // Rows after a gap go on with the table above, when they look like its rows.
+      const isData = last && countIn(cells, from, span, isFigure) >= 2;
+      if (isData) found[found.length - 1] = { ...last, lastRow: to };
+      continue;
+    }
+    const columns = trimmed(cells, heading, span, to);
+    const unitsRow = isUnitsRow(cells, heading + 1, columns) ? heading + 1 : undefined;
+    found.push({
+      headingRow: heading,
+      unitsRow,
+      groupRow: groupRowAbove(cells, heading, columns),
+      firstRow: (unitsRow ?? heading) + 1,
+      lastRow: to,
+      firstColumn: columns.from,
+      lastColumn: columns.to,
+    });
+  }
+  return found;
+}
+
+/** An empty column inside one table parts nothing: same heading row, and one set of rows as long as the other. */
+function isOneTable(left: TablePlace, right: TablePlace, startsAnew: boolean): boolean {
+  const sameRows = left.headingRow === right.headingRow && right.lastRow <= left.lastRow;
+  return sameRows && right.firstColumn - left.lastColumn === 2 && !startsAnew;
+}
+
+/**
+ * @param startsAnew does the heading in this cell begin a table of its own (a date, a lot, a batch)?
+ */
+export function findTables(
+  cells: SheetCells,
+  startsAnew: (heading: string) => boolean,
+): TablePlace[] {
+  const end = endOf(cells);
+  // A column counts as empty when at most a title reaches into it.
+  const isUsed = (column: number): boolean => {
+    let held = 0;
+    for (let row = cells.row; row < end.row && held < 2; row += 1) {
+      if (isHeld(heldCell(cells, row, column))) held += 1;
+    }
+    return held >= 2;
+  };
+  const found: TablePlace[] = [];
+  for (const span of runs(cells.column, end.column, isUsed)) {
+    for (const table of tablesIn(cells, span, end.row)) {
+      const heading = heldCell(cells, table.headingRow, table.firstColumn).value;
+      const left = found.findIndex((each) =>
+        isOneTable(each, table, typeof heading === "string" && startsAnew(heading)),
+      );
+      const joined = found[left];
+      if (joined) found[left] = { ...joined, lastColumn: table.lastColumn };
+      else found.push(table);
+    }
+  }
+  return found;
+}

@@ -1,0 +1,102 @@
+/**
+ * A heading taken apart: its plain words, the unit it names, the number it ends in. "Titration #2
+ * (mL)" is the words "titration", the number 2 and mL.
+ */
+export interface HeadingParts {
+  /** Lower case, units and numbers taken out. */
+  readonly words: string;
+  readonly unit: string | undefined;
+  /** Which of several: T2, "2nd titre". */
+  readonly number: number | undefined;
+  /** The heading is nothing but a unit. */
+  readonly isUnitAlone: boolean;
+}
+
+/** Longest first where one begins with another. `~` stands for any spaces, points or none. */
+const unitWords: readonly (readonly [string, string])[] = [
+  ["mg KOH/g", "mg~koh~(?:/|per)~g(?:ram)?|mg~/~g"],
+  ["mol/L", "mols?~(?:/|per)~l(?:itre|iter)?|moles? per (?:litre|liter)|mol~dm-?3"],
+  ["g/L", "gr?~(?:/|per)~l(?:tr|itres?|iters?)?|g(?:ra)?ms?~(?:/|per)~l(?:tr|itre|iter)?|g l-1"],
+  ["g/kg", "gr?(?:a?ms?)?~(?:/|per)~kg"],
+  ["kg/L", "kg~(?:/|per)~l(?:itre|iter)?|g~(?:/|per)~(?:ml|cc|cm3)"],
+  ["% w/v", "%~w~/?~v|w~/~v(?:~%)?"],
+  ["US gal", "u\\.?s\\.?a?~gal(?:lon)?s?|gal(?:lon)?s?~\\(?us\\)?"],
+  ["imp gal", "(?:imp(?:erial)?|uk)\\.?~gal(?:lon)?s?|gal(?:lon)?s?~\\(?(?:imp(?:erial)?|uk)\\)?"],
+  ["gal", "gal(?:lon)?s?"],
+  ["mL", "mls?|millilit(?:re|er)s?|ccs?|cm3"],
+  ["kg", "kgs?|kilos?|kilograms?|kilogrammes?"],
+  ["lb", "lbs?|pounds?"],
+  ["oz", "oz|ounces?"],
+  ["g", "g|gr|gms?|grams?|grammes?"],
+  ["L", "l|lts?|ltrs?|lit(?:re|er)s?"],
+  ["C", "°~c|deg(?:rees)?~c|celsius|°"],
+  ["%", "%|percent|per cent|pct|m/m|wt~%"],
+];
+
+const edge = (source: string): RegExp =>
+  new RegExp(`(?<![a-z0-9%])(?:${source.replace(/~/g, "[\\s.]*")})(?![a-z0-9%])`, "i");
+const units = unitWords.map(([unit, source]) => [unit, edge(source)] as const);
+const bracketed = /[([{]([^)\]}]*)[)\]}]/g;
+
+/** The unit some words name; the rest of the words. */
+function takeUnit(words: string): { unit: string | undefined; rest: string } {
+  // A percent sign stands beside words without a space: %FFA.
+  const spaced = words
+    .replace(/%/g, " % ")
+    .replace(/\s+/g, " ")
+    .replace(/% (w ?\/ ?v)/i, "%$1");
+  for (const [unit, pattern] of units) {
+    const found = pattern.exec(spaced);
+    if (!found) continue;
+    const rest = `${spaced.slice(0, found.index)} ${spaced.slice(found.index + found[0].length)}`;
+    return { unit, rest };
+  }
+  return { unit: undefined, rest: spaced };
+}
+
+/** The unit a cell of a units row names, when it names one and nothing else. */
+export function unitAlone(text: string): string | undefined {
+  const plain = text.replace(/[()[\]{}]/g, " ").trim();
+  if (/^[mn]$/i.test(plain)) return "mol/L";
+  const { unit, rest } = takeUnit(plain);
+  return unit !== undefined && rest.replace(/[\s.,/-]/g, "") === "" ? unit : undefined;
+}
+
+/** A unit in brackets counts before one in the words: "mL KOH (g)" is in grams. */
+function unitOf(text: string): { unit: string | undefined; rest: string } {
+  for (const [whole, inner = ""] of text.matchAll(bracketed)) {
+    const unit = unitAlone(inner);
+    if (unit !== undefined) return { unit, rest: text.replace(whole, " ") };
+  }
+  return takeUnit(text.replace(/[()[\]{}]/g, " "));
+}
+
+const ordinal: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3, fourth: 4 };
+
+function numberOf(words: string): { number: number | undefined; rest: string } {
+  const found =
+    /(?:^|[\s#_-]|(?<=[a-z]))#?(\d{1,2})(?:st|nd|rd|th)?(?=$|[\s).:_-])/i.exec(words) ?? undefined;
+  if (found) {
+    const rest = words.replace(found[0], " ");
+    return { number: Number(found[1]), rest };
+  }
+  const word = /\b(first|second|third|fourth)\b/i.exec(words);
+  const number = word ? ordinal[(word[1] ?? "").toLowerCase()] : undefined;
+  return { number, rest: word ? words.replace(word[0], " ") : words };
+}
+
+export function headingParts(heading: string): HeadingParts {
+  const text = heading.replace(/\s+/g, " ").trim();
+  const { unit, rest } = unitOf(text);
+  const { number, rest: words } = numberOf(rest);
+  const plain = words
+    .toLowerCase()
+    .replace(/\+\s*\/?\s*-|±/g, " plusminus ")
+    .replace(/(?<=\b[a-z])\.(?=[a-z]\b)/g, "")
+    .replace(/[^a-z0-9?#-]+/g, " ")
+    .replace(/\s-\s/g, " minus ")
+    .replace(/-/g, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  return { words: plain, unit, number, isUnitAlone: plain === "" && unit !== undefined };
+}

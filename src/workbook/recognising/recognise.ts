@@ -1,0 +1,69 @@
+/** A sheet looked through: its tables, what each column is guessed to be and why, and lone figures. */
+import { findConstants, type ConstantGuess } from "./find-constants";
+import { findTables, type TablePlace } from "./find-tables";
+import { type ColumnGuess, guessColumns } from "./guess-columns";
+import { headingParts } from "./heading";
+import { endOf, heldCell, type SheetCells } from "./sheet-cells";
+import { hasDecimalComma } from "./typed-number";
+import { fromWords } from "./evidence";
+
+export interface TableGuess {
+  readonly sheet: string;
+  readonly place: TablePlace;
+  readonly columns: readonly ColumnGuess[];
+  /** Figures outside the tables that hold for all rows: a strength, an assay. */
+  readonly constants: readonly ConstantGuess[];
+  /** This sheet's typed figures have decimal commas. */
+  readonly commaIsDecimal: boolean;
+  /** Does it look like a logbook of titrations or batches at all? */
+  readonly isLogbook: boolean;
+}
+
+function usesDecimalCommas(cells: SheetCells): boolean {
+  let commas = 0;
+  for (const row of cells.values.slice(0, 300)) {
+    for (const value of row) if (typeof value === "string" && hasDecimalComma(value)) commas += 1;
+  }
+  return commas >= 3;
+}
+
+/** A second table beside the first begins with a date, a lot or a batch of its own. */
+const startsAnew = (heading: string): boolean => {
+  const parts = headingParts(heading);
+  return (["date", "lot", "batch", "number"] as const).some(
+    (role) => fromWords(role, parts, heading).points >= 0.7,
+  );
+};
+
+const telling = new Set([
+  "titre",
+  "blank",
+  "acidValue",
+  "ffa",
+  "catalyst",
+  "methanol",
+  "correctedTitre",
+  "oilAmount",
+  "acidDose",
+  "catalystRate",
+]);
+
+export function recogniseSheet(cells: SheetCells): TableGuess[] {
+  const commaIsDecimal = usesDecimalCommas(cells);
+  const places = findTables(cells, startsAnew);
+  const constants = findConstants(cells, places, commaIsDecimal);
+  return places.map((place) => {
+    const columns = guessColumns(cells, place, commaIsDecimal);
+    const known = new Set(columns.map(({ role }) => role).filter((role) => telling.has(role)));
+    return {
+      sheet: cells.sheet,
+      place,
+      columns,
+      constants,
+      commaIsDecimal,
+      isLogbook: known.size >= 2,
+    };
+  });
+}
+
+export { endOf, heldCell };

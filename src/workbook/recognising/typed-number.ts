@@ -1,0 +1,44 @@
+/**
+ * Numbers as people type them: 2.45, "2,45", "1.234,5", "2.45 ml", "~2.4". How many digits were typed
+ * is kept, since a figure says no more than its digits.
+ */
+export interface TypedNumber {
+  readonly value: number;
+  /** Digits after the decimal mark, as typed. */
+  readonly decimals: number;
+}
+
+const shape = /^[~<>≈±]?\s*([+-]?[\d.,\s']*\d)\s*(?:%|[a-zµ°/]{1,6})?\.?$/i;
+
+const decimalsOf = (plain: string): number => {
+  const [mantissa = "", power = "0"] = plain.toLowerCase().split("e");
+  return Math.max(0, (mantissa.split(".")[1] ?? "").length - Number(power));
+};
+
+const fromPlain = (plain: string): TypedNumber | undefined => {
+  const value = Number(plain);
+  return Number.isFinite(value) ? { value, decimals: decimalsOf(plain) } : undefined;
+};
+
+/** A comma before other than three digits can only be a decimal comma. */
+export const hasDecimalComma = (text: string): boolean => {
+  const digits = shape.exec(text.trim())?.[1];
+  return digits !== undefined && /^[^,]*,(?:\d{1,2}|\d{4,})$/.test(digits);
+};
+
+/** @param commaIsDecimal what this sheet's commas mean where one figure alone does not tell */
+export function numberFromText(text: string, commaIsDecimal: boolean): TypedNumber | undefined {
+  const digits = shape.exec(text.trim())?.[1]?.replace(/[\s']/g, "");
+  if (digits === undefined) return undefined;
+  const comma = digits.lastIndexOf(",");
+  const point = digits.lastIndexOf(".");
+  const isDecimal = comma > point && (commaIsDecimal || hasDecimalComma(digits));
+  const plain = isDecimal ? digits.replace(/\./g, "").replace(",", ".") : digits.replace(/,/g, "");
+  return /^[+-]?\d*\.?\d+$/.test(plain) ? fromPlain(plain) : undefined;
+}
+
+/** A number from a cell's value; its digits are those of the shortest text that means it. */
+export function numberFrom(value: unknown, commaIsDecimal: boolean): TypedNumber | undefined {
+  if (typeof value === "number") return fromPlain(String(value));
+  return typeof value === "string" ? numberFromText(value, commaIsDecimal) : undefined;
+}
