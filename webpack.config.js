@@ -141,11 +141,21 @@ const noExtraChunk = {
   parser: { dynamicImportMode: "eager" },
 };
 
+/** A refusal is one sentence, not a stack of calls. */
+function orStop(work) {
+  try {
+    return work();
+  } catch (refusal) {
+    console.error(refusal.message);
+    return process.exit(1);
+  }
+}
+
 /** `--env base=https://your.host/titrebook` builds for another machine, `--env out=folder` elsewhere. */
 export default async (env = {}, { mode = "production" } = {}) => {
   const { baseFrom, localBase } = await tsImport("./src/cli/build/base.ts", import.meta.url);
   const shared = common(mode);
-  const base = baseFrom(env.base);
+  const base = orStop(() => baseFrom(env.base));
   const isRelease = base !== localBase;
   // No copy of an old file that a browser kept is taken for the new one.
   const kept = isRelease ? "?v=[contenthash:8]" : "";

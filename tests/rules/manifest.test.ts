@@ -2,12 +2,66 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { OfficeAddinManifest } from "office-addin-manifest";
 import { describe, expect, it } from "vitest";
+import { releaseManifest } from "../../src/cli/build/release-manifest";
+import { parseManifest } from "../../src/cli/manifest/parse";
+import { manifestFaults, manifestRules } from "../../src/cli/manifest/rules";
 import { namespace } from "../../src/functions/catalogue";
 import { root } from "./sources-of";
 
 const path = join(root, "manifest.xml");
 const manifest = readFileSync(path, "utf8");
-const all = (pattern: RegExp): string[] => [...manifest.matchAll(pattern)].map(([, it = ""]) => it);
+const base = "https://co-op.example/titrebook/";
+const all = (pattern: RegExp, text = manifest): string[] =>
+  [...text.matchAll(pattern)].map(([, it = ""]) => it);
+
+/** Each rule broken once, by a change that a hand could make. */
+const slips: readonly (readonly [string, RegExp | string, string, RegExp])[] = [
+  ["order", /(<Id>.*<\/Id>)\s*(<Version>.*<\/Version>)/, "$2 $1", /Id .* must stand before/],
+  [
+    "order of a host",
+    /(<Runtimes>[^]*<\/Runtimes>)(\s*<AllFormFactors>[^]*<\/AllFormFactors>)/,
+    "$2$1",
+    /Runtimes .* must stand before/,
+  ],
+  ["GUID", "3b7f2c1a-9d54", "3b7f2c1a", /is no GUID/],
+  ["version", "0.1.0.0", "0.1", /four parts/],
+  [
+    "length",
+    'GetStarted.Title" DefaultValue="',
+    `GetStarted.Title" DefaultValue="${"x".repeat(126)}`,
+    /125 are allowed/,
+  ],
+  [
+    "resource",
+    'bt:Url id="Help.Url"',
+    'bt:Url id="Help.Page"',
+    /names Help.Url, which is not defined/,
+  ],
+  ["long name", /Open\.Tip/g, "Open.TipThatIsMuchTooLongToBeTakenByIt", /longer than 32/],
+  ["twice", 'Image id="Icon.32"', 'Image id="Icon.16"', /Icon.16 is defined twice/],
+  [
+    "https",
+    "https://localhost:3001/functions.js",
+    "http://localhost:3001/functions.js",
+    /not under/,
+  ],
+  [
+    "base",
+    "https://localhost:3001/icons/icon-80.png",
+    "https://elsewhere.example/icon-80.png",
+    /not under/,
+  ],
+  [
+    "one page",
+    '<FunctionFile resid="Taskpane.Url"/>',
+    '<FunctionFile resid="Help.Url"/>',
+    /the pages are/,
+  ],
+  ["lifetime", 'lifetime="long"', 'lifetime="short"', /lifetime/],
+  ["icon", "icons/icon-64.png", "icons/icon-32.png", /no picture of 64/],
+  ["ribbon icon", '<bt:Image size="80" resid="Icon.80"/>', "", /lacks 80/],
+  ["sets", /<Set Name="SharedRuntime"[^>]*>/, "", /SharedRuntime is not asked for/],
+];
 
 describe("the manifest", () => {
   it("is read by the maker's own parser", async () => {
@@ -17,26 +71,19 @@ describe("the manifest", () => {
     expect(info.hosts).toEqual(["Workbook"]);
   });
 
-  it("resolves every resource it names, in at most 32 characters", () => {
-    const defined = all(/<bt:(?:Image|Url|String) id="([^"]+)"/g);
-    for (const name of all(/resid="([^"]+)"/g)) {
-      expect(defined).toContain(name);
-      expect(name.length).toBeLessThanOrEqual(32);
-    }
+  it.each(manifestRules)("keeps the rule: $rule", ({ faults, source }) => {
+    expect(faults(parseManifest(manifest))).toEqual([]);
+    expect(source).not.toBe("");
   });
 
-  it("has every address on one https base", () => {
-    for (const address of all(/DefaultValue="(https?:[^"]+)"/g)) {
-      expect(address).toMatch(/^https:\/\/localhost:3001\//);
-    }
+  it.each(slips)("is caught when broken: %s", (_, found, instead, says) => {
+    const broken = manifest.replace(found, instead);
+    expect(broken).not.toBe(manifest);
+    expect(manifestFaults(parseManifest(broken)).join("; ")).toMatch(says);
   });
 
-  it("uses one page for the runtime, the functions and the pane, as a shared runtime asks", () => {
-    const pages = all(/<(?:Runtime|FunctionFile) resid="([^"]+)"/g);
-    const page = /<Page>\s*<SourceLocation resid="([^"]+)"/.exec(manifest)?.[1];
-    const pane = /ShowTaskpane">\s*<SourceLocation resid="([^"]+)"/.exec(manifest)?.[1];
-    expect(new Set([...pages, page, pane])).toEqual(new Set(["Taskpane.Url"]));
-    expect(manifest).toContain('lifetime="long"');
+  it("is refused with its line where it is no XML", () => {
+    expect(() => parseManifest(manifest.replace("</Hosts>", ""))).toThrow(/\d+:\d+/);
   });
 
   it("has its icons, in the sizes asked for", () => {
@@ -53,10 +100,21 @@ describe("the manifest", () => {
     expect(manifest).toContain(`id="Functions.Namespace" DefaultValue="${namespace}"`);
   });
 
-  it("keeps its texts within the lengths allowed", () => {
-    for (const text of all(/<bt:String id="[^"]+" DefaultValue="([^"]*)"/g)) {
-      expect(text.length).toBeLessThanOrEqual(125);
-    }
-    expect(all(/<Description DefaultValue="([^"]*)"/g)[0]?.length).toBeLessThanOrEqual(250);
+  it("has the version of the package, with a nought behind it", () => {
+    const { version } = JSON.parse(readFileSync(join(root, "package.json"), "utf8")) as {
+      version: string;
+    };
+    expect(manifest).toContain(`<Version>${version}.0</Version>`);
+  });
+
+  it("is rewritten for another address in every place, with the version behind pages and scripts", () => {
+    const released = releaseManifest(manifest, base, "0.1.0");
+    expect(released).not.toContain("localhost");
+    expect(manifestFaults(parseManifest(released))).toEqual([]);
+    expect(new Set(all(/"(https:[^"]+\?v=0\.1\.0)"/g, released))).toEqual(
+      new Set(
+        ["taskpane.html", "functions.js", "functions.json"].map((name) => `${base}${name}?v=0.1.0`),
+      ),
+    );
   });
 });
