@@ -1,5 +1,5 @@
 /** A sheet that holds one table: a title, the headings, and a row of cells for each record. */
-import type { BookCell, BookSheet, BookValue } from "../book";
+import type { BookCell, BookInput, BookSheet, BookValue } from "../book";
 import type { Column, TableShape } from "./column";
 
 /** What was typed, by heading. Calculated columns fill themselves. */
@@ -21,6 +21,18 @@ function cellFor(column: Column, entry: Entry): BookCell {
   const value = entry[column.heading];
   return value === undefined ? { style: "input", ...format } : { value, style: "input", ...format };
 }
+
+const inputIn = ({ note, choices }: Column, column: number, rows: number): BookInput => ({
+  area: { row: rowsAbove + 1, column, rows, columns: 1 },
+  help: note,
+  ...(choices ? { words: choices } : {}),
+});
+
+/** What a page on its long side holds in letters one can read. */
+const pageCharacters = 190;
+
+const charactersIn = ({ columns }: TableShape): number =>
+  columns.reduce((sum, { width }) => sum + width, 0);
 
 export function tableSheet(shape: TableShape, entries: readonly Entry[]): BookSheet {
   const unknown = entries
@@ -48,5 +60,15 @@ export function tableSheet(shape: TableShape, entries: readonly Entry[]): BookSh
     frozenRows: rowsAbove + 1,
     // The date, and what the row is about.
     frozenColumns: 2,
+    inputs: shape.columns.flatMap((column, place) =>
+      column.kind === "input" && entries.length > 0 ? [inputIn(column, place, entries.length)] : [],
+    ),
+    // No area: rows that are added are to be printed too.
+    print: {
+      landscape: true,
+      fitToWidth: Math.max(1, Math.round(charactersIn(shape) / pageCharacters)),
+      repeatRows: { row: rowsAbove, rows: 1 },
+      repeatColumns: { column: 0, columns: 2 },
+    },
   };
 }

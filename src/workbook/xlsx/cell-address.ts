@@ -55,13 +55,16 @@ export function areaName({ row, column, rows, columns }: Area): string {
   return `${first}:${cellName(row + rows - 1, column + columns - 1)}`;
 }
 
-/** 'Log book'!$A$1:$C$3, always in quotation marks: a sheet's name may read like a cell's. */
+/** 'Log book'!, always in quotation marks: a sheet's name may read like a cell's. */
+export const quotedSheet = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
+
+/** 'Log book'!$A$1:$C$3. */
 export function absoluteArea(sheet: string, { row, column, rows, columns }: Area): string {
   const corner = (down: number, across: number): string =>
     `$${columnLetters(across)}$${String(down + 1)}`;
   const first = corner(row, column);
   const last = corner(row + rows - 1, column + columns - 1);
-  return `'${sheet.replaceAll("'", "''")}'!${first === last ? first : `${first}:${last}`}`;
+  return quotedSheet(sheet) + (first === last ? first : `${first}:${last}`);
 }
 
 export const isWithin = (area: Area, { row, column }: Place): boolean =>

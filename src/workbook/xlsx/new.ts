@@ -1,10 +1,12 @@
 /** A workbook of our own as a file: an empty file, and the patch that fills it. */
-import type { Book, BookCell, BookSheet, BookTable } from "../book";
+import type { Book, BookCell, BookSheet, BookStyle, BookTable } from "../book";
+import type { Place } from "./cell-address";
 import { drawnFrom } from "./chart/drawn-from";
-import type { Content, Edit } from "./patch/edits";
+import type { Content, Edit, LookChange } from "./patch/edits";
 import { emptyFile } from "./new-file";
 import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
 import { patchXlsx } from "./patch";
+import { namedLooks } from "./styles/named-looks";
 
 function contentOf({ value, formula, results }: BookCell): Content {
   if (formula !== undefined) {
@@ -15,14 +17,23 @@ function contentOf({ value, formula, results }: BookCell): Content {
   return value === undefined ? { kind: "keep" } : { kind: "value", value };
 }
 
-function cellEdits(sheet: string, cell: BookCell, row: number, column: number): Edit[] {
+/** Columns so wide are made for sentences, which are wrapped there; elsewhere they run on. */
+const forSentences = 40;
+
+function lookOf(style: BookStyle, width: number): BookStyle | LookChange {
+  if (style === "title" || style === "heading") return style;
+  return { ...namedLooks[style], wraps: width >= forSentences, vertical: "top" };
+}
+
+function cellEdits(sheet: string, width: number, cell: BookCell, at: Place): Edit[] {
   const dress = {
     ...(cell.format === undefined ? {} : { format: cell.format }),
-    ...(cell.style === undefined ? {} : { look: cell.style }),
+    ...(cell.style === undefined ? {} : { look: lookOf(cell.style, width) }),
   };
-  const at = { sheet, row, column };
-  const note: Edit[] = cell.note === undefined ? [] : [{ do: "add-note", ...at, text: cell.note }];
-  return [{ do: "set-cell", ...at, content: contentOf(cell), ...dress }, ...note];
+  const place = { sheet, ...at };
+  const note: Edit[] =
+    cell.note === undefined ? [] : [{ do: "add-note", ...place, text: cell.note }];
+  return [{ do: "set-cell", ...place, content: contentOf(cell), ...dress }, ...note];
 }
 
 /** The one formula of each column that has one in every row. */
@@ -52,7 +63,10 @@ function sheetEdits(book: Book, sheet: BookSheet, index: number): Edit[] {
       formulas: columnFormulas(sheet, table),
     })),
     ...sheet.rows.flatMap((row, rowIndex) =>
-      row.flatMap((cell, column) => (cell ? cellEdits(name, cell, rowIndex, column) : [])),
+      row.flatMap((cell, column) => {
+        const width = sheet.columnWidths[column] ?? 0;
+        return cell ? cellEdits(name, width, cell, { row: rowIndex, column }) : [];
+      }),
     ),
     ...sheet.columnWidths.map((characters, column): Edit => ({
       do: "set-width",

@@ -47,13 +47,15 @@ function addNote(sheet: SheetDraft, { row, column, text }: EditOf<"add-note">): 
 
 function printSetup(draft: Draft, edit: EditOf<"print-setup">): void {
   const sheet = draft.sheet(edit.sheet);
-  const { area, repeatRows, landscape, fitToWidth } = edit;
+  const { area, repeatRows, repeatColumns, landscape, fitToWidth } = edit;
   if (area) refuseOutside(sheet.name, area);
   if (repeatRows) refuseOutside(sheet.name, { ...repeatRows, column: 0, columns: 1 });
+  if (repeatColumns) refuseOutside(sheet.name, { ...repeatColumns, row: 0, rows: 1 });
   sheet.print = {
     ...sheet.print,
     ...(area ? { area } : {}),
     ...(repeatRows ? { repeatRows } : {}),
+    ...(repeatColumns ? { repeatColumns } : {}),
     ...(landscape === undefined ? {} : { landscape }),
     ...(fitToWidth === undefined ? {} : { fitToWidth }),
   };

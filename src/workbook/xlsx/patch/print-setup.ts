@@ -1,6 +1,7 @@
 /** How a sheet is printed: what its own part says of it, and the two names that the workbook keeps. */
 import { type Replacement, splice } from "../../formula/splice";
-import { absoluteArea } from "../cell-address";
+import { columnLetters } from "../../column-letters";
+import { absoluteArea, quotedSheet } from "../cell-address";
 import type { Package } from "../package/package";
 import { readWorkbookPart } from "../read/workbook-part";
 import { escapeText } from "../xml/escape";
@@ -33,51 +34,67 @@ function fitted(text: string, frame: Node): Placed {
   return intoSheet(frame, "sheetPr", `<${outer ?? ""}>${mark}</${outer ?? ""}>`);
 }
 
+const pagesWide = (fit: PrintSetup["fitToWidth"]): string | undefined =>
+  fit === undefined || fit === false ? undefined : String(Number(fit));
+
 function withSetup(tag: string, { landscape, fitToWidth }: PrintSetup): string {
   const turned =
     landscape === undefined
       ? tag
       : withAttribute(tag, "orientation", landscape ? "landscape" : "portrait");
   // As many pages down as it takes.
-  return fitToWidth === true
-    ? withAttribute(withAttribute(turned, "fitToWidth", "1"), "fitToHeight", "0")
-    : turned;
+  const pages = pagesWide(fitToWidth);
+  return pages === undefined
+    ? turned
+    : withAttribute(withAttribute(turned, "fitToWidth", pages), "fitToHeight", "0");
 }
 
 export function printed(text: string, frame: Node, print: PrintSetup | undefined): Placed[] {
-  if (!print || (print.landscape === undefined && print.fitToWidth !== true)) return [];
+  const isFitted = pagesWide(print?.fitToWidth) !== undefined;
+  if (!print || (print.landscape === undefined && !isFitted)) return [];
   const setup = childOf(frame, "pageSetup");
   const own = `<${prefixed(frame.prefix, "pageSetup")} paperSize="${paper}"/>`;
   const page = setup
     ? retagged(text, setup, (tag) => withSetup(tag, print))
     : intoSheet(frame, "pageSetup", withSetup(own, print));
-  return print.fitToWidth === true ? [fitted(text, frame), page] : [page];
+  return isFitted ? [fitted(text, frame), page] : [page];
 }
 
-/** 'Log book'!$3:$4. */
-const rowsText = (sheet: string, row: number, rows: number): string =>
-  `'${sheet.replaceAll("'", "''")}'!$${String(row + 1)}:$${String(row + rows)}`;
+const counted = (from: number, many: number): string =>
+  `$${String(from + 1)}:$${String(from + many)}`;
+const lettered = (from: number, many: number): string =>
+  `$${columnLetters(from)}:$${columnLetters(from + many - 1)}`;
+
+/** 'Log book'!$A:$B,'Log book'!$3:$4: columns first. */
+function titlesText(sheet: string, { repeatColumns, repeatRows }: PrintSetup): string {
+  const lines = [
+    ...(repeatColumns ? [lettered(repeatColumns.column, repeatColumns.columns)] : []),
+    ...(repeatRows ? [counted(repeatRows.row, repeatRows.rows)] : []),
+  ];
+  return lines.map((each) => quotedSheet(sheet) + each).join(",");
+}
 
 /** ECMA-376 part 1, 18.2.5: names that programs keep for themselves. */
-function namesOf(sheet: string, { area, repeatRows }: PrintSetup): (readonly [string, string])[] {
-  const titles = repeatRows && rowsText(sheet, repeatRows.row, repeatRows.rows);
+function namesOf(sheet: string, print: PrintSetup): (readonly [string, string])[] {
+  const titles = titlesText(sheet, print);
   return [
-    ...(area ? [["_xlnm.Print_Area", absoluteArea(sheet, area)] as const] : []),
-    ...(titles === undefined ? [] : [["_xlnm.Print_Titles", titles] as const]),
+    ...(print.area ? [["_xlnm.Print_Area", absoluteArea(sheet, print.area)] as const] : []),
+    ...(titles === "" ? [] : [["_xlnm.Print_Titles", titles] as const]),
   ];
 }
 
-/** What is printed and which rows head each page: names known on one sheet alone. */
+/** What is printed, and what stands again on each page: names known on one sheet alone. */
 export function addPrintNames(file: Package, sheets: readonly SheetDraft[]): void {
-  if (!sheets.some(({ print }) => print?.area ?? print?.repeatRows)) return;
+  const named = sheets.map((sheet) => ({ sheet, names: namesOf(sheet.name, sheet.print ?? {}) }));
+  if (named.every(({ names }) => names.length === 0)) return;
   const { part, text, root, sheets: listed } = readWorkbookPart(file);
   const list = childOf(root, "definedNames");
   const tag = prefixed(root.prefix, "definedName");
   const replaced: Replacement[] = [];
   let added = "";
-  for (const { listed: own, name: sheet, print } of sheets) {
-    const place = String(listed.findIndex((each) => each.part === own.part));
-    for (const [name, refersTo] of namesOf(sheet, print ?? {})) {
+  for (const { sheet, names } of named) {
+    const place = String(listed.findIndex(({ part: own }) => own === sheet.listed.part));
+    for (const [name, refersTo] of names) {
       const there = childrenOf(list, "definedName").find(
         (node) => attribute(node, "name") === name && attribute(node, "localSheetId") === place,
       );
