@@ -26,3 +26,12 @@ export function blendedAcidValue(lots: readonly (readonly [AcidValue, Kilogram])
   const acid = sum(lots.map(([value, mass]) => value.times(mass)));
   return as("mg KOH/g", acid.div(sum(lots.map(([, mass]) => mass))));
 }
+
+/**
+ * Half-width of the interval of a mix's acid: each lot's doubt by its share, added as if all erred the
+ * same way, since one titrant and one hand measured them.
+ * @param lots each its half-width, in any one unit, and its share of the mass
+ * @example blendedHalfWidth([[0.2, 0.5], [0.1, 0.5]]) // 0.15
+ */
+export const blendedHalfWidth = (lots: readonly (readonly [number, number])[]): number =>
+  lots.reduce((total, [halfWidth, share]) => total + halfWidth * share, 0);

@@ -10,6 +10,9 @@ interface Band {
   readonly advice: string;
 }
 
+/** From here on a base batch costs yield. */
+const costsYieldFrom = quantity("%", "3");
+
 /**
  * What a lot of a given acidity can do. Bands: Freedman 1984 and Ma 1998 below 0.5 %, a review of
  * 2013 for 3 %, 5 % commonly cited, the rest common practice, no source. In order of severity.
@@ -22,7 +25,7 @@ const bands: readonly Band[] = [
     advice: "a base batch with base for the acid; it makes more soap, so wash and settle longer",
   },
   {
-    from: quantity("%", "3"),
+    from: costsYieldFrom,
     advice: "a base batch works at a cost in yield; blend it or pretreat it if you can",
   },
   {
@@ -62,6 +65,19 @@ const waterWords = (water: Percent | undefined): string => {
     ? `water ${shown(water)} % is above ${shown(mostWater)} %: dry the oil first`
     : `water ${shown(water)} % is low enough`;
 };
+
+/**
+ * Should this lot be treated with acid before a base batch? As the route's sentence has it.
+ * @returns "first" at the limit and above; "if you can" in the band below it
+ */
+export function pretreatmentAdvised(
+  value: AcidValue,
+  limitFfa: Percent,
+): "no" | "if you can" | "first" {
+  const ffa = ffaAsOleic(value);
+  if (atLeast(ffa, limitFfa)) return "first";
+  return atLeast(ffa, costsYieldFrom) ? "if you can" : "no";
+}
 
 /**
  * Advice in one sentence, naming the band of % FFA as oleic. It informs and does not decide.
