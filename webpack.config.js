@@ -116,9 +116,9 @@ async function calculatingRules() {
 }
 
 /** The sample logbook as HTML, every value computed, so that the page can be read at once. */
-async function workbenchParts() {
+async function workbenchParts(policy) {
   const { plainLogbook } = await tsImport("./src/workbench/plain/build.ts", import.meta.url);
-  return { plain: await plainLogbook() };
+  return { policy, plain: await plainLogbook() };
 }
 
 /**
@@ -154,6 +154,10 @@ function orStop(work) {
 /** `--env base=https://your.host/titrebook` builds for another machine, `--env out=folder` elsewhere. */
 export default async (env = {}, { mode = "production" } = {}) => {
   const { baseFrom, localBase } = await tsImport("./src/cli/build/base.ts", import.meta.url);
+  const { panePolicy, workbenchPolicy } = await tsImport(
+    "./src/cli/build/policies.ts",
+    import.meta.url,
+  );
   const shared = common(mode);
   const base = orStop(() => baseFrom(env.base));
   const isRelease = base !== localBase;
@@ -189,6 +193,10 @@ export default async (env = {}, { mode = "production" } = {}) => {
           filename: "taskpane.html",
           template: "./src/taskpane/taskpane.html",
           chunks: ["taskpane"],
+          templateParameters: {
+            policy: panePolicy,
+            functionsAddress: `functions.js${isRelease ? `?v=${version}` : ""}`,
+          },
           hash: isRelease,
         }),
         ...finish,
@@ -211,7 +219,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
           filename: "index.html",
           template: "./src/workbench/workbench.html",
           chunks: ["workbench"],
-          templateParameters: workbenchParts,
+          templateParameters: () => workbenchParts(workbenchPolicy),
           hash: isRelease,
         }),
         ...finish,
