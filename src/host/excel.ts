@@ -30,7 +30,7 @@ export class ExcelHost implements Host {
         canWrite: !workbook.readOnly,
         groupsUndo: true,
         hasFileBytes: true,
-        hasCharts: true,
+        hasCharts: Office.context.requirements.isSetSupported("ExcelApi", "1.8"),
       };
     });
   }

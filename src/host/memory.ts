@@ -86,7 +86,7 @@ export class MemoryHost implements Host {
       canWrite: !this.present.isReadOnly,
       groupsUndo: true,
       hasFileBytes: false,
-      hasCharts: false,
+      hasCharts: true,
     }));
   }
 

@@ -105,7 +105,25 @@ export type Step =
   | { readonly do: "add-note"; readonly block: Block; readonly text: string }
   /** Words to choose from in a block; others may be typed as well. */
   | { readonly do: "offer-words"; readonly block: Block; readonly words: readonly string[] }
+  /** Only where the program has charts. It follows its cells. */
+  | ({ readonly do: "add-chart" } & Chart)
   | { readonly do: "select"; readonly block: Block };
+
+/** A chart of figures against figures. */
+export interface Chart {
+  readonly sheet: string;
+  readonly kind: "lines";
+  /** The words of a title; or a reference, with its equals sign, to the cell that holds them. */
+  readonly title: string;
+  readonly acrossTitle: string;
+  readonly upTitle: string;
+  /** The figures along the bottom: one column. */
+  readonly across: Block;
+  /** A line for each, as long as `across`. Its name does not follow a cell. */
+  readonly lines: readonly { readonly name: string; readonly values: Block }[];
+  /** The cells it lies over. */
+  readonly place: Block;
+}
 
 export type Content =
   | { readonly kind: "keep" }

@@ -28,6 +28,7 @@ export interface OpenHost {
 export interface Offers {
   readonly protection: boolean;
   readonly filters: boolean;
+  readonly charts: boolean;
   /** A write that failed leaves nothing behind that could be undone. */
   readonly cleanFailures: boolean;
 }

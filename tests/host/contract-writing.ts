@@ -113,6 +113,33 @@ export function writingContract(offers: Offers, opening: Opening): void {
     expect(await read(host, { ask: "table", name: "Jetty" })).toEqual([table]);
   });
 
+  it("draws a chart with its figures in one undo, or says that it has none and writes nothing", async () => {
+    const { host, undo } = await opening(bookOf([[1, 2]]));
+    const before = await cells(host, block(0, 0, 4, 2));
+    const steps: Step[] = [
+      set(block(1, 0, 1, 2), [[value(3), formula("=2*A2")]]),
+      {
+        do: "add-chart",
+        sheet: "Log",
+        kind: "lines",
+        title: "Level",
+        acrossTitle: "Hours",
+        upTitle: "Litres",
+        across: block(0, 0, 2),
+        lines: [{ name: "Tank", values: block(0, 1, 2) }],
+        place: block(5, 0, 10, 4),
+      },
+    ];
+    expect(await host.capabilities()).toMatchObject({ hasCharts: offers.charts });
+    const outcome = await host.write("Test", steps);
+    if (offers.charts) {
+      expect(outcome).toBeUndefined();
+      expect((await cells(host, block(1, 0, 1, 2))).values).toEqual([[3, 6]]);
+      await undo();
+    } else expect(outcome).toMatchObject({ kind: "fault", code: "not-offered" });
+    expect(await cells(host, block(0, 0, 4, 2))).toEqual(before);
+  });
+
   it("does nothing when one of its steps cannot be done", async () => {
     const { host, undo } = await opening(logbook);
     await done(host, set(block(8, 0), [[value("mark")]]));

@@ -2,14 +2,14 @@ import { afterEach, describe, expect, it } from "vitest";
 import { hostContract } from "./contract";
 import { ExcelHost, excelHost } from "../../src/host/excel";
 import type { MemoryBook } from "../../src/host/memory/book";
-import type { Block, Step } from "../../src/host/port";
+import type { Block, Chart, Step } from "../../src/host/port";
 import type { Book } from "../../src/workbook/book";
 import { ExcelStandIn, installExcel } from "./excel/stand-in";
 import { memoryBook } from "./memory-host";
 
 hostContract(
   "the spreadsheet program",
-  { protection: true, filters: true, cleanFailures: false },
+  { protection: true, filters: true, charts: true, cleanFailures: false },
   (book) => {
     const standIn = new ExcelStandIn(memoryBook(book));
     installExcel(standIn);
@@ -59,7 +59,21 @@ const put = (block: Block, value: string): Step => ({
   block,
   contents: [[{ kind: "value", value }]],
 });
+const chart: Chart = {
+  sheet: "Log",
+  kind: "lines",
+  title: "='Log'!$A$1",
+  acrossTitle: "Along",
+  upTitle: "Up",
+  across: { ...cell(1, 0), rows: 2 },
+  lines: [
+    { name: "one", values: { ...cell(1, 1), rows: 2 } },
+    { name: "two", values: { ...cell(1, 2), rows: 2 } },
+  ],
+  place: { ...cell(4, 0), rows: 10, columns: 4 },
+};
 const steps: Step[] = [
+  { do: "add-chart", ...chart },
   put(cell(1, 0), "changed"),
   put(cell(1, 1), "changed too"),
   { do: "grow-table", name: "Lots", block: { ...cell(0, 0), rows: 3, columns: 2 } },
@@ -71,8 +85,9 @@ const steps: Step[] = [
 /** What a person sees of a workbook. */
 const seen = ({ sheets, tables }: MemoryBook) => ({
   tables,
-  sheets: sheets.map(({ name, cells }) => ({
+  sheets: sheets.map(({ name, cells, charts }) => ({
     name,
+    charts,
     cells: Object.entries(cells).filter(([, { value, formula }]) => value !== "" || formula !== ""),
   })),
 });
@@ -106,6 +121,36 @@ describe("writing to the spreadsheet program", () => {
       expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: "failed" });
       expect(seen(standIn.model.book)).toEqual(before);
     }
+  });
+
+  it("draws a chart from the cells it is given, and leaves the one that was there on the way back", async () => {
+    const standIn = opening();
+    await new ExcelHost().write("Test", [{ do: "add-chart", ...chart }]);
+    const drawn = () => standIn.model.book.sheets[0]?.charts;
+    expect(drawn()).toMatchObject([chart]);
+    const again: Step[] = [
+      { do: "add-chart", ...chart, title: "Second" },
+      { do: "add-sheet", name: "Log" },
+    ];
+    expect(await new ExcelHost().write("Test", again)).toMatchObject({ code: "name-taken" });
+    expect(drawn()).toMatchObject([chart]);
+  });
+
+  it("writes a block of formulas that look alike in a few calls, whatever its size", async () => {
+    const standIn = opening();
+    const rows = Array.from({ length: 50 }, (_, row) =>
+      Array.from({ length: 50 }, (__, column) => ({
+        kind: "formula" as const,
+        formula: `=${row}+${column}`,
+        format: "0.0",
+        style: "calculated" as const,
+      })),
+    );
+    const block = { ...cell(0, 0), rows: 50, columns: 50 };
+    await new ExcelHost().write("Test", [{ do: "set-cells", block, contents: rows }]);
+    expect(standIn.changes).toBeLessThan(10);
+    const [sheet] = standIn.model.book.sheets;
+    expect(sheet?.cells["49,48"]).toMatchObject({ formula: "=49+48", format: "0.0" });
   });
 
   it("never takes a sheet away that was there before", async () => {

@@ -3,7 +3,7 @@ import { openMemory } from "./memory-host";
 
 hostContract(
   "a workbook in memory",
-  { protection: true, filters: true, cleanFailures: true },
+  { protection: true, filters: true, charts: true, cleanFailures: true },
   (book) => {
     const host = openMemory(book);
     return Promise.resolve({

@@ -5,7 +5,7 @@ import { hostContract } from "../host/contract";
 
 hostContract(
   "the workbench, headless",
-  { protection: false, filters: false, cleanFailures: true },
+  { protection: false, filters: false, charts: false, cleanFailures: true },
   async (book) => {
     const open = await openHeadless(book);
     const { WorkbenchHost } = await import("../../src/host/workbench");

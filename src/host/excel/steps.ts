@@ -1,6 +1,7 @@
 /** Steps as the spreadsheet program's own calls. Nothing is read here, and nothing decided. */
 import type { Block, Content, Step, Style } from "../port";
 import { rangeOf } from "./answers";
+import { addChart } from "./chart";
 
 /** The look of each style: ink, ground, bold. */
 const looks: Record<Style, { color: string; fill?: string; bold?: boolean }> = {
@@ -34,12 +35,36 @@ function setCell(cell: Excel.Range, content: Content): void {
   if (content.style !== undefined) setLook(cell, content.style);
 }
 
+/**
+ * A block of formulas that look alike, as a table of doses is, in a few calls: thousands of cells one
+ * by one would keep the program busy for seconds.
+ */
+function setAlike(range: Excel.Range, contents: readonly (readonly Content[])[]): boolean {
+  const [first] = contents.flat();
+  if (first?.kind !== "formula") return false;
+  const { format, style } = first;
+  const formulas: string[][] = [];
+  for (const row of contents) {
+    const own: string[] = [];
+    for (const each of row) {
+      if (each.kind !== "formula" || each.format !== format || each.style !== style) return false;
+      own.push(each.formula);
+    }
+    formulas.push(own);
+  }
+  if (format !== undefined) range.numberFormat = formulas.map((row) => row.map(() => format));
+  range.formulas = formulas;
+  if (style !== undefined) setLook(range, style);
+  return true;
+}
+
 function setCells(
   context: Excel.RequestContext,
   block: Block,
   contents: readonly (readonly Content[])[],
 ) {
   const range = rangeOf(context, block);
+  if (setAlike(range, contents)) return;
   for (const [row, cells] of contents.entries()) {
     for (const [column, content] of cells.entries()) setCell(range.getCell(row, column), content);
   }
@@ -89,6 +114,9 @@ export function doStep(context: Excel.RequestContext, step: Step): void {
       };
       return;
     }
+    case "add-chart":
+      addChart(context, step);
+      return;
     case "select":
       workbook.worksheets.getItem(step.block.sheet).activate();
       rangeOf(context, step.block).select();

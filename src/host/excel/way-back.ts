@@ -19,6 +19,8 @@ import { doStep } from "./steps";
 interface WayBack {
   /** Sheets that are not there yet. */
   readonly newSheets: readonly string[];
+  /** Charts that are there already, on the sheets that get one. */
+  readonly charts: ReadonlyMap<string, readonly string[]>;
   readonly steps: readonly Step[];
 }
 
@@ -81,7 +83,11 @@ async function wayBack(
     context,
     asked.map(({ question }) => question),
   );
+  const charted = steps.flatMap((step) =>
+    step.do === "add-chart" && isThere(step.sheet) ? [step.sheet] : [],
+  );
   return {
+    charts: idsOf(await chartsOn(context, [...new Set(charted)])),
     newSheets: steps.flatMap((step) =>
       step.do === "add-sheet" && !isThere(step.name) ? [step.name] : [],
     ),
@@ -89,11 +95,35 @@ async function wayBack(
   };
 }
 
+/** The charts on each sheet, by what the program calls them: two may have one name. */
+async function chartsOn(
+  context: Excel.RequestContext,
+  sheets: readonly string[],
+): Promise<ReadonlyMap<string, readonly Excel.Chart[]>> {
+  if (sheets.length === 0) return new Map();
+  const found = sheets.map((name) => {
+    const { charts } = context.workbook.worksheets.getItem(name);
+    charts.load("items/id");
+    return [name, charts] as const;
+  });
+  await context.sync();
+  return new Map(found.map(([name, charts]) => [name, charts.items]));
+}
+
+const idsOf = (
+  charts: ReadonlyMap<string, readonly Excel.Chart[]>,
+): ReadonlyMap<string, readonly string[]> =>
+  new Map([...charts].map(([sheet, items]) => [sheet, items.map(({ id }) => id)]));
+
 async function goBack(context: Excel.RequestContext, way: WayBack): Promise<void> {
   for (const step of way.steps) doStep(context, step);
   const added = way.newSheets.map((name) => context.workbook.worksheets.getItemOrNullObject(name));
   await context.sync();
   for (const sheet of added) if (!sheet.isNullObject) sheet.delete();
+  for (const [sheet, charts] of await chartsOn(context, [...way.charts.keys()])) {
+    const before = way.charts.get(sheet) ?? [];
+    for (const chart of charts) if (!before.includes(chart.id)) chart.delete();
+  }
   await context.sync();
 }
 

@@ -1,5 +1,5 @@
 /** The workbook that the memory host keeps: plain values, copied whole for every undo step. */
-import type { Block, CellScalar, Style } from "../port";
+import type { Block, CellScalar, Chart, Style } from "../port";
 
 export interface MemoryCell {
   /** "" where nothing was typed. A formula's value is worked out when it is read. */
@@ -19,6 +19,7 @@ export interface MemorySheet {
   cells: Record<string, MemoryCell>;
   widths: Record<number, number>;
   frozenRows: number;
+  charts: Chart[];
 }
 
 export interface MemoryTable {
@@ -44,6 +45,7 @@ export const emptySheet = (name: string): MemorySheet => ({
   cells: {},
   widths: {},
   frozenRows: 0,
+  charts: [],
 });
 
 export const emptyBook = (): MemoryBook => ({

@@ -106,6 +106,12 @@ const steps: { [Kind in Step["do"]]: Doing<Kind> } = {
   },
   "add-note": (book, { block, text }) => eachCell(book, block, (cell) => (cell.note = text)),
   "offer-words": (book, { block, words }) => eachCell(book, block, (cell) => (cell.words = words)),
+  "add-chart": (book, chart) => {
+    const sheet = openSheet(book, chart.sheet);
+    if (isFault(sheet)) return sheet;
+    sheet.charts.push(chart);
+    return undefined;
+  },
   // The selection is no part of the workbook: the host keeps it.
   select: (book, { block }) =>
     sheetNamed(book, block.sheet) ? undefined : fault("failed", block.sheet),

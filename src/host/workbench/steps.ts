@@ -138,6 +138,8 @@ export function commandsFor(
       return everyCell(step.block, { note: step.text });
     case "offer-words":
       return everyCell(step.block, { words: step.words });
+    case "add-chart":
+      return fault("not-offered", "charts");
     case "select":
       return names.sheet(step.block.sheet)
         ? [

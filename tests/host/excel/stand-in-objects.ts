@@ -9,6 +9,7 @@ import {
 } from "../../../src/host/memory/book";
 import { doStep } from "../../../src/host/memory/steps";
 import { type Members, ProgramError, remote } from "./remote";
+import { chartsOf } from "./stand-in-charts";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";
 
 export function tableAt(on: Talk, find: () => MemoryTable | undefined, orNull = false): object {
@@ -79,6 +80,7 @@ export function sheetAt(
         ),
     },
     parts: {
+      charts: () => chartsOf(on, sheet),
       protection: () =>
         remote(talk, "protection", { reads: { protected: () => sheet().isProtected } }),
       freezePanes: () =>

@@ -88,8 +88,21 @@ export function rangeAt(on: Talk, where: Where, isNull?: () => boolean): object 
     return cellToChange(sheetToChange(model, sheet), row, column);
   };
   const ignore = (): void => void first();
+  /** What is set must be as large as the range. */
+  const each = <T>(given: T[][], put: (cell: MemoryCell, one: T) => void): void => {
+    const { sheet, row, column, rows, columns } = where();
+    const holder = sheetToChange(model, sheet);
+    if (given.length !== rows || given.some((line) => line.length !== columns)) {
+      throw new ProgramError("InvalidArgument");
+    }
+    for (const [r, line] of given.entries()) {
+      for (const [c, one] of line.entries()) put(cellToChange(holder, row + r, column + c), one);
+    }
+  };
   const type = (typed: unknown[][]): void => {
-    typeInto(first(), typed[0]?.[0], model.book);
+    each(typed, (cell, one) => {
+      typeInto(cell, one, model.book);
+    });
   };
   const range = remote(talk, "range", {
     ...(isNull ? { isNull } : {}),
@@ -97,7 +110,9 @@ export function rangeAt(on: Talk, where: Where, isNull?: () => boolean): object 
     sets: {
       values: type,
       formulas: type,
-      numberFormat: (format: string[][]) => (first().format = format[0]?.[0] ?? "General"),
+      numberFormat: (formats: string[][]) => {
+        each(formats, (cell, format) => (cell.format = format));
+      },
     },
     changes: { select: () => (model.selection = { ...where(), rows: 1, columns: 1 }) },
     gives: {

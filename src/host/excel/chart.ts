@@ -1,0 +1,39 @@
+/**
+ * A chart as the spreadsheet program's own. Its lines are set one by one: left to find them itself, the
+ * program takes headings that are numbers for figures.
+ */
+import type { Chart } from "../port";
+import { rangeOf } from "./answers";
+
+interface Title {
+  text: string;
+  visible: boolean;
+  setFormula(formula: string): void;
+}
+
+function setTitle(title: Title, words: string): void {
+  title.visible = true;
+  if (words.startsWith("=")) title.setFormula(words);
+  else title.text = words;
+}
+
+export function addChart(context: Excel.RequestContext, chart: Chart): void {
+  const { lines, place } = chart;
+  const [first] = lines;
+  if (!first) return;
+  const made = context.workbook.worksheets
+    .getItem(chart.sheet)
+    .charts.add("XYScatterLines", rangeOf(context, first.values), "Columns");
+  for (const [at, { name, values }] of lines.entries()) {
+    const series = at === 0 ? made.series.getItemAt(0) : made.series.add(name);
+    series.name = name;
+    series.setValues(rangeOf(context, values));
+    series.setXAxisValues(rangeOf(context, chart.across));
+  }
+  setTitle(made.title, chart.title);
+  setTitle(made.axes.categoryAxis.title, chart.acrossTitle);
+  setTitle(made.axes.valueAxis.title, chart.upTitle);
+  made.legend.position = "Right";
+  const whole = rangeOf(context, place);
+  made.setPosition(whole.getCell(0, 0), whole.getCell(place.rows - 1, place.columns - 1));
+}
