@@ -56,7 +56,7 @@ const heights = (sheet: BookSheet): IWorksheetData["rowData"] =>
   );
 
 /** Rows and columns that stay in view; -1 where none do. */
-const freeze = (rows: number, columns: number): IWorksheetData["freeze"] => ({
+export const freeze = (rows: number, columns: number): IWorksheetData["freeze"] => ({
   xSplit: columns,
   ySplit: rows,
   startRow: rows > 0 ? rows : -1,

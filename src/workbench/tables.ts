@@ -20,15 +20,20 @@ const tableJson = (table: BookTable): ITableJson => ({
   meta: {},
 });
 
-export function tableResource(book: Book): IResources[number] {
-  const sheets: Record<string, { tables: ITableJson[]; tableFilteredOutRows: number[] }> =
+/** Of each sheet by name, its tables. */
+export function tablesOf(
+  sheets: readonly { readonly name: string; readonly tables: readonly BookTable[] }[],
+): IResources[number] {
+  const found: Record<string, { tables: ITableJson[]; tableFilteredOutRows: number[] }> =
     Object.fromEntries(
-      book.sheets
-        .filter((sheet) => sheet.tables.length > 0)
-        .map((sheet) => [
-          sheet.name,
-          { tables: sheet.tables.map(tableJson), tableFilteredOutRows: [] },
+      sheets
+        .filter(({ tables }) => tables.length > 0)
+        .map(({ name, tables }) => [
+          name,
+          { tables: tables.map(tableJson), tableFilteredOutRows: [] },
         ]),
     );
-  return { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(sheets) };
+  return { name: "SHEET_TABLE_PLUGIN", data: JSON.stringify(found) };
 }
+
+export const tableResource = (book: Book): IResources[number] => tablesOf(book.sheets);

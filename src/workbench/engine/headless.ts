@@ -6,6 +6,7 @@ import {
   ICommandService,
   type Injector,
   IUniverInstanceService,
+  type IWorkbookData,
   LocaleType,
   LogLevel,
   Univer,
@@ -42,7 +43,12 @@ export class HeadlessWorkbook {
   }
 
   /** Opens a book with every formula computed. */
-  static async open(book: Book): Promise<HeadlessWorkbook> {
+  static open(book: Book): Promise<HeadlessWorkbook> {
+    return HeadlessWorkbook.openSnapshot(snapshotOf(book));
+  }
+
+  /** ... or any other snapshot. */
+  static async openSnapshot(snapshot: IWorkbookData): Promise<HeadlessWorkbook> {
     const univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: {} },
@@ -54,7 +60,7 @@ export class HeadlessWorkbook {
       initialFormulaComputing: CalculationMode.FORCED,
     });
     univer.registerPlugin(UniverSheetsTablePlugin);
-    univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshotOf(book));
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
     const workbook = new HeadlessWorkbook(univer);
     // undo and redo are for the unit in focus
     univer.__getInjector().get(IUniverInstanceService).focusUnit(workbook.cells.names.unit);

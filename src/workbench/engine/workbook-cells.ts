@@ -14,11 +14,18 @@ import { ERROR_TYPE_SET, type ErrorType, FormulaDataModel } from "@univerjs/engi
 import { errorCell, type GivenCell } from "./cells";
 import { evaluate } from "./evaluate";
 import type { CellPlace } from "./place";
-import { WorkbookNames } from "./workbook-names";
+import { type Area, WorkbookNames } from "./workbook-names";
 
-function raw(cell: Nullable<ICellData>): GivenCell {
+/** Text of several lines, or partly bold, is held as a small document. */
+function documentText(cell: Nullable<ICellData>): GivenCell {
+  const stream = cell?.p?.body?.dataStream;
+  return stream === undefined ? null : stream.replace(/\r?\n?$/, "").replace(/\r/g, "\n");
+}
+
+/** What the cell itself holds, nothing spilled. */
+export function raw(cell: Nullable<ICellData>): GivenCell {
   const value = cell ? cell.v : null;
-  if (value === null || value === undefined) return null;
+  if (value === null || value === undefined) return documentText(cell);
   // a text somebody typed may look like an error
   if (cell?.t === CellValueType.FORCE_STRING) return String(value);
   if (ERROR_TYPE_SET.has(value as ErrorType)) return errorCell(String(value));
@@ -67,6 +74,18 @@ export class WorkbookCells {
       if (!covers(range, row, column)) return true;
       found = { sheet, row: anchorRow, column: anchorColumn };
       return false;
+    });
+    return found;
+  }
+
+  /** The blocks that formulas of a sheet answer over, each more than one cell. */
+  spills(sheet: string): Area[] {
+    const ranges = this.model.getArrayFormulaRange()[this.names.unit]?.[this.names.sheetId(sheet)];
+    const found: Area[] = [];
+    new ObjectMatrix<IRange>(ranges ?? {}).forValue((top, left, { endRow, endColumn }) => {
+      if (endRow > top || endColumn > left) {
+        found.push({ sheet, top, left, bottom: endRow, right: endColumn });
+      }
     });
     return found;
   }

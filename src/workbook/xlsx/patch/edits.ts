@@ -54,6 +54,8 @@ export interface SetCell extends Dress {
   readonly row: number;
   readonly column: number;
   readonly content: Content;
+  /** Index into the workbook's looks: how a cell looks that has no look of its own. */
+  readonly base?: number;
 }
 
 /** At the right edge of a table: a heading, and a cell for each row of the table. */

@@ -1,0 +1,166 @@
+/** What a file is told of one cell: from what the grid held when it was opened, and what it holds now. */
+import type { Area, CellValue, Content, SetCell } from "../../workbook/xlsx";
+import type { GivenCell } from "../engine/cells";
+import type { DateShift } from "./dates";
+import { lookNumber } from "./file-style";
+import type { CellState, SheetState, SpillState } from "./grid-state";
+import { styleChange } from "./style-change";
+
+export const empty: CellState = {
+  value: null,
+  formula: "",
+  style: undefined,
+  styleName: undefined,
+  note: "",
+  words: undefined,
+};
+
+export function fileValue(value: GivenCell): CellValue {
+  if (value === null) return "";
+  return typeof value === "object" ? { error: value.basicValue } : value;
+}
+
+const errorOf = (value: GivenCell): string | undefined =>
+  typeof value === "object" && value !== null ? value.basicValue : undefined;
+
+/** Results are worked out anew at every opening: the last digit may come out otherwise. */
+const lastDigit = 1e-14;
+
+export function isSame(a: GivenCell, b: GivenCell): boolean {
+  if (typeof a === "number" && typeof b === "number") {
+    return a === b || Math.abs(a - b) <= lastDigit * Math.max(Math.abs(a), Math.abs(b));
+  }
+  if (typeof a === "object" || typeof b === "object")
+    return a === b || (errorOf(a) !== undefined && errorOf(a) === errorOf(b));
+  return a === b;
+}
+
+/** A cell now and before, on the sheet now and before; `array` is that of the file. */
+export interface Compared {
+  readonly row: number;
+  readonly column: number;
+  readonly before: CellState;
+  readonly now: CellState;
+  readonly spillBefore: SpillState | undefined;
+  readonly spillNow: SpillState | undefined;
+  readonly array: Area | undefined;
+}
+
+type Sheets = { readonly before: SheetState | undefined; readonly now: SheetState };
+
+const sizeOf = (spill: SpillState | undefined): string =>
+  `${String(spill?.rows ?? 1)}x${String(spill?.columns ?? 1)}`;
+
+const isSameSize = (spill: SpillState | undefined, area: Area): boolean =>
+  (spill?.rows ?? 1) === area.rows && (spill?.columns ?? 1) === area.columns;
+
+export class CellEdits {
+  /** Formulas this program cannot work out, whose result in the file stays as it was. */
+  leftAsTheyWere = 0;
+  /** Cells whose look changed in a way that files are not told of. */
+  looksLost = 0;
+
+  constructor(
+    private readonly sheets: Sheets,
+    private readonly shift: DateShift,
+  ) {}
+
+  private get sheet(): string {
+    return this.sheets.now.name;
+  }
+
+  of(compared: Compared): SetCell[] {
+    const { row, column, now } = compared;
+    const dress = this.dress(compared);
+    const contents = this.contents(compared);
+    const own = contents.find((each) => each.row === row && each.column === column);
+    const isDressed = Object.keys(dress).length > 0;
+    if (!own && !isDressed) return contents;
+    const content: Content = own?.content ?? { kind: "keep" };
+    const base = lookNumber(now.styleName);
+    return [
+      {
+        do: "set-cell",
+        sheet: this.sheet,
+        row,
+        column,
+        content,
+        ...dress,
+        ...(base === undefined || compared.before.style ? {} : { base }),
+      },
+      ...contents.filter((each) => each !== own),
+    ];
+  }
+
+  private dress({ column, before, now }: Compared): Pick<SetCell, "format" | "look"> {
+    if (now.style === undefined) {
+      if (before.style) this.looksLost += 1;
+      return {};
+    }
+    const sheet = this.sheets.before ?? this.sheets.now;
+    const isLikeFile = before.style === undefined && lookNumber(now.styleName) !== undefined;
+    // the very look of a cell of the file, which is given as such
+    if (isLikeFile)
+      return before === empty && now.value === null && now.formula === "" ? { look: {} } : {};
+    const change = styleChange(before.style ?? sheet.emptyStyle(column), now.style);
+    if (change.losesSome) this.looksLost += 1;
+    return change.dress;
+  }
+
+  private edit(row: number, column: number, content: Content): SetCell {
+    return { do: "set-cell", sheet: this.sheet, row, column, content };
+  }
+
+  private contents(compared: Compared): SetCell[] {
+    const { row, column, before, now, spillNow } = compared;
+    if (now.formula === "") {
+      if (before.formula === "" && isSame(before.value, now.value)) return [];
+      if (now.value === null) return [this.edit(row, column, { kind: "nothing" })];
+      const value = this.shift(fileValue(now.value), now.style?.n?.pattern);
+      return [this.edit(row, column, { kind: "value", value })];
+    }
+    if (now.formula !== before.formula) return [this.formula(compared)];
+    if (compared.array === undefined) {
+      if (spillNow === undefined) return this.result(compared);
+      // one value is meant in the file where the grid answers with many
+      if (sizeOf(spillNow) === sizeOf(compared.spillBefore)) return [];
+      return [this.formula(compared)];
+    }
+    if (isSameSize(spillNow, compared.array)) return this.results(compared);
+    if (sizeOf(spillNow) === sizeOf(compared.spillBefore)) return [];
+    return [this.formula(compared)];
+  }
+
+  private formula({ row, column, now, spillNow }: Compared): SetCell {
+    const pattern = now.style?.n?.pattern;
+    const value = (given: GivenCell): CellValue => this.shift(fileValue(given), pattern);
+    return this.edit(row, column, {
+      kind: "formula",
+      formula: now.formula,
+      result: value(now.value),
+      ...(spillNow ? { spilled: spillNow.values.map((cells) => cells.map(value)) } : {}),
+    });
+  }
+
+  private result({ row, column, before, now }: Compared): SetCell[] {
+    if (isSame(before.value, now.value)) return [];
+    if (errorOf(now.value) === "#NAME?") {
+      this.leftAsTheyWere += 1;
+      return [];
+    }
+    const value = this.shift(fileValue(now.value), now.style?.n?.pattern);
+    return [this.edit(row, column, { kind: "result", value })];
+  }
+
+  private results(compared: Compared): SetCell[] {
+    const { row, column, now, spillBefore, spillNow } = compared;
+    if (!spillNow) return this.result(compared);
+    return spillNow.values.flatMap((cells, down) =>
+      cells.flatMap((value, across) => {
+        if (isSame(spillBefore?.values[down]?.[across] ?? null, value)) return [];
+        const shown = this.shift(fileValue(value), now.style?.n?.pattern);
+        return [this.edit(row + down, column + across, { kind: "result", value: shown })];
+      }),
+    );
+  }
+}

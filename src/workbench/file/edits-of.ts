@@ -1,0 +1,90 @@
+/** The edits that make a file what the grid now holds, from what the grid held when it was opened. */
+import type { Edit } from "../../workbook/xlsx";
+import { CellEdits, empty } from "./cell-edits";
+import { datesOut } from "./dates";
+import type { CellState, GridState, SheetState } from "./grid-state";
+import { type FileArrays, keyOf } from "./opened-file";
+import { besideCells, freezeEdits, type SheetPair, tableEdits, widthEdits } from "./sheet-edits";
+
+/** How the grid stands to the file it shows. */
+export interface FileTerms {
+  readonly dates: 1900 | 1904;
+  readonly arrays: FileArrays;
+  /** The width of a column in characters, from its pixels. */
+  charactersOf(pixels: number): number;
+}
+
+export interface Edits {
+  readonly edits: readonly Edit[];
+  /** Formulas the workbench cannot work out, whose results in the file stay as they were. */
+  readonly leftAsTheyWere: number;
+  /** Cells whose look changed in a way the file is not told of. */
+  readonly looksLost: number;
+}
+
+type Rows<T> = ReadonlyMap<number, ReadonlyMap<number, T>>;
+
+/** Every place that either of the two knows, row by row. */
+function* places(before: Rows<CellState> | undefined, now: Rows<CellState>) {
+  const rows = new Set([...now.keys(), ...(before?.keys() ?? [])]);
+  for (const row of [...rows].sort((a, b) => a - b)) {
+    const cells = now.get(row);
+    const there = before?.get(row);
+    for (const column of new Set([...(cells?.keys() ?? []), ...(there?.keys() ?? [])])) {
+      yield { row, column, before: there?.get(column) ?? empty, now: cells?.get(column) ?? empty };
+    }
+  }
+}
+
+function cellEdits(pair: SheetPair, terms: FileTerms, cells: CellEdits): Edit[] {
+  const { before, now } = pair;
+  const arrays = terms.arrays.get(now.name);
+  const found: Edit[] = [];
+  for (const place of places(before?.cells, now.cells)) {
+    const { row, column } = place;
+    const spillBefore = before?.spills.get(row)?.get(column);
+    const spillNow = now.spills.get(row)?.get(column);
+    const array = arrays?.get(keyOf(row, column));
+    found.push(...cells.of({ ...place, spillBefore, spillNow, array }));
+  }
+  return found;
+}
+
+/** Cells that are emptied first: a formula may answer where something stood. */
+const isEmptying = (edit: Edit): boolean =>
+  edit.do === "set-cell" && edit.content.kind === "nothing";
+
+export function editsOf(before: GridState, now: GridState, terms: FileTerms): Edits {
+  const sheetBefore = new Map(before.sheets.map((sheet) => [sheet.name, sheet]));
+  const pairs = now.sheets.map((sheet: SheetState): SheetPair => ({
+    before: sheetBefore.get(sheet.name),
+    now: sheet,
+  }));
+  let leftAsTheyWere = 0;
+  let looksLost = 0;
+  const inCells = pairs.flatMap((pair) => {
+    const cells = new CellEdits(pair, datesOut(terms.dates));
+    const found = cellEdits(pair, terms, cells);
+    leftAsTheyWere += cells.leftAsTheyWere;
+    looksLost += cells.looksLost;
+    return found;
+  });
+  const edits: Edit[] = [
+    ...pairs.flatMap(({ before: there, now: { name } }): Edit[] =>
+      there ? [] : [{ do: "add-sheet", name }],
+    ),
+    ...[...now.names].flatMap(([name, refersTo]): Edit[] =>
+      before.names.has(name) ? [] : [{ do: "define-name", name, refersTo }],
+    ),
+    ...inCells.filter(isEmptying),
+    // tables before formulas, which may name a column of the table they stand in
+    ...pairs.flatMap(tableEdits),
+    ...inCells.filter((edit) => !isEmptying(edit)),
+    ...pairs.flatMap((pair) => [
+      ...widthEdits(pair, (pixels) => terms.charactersOf(pixels)),
+      ...freezeEdits(pair),
+      ...besideCells(pair),
+    ]),
+  ];
+  return { edits, leftAsTheyWere, looksLost };
+}

@@ -1,0 +1,150 @@
+/** A file's workbook as the embedded spreadsheet's own snapshot, which it opens. */
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IRange,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from "@univerjs/core";
+import type { Area, Cell, CellValue, Look, Sheet } from "../../workbook/xlsx";
+import { freeze } from "../snapshot";
+import { namesResource, tablesResource } from "./file-resources";
+import { type DateShift, datesIn } from "./dates";
+import { styleName, styleOf } from "./file-style";
+import type { OpenedFile } from "./opened-file";
+
+/** Pixels of one character in a column's width. */
+export const pixelsPerCharacter = 7;
+const usualWidth = 64;
+const usualHeight = 20;
+
+/** Room below and beside what is there, to go on in and to spill into. */
+const spareRows = 200;
+const spareColumns = 8;
+const leastRows = 200;
+const leastColumns = 26;
+
+/** A text that would be taken for something else when typed: a figure, a formula, an error. */
+const isMistakable = (text: string): boolean => /^\s*[=+\-.(#\d]|^(?:true|false)$/i.test(text);
+
+function held(value: CellValue): ICellData {
+  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN };
+  if (typeof value === "object") return { v: value.error, t: CellValueType.STRING };
+  return { v: value, t: isMistakable(value) ? CellValueType.FORCE_STRING : CellValueType.STRING };
+}
+
+function cellData(cell: Cell, looks: readonly Look[], shift: DateShift): ICellData {
+  const style = cell.look === 0 ? {} : { s: styleName(cell.look) };
+  if (cell.formula !== undefined) return { ...style, f: cell.formula };
+  // what a formula elsewhere answers here is worked out anew
+  if (cell.spilledFrom || cell.value === undefined || cell.value === "") return style;
+  return { ...style, ...held(shift(cell.value, looks[cell.look]?.format)) };
+}
+
+const rangeOf = ({ row, column, rows, columns }: Area): IRange => ({
+  startRow: row,
+  startColumn: column,
+  endRow: row + rows - 1,
+  endColumn: column + columns - 1,
+});
+
+function cells(sheet: Sheet, looks: readonly Look[], shift: DateShift) {
+  const data: Record<number, Record<number, ICellData>> = {};
+  for (const cell of sheet.cells) {
+    (data[cell.row] ??= {})[cell.column] = cellData(cell, looks, shift);
+  }
+  for (const { row, column, text } of sheet.notes) {
+    const there = ((data[row] ??= {})[column] ??= {});
+    there.custom = { note: text };
+  }
+  return data;
+}
+
+function columns(sheet: Sheet, last: number): IWorksheetData["columnData"] {
+  const data: Record<number, { w?: number; hd?: BooleanNumber; s?: string }> = {};
+  for (const { first, last: end, width, isHidden, look } of sheet.widths) {
+    for (let column = first; column <= Math.min(end, last); column += 1) {
+      data[column] = {
+        ...(width === undefined ? {} : { w: Math.round(width * pixelsPerCharacter) }),
+        ...(isHidden ? { hd: BooleanNumber.TRUE } : {}),
+        ...(look === 0 ? {} : { s: styleName(look) }),
+      };
+    }
+  }
+  return data;
+}
+
+/** The last of something, or -1. Spread into Math.max, a long list would be too many arguments. */
+const lastOf = <T>(items: readonly T[], last: (item: T) => number): number =>
+  items.reduce((found, item) => Math.max(found, last(item)), -1);
+
+function extent({ cells: all, tables }: Sheet): { rows: number; columns: number } {
+  return {
+    rows: Math.max(
+      lastOf(all, ({ row }) => row + 1),
+      lastOf(tables, ({ area }) => area.row + area.rows),
+    ),
+    columns: Math.max(
+      lastOf(all, ({ column }) => column + 1),
+      lastOf(tables, ({ area }) => area.column + area.columns),
+    ),
+  };
+}
+
+export interface FileSnapshotOptions {
+  /** A name no open workbook had before. */
+  readonly unit: string;
+  readonly name: string;
+  /** Keep columns in view that are to stay: false where there is no room for them. */
+  readonly frozenColumns: boolean;
+}
+
+function sheetData(
+  sheet: Sheet,
+  looks: readonly Look[],
+  shift: DateShift,
+  keepsColumns: boolean,
+): Partial<IWorksheetData> {
+  const used = extent(sheet);
+  const columnCount = Math.max(used.columns + spareColumns, leastColumns);
+  return {
+    id: sheet.name,
+    name: sheet.name,
+    hidden: sheet.state === "visible" ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+    rowCount: Math.max(used.rows + spareRows, leastRows),
+    columnCount,
+    cellData: cells(sheet, looks, shift),
+    columnData: columns(sheet, columnCount - 1),
+    rowData: Object.fromEntries(sheet.hiddenRows.map((row) => [row, { hd: BooleanNumber.TRUE }])),
+    mergeData: sheet.merged.map(rangeOf),
+    defaultColumnWidth: usualWidth,
+    defaultRowHeight: usualHeight,
+    defaultStyle: styleOf(looks[0] ?? { format: "General" }),
+    freeze: freeze(sheet.frozenRows, keepsColumns ? sheet.frozenColumns : 0),
+    showGridlines: BooleanNumber.TRUE,
+  };
+}
+
+/** Sheets are known by their names inside the snapshot too. Sheets without cells stay out. */
+export function fileSnapshot(file: OpenedFile, options: FileSnapshotOptions): IWorkbookData {
+  const sheets = file.sheets.filter(({ kind }) => kind === "cells");
+  const shift = datesIn(file.dates);
+  return {
+    id: options.unit,
+    name: options.name,
+    appVersion: "",
+    locale: LocaleType.EN_US,
+    styles: Object.fromEntries(file.looks.map((look, index) => [styleName(index), styleOf(look)])),
+    sheetOrder: sheets.map(({ name }) => name),
+    sheets: Object.fromEntries(
+      sheets.map((sheet) => [
+        sheet.name,
+        sheetData(sheet, file.looks, shift, options.frozenColumns),
+      ]),
+    ),
+    resources: [tablesResource(sheets), namesResource(file)],
+  };
+}

@@ -1,0 +1,82 @@
+/** How a cell of a file looks, in the embedded spreadsheet's own words. */
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  type IBorderData,
+  type IStyleData,
+  VerticalAlign,
+  WrapStrategy,
+} from "@univerjs/core";
+import type { Look } from "../../workbook/xlsx";
+
+const across: Readonly<Record<string, HorizontalAlign>> = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  centerContinuous: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+  justify: HorizontalAlign.JUSTIFIED,
+};
+
+const down: Readonly<Record<string, VerticalAlign>> = {
+  top: VerticalAlign.TOP,
+  center: VerticalAlign.MIDDLE,
+};
+
+const lines: Readonly<Record<string, BorderStyleTypes>> = {
+  thin: BorderStyleTypes.THIN,
+  hair: BorderStyleTypes.HAIR,
+  dotted: BorderStyleTypes.DOTTED,
+  dashed: BorderStyleTypes.DASHED,
+  dashDot: BorderStyleTypes.DASH_DOT,
+  double: BorderStyleTypes.DOUBLE,
+  medium: BorderStyleTypes.MEDIUM,
+  mediumDashed: BorderStyleTypes.MEDIUM_DASHED,
+  thick: BorderStyleTypes.THICK,
+};
+
+const edges = { top: "t", bottom: "b", left: "l", right: "r" } as const;
+
+function borders(look: Look): IBorderData {
+  const found: IBorderData = {};
+  for (const [side, edge] of Object.entries(edges)) {
+    const border = look.borders?.[side as keyof typeof edges];
+    if (!border) continue;
+    found[edge] = {
+      s: lines[border.line] ?? BorderStyleTypes.THIN,
+      cl: { rgb: border.colour ?? "#000000" },
+    };
+  }
+  return found;
+}
+
+const on = BooleanNumber.TRUE;
+
+/** Points of letters where the file does not say. */
+const usualSize = 11;
+
+export function styleOf(look: Look): IStyleData {
+  return {
+    fs: look.size ?? usualSize,
+    vt: down[look.vertical ?? ""] ?? VerticalAlign.BOTTOM,
+    ...(look.format === "General" ? {} : { n: { pattern: look.format } }),
+    ...(look.bold ? { bl: on } : {}),
+    ...(look.italic ? { it: on } : {}),
+    ...(look.underlined ? { ul: { s: on } } : {}),
+    ...(look.struck ? { st: { s: on } } : {}),
+    ...(look.colour ? { cl: { rgb: look.colour } } : {}),
+    ...(look.fill ? { bg: { rgb: look.fill } } : {}),
+    ...(look.wraps ? { tb: WrapStrategy.WRAP } : {}),
+    ...(look.horizontal && across[look.horizontal] ? { ht: across[look.horizontal] } : {}),
+    ...(look.borders ? { bd: borders(look) } : {}),
+  };
+}
+
+const mark = "look-";
+
+/** What a look is called among the styles of the grid. */
+export const styleName = (look: number): string => `${mark}${String(look)}`;
+
+/** The look a style of the grid stands for; undefined when the grid made the style. */
+export const lookNumber = (style: string | undefined): number | undefined =>
+  style?.startsWith(mark) === true ? Number(style.slice(mark.length)) : undefined;

@@ -1,0 +1,166 @@
+/** What the grid holds at one moment, as plain values: two of these tell what was edited. */
+import {
+  type ICellData,
+  type Injector,
+  type IStyleData,
+  ObjectMatrix,
+  type Worksheet,
+} from "@univerjs/core";
+import { IDefinedNamesService } from "@univerjs/engine-formula";
+import { TableManager } from "@univerjs/sheets-table";
+import type { GivenCell } from "../engine/cells";
+import { raw, type WorkbookCells } from "../engine/workbook-cells";
+
+export interface CellState {
+  /** Typed, or the result of the formula. */
+  readonly value: GivenCell;
+  /** With its equals sign; "" when there is none. */
+  readonly formula: string;
+  readonly style: IStyleData | undefined;
+  /** What the grid calls the style, where it has a name. */
+  readonly styleName: string | undefined;
+  readonly note: string;
+  readonly words: readonly string[] | undefined;
+}
+
+/** A formula's answers over more than one cell, row by row, its own first. */
+export interface SpillState {
+  readonly rows: number;
+  readonly columns: number;
+  readonly values: readonly (readonly GivenCell[])[];
+}
+
+export interface TableState {
+  readonly name: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface SheetState {
+  readonly name: string;
+  /** By row, then by column. */
+  readonly cells: ReadonlyMap<number, ReadonlyMap<number, CellState>>;
+  /** By row, then by column, of the formula. */
+  readonly spills: ReadonlyMap<number, ReadonlyMap<number, SpillState>>;
+  /** Pixels, of each column with a width of its own. */
+  readonly widths: ReadonlyMap<number, number>;
+  readonly frozenRows: number;
+  readonly frozenColumns: number;
+  readonly tables: readonly TableState[];
+  /** What a cell of this column looks like that has no style of its own. */
+  readonly emptyStyle: (column: number) => IStyleData | undefined;
+}
+
+export interface GridState {
+  readonly sheets: readonly SheetState[];
+  /** Defined names and what they refer to, with an equals sign. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+type Rows<T> = Map<number, Map<number, T>>;
+
+function put<T>(rows: Rows<T>, row: number, column: number, value: T): void {
+  let found = rows.get(row);
+  if (!found) rows.set(row, (found = new Map<number, T>()));
+  found.set(column, value);
+}
+
+class SheetReader {
+  private readonly name: string;
+
+  constructor(
+    private readonly cells: WorkbookCells,
+    private readonly sheet: Worksheet,
+  ) {
+    this.name = sheet.getName();
+  }
+
+  private cell(row: number, column: number, data: ICellData): CellState {
+    const hasFormula = Boolean(data.f ?? data.si);
+    const words: unknown = data.custom?.words;
+    const note: unknown = data.custom?.note;
+    return {
+      value: raw(data),
+      formula: hasFormula ? this.cells.formula({ sheet: this.name, row, column }) : "",
+      style: this.styleOf(data),
+      styleName: typeof data.s === "string" ? data.s : undefined,
+      note: typeof note === "string" ? note : "",
+      words: Array.isArray(words) ? (words as string[]) : undefined,
+    };
+  }
+
+  private styleOf(data: Pick<ICellData, "s"> | undefined): IStyleData | undefined {
+    return this.cells.names.workbook.getStyles().getStyleByCell(data) ?? undefined;
+  }
+
+  private spills(): Rows<SpillState> {
+    const found: Rows<SpillState> = new Map<number, Map<number, SpillState>>();
+    for (const { top, left, bottom, right } of this.cells.spills(this.name)) {
+      const values = Array.from({ length: bottom - top + 1 }, (_, row) =>
+        Array.from({ length: right - left + 1 }, (__, column) =>
+          this.cells.value({ sheet: this.name, row: top + row, column: left + column }),
+        ),
+      );
+      put(found, top, left, { rows: bottom - top + 1, columns: right - left + 1, values });
+    }
+    return found;
+  }
+
+  read(tables: readonly TableState[]): SheetState {
+    const cells: Rows<CellState> = new Map<number, Map<number, CellState>>();
+    new ObjectMatrix(this.sheet.getCellMatrix().getMatrix()).forValue((row, column, data) => {
+      if (data) put(cells, row, column, this.cell(row, column, data));
+    });
+    const { columnData, freeze, defaultStyle } = this.sheet.getConfig();
+    const columns = Object.entries(columnData).map(
+      ([column, data]) => [Number(column), data] as const,
+    );
+    const styles = new Map(columns.map(([column, data]) => [column, this.styleOf(data ?? {})]));
+    const usual = this.styleOf({ s: defaultStyle });
+    return {
+      name: this.name,
+      cells,
+      spills: this.spills(),
+      widths: new Map(columns.flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []))),
+      frozenRows: Math.max(0, freeze.ySplit),
+      frozenColumns: Math.max(0, freeze.xSplit),
+      tables,
+      emptyStyle: (column) => styles.get(column) ?? usual,
+    };
+  }
+}
+
+function tablesOn(injector: Injector, unit: string, sheet: string): TableState[] {
+  return injector
+    .get(TableManager)
+    .getTableList(unit)
+    .filter(({ subUnitId }) => subUnitId === sheet)
+    .map(({ name, range }) => ({
+      name,
+      row: range.startRow,
+      column: range.startColumn,
+      rows: range.endRow - range.startRow + 1,
+      columns: range.endColumn - range.startColumn + 1,
+    }));
+}
+
+/** Results are only there once they are worked out: wait for them first. */
+export function gridState(injector: Injector, cells: WorkbookCells): GridState {
+  const { workbook, unit } = cells.names;
+  const names = Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unit) ?? {});
+  return {
+    sheets: workbook
+      .getSheets()
+      .map((sheet) =>
+        new SheetReader(cells, sheet).read(tablesOn(injector, unit, sheet.getSheetId())),
+      ),
+    names: new Map(
+      names.map(({ name, formulaOrRefString }) => [
+        name,
+        formulaOrRefString.startsWith("=") ? formulaOrRefString : `=${formulaOrRefString}`,
+      ]),
+    ),
+  };
+}

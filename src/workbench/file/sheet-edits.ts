@@ -1,0 +1,104 @@
+/** What a file is told of one sheet beside its cells: widths, frozen rows, notes, choices, tables. */
+import type { Edit } from "../../workbook/xlsx";
+import type { CellState, SheetState, TableState } from "./grid-state";
+
+export interface SheetPair {
+  readonly before: SheetState | undefined;
+  readonly now: SheetState;
+}
+
+export function widthEdits(
+  { before, now }: SheetPair,
+  charactersOf: (pixels: number) => number,
+): Edit[] {
+  return [...now.widths]
+    .filter(([column, pixels]) => before?.widths.get(column) !== pixels)
+    .map(([column, pixels]) => ({
+      do: "set-width",
+      sheet: now.name,
+      column,
+      characters: Math.min(255, Math.max(0, Math.round(charactersOf(pixels) * 100) / 100)),
+    }));
+}
+
+export function freezeEdits({ before, now }: SheetPair): Edit[] {
+  const { name: sheet, frozenRows: rows, frozenColumns: columns } = now;
+  const isSame = (before?.frozenRows ?? 0) === rows && (before?.frozenColumns ?? 0) === columns;
+  return isSame ? [] : [{ do: "freeze", sheet, rows, columns }];
+}
+
+const at = (sheet: SheetState, row: number, column: number): CellState | undefined =>
+  sheet.cells.get(row)?.get(column);
+
+/** The one formula of each column that has one in every row. */
+function columnFormulas(sheet: SheetState, table: TableState): Record<string, string> {
+  const formulas: Record<string, string> = {};
+  for (let column = table.column; column < table.column + table.columns; column += 1) {
+    const heading = at(sheet, table.row, column)?.value;
+    const first = at(sheet, table.row + 1, column)?.formula ?? "";
+    if (typeof heading !== "string" || first === "") continue;
+    let isSame = true;
+    for (let row = table.row + 2; isSame && row < table.row + table.rows; row += 1) {
+      isSame = at(sheet, row, column)?.formula === first;
+    }
+    if (isSame) formulas[heading] = first;
+  }
+  return formulas;
+}
+
+const isSameArea = (a: TableState, b: TableState): boolean =>
+  a.row === b.row && a.column === b.column && a.rows === b.rows && a.columns === b.columns;
+
+function tableEdit(pair: SheetPair, table: TableState): Edit[] {
+  const { now } = pair;
+  const { name, row, column, rows, columns } = table;
+  const area = { row, column, rows, columns };
+  const there = pair.before?.tables.find((each) => each.name === name);
+  if (there && isSameArea(there, table)) return [];
+  return there
+    ? [{ do: "grow-table", table: name, area }]
+    : [{ do: "add-table", sheet: now.name, name, area, formulas: columnFormulas(now, table) }];
+}
+
+export const tableEdits = (pair: SheetPair): Edit[] =>
+  pair.now.tables.flatMap((table) => tableEdit(pair, table));
+
+type Found = { readonly row: number; readonly column: number; readonly cell: CellState };
+
+/** Words to choose from, one edit for each run of cells down a column that offer the same. */
+function choices(sheet: string, found: readonly Found[]): Edit[] {
+  const runs: { row: number; column: number; rows: number; words: readonly string[] }[] = [];
+  const sorted = [...found].sort((a, b) => a.column - b.column || a.row - b.row);
+  for (const { row, column, cell } of sorted) {
+    const words = cell.words ?? [];
+    const last = runs.at(-1);
+    const goesOn =
+      last?.column === column &&
+      last.row + last.rows === row &&
+      last.words.join("\n") === words.join("\n");
+    if (goesOn) last.rows += 1;
+    else runs.push({ row, column, rows: 1, words });
+  }
+  return runs.map(({ row, column, rows, words }) => ({
+    do: "offer-words",
+    sheet,
+    area: { row, column, rows, columns: 1 },
+    words,
+  }));
+}
+
+/** What stands beside cells: only what was added, since nothing takes it away. */
+export function besideCells({ before, now }: SheetPair): Edit[] {
+  const notes: Edit[] = [];
+  const offered: Found[] = [];
+  for (const [row, cells] of now.cells) {
+    for (const [column, cell] of cells) {
+      const there = before && at(before, row, column);
+      if (cell.note !== "" && (there?.note ?? "") === "") {
+        notes.push({ do: "add-note", sheet: now.name, row, column, text: cell.note });
+      }
+      if (cell.words && !there?.words) offered.push({ row, column, cell });
+    }
+  }
+  return [...notes, ...choices(now.name, offered)];
+}
