@@ -8,7 +8,6 @@ import { isProblem, type Outcome, type Problem } from "../core/problem/problem";
 import type { SourceId } from "../core/reference/sources";
 import type { Argument } from "./arguments";
 import { type Answer, toCells } from "./answer";
-import type { Twin } from "./twin";
 
 /** What the core may answer: one value, or a table of them. */
 export type Result = Exact | boolean | string;
@@ -38,8 +37,6 @@ export interface More {
   readonly notes: readonly string[];
   readonly example: Example;
   readonly sources: readonly SourceId[];
-  /** The same in plain formulas, for a workbook that must work without the add-in. */
-  readonly twin?: Twin;
 }
 
 export interface NamedArgument extends Argument<unknown> {

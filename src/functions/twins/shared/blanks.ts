@@ -1,0 +1,67 @@
+/** The blanks: left out or the word means 0, given but empty means that there is none yet. */
+import { mean } from "../../../core/exact/lists";
+import type { Millilitre } from "../../../core/quantity/quantity";
+import { allowedIn, filledIn, hasLogical } from "./list";
+import type { Reading } from "./reading";
+import { figure, missing, or, plainSpaces, text, when, wrong } from "./text";
+
+export interface BlanksText {
+  /** Mean blank, mL; 0 when the solvent was neutralised. */
+  readonly mean: string;
+  /** How many; 0 when the solvent was neutralised. */
+  readonly count: string;
+  /** Their sum of squares about the mean. */
+  readonly squares: string;
+}
+
+const known = (blanks: readonly Millilitre[]): BlanksText => ({
+  mean: blanks.length === 0 ? "0" : figure(mean(blanks)),
+  count: String(blanks.length),
+  squares: "0",
+});
+
+/** How many cells hold the word. */
+const neutralised = (reading: Reading, range: string): string =>
+  (reading.reader("blanks").words ?? [])
+    .map((word) => `SUMPRODUCT(--(LOWER(TRIM(${plainSpaces(range)}))=${text(word)}))`)
+    .join("+");
+
+export function blanksOf(reading: Reading): BlanksText {
+  const range = reading.call.argument("blanks");
+  const given = !range
+    ? reading.meaning("blanks", undefined)
+    : range.rows * range.columns === 1
+      ? reading.cell("blanks", range)
+      : undefined;
+  if (given?.isKnown) return known((given.value as readonly Millilitre[] | undefined) ?? []);
+  if (!range) return known([]);
+
+  const all = range.text;
+  const filled = reading.call.helper("blanks: cells filled in", filledIn(all));
+  const figures = allowedIn(reading, "blanks", all);
+  const count = reading.call.helper(
+    "blanks: how many, 0 when neutralised",
+    when(
+      `${filled}=0`,
+      missing,
+      when(
+        or(hasLogical(range)),
+        wrong,
+        when(
+          `${neutralised(reading, all)}=${filled}`,
+          "0",
+          when(`${figures}=${filled}`, filled, wrong),
+        ),
+      ),
+    ),
+  );
+  const average = reading.call.helper(
+    "mean blank, mL",
+    when(`${count}=0`, "0", `SUM(${all})/${count}`),
+  );
+  return { mean: average, count, squares: `SUMPRODUCT((${all}>0)*1)` };
+}
+
+/** A titre that does not exceed the blank is refused; the slack is a rounding error of the mean. */
+export const isAbove = (titre: string, blank: string): string =>
+  blank === "0" ? `${titre}>0` : `${titre}-${blank}>1E-14*${blank}`;
