@@ -5,7 +5,7 @@ export const styleSheet = `:root { color-scheme: light dark; --ink: #12262b; --p
 body { margin: 0; font: 17px/1.55 system-ui, sans-serif; color: var(--ink); background: var(--paper); }
 header { padding: 0.8rem 1.2rem; border-bottom: 1px solid var(--line); }
 main { max-width: 62rem; margin: 0 auto; padding: 0.5rem 1.2rem 3rem; }
-h1 { font-size: 1.6rem; margin: 1rem 0 0.3rem; }
+h1 { font-size: 1.6rem; margin: 1rem 0 0.3rem; overflow-wrap: anywhere; }
 h2 { font-size: 1.15rem; margin: 1.8rem 0 0.4rem; }
 .lead { font-size: 1.1rem; margin-top: 0; }
 a { color: var(--link); }

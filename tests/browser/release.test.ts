@@ -1,0 +1,122 @@
+/**
+ * A build for another machine, served from a folder of a plain web server: as a co-operative hosts it.
+ */
+import { execFileSync } from "node:child_process";
+import { createHash } from "node:crypto";
+import { existsSync, readFileSync } from "node:fs";
+import type { Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { join } from "node:path";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { readChecksums } from "../../src/cli/build/checksums";
+import { launchChromium } from "../../src/cli/chromium";
+import { host, serveFolder } from "../../src/cli/static-server";
+import { root } from "../rules/sources-of";
+import { hasBrowser } from "./browser";
+import { watchPolicy } from "./violations";
+import { gridIsReady, openSheet, paneSays } from "./workbench-page";
+
+const base = "https://co-op.example/members/titrebook/";
+const site = join(root, ".cache/release");
+const folder = join(site, "members/titrebook");
+const read = (name: string): string => readFileSync(join(folder, name), "utf8");
+
+describe.runIf(hasBrowser)("a build for another machine", () => {
+  let server: Server;
+  let browser: Browser;
+  let at = "";
+
+  beforeAll(async () => {
+    execFileSync(
+      process.execPath,
+      [
+        join(root, "node_modules/webpack/bin/webpack.js"),
+        ...["--mode", "production", "--env", `base=${base}`, "--env", `out=${folder}`],
+      ],
+      { cwd: root, stdio: "pipe" },
+    );
+    server = await serveFolder(site, 0);
+    at = `http://${host}:${(server.address() as AddressInfo).port}/members/titrebook/`;
+    browser = await launchChromium();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    server?.closeAllConnections();
+    server?.close();
+  });
+
+  /** A page that is told on: errors, requests that leave its folder, and what its policy refuses. */
+  async function open(options = {}): Promise<{ page: Page; complaints: () => Promise<string[]> }> {
+    const page = await (await browser.newContext(options)).newPage();
+    const complaints: string[] = [];
+    page.on("pageerror", (error) => complaints.push(String(error)));
+    page.on("console", (message) => {
+      if (message.type() === "error") complaints.push(message.text());
+    });
+    page.on("request", (request) => {
+      const url = request.url();
+      if (!url.startsWith(at) && !/^(data|blob):/.test(url)) complaints.push(`request to ${url}`);
+    });
+    const refused = await watchPolicy(page);
+    return { page, complaints: async () => [...complaints, ...(await refused())] };
+  }
+
+  it("runs its workbench from a folder, asks no one else for anything, and breaks no rule of its own", async () => {
+    const { page, complaints } = await open({ viewport: { width: 1400, height: 850 } });
+    await page.goto(at);
+    await gridIsReady(page);
+    await openSheet(page, "Batches");
+    await openSheet(page, "Titrations");
+    await paneSays(page, "This cell");
+    expect(await complaints()).toEqual([]);
+  });
+
+  it("opens every page of its help without a complaint", async () => {
+    const { page, complaints } = await open({ viewport: { width: 360, height: 700 } });
+    const metadata = JSON.parse(read("functions.json")) as { functions: { helpUrl: string }[] };
+    const pages = metadata.functions.map(({ helpUrl }) => helpUrl.replace(base, ""));
+    expect(pages.length).toBeGreaterThan(30);
+    for (const name of ["help/index.html", ...pages]) {
+      const answer = await page.goto(at + name);
+      expect([name, answer?.status()]).toEqual([name, 200]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect([name, wide]).toEqual([name, 360]);
+    }
+    expect(await complaints()).toEqual([]);
+  });
+
+  it("names in its manifest only files that are there", () => {
+    const addresses = [...read("manifest.xml").matchAll(/"(https:[^"]+)"/g)].map(
+      ([, address = ""]) => address,
+    );
+    expect(addresses.length).toBeGreaterThan(8);
+    for (const address of addresses) {
+      expect(address.startsWith(base)).toBe(true);
+      const name = address.slice(base.length).replace(/\?.*/, "");
+      expect([name, existsSync(join(folder, name))]).toEqual([name, true]);
+    }
+  });
+
+  it("lists the sum of every file, and each is right", () => {
+    const sums = readChecksums(read("checksums.txt"));
+    expect(sums.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(["functions.js", "functions.json", "index.html", "manifest.xml"]),
+    );
+    for (const { name, sum } of sums) {
+      const content = readFileSync(join(folder, name));
+      expect([name, createHash("sha256").update(content).digest("hex")]).toEqual([name, sum]);
+    }
+  });
+
+  it("loads the functions before the pane, each with a version behind its name", () => {
+    const scripts = [...read("taskpane.html").matchAll(/<script[^>]*src="([^"]+)"/g)].map(
+      ([, address]) => address,
+    );
+    expect(scripts).toEqual([
+      expect.stringMatching(/^https:\/\/appsforoffice\.microsoft\.com\/.*office\.js$/),
+      expect.stringMatching(/^functions\.js\?v=\d+\.\d+\.\d+$/),
+      expect.stringMatching(/^taskpane\.js\?[0-9a-f]+$/),
+    ]);
+  });
+});
