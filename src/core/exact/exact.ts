@@ -16,6 +16,8 @@ export type Exact = Decimal;
 
 /** Beyond this a double's 15-digit form is no longer its integer value. */
 const largestPlainInteger = 1e15;
+/** A double whose shortest text is no longer than this, point included, has 15 digits or fewer. */
+const longestShortText = 16;
 
 /**
  * An exact number from digits, or from a double read out of a cell.
@@ -25,8 +27,11 @@ const largestPlainInteger = 1e15;
  */
 export function exact(value: string | number): Exact {
   if (typeof value === "string") return new ExactDecimal(value);
-  const plain = Number.isInteger(value) && Math.abs(value) < largestPlainInteger;
-  return new ExactDecimal(plain ? value : value.toPrecision(15));
+  if (Number.isInteger(value) && Math.abs(value) < largestPlainInteger) {
+    return new ExactDecimal(value);
+  }
+  const shortest = String(value);
+  return new ExactDecimal(shortest.length <= longestShortText ? shortest : value.toPrecision(15));
 }
 
 /**

@@ -1,7 +1,7 @@
 import { largest, mean } from "../exact/lists";
 import { exact } from "../exact/exact";
 import { as, type Millilitre } from "../quantity/quantity";
-import { type Outcome, isProblem, problem } from "../problem/problem";
+import { type Outcome, problem } from "../problem/problem";
 
 /** No blanks: the solvent was neutralised to the same shade beforehand, and took nothing since. */
 export const neutralised: readonly Millilitre[] = [];
@@ -37,8 +37,7 @@ export function correctedTitre(
 ): Outcome<Millilitre> {
   const blank = meanBlank(blanks);
   for (const titre of titres) {
-    const net = lessBlank(titre, blank);
-    if (isProblem(net)) return net;
+    if (titre.lte(blank)) return lessBlank(titre, blank);
   }
   return as("mL", mean(titres).minus(blank));
 }

@@ -38,9 +38,12 @@ export const ffaPercent = (
     as("%", molarity.times(correctedTitre).times(acid.reportedMass).div(ten.times(sampleMass))),
   );
 
+/** Percent and mg KOH/g differ by this and the acid's mass. */
+const percentPerAcidValue = ten.times(acidValueDefinition);
+
 /** Percent as an acid, from an acid value; may exceed 100 for an acid of large mass. */
 const percentOf = (value: AcidValue, acid: FattyAcid): Percent =>
-  as("%", value.times(acid.reportedMass).div(ten.times(acidValueDefinition)));
+  as("%", value.times(acid.reportedMass).div(percentPerAcidValue));
 
 /**
  * The same quantity in the other unit: exact, with no chemistry in it.
