@@ -2,9 +2,10 @@
 import { titreCallId } from "./names";
 import type { Call, Expression, Omitted } from "./tree";
 
-type Node = Expression | Omitted;
+/** An expression, or the gap where one was left out. */
+export type Node = Expression | Omitted;
 
-function partsOf(node: Node): readonly Node[] {
+export function partsOf(node: Node): readonly Node[] {
   switch (node.kind) {
     case "call":
       return node.arguments;

@@ -1,0 +1,126 @@
+/**
+ * Formulas that call our functions, each to its plain form. A formula that was filled into many cells
+ * is read and written out once; for the other cells only its gaps are filled.
+ */
+import { isProblem } from "../../core/problem/problem";
+import { say } from "../../core/problem/wording";
+import type { Twin } from "../../functions/twin";
+import { type Formula, readFormula } from "../formula/read";
+import { nodesOf, titreCalls } from "../formula/walk";
+import type { Facts } from "./facts";
+import type { Home, Instance, Room } from "./instance";
+import { cornerOf, cut, piecesIn } from "./pieces";
+import type { Template } from "./template";
+import { isShortEnough, writeOut } from "./write-out";
+
+/** Anything that may be a call of ours; what it is, the reader says. */
+export const mayCallUs = (text: string): boolean => /titre[._]/i.test(text);
+
+const spills = /#|ANCHORARRAY/i;
+
+/** One form of formula: the text without its cells. */
+interface Form {
+  readonly canonical: string;
+  readonly formula: Formula | undefined;
+  /** Why it cannot be read. */
+  readonly broken: string | undefined;
+  readonly isOurs: boolean;
+  /** Which pieces are the corners of blocks: forms of other sizes come out otherwise. */
+  readonly blocks: readonly (readonly [number, number])[];
+  /** It depends on the very cells. */
+  readonly isOneOfAKind: boolean;
+}
+
+function formOf(canonical: string): Form {
+  const formula = readFormula(canonical);
+  if (isProblem(formula)) {
+    const none = { canonical, formula: undefined, blocks: [], isOneOfAKind: false };
+    return { ...none, broken: say(formula), isOurs: true };
+  }
+  const blocks = [...nodesOf(formula.tree)].flatMap((node) => {
+    if (node.kind !== "reference" || node.shape !== "block") return [];
+    const [from, to] = piecesIn(node.text);
+    return from === undefined || to === undefined ? [] : [[from, to] as const];
+  });
+  const isOurs = titreCalls(formula.tree).length > 0;
+  const isOneOfAKind = spills.test(canonical);
+  return { canonical, formula, broken: undefined, isOurs, blocks, isOneOfAKind };
+}
+
+/** Sizes of the blocks, from their corners. */
+function sizes(form: Form, pieces: readonly string[]): string {
+  let key = "";
+  for (const [from, to] of form.blocks) {
+    const a = cornerOf(pieces[from] ?? "");
+    const b = cornerOf(pieces[to] ?? "");
+    key += `${String(Math.abs(a.row - b.row))},${String(Math.abs(a.column - b.column))};`;
+  }
+  return form.isOneOfAKind ? key + pieces.join() : key;
+}
+
+const nowhere: Room = { row: 0, blocks: [] };
+
+export class Converter {
+  private readonly forms = new Map<string, Form>();
+  private readonly templates = new Map<string, Template>();
+
+  constructor(
+    private readonly facts: Facts,
+    private readonly twinOf: (id: string) => Twin | undefined,
+  ) {}
+
+  /** Undefined when it calls none of our functions. */
+  instance(formula: string, home: Home): Instance | undefined {
+    const { canonical, pieces } = cut(formula);
+    let form = this.forms.get(canonical);
+    if (!form) this.forms.set(canonical, (form = formOf(canonical)));
+    if (!form.isOurs) return undefined;
+    const template = this.template(form, pieces, home);
+    return { template, pieces, home, room: nowhere };
+  }
+
+  private template(form: Form, pieces: readonly string[], home: Home): Template {
+    const key = `${home.sheet}\n${home.isFixed ? "fixed" : ""}\n${sizes(form, pieces)}\n${form.canonical}`;
+    const known = this.templates.get(key);
+    if (known) return this.checked(known, pieces, home);
+    const made: Template = form.formula
+      ? writeOut(
+          form.canonical,
+          form.formula.tree,
+          { facts: this.facts, home, pieces },
+          this.twinOf,
+        )
+      : { kind: "left", ids: [], reason: form.broken ?? "", isSentence: false };
+    this.templates.set(key, made);
+    return made;
+  }
+
+  /** Long forms are looked at again: other cells may have longer addresses. */
+  private checked(template: Template, pieces: readonly string[], home: Home): Template {
+    if (template.kind !== "formulas" || isFarFromLimit(template)) return template;
+    if (isShortEnough(template, pieces, home)) return template;
+    const reason = "its plain formula is longer than a cell can hold";
+    return { kind: "left", ids: template.ids, reason, isSentence: false };
+  }
+}
+
+/** A gap takes less than 64 characters but for long sheet names. */
+const perGap = 64;
+const far = new WeakMap<Template, boolean>();
+
+function isFarFromLimit(template: Extract<Template, { kind: "formulas" }>): boolean {
+  const known = far.get(template);
+  if (known !== undefined) return known;
+  const all = [
+    ...template.rows.flat().filter((parts) => parts !== undefined),
+    ...template.helpers.map(({ parts }) => parts),
+    ...template.blocks.flatMap(({ rows }) => rows.flat()),
+  ];
+  const isFar = all.every(
+    (parts) =>
+      parts.reduce((sum, part) => sum + (typeof part === "string" ? part.length : perGap), 0) <
+      8192,
+  );
+  far.set(template, isFar);
+  return isFar;
+}

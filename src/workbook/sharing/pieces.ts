@@ -1,0 +1,60 @@
+/**
+ * A formula with its cells taken out: what is left is the same for all the cells it was filled into,
+ * so that it is read once and written out for each of them. Texts, quoted sheet names and what stands
+ * in square brackets are not looked into.
+ */
+const found =
+  /"(?:[^"]|"")*"|'(?:[^']|'')*'|\[(?:'.|[^[\]']|\[(?:'.|[^\]'])*\])*\]|(?<![\p{L}\p{N}_.\\?$])(\$?[A-Za-z]{1,3}\$?[1-9]\d{0,6})(?![\p{L}\p{N}_.\\?(![])/gu;
+
+/** The cells that stand for those taken out; the last column is hardly ever used. */
+const first = 100_001;
+const standIn = (index: number): string => `$XFD$${String(first + index)}`;
+
+/** Finds stand-ins: the figure is to be given to pieceIndex. */
+export const standInPattern = "\\$XFD\\$(1\\d{5,6})";
+export const pieceIndex = (digits: string): number => Number(digits) - first;
+
+export interface Cut {
+  /** The formula with a stand-in for each cell. */
+  readonly canonical: string;
+  /** The cells as they were written, in their order. */
+  readonly pieces: readonly string[];
+}
+
+/** @example cut("SUM(A2:$C2)") // { canonical: "SUM($XFD$100001:$XFD$100002)", pieces: ["A2", "$C2"] } */
+export function cut(formula: string): Cut {
+  const pieces: string[] = [];
+  const canonical = formula.replace(found, (whole: string, cell: string | undefined) => {
+    if (cell === undefined) return whole;
+    pieces.push(cell);
+    return standIn(pieces.length - 1);
+  });
+  return { canonical, pieces };
+}
+
+const indexes = new RegExp(standInPattern, "g");
+
+/** Which pieces a part of a canonical formula stands for. */
+export const piecesIn = (canonical: string): number[] =>
+  [...canonical.matchAll(indexes)].map(([, digits = ""]) => pieceIndex(digits));
+
+/** The text as it was written. */
+export const restored = (canonical: string, pieces: readonly string[]): string =>
+  canonical.replace(indexes, (whole, digits: string) => pieces[pieceIndex(digits)] ?? whole);
+
+export interface Corner {
+  readonly columnDollar: string;
+  readonly column: number;
+  readonly rowDollar: string;
+  readonly row: number;
+}
+
+const parts = /^(\$?)([A-Za-z]{1,3})(\$?)(\d+)$/;
+
+/** A cell as it was written, taken apart; rows and columns from 0. */
+export function cornerOf(piece: string): Corner {
+  const [, columnDollar = "", letters = "", rowDollar = "", digits = ""] = parts.exec(piece) ?? [];
+  let column = 0;
+  for (const letter of letters.toUpperCase()) column = column * 26 + letter.charCodeAt(0) - 64;
+  return { columnDollar, column: column - 1, rowDollar, row: Number(digits) - 1 };
+}
