@@ -31,6 +31,7 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
       ? a.toLowerCase() === b.toLowerCase()
       : number(a) === number(b),
   ">": (a, b) => number(a) > number(b),
+  "<": (a, b) => number(a) < number(b),
 };
 
 class Working {
@@ -102,6 +103,22 @@ class Working {
         const chosen = test && first(this.of(test)) === true ? then : otherwise;
         return chosen ? this.of(chosen) : one(false);
       }
+      case "OR":
+        return one(given.some((each) => first(this.of(each)) === true));
+      case "ISNUMBER":
+        return one(given.every((each) => typeof first(this.of(each)) === "number"));
+      case "SEARCH": {
+        const [sought, within] = given.map((each) => String(first(this.of(each))).toLowerCase());
+        const at = (within ?? "").indexOf(sought ?? "");
+        return at < 0 ? error("#VALUE!") : one(at + 1);
+      }
+      case "MAX": {
+        const values = given.flatMap((each) => this.of(each).flat());
+        const wrong = values.find((each) => typeof each === "object");
+        return one(wrong ?? Math.max(...values.map(number)));
+      }
+      case "NA":
+        return error("#N/A");
       case "COUNT":
         return one(
           given.flatMap((each) => this.of(each).flat()).filter((each) => typeof each === "number")

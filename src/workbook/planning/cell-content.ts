@@ -5,7 +5,7 @@
  */
 import type { Content } from "../../host/port";
 import type { BookValue } from "../book";
-import type { Column } from "../tables/column";
+import type { Column, TableShape } from "../tables/column";
 import { otherColumnFormula, ourColumnFormula } from "./column-formula";
 import type { RemarkCode } from "./plan";
 import { remarkWords } from "./remark-wording";
@@ -16,6 +16,8 @@ import type { TargetRow } from "./target-row";
 /** A cell of the row, and all that decides what it gets. */
 export interface RowCell {
   readonly logbook: Logbook;
+  /** Of the table, as we make it. */
+  readonly shape: TableShape;
   readonly target: TargetRow;
   /** Counted from the table's first column. */
   readonly column: number;
@@ -50,7 +52,8 @@ function typed(at: RowCell, value: BookValue, ours: Column): Decision {
     typeof value === "number"
       ? { kind: "value", value, format: formatFor(at) }
       : { kind: "value", value };
-  const hasFormula = ourColumnFormula(at.logbook, at.target.row, at.column, ours).kind !== "none";
+  const hasFormula =
+    ourColumnFormula(at.logbook, at.target.row, at.column, ours, at.shape).kind !== "none";
   if (!hasFormula) return { content };
   return {
     content,
@@ -71,7 +74,7 @@ function waiting({ now, ours, heading, logbook }: RowCell): Decision {
 
 function calculated(at: RowCell, ours: Column): Decision {
   const { heading, logbook, target, column, now } = at;
-  const found = ourColumnFormula(logbook, target.row, column, ours);
+  const found = ourColumnFormula(logbook, target.row, column, ours, at.shape);
   const nothing = isEmpty(now) ? keep : clear;
   if (found.kind === "formula") {
     const { formula, isOurs } = found;

@@ -2,8 +2,7 @@
  * The formula a column gives to the record's row. A column keeps the one it has: one formula that
  * differs, written into a table's column, may replace the formulas of the whole column.
  */
-import type { Column } from "../tables/column";
-import { titrations } from "../tables/titrations";
+import type { Column, TableShape } from "../tables/column";
 import { targetOf } from "../formula/reference";
 import { tokensOf } from "../formula/token";
 import { placeOf } from "./headings";
@@ -33,21 +32,30 @@ function nearestAbove(logbook: Logbook, row: number, column: number): string | u
 }
 
 /** Does a part of the table, from one heading to another, hold the columns it holds in ours? */
-function isInOrder(columns: readonly string[], headings: readonly string[]): boolean {
+function isInOrder(
+  columns: readonly string[],
+  headings: readonly string[],
+  shape: TableShape,
+): boolean {
   const [first, last = first] = columns;
   if (first === undefined || last === undefined) return true;
-  const ours = titrations.columns.map((column) => column.heading);
+  const ours = shape.columns.map((column) => column.heading);
   const meant = ours.slice(placeOf(first, ours), (placeOf(last, ours) ?? 0) + 1);
   const start = placeOf(first, headings);
   return start !== undefined && meant.every((each, at) => placeOf(each, headings) === start + at);
 }
 
-const isUsable = (formula: string, headings: readonly string[]): boolean =>
+/** Another table's columns are not ours to order. */
+const isOfAnother = (table: string, { name }: TableShape): boolean =>
+  table !== "" && table.toLowerCase() !== name.toLowerCase();
+
+const isUsable = (formula: string, headings: readonly string[], shape: TableShape): boolean =>
   tokensOf(formula)
     .filter(({ kind }) => kind === "structured")
     .every(({ text }) => {
       const target = targetOf({ text, shape: "structured" });
-      return target.kind === "structured" && isInOrder(target.columns, headings);
+      if (target.kind !== "structured") return false;
+      return isOfAnother(target.table, shape) || isInOrder(target.columns, headings, shape);
     });
 
 /** A column of ours: the nearest formula above, else our own where the column has no rows yet. */
@@ -56,6 +64,7 @@ export function ourColumnFormula(
   row: number,
   column: number,
   ours: Column,
+  shape: TableShape,
 ): ColumnFormula {
   const { name, headings } = logbook.table;
   const nearest = nearestAbove(logbook, row, column);
@@ -64,7 +73,7 @@ export function ourColumnFormula(
     return { kind: "formula", formula: nearest, isOurs };
   }
   if (ours.formula === undefined || row > 1) return { kind: "none" };
-  return isUsable(ours.formula, headings)
+  return isUsable(ours.formula, headings, shape)
     ? { kind: "formula", formula: ours.formula, isOurs: true }
     : { kind: "other-order" };
 }

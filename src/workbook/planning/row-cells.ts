@@ -58,6 +58,7 @@ export function rowCells(
   const all = logbook.table.headings.map((heading, column) =>
     planned({
       logbook,
+      shape,
       target,
       column,
       heading,

@@ -7,9 +7,29 @@ import { baseChoices, calculated, cellOf, type TableShape, typed } from "./colum
 const table = "Batches";
 const one = (heading: string): string => cellOf(table, heading);
 
-/** A column of the lot's last row in `Titrations`: a lot titrated again after treatment counts anew. */
-const ofLastTitration = (heading: string): string =>
-  `LOOKUP(2,1/(Titrations[Lot]=${one("Lots")}),Titrations[${heading}])`;
+/** A column of a lot's last row in `Titrations`: a lot titrated again after treatment counts anew. */
+const ofLastTitration = (heading: string, lot = "Lots"): string =>
+  `LOOKUP(2,1/(Titrations[Lot]=${one(lot)}),Titrations[${heading}])`;
+
+/** What stands under `Titrant lye` when the acid value was worked out as if the lye were pure. */
+export const asIfPure = "same lye, as if pure";
+
+const acidValueHeading = "Acid value mg KOH/g";
+const first = ofLastTitration(acidValueHeading);
+const second = ofLastTitration(acidValueHeading, "Second lot");
+const share = one("Second lot %");
+
+/** Of one lot, or of two by their shares; a titrant taken as pure holds its assay's part of the base. */
+const acidValue =
+  `IF(${one("Second lot")}="",${first},IF(${share}>0,${first}*(1-${share}/100)+${second}*${share}/100,NA()))` +
+  `*IF(${one("Titrant lye")}="${asIfPure}",${one("Assay %")}/100,1)`;
+
+/** The methanol in a litre of it: 0.7914 kg. A methoxide of assay under 50 % is a solution in methanol. */
+const gramsInLitre = "791.4";
+const isMethoxide = `OR(ISNUMBER(SEARCH("OCH3",${one("Base")})),ISNUMBER(SEARCH("methoxide",${one("Base")})))`;
+const brought =
+  `IF(${one("Assay %")}<50,IF(${isMethoxide},` +
+  `${one("Catalyst g")}*(100-${one("Assay %")})/100/${gramsInLitre},0),0)`;
 
 export const batches: TableShape = {
   name: table,
@@ -21,7 +41,7 @@ export const batches: TableShape = {
     typed(
       "Lots",
       10,
-      "The lot of oil, as in Titrations. Titrate a blend and give it a lot of its own.",
+      "The lot of oil, as in Titrations. A second lot has columns of its own; more than two: titrate the mix and give it a lot of its own.",
     ),
     typed("Amount", 10, "How much oil, in the unit beside it.", { format: "0.0" }),
     typed("Unit", 9, "l, kg, us_gal or uk_gal.", {
@@ -30,14 +50,14 @@ export const batches: TableShape = {
     calculated(
       "Oil kg",
       "0.00",
-      "Kilograms of oil at 20 C.",
-      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${ofLastTitration("Oil")})`,
+      "Kilograms of oil, from a volume at the temperature under Oil at C.",
+      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${ofLastTitration("Oil")},${one("Oil at C")})`,
     ),
     calculated(
-      "Acid value mg KOH/g",
+      acidValueHeading,
       "0.00",
-      "From the lot's last titration.",
-      ofLastTitration("Acid value mg KOH/g"),
+      "From the lot's last titration; of two lots, by their shares of the mass.",
+      acidValue,
     ),
     typed("Base", 10, "What the lye is.", { choices: baseChoices }),
     typed("Lye lot", 10, "The lot of lye, from its label."),
@@ -51,23 +71,44 @@ export const batches: TableShape = {
       "Catalyst g",
       "0",
       "Lye to weigh out: the acid part and the reaction part together.",
-      `TITRE.CATALYST(${one("Oil kg")},${one("Acid value mg KOH/g")},${one("Base")},${one("Assay %")},${one("Charge %")})`,
+      `TITRE.CATALYST(${one("Oil kg")},${one(acidValueHeading)},${one("Base")},${one("Assay %")},${one("Charge %")},${one("Allowed FFA %")})`,
     ),
     calculated(
       "Methanol L",
       "0.0",
-      "Six moles to one of triglyceride, at 20 C.",
-      `TITRE.METHANOL(${one("Oil kg")},6,${one("Acid value mg KOH/g")},${ofLastTitration("Oil")})`,
+      "At 20 C, to the triglyceride left after the acid, by the ratio under Methanol ratio.",
+      `TITRE.METHANOL(${one("Oil kg")},${one("Methanol ratio")},${one(acidValueHeading)},${ofLastTitration("Oil")})`,
     ),
     calculated(
       "Route",
       "General",
       "Which way this lot can be processed.",
-      `TITRE.ROUTE(${one("Acid value mg KOH/g")})`,
+      `TITRE.ROUTE(${one(acidValueHeading)},,${one("Allowed FFA %")})`,
       60,
     ),
     typed("Weighed g", 10, "Lye that was in fact weighed out, g.", { format: "0" }),
     typed("Litres made", 10, "Biodiesel drawn off, L.", { format: "0.0" }),
     typed("Note", 40, "Anything else."),
+    typed("Methanol ratio", 10, "Moles of methanol to one of triglyceride. Left empty: 6.", {
+      format: "0.00",
+    }),
+    typed("Allowed FFA %", 10, "Above this no dose is given. Left empty: 5.", { format: "0.0" }),
+    typed("Oil at C", 9, "Temperature at which a volume was taken. Left empty: 20 C.", {
+      format: "0.0",
+    }),
+    typed("Second lot", 10, "The lot that is mixed into the first, as in Titrations."),
+    typed("Second lot %", 10, "Its share of the mass, in percent.", { format: "0.0" }),
+    typed(
+      "Titrant lye",
+      20,
+      "Left empty, or: the titrant was made of this very lye and taken as pure.",
+      { choices: [asIfPure] },
+    ),
+    calculated(
+      "Methanol to add L",
+      "0.0",
+      "Methanol less what a methoxide solution brings with it.",
+      `MAX(0,${one("Methanol L")}-${brought})`,
+    ),
   ],
 };

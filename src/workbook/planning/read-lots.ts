@@ -1,0 +1,74 @@
+/** The lots that are titrated, as the table `Titrations` has them. Reads only. */
+import { type CellContent, type Fault, type Host, isFault } from "../../host/port";
+import type { BookValue } from "../book";
+import { titrations } from "../tables/titrations";
+import { asked } from "./asked";
+import { placeOf } from "./headings";
+import { answerOf } from "./read-logbook";
+
+export interface RecordedLot {
+  /** As it stands there: a lot may be a number. */
+  readonly lot: BookValue;
+  readonly stage: string;
+  readonly oil: string;
+  readonly titrantBase: string;
+  /** mg KOH/g; undefined while its cell shows none. */
+  readonly acidValue: number | undefined;
+  /** % FFA, and half the width of its interval; undefined while their cells show none. */
+  readonly ffa: number | undefined;
+  readonly halfWidth: number | undefined;
+  /** What the acid value's cell shows instead of a figure. */
+  readonly trouble: string;
+  /** The titrant's lye was taken as pure, as the row's note says. */
+  readonly isAsIfPure: boolean;
+}
+
+const number = (value: CellContent): number | undefined =>
+  typeof value === "number" ? value : undefined;
+const text = (value: CellContent): string => (typeof value === "string" ? value.trim() : "");
+const errorOf = (value: CellContent): string =>
+  typeof value === "object" ? value.error : "no acid value yet";
+
+/** Written by the titration task where the assay was not known. */
+const asIfPureNote = /as if it were pure/i;
+
+const isSame = (one: BookValue, other: BookValue): boolean =>
+  String(one).trim().toLowerCase() === String(other).trim().toLowerCase();
+
+/**
+ * The last row of each lot counts, as in the formulas of `Batches`; the latest lot comes first.
+ * @returns undefined when there is no such table
+ */
+export async function readLots(host: Host): Promise<readonly RecordedLot[] | undefined | Fault> {
+  const found = await asked(() => host.read([{ ask: "table", name: titrations.name }]));
+  if (isFault(found)) return found;
+  if (found[0]?.kind === "nothing") return undefined;
+  const table = answerOf("table", found[0]);
+  if (isFault(table)) return table;
+  const answered = await asked(() => host.read([{ ask: "cells", block: table.block }]));
+  if (isFault(answered)) return answered;
+  const cells = answerOf("cells", answered[0]);
+  if (isFault(cells)) return cells;
+
+  const { headings } = table;
+  const lots: RecordedLot[] = [];
+  for (const row of cells.values.slice(1).reverse()) {
+    const under = (heading: string): CellContent => row[placeOf(heading, headings) ?? -1] ?? "";
+    const lot = under("Lot");
+    if (typeof lot === "object" || String(lot).trim() === "") continue;
+    if (lots.some((each) => isSame(each.lot, lot))) continue;
+    const acidValue = under("Acid value mg KOH/g");
+    lots.push({
+      lot,
+      stage: text(under("Stage")),
+      oil: text(under("Oil")),
+      titrantBase: text(under("Titrant base")),
+      acidValue: number(acidValue),
+      ffa: number(under("FFA %")),
+      halfWidth: number(under("± FFA %")),
+      trouble: errorOf(acidValue),
+      isAsIfPure: asIfPureNote.test(text(under("Note"))),
+    });
+  }
+  return lots;
+}

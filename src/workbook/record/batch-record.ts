@@ -1,0 +1,31 @@
+/**
+ * One batch as it is decided in the pane: what a row of the `Batches` table is made of. Amounts to weigh
+ * are not here, since the row holds them as live formulas.
+ */
+import type { Exact } from "../../core/exact/exact";
+import type { Base } from "../../core/reference/bases";
+import type { BookValue } from "../book";
+
+export interface BatchRecord {
+  /** Days since 30 December 1899, as a spreadsheet counts them. */
+  readonly date: number;
+  readonly batch: string;
+  /** As it stands under Lot in `Titrations`: a lot may be a number there. */
+  readonly lot: BookValue;
+  readonly second: { readonly lot: BookValue; readonly percent: Exact } | undefined;
+  readonly amount: Exact;
+  /** As OILMASS takes it: "l", "us_gal". */
+  readonly unit: string;
+  /** C; undefined for a mass, and for the usual temperature. */
+  readonly temperature: Exact | undefined;
+  readonly base: Base["name"];
+  readonly lyeLot: string;
+  readonly assay: Exact;
+  /** % of the oil's mass, pure. */
+  readonly charge: Exact;
+  readonly ratio: Exact;
+  readonly limitFfa: Exact;
+  /** The titrant was made of this lye and taken as pure. */
+  readonly isTitrantAsIfPure: boolean;
+  readonly note: string;
+}

@@ -1,0 +1,172 @@
+import { describe, expect, it } from "vitest";
+import { exact } from "../../../src/core/exact/exact";
+import type { MemoryHost } from "../../../src/host/memory";
+import type { Book } from "../../../src/workbook/book";
+import type { RecordOutcome } from "../../../src/workbook/planning/plan";
+import { readLots } from "../../../src/workbook/planning/read-lots";
+import { planBatch, recordBatch } from "../../../src/workbook/planning/record-batch";
+import type { BatchRecord } from "../../../src/workbook/record/batch-record";
+import { sampleLogbook } from "../../../src/workbook/sample/logbook";
+import { openMemory } from "../../host/memory-host";
+import { slipwayBatch } from "../record/batch-records";
+
+async function recorded(host: MemoryHost, record: BatchRecord): Promise<RecordOutcome> {
+  const plan = await planBatch(host, record);
+  if (plan.kind !== "plan") throw new Error(plan.sentence);
+  const { fingerprint, mustConfirm } = plan;
+  return recordBatch(host, record, { fingerprint, agreed: mustConfirm });
+}
+
+async function resultsOf(record: Partial<BatchRecord>, host = openMemory(sampleLogbook())) {
+  const outcome = await recorded(host, { ...slipwayBatch, ...record });
+  if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
+  expect(outcome.differences).toEqual([]);
+  return outcome.results;
+}
+
+/** By hand: mean titre 14.6/3, less 0.15, is 4.716666... mL; 56.1 x 0.0998 x that / 10.02 g. */
+const slipway = (56.1 * 0.0998 * (14.6 / 3 - 0.15)) / 10.02;
+/** By hand: NQ-41 has 2.45 - 0.15 = 2.3 mL on 10 g. */
+const northQuay = (56.1 * 0.0998 * 2.3) / 10;
+
+const noBatches = (): Book => {
+  const book = sampleLogbook();
+  return { ...book, sheets: book.sheets.filter(({ name }) => name !== "Batches") };
+};
+
+describe("recording a batch", () => {
+  it("adds a row whose acid value is the lot's own, by reference, and whose amounts are formulas", async () => {
+    const host = openMemory(sampleLogbook());
+    const results = await resultsOf({}, host);
+    expect(results["Acid value mg KOH/g"]).toBeCloseTo(slipway, 12);
+    expect(results["Oil kg"]).toBeCloseTo(91.5, 12);
+    // By hand: 91.5 x (AV / 56.1 x 56.1053 + 7.65) / 0.9.
+    expect(results["Catalyst g"]).toBeCloseTo(
+      (91.5 * ((slipway / 56.1) * 56.1053 + 7.65)) / 0.9,
+      9,
+    );
+    expect(host.undoLabels).toEqual(["Record batch B-118"]);
+  });
+
+  it("follows when a reading is put right", async () => {
+    const host = openMemory(sampleLogbook());
+    const outcome = await recorded(host, slipwayBatch);
+    if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
+    host.change(({ sheets }) => {
+      const cells = sheets.find(({ name }) => name === "Titrations")?.cells ?? {};
+      const titre = cells["4,10"];
+      expect(titre?.value).toBe(4.85);
+      if (titre) titre.value = 5.15;
+    });
+    const [cells] = (await host.read([{ ask: "cells", block: outcome.plan.block }])) as {
+      values: unknown[][];
+    }[];
+    // By hand: the mean titre is now 14.9/3.
+    expect(cells?.values[0]?.[6]).toBeCloseTo((56.1 * 0.0998 * (14.9 / 3 - 0.15)) / 10.02, 12);
+  });
+
+  it("makes the table with its first row where there is none, and undo takes it away whole", async () => {
+    const host = openMemory(noBatches());
+    const before = host.book;
+    const results = await resultsOf({}, host);
+    expect(results["Acid value mg KOH/g"]).toBeCloseTo(slipway, 12);
+    expect(host.book.tables.map(({ name }) => name)).toContain("Batches");
+    host.undo();
+    expect(host.book).toEqual(before);
+  });
+
+  it("writes its own formulas into the first row of an empty table, though they name another table", async () => {
+    const host = openMemory(noBatches());
+    await recorded(host, slipwayBatch);
+    host.change(({ sheets }) => {
+      const cells = sheets.find(({ name }) => name === "Batches")?.cells ?? {};
+      for (const place of Object.keys(cells)) {
+        if (Number(place.split(",")[0]) >= 3) Reflect.deleteProperty(cells, place);
+      }
+    });
+    const results = await resultsOf({}, host);
+    expect(results["Catalyst g"]).toBeTypeOf("number");
+  });
+
+  it("mixes two lots by their shares of the mass, in the row's own formula", async () => {
+    const second = { lot: "NQ-41", percent: exact("40") };
+    const results = await resultsOf({ second });
+    expect(results["Acid value mg KOH/g"]).toBeCloseTo(0.6 * slipway + 0.4 * northQuay, 12);
+  });
+
+  it("shows #N/A for a second lot without a share", async () => {
+    const host = openMemory(sampleLogbook());
+    const second = { lot: "NQ-41", percent: exact("0") };
+    const results = await resultsOf({ second }, host);
+    expect(results["Acid value mg KOH/g"]).toEqual({ error: "#N/A" });
+    expect(results["Catalyst g"]).toEqual({ error: "#N/A" });
+  });
+
+  it("takes the assay into an acid value worked out as if the titrant's lye were pure", async () => {
+    const results = await resultsOf({ isTitrantAsIfPure: true });
+    expect(results["Acid value mg KOH/g"]).toBeCloseTo(0.9 * slipway, 12);
+    // The acid part as weighed knows no assay: 91.5 x (AV as if pure) / 56.1 x 56.1053.
+    expect(results["Catalyst g"]).toBeCloseTo(
+      91.5 * ((slipway / 56.1) * 56.1053) + (91.5 * 7.65) / 0.9,
+      9,
+    );
+  });
+
+  it("gives no dose above the limit, and one once a higher limit is typed", async () => {
+    // By hand: TW-09 has 7.8 mL on 2.51 g: AV 17.399, FFA 8.746 %.
+    const refused = await resultsOf({ lot: "TW-09" });
+    expect(refused["Catalyst g"]).toEqual({ error: "#VALUE!" });
+    const given = await resultsOf({ lot: "TW-09", limitFfa: exact("9") });
+    expect(given["Catalyst g"]).toBeTypeOf("number");
+  });
+
+  it("corrects a volume that was taken hot, and takes the methanol ratio", async () => {
+    const results = await resultsOf({ temperature: exact("45"), ratio: exact("5") });
+    // By hand: used cooking oil has 0.915 - 0.00066 x 25 = 0.8985 kg/L at 45 C.
+    expect(results["Oil kg"]).toBeCloseTo(89.85, 12);
+    const acid = ((slipway / 56.1) * 282.468) / 1000;
+    expect(results["Methanol L"]).toBeCloseTo(
+      (89.85 * (1 - acid) * 5 * 32.042) / 867.53 / 0.7914,
+      9,
+    );
+    expect(results["Methanol to add L"]).toEqual(results["Methanol L"]);
+  });
+
+  it("takes off the methanol that a methoxide solution brings", async () => {
+    const results = await resultsOf({
+      base: "NaOCH3",
+      assay: exact("30"),
+      charge: exact("0.5"),
+    });
+    const brought = (Number(results["Catalyst g"]) * 0.7) / 791.4;
+    expect(results["Methanol to add L"]).toBeCloseTo(Number(results["Methanol L"]) - brought, 9);
+    const lye = await resultsOf({ base: "KOH", assay: exact("45") });
+    expect(lye["Methanol to add L"]).toEqual(lye["Methanol L"]);
+  });
+
+  it("says when the same batch is there already", async () => {
+    const host = openMemory(sampleLogbook());
+    await recorded(host, slipwayBatch);
+    const plan = await planBatch(host, slipwayBatch);
+    expect(plan).toMatchObject({ mustConfirm: ["recorded-before"] });
+    expect(plan.kind === "plan" && plan.remarks[0]?.sentence).toContain("already holds this batch");
+  });
+});
+
+describe("the lots on record", () => {
+  it("are read with the latest first, each with what its last row shows", async () => {
+    const lots = await readLots(openMemory(sampleLogbook()));
+    if (!Array.isArray(lots)) throw new Error("no lots");
+    expect(lots.map(({ lot }) => String(lot))).toEqual([
+      ...["SW-19", "BL-03", "NQ-43", "TW-09", "SW-18", "NQ-42", "TW-08", "SW-17", "NQ-41"],
+    ]);
+    expect(lots[0]).toMatchObject({ acidValue: undefined, trouble: "#N/A" });
+    expect(lots[7]).toMatchObject({ lot: "SW-17", oil: "used cooking oil", titrantBase: "KOH" });
+    expect(lots[7]?.acidValue).toBeCloseTo(slipway, 12);
+    expect(lots[7]?.halfWidth).toBeGreaterThan(0);
+  });
+
+  it("are none where there is no table of titrations", async () => {
+    expect(await readLots(openMemory())).toBeUndefined();
+  });
+});
