@@ -130,6 +130,8 @@ const contexts: readonly Context[] = [
       ? [["blank", 0.08, "figures small beside the titres"]]
       : [["blank", -0.25, ""]];
   },
+  // Grams and millilitres of oil are a sample, not a batch.
+  ({ parts }) => (parts.unit === "g" || parts.unit === "mL" ? [["oilAmount", -0.2, ""]] : []),
   // In a table that titrates, a bare "g" is the sample; in one that doses, it is the lye.
   (_, all) => {
     const has = (role: RoleId): boolean =>
@@ -241,10 +243,18 @@ export function guessColumns(
   });
 }
 
+/** Parts of one, not of a hundred: 0.0197 for 1.97 %. A cell shown with % is scaled when it is read. */
+const isFraction = (id: RoleId, { numbers, isPercentFormat }: ColumnFacts): boolean => {
+  if (numbers.length === 0 || isPercentFormat) return false;
+  if (id === "assay") return Math.max(...numbers) <= 1;
+  return id === "ffa" && median(numbers) < 0.06 && Math.max(...numbers) < 0.4;
+};
+
 /** The unit the heading names if the role can be in it; else what the figures say; else the usual one. */
 function unitFor(id: RoleId, { parts, facts }: Candidate): string | undefined {
   const role = roles.find((each) => each.id === id);
   const units: readonly string[] = role?.units ?? [];
+  if (isFraction(id, facts)) return "fraction";
   if (parts.unit !== undefined && units.includes(parts.unit)) return parts.unit;
   if (id === "baseCharge") return median(facts.numbers) > 1.9 ? "g/L" : "%";
   if (id === "oilAmount" && /\bkg\b/.test(parts.words)) return "kg";

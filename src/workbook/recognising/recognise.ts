@@ -3,7 +3,7 @@ import { findConstants, type ConstantGuess } from "./find-constants";
 import { findTables, type TablePlace } from "./find-tables";
 import { type ColumnGuess, guessColumns } from "./guess-columns";
 import { headingParts } from "./heading";
-import { endOf, heldCell, type SheetCells } from "./sheet-cells";
+import type { SheetCells } from "./sheet-cells";
 import { hasDecimalComma } from "./typed-number";
 import { fromWords } from "./evidence";
 
@@ -65,5 +65,3 @@ export function recogniseSheet(cells: SheetCells): TableGuess[] {
     };
   });
 }
-
-export { endOf, heldCell };

@@ -1,0 +1,113 @@
+/**
+ * A mapping as a small table that people can read and change on a sheet of their workbook: one row for
+ * each column that is used and for each figure that holds for all rows.
+ */
+import { columnLetters } from "../column-letters";
+import type { LogbookMapping, MappedColumn, MappedConstant } from "./mapping";
+import type { TableGuess } from "./recognise";
+import { isRoleId, roleOf, roles, type RoleId } from "./roles";
+
+export const rememberedTable = "LogbookColumns";
+export const rememberedSheet = "Logbook columns";
+export const rememberedHeadings = [
+  "Sheet",
+  "Heading row",
+  "Column",
+  "Heading",
+  "Is",
+  "Unit",
+  "For all rows",
+] as const;
+
+export type RememberedRow = readonly (string | number)[];
+
+const columnRow = ({ sheet, place }: LogbookMapping, each: MappedColumn): RememberedRow => [
+  sheet,
+  place.headingRow + 1,
+  columnLetters(each.column),
+  each.heading,
+  roleOf(each.role).words,
+  each.unit ?? "",
+  "",
+];
+
+const constantRow = (
+  { sheet, place }: LogbookMapping,
+  { role, unit, from }: MappedConstant,
+): RememberedRow => [
+  sheet,
+  place.headingRow + 1,
+  "",
+  from.kind === "cell" ? from.label : "typed",
+  roleOf(role).words,
+  unit ?? "",
+  from.kind === "cell" ? `${columnLetters(from.column)}${String(from.row + 1)}` : from.value,
+];
+
+export const rememberedRows = (mapping: LogbookMapping): RememberedRow[] => [
+  ...mapping.columns.filter(({ role }) => role !== "other").map((each) => columnRow(mapping, each)),
+  ...mapping.constants.map((each) => constantRow(mapping, each)),
+];
+
+const roleByWords = (words: string): RoleId | undefined =>
+  roles.find((role) => role.words === words.trim().toLowerCase() || role.words === words.trim())
+    ?.id ?? (isRoleId(words) ? words : undefined);
+
+function placeOfCell(address: string): { row: number; column: number } | undefined {
+  const found = /^([A-Z]{1,3})(\d{1,7})$/i.exec(address);
+  if (!found) return undefined;
+  const column =
+    [...(found[1] ?? "").toUpperCase()].reduce(
+      (sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
+      0,
+    ) - 1;
+  return { row: Number(found[2]) - 1, column };
+}
+
+/**
+ * The mapping that was agreed to for a table that is found again; undefined when none was, or when the
+ * headings are no longer what they were. Columns that are new stay unused.
+ */
+export function rememberedMapping(
+  guess: TableGuess,
+  rows: readonly (readonly unknown[])[],
+): LogbookMapping | undefined {
+  const own = rows
+    .map((row) => row.map((each) => String(each ?? "")))
+    .filter(
+      ([sheet, heading]) => sheet === guess.sheet && Number(heading) === guess.place.headingRow + 1,
+    );
+  if (own.length === 0) return undefined;
+  const columns: MappedColumn[] = guess.columns.map(({ column, heading }) => ({
+    column,
+    heading,
+    role: "other",
+    unit: undefined,
+  }));
+  const constants: MappedConstant[] = [];
+  for (const [, , letter = "", heading = "", is = "", unit = "", forAll = ""] of own) {
+    const role = roleByWords(is);
+    if (role === undefined) return undefined;
+    const named = unit === "" ? undefined : unit;
+    if (letter === "") {
+      const cell = heading === "typed" ? undefined : placeOfCell(forAll);
+      const from = cell
+        ? ({ kind: "cell", ...cell, label: heading } as const)
+        : ({ kind: "typed", value: forAll } as const);
+      constants.push({ role, unit: named, from });
+      continue;
+    }
+    const at = columns.findIndex(
+      (each) => columnLetters(each.column) === letter && each.heading === heading,
+    );
+    if (at < 0) return undefined;
+    columns[at] = { ...(columns[at] as MappedColumn), role, unit: named };
+  }
+  return {
+    sheet: guess.sheet,
+    place: guess.place,
+    columns,
+    constants,
+    commaIsDecimal: guess.commaIsDecimal,
+  };
+}

@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import {
+  lacks,
+  mappingFrom,
+  withColumn,
+  withConstant,
+} from "../../../src/workbook/recognising/mapping";
+import { recogniseSheet, type TableGuess } from "../../../src/workbook/recognising/recognise";
+import { rememberedMapping, rememberedRows } from "../../../src/workbook/recognising/remembered";
+import { layoutCount, makeLogbook } from "./logbooks";
+
+const guessOf = (index: number): TableGuess =>
+  recogniseSheet(makeLogbook(index, "all", 1).cells)[0] as TableGuess;
+
+describe("a mapping", () => {
+  it("takes a correction, and a role that stands once leaves the column it had", () => {
+    const mapping = mappingFrom(guessOf(0));
+    const lot = mapping.columns.find(({ role }) => role === "lot")?.column ?? -1;
+    const note = mapping.columns.find(({ role }) => role === "note")?.column ?? -1;
+    const changed = withColumn(mapping, note, "lot");
+    expect(changed.columns.find(({ column }) => column === note)?.role).toBe("lot");
+    expect(changed.columns.find(({ column }) => column === lot)?.role).toBe("other");
+  });
+
+  it("is remembered as rows that people can read, and read again", () => {
+    for (let index = 0; index < layoutCount; index += 1) {
+      const guess = guessOf(index);
+      const mapping = withConstant(mappingFrom(guess), "temperature", "20");
+      expect(rememberedMapping(guess, rememberedRows(mapping))).toEqual(mapping);
+    }
+  });
+
+  it("is not used any more when a heading has changed", () => {
+    const guess = guessOf(0);
+    const rows = rememberedRows(mappingFrom(guess)).map((row, at) =>
+      at === 3 ? row.map((each, place) => (place === 3 ? "Changed" : each)) : row,
+    );
+    expect(rememberedMapping(guess, rows)).toBeUndefined();
+  });
+
+  it("says what the arithmetic still needs", () => {
+    const mapping = mappingFrom(guessOf(1));
+    expect(lacks(mapping).map(({ roles }) => roles[0])).toEqual(["base"]);
+    expect(lacks(withConstant(mapping, "base", "KOH"))).toEqual([]);
+  });
+});
