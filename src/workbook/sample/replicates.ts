@@ -1,20 +1,6 @@
 /** A sheet that looks closely at one lot's replicates, and one that checks the arithmetic itself. */
 import type { BookCell, BookSheet } from "../book";
-
-const words = (value: string): BookCell => ({ value, style: "words" });
-const heading = (value: string): BookCell => ({ value, style: "heading" });
-const typed = (value: number, format: string, note: string): BookCell => ({
-  value,
-  format,
-  note,
-  style: "input",
-});
-const worked = (formula: string): BookCell => ({ formula, style: "calculated" });
-
-/** Cells that a formula spills over, "" for words: shown with the digits they deserve, never rounded. */
-const spilled = (...formats: string[]): BookCell[] =>
-  formats.map((format) => ({ style: "calculated", ...(format ? { format } : {}) }));
-const copies = <T>(count: number, row: T): T[] => Array.from({ length: count }, () => row);
+import { copies, heading, spilled, typed, worked, words } from "./cells";
 
 /** Lot SW-18: a fourth titre that went past pink. */
 const titres = [5.2, 5.25, 5.2, 6.1];
@@ -55,6 +41,7 @@ export const replicatesSheet: BookSheet = {
   columnWidths: [52, 20, 26, 20, 14, 20],
   tables: [],
   frozenRows: 0,
+  print: { landscape: true, fitToWidth: true, repeatRows: { row: 0, rows: 1 } },
 };
 
 /** Room for every check, with a few to spare. */
@@ -71,5 +58,7 @@ export const checksSheet: BookSheet = {
   ],
   columnWidths: [62, 96, 16, 22, 12],
   tables: [],
-  frozenRows: 3,
+  // With the heads that spill.
+  frozenRows: 4,
+  print: { landscape: true, fitToWidth: true, repeatRows: { row: 3, rows: 1 } },
 };

@@ -17,6 +17,8 @@ export const limits = {
   columns: 16_384,
   /** Characters a column can be wide. */
   width: 255,
+  /** Points a row can be high. */
+  height: 409.5,
   /** Characters in a cell. */
   text: 32_767,
   /** Formats of cells a workbook can hold. */

@@ -5,6 +5,7 @@ import { drawnFrom } from "./chart/drawn-from";
 import type { Content, Edit, LookChange } from "./patch/edits";
 import { emptyFile } from "./new-file";
 import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
+import { fixedHeights, forSentences } from "./new-heights";
 import { patchXlsx } from "./patch";
 import { namedLooks } from "./styles/named-looks";
 
@@ -16,9 +17,6 @@ function contentOf({ value, formula, results }: BookCell): Content {
   }
   return value === undefined ? { kind: "keep" } : { kind: "value", value };
 }
-
-/** Columns so wide are made for sentences, which are wrapped there; elsewhere they run on. */
-const forSentences = 40;
 
 function lookOf(style: BookStyle, width: number): BookStyle | LookChange {
   if (style === "title" || style === "heading") return style;
@@ -84,6 +82,12 @@ function sheetEdits(book: Book, sheet: BookSheet, index: number): Edit[] {
       ...drawnFrom(book, chart),
     })),
     ...(sheet.print ? [{ do: "print-setup", sheet: name, ...sheet.print } as const] : []),
+    ...fixedHeights(sheet).map(([row, points]): Edit => ({
+      do: "set-height",
+      sheet: name,
+      row,
+      points,
+    })),
     { do: "freeze", sheet: name, rows: sheet.frozenRows, columns: sheet.frozenColumns ?? 0 },
   ];
 }

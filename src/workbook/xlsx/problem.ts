@@ -40,6 +40,7 @@ export type FileProblemFields =
   | { code: "heading-cell"; cell: string; table: string }
   | { code: "bad-length"; table: string; given: number; needed: number }
   | { code: "bad-width"; given: number }
+  | { code: "bad-height"; given: number }
   | { code: "note-there"; cell: string }
   | { code: "choice-there"; cell: string }
   | { code: "choice-too-long"; cell: string }

@@ -84,6 +84,7 @@ const wording: Wording = {
   "bad-length": (p) =>
     `The table ${quoted(p.table)} needs ${p.needed} cells there, and ${p.given} were given.`,
   "bad-width": (p) => `A column cannot be ${p.given} characters wide: 0 to 255 are allowed.`,
+  "bad-height": (p) => `A row cannot be ${p.given} points high: 0 to ${limits.height} are allowed.`,
   "note-there": (p) => `${p.cell} has a note already.`,
   "choice-there": (p) => `${p.cell} has rules for what may be typed already.`,
   "choice-too-long": (p) =>

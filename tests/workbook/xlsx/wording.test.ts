@@ -47,6 +47,7 @@ const each: { [Code in FileProblemFields["code"]]: Extract<FileProblemFields, { 
   "heading-cell": { code: "heading-cell", cell, table: long },
   "bad-length": { code: "bad-length", table: long, given: 1_000_000, needed: 1_000_000 },
   "bad-width": { code: "bad-width", given: 300 },
+  "bad-height": { code: "bad-height", given: 500 },
   "note-there": { code: "note-there", cell },
   "choice-there": { code: "choice-there", cell },
   "choice-too-long": { code: "choice-too-long", cell },

@@ -46,6 +46,7 @@ function columnStyles(widths: readonly ColumnWidth[]): (column: number) => numbe
 const needsNothing = (sheet: SheetDraft): boolean =>
   sheet.wanted.isEmpty &&
   sheet.widths.size === 0 &&
+  sheet.heights.size === 0 &&
   sheet.choices.length === 0 &&
   sheet.notes.length === 0 &&
   sheet.charts.length === 0 &&
@@ -67,6 +68,7 @@ export function applySheet(
     sheet: sheet.name,
     text,
     wanted: sheet.wanted,
+    heights: sheet.heights,
     dynamicMark,
     columnStyle: columnStyles(sheet.now?.widths ?? []),
     dressed: (style, dress) => dresser.dressed(style, dress),

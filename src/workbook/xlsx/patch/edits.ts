@@ -124,6 +124,13 @@ export type Edit =
       readonly column: number;
       readonly characters: number;
     }
+  /** From then on the row keeps that height, whatever is typed into it. */
+  | {
+      readonly do: "set-height";
+      readonly sheet: string;
+      readonly row: number;
+      readonly points: number;
+    }
   /** Rows above and columns left of this stay in view. */
   | {
       readonly do: "freeze";

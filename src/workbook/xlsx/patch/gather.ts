@@ -1,5 +1,6 @@
 /** Takes the edits in, one by one, checking each; no part changes yet but for sheets that are added. */
 import { isOnSheet, named } from "../cell-address";
+import { limits } from "../limits";
 import type { Area } from "../model";
 import { refuse } from "../problem";
 import { refuseWidth } from "./columns";
@@ -67,6 +68,12 @@ function setWidth(sheet: SheetDraft, { column, characters }: EditOf<"set-width">
   sheet.widths.set(column, characters);
 }
 
+function setHeight(sheet: SheetDraft, { row, points }: EditOf<"set-height">): void {
+  refuseOutside(sheet.name, { row, column: 0, rows: 1, columns: 1 });
+  if (!(points >= 0 && points <= limits.height)) refuse({ code: "bad-height", given: points });
+  sheet.heights.set(row, points);
+}
+
 export class Gatherer {
   private readonly planners = new Map<SheetDraft, CellPlanner>();
 
@@ -105,6 +112,8 @@ export class Gatherer {
         return;
       case "set-width":
         return setWidth(draft.sheet(edit.sheet), edit);
+      case "set-height":
+        return setHeight(draft.sheet(edit.sheet), edit);
       case "freeze": {
         const { rows, columns } = edit;
         refuseOutside(edit.sheet, { row: rows, column: columns, rows: 1, columns: 1 });

@@ -18,6 +18,8 @@ export interface SheetContext {
   readonly sheet: string;
   readonly text: string;
   readonly wanted: WantedCells;
+  /** In points, by row. */
+  readonly heights: ReadonlyMap<number, number>;
   readonly dynamicMark: number | undefined;
   /** The style of a column's empty cells. */
   columnStyle(column: number): number;
@@ -43,7 +45,9 @@ export class SheetCells implements SheetVisitor {
   private rowStyle = 0;
 
   constructor(private readonly context: SheetContext) {
-    this.rows = context.wanted.rowNumbers();
+    const { wanted, heights } = context;
+    const rows = new Set([...wanted.rowNumbers(), ...heights.keys()]);
+    this.rows = [...rows].sort((a, b) => a - b);
   }
 
   row(raw: RawRow): void {
@@ -72,7 +76,8 @@ export class SheetCells implements SheetVisitor {
     const { tag } = raw;
     const rest = this.cellsBefore(Infinity, tag.prefix);
     const own = this.context.text.slice(tag.start, tag.openEnd);
-    let open = this.inRow.length > 0 ? withSpans(own, this.inRow) : own;
+    const heightened = withHeight(own, this.context.heights.get(raw.row));
+    let open = this.inRow.length > 0 ? withSpans(heightened, this.inRow) : heightened;
     if (tag.isEmptyTag && rest !== "") {
       open = `${unclosed(open)}>${rest}</${prefixed(tag.prefix, tag.local)}>`;
     } else if (rest !== "") this.replacements.push(inserting(closeStart, rest));
@@ -94,7 +99,9 @@ export class SheetCells implements SheetVisitor {
       this.rowStyle = 0;
       const cells = this.cellsBefore(Infinity, prefix);
       const name = prefixed(prefix, "row");
-      if (cells !== "") rows.push(`<${name} r="${String(row + 1)}">${cells}</${name}>`);
+      const height = this.context.heights.get(row);
+      const tag = withHeight(`<${name} r="${String(row + 1)}">`, height);
+      if (cells !== "" || height !== undefined) rows.push(`${tag}${cells}</${name}>`);
     }
     return rows.join("");
   }
@@ -167,6 +174,11 @@ export class SheetCells implements SheetVisitor {
     }
   }
 }
+
+const withHeight = (tag: string, points: number | undefined): string =>
+  points === undefined
+    ? tag
+    : withAttribute(withAttribute(tag, "ht", String(points)), "customHeight", "1");
 
 /** A row's tag may say between which columns its cells stand; that must stay true. */
 function withSpans(tag: string, cells: readonly Wanted[]): string {

@@ -30,6 +30,8 @@ export interface TableDraft {
 export class SheetDraft {
   readonly wanted = new WantedCells();
   readonly widths = new Map<number, number>();
+  /** In points, by row. */
+  readonly heights = new Map<number, number>();
   readonly choices: Choice[] = [];
   readonly notes: Note[] = [];
   readonly tables: TableDraft[] = [];

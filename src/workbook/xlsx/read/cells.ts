@@ -40,7 +40,7 @@ export class CellReader implements SheetVisitor {
   constructor(private readonly context: CellContext) {}
 
   cell(raw: RawCell): void {
-    const value = this.value(raw);
+    const value = this.cellValue(raw);
     const formula = raw.formula && this.formula(raw, raw.formula);
     if (value === undefined && formula === undefined && raw.style === 0) return;
     const spill = this.arrays.at(raw)?.area;
@@ -54,7 +54,8 @@ export class CellReader implements SheetVisitor {
     });
   }
 
-  private value(raw: RawCell): CellValue | undefined {
+  /** What a cell holds, or what its formula last came to. */
+  cellValue(raw: RawCell): CellValue | undefined {
     if (raw.type === "inlineStr") return raw.inline && decodeString(raw.inline);
     const text = raw.value;
     if (text === undefined) return undefined;

@@ -1,0 +1,54 @@
+/** The first sheet of a sample: what it is for and what to do, and the cautions. */
+import { cautions } from "../../core/batch/cautions";
+import type { BookSheet } from "../../workbook/book";
+import { caution, heading, title, words } from "../../workbook/sample/cells";
+
+export interface Newcomer {
+  readonly title: string;
+  /** What the workbook is, in a sentence or two. */
+  readonly about: string;
+  /** What to do, in order. */
+  readonly steps: readonly string[];
+}
+
+/** True of every workbook that holds formulas of the add-in. */
+const withoutAddIn =
+  "Without the Titrebook add-in the figures you see are the ones saved with the file. Do not change an input then: ask for a partner copy, in which every formula is a plain one.";
+
+export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
+  const rows = [
+    [title(name)],
+    [words(about)],
+    [],
+    [heading("What to do")],
+    ...steps.map((step, place) => [words(`${String(place + 1)}. ${step}`)]),
+    [],
+    [heading("Good to know")],
+    [
+      words(
+        "Cells with a pale yellow ground are for you to change; select one and it says what to type. Everything else works itself out.",
+      ),
+    ],
+    [
+      words(
+        "#VALUE! means that something is wrong, #N/A that something is not filled in yet. The pane beside the sheet says which.",
+      ),
+    ],
+    [words(withoutAddIn)],
+    [],
+    [heading("Mind")],
+    ...cautions.map((each) => [caution(each)]),
+  ];
+  return {
+    name: "Start here",
+    rows,
+    columnWidths: [110],
+    tables: [],
+    frozenRows: 1,
+    print: {
+      area: { row: 0, column: 0, rows: rows.length, columns: 1 },
+      landscape: true,
+      fitToWidth: true,
+    },
+  };
+}
