@@ -2,10 +2,17 @@
  * Where the tables of a sheet stand. Empty columns part tables that stand side by side, empty rows part
  * those that stand one below the other; the heading row is the first row of words over rows of data.
  */
-import { unitAlone } from "./heading";
 import { endOf, heldCell, isHeld, type SheetCells } from "./sheet-cells";
-import { dateFromText } from "./typed-date";
-import { numberFromText } from "./typed-number";
+import {
+  countIn,
+  isFigure,
+  isHeadingRow,
+  isUnitsRow,
+  isWord,
+  rowsOfWords,
+  runs,
+  type Span,
+} from "./row-kinds";
 
 export interface TablePlace {
   readonly headingRow: number;
@@ -17,86 +24,6 @@ export interface TablePlace {
   readonly lastRow: number;
   readonly firstColumn: number;
   readonly lastColumn: number;
-}
-
-const longestHeading = 60;
-
-/** A word that could be a heading, and is no figure and no day. */
-function isWord(value: unknown): boolean {
-  if (typeof value !== "string") return false;
-  const text = value.trim();
-  if (text === "" || text.length > longestHeading) return false;
-  return (
-    dateFromText(text) === undefined &&
-    (numberFromText(text, true) === undefined ||
-      unitAlone(text) !== undefined ||
-      /^[a-z]/i.test(text))
-  );
-}
-
-interface Span {
-  readonly from: number;
-  readonly to: number;
-}
-
-/** Runs of places that are filled. */
-function runs(from: number, to: number, isFilled: (at: number) => boolean): Span[] {
-  const found: Span[] = [];
-  let start: number | undefined;
-  for (let at = from; at <= to; at += 1) {
-    if (at < to && isFilled(at)) start ??= at;
-    else if (start !== undefined) {
-      found.push({ from: start, to: at - 1 });
-      start = undefined;
-    }
-  }
-  return found;
-}
-
-const countIn = (
-  cells: SheetCells,
-  row: number,
-  span: Span,
-  test: (value: unknown) => boolean,
-): number => {
-  let count = 0;
-  for (let column = span.from; column <= span.to; column += 1) {
-    if (test(heldCell(cells, row, column).value)) count += 1;
-  }
-  return count;
-};
-
-const isFigure = (value: unknown): boolean =>
-  typeof value === "number" ||
-  (typeof value === "string" &&
-    (numberFromText(value, true) !== undefined || dateFromText(value) !== undefined));
-
-/** Words in a row with figures below them, in the same columns. */
-function isHeadingRow(cells: SheetCells, row: number, span: Span, lastRow: number): boolean {
-  const words = countIn(cells, row, span, isWord);
-  const figures = countIn(cells, row, span, isFigure);
-  const width = span.to - span.from + 1;
-  if (words < Math.min(3, width) || words < 2 || figures > words) return false;
-  if (words + figures < width * 0.5) return false;
-  const below = Array.from({ length: Math.min(6, lastRow - row) }, (_, at) => row + 1 + at);
-  const data = below.filter((each) => {
-    const held = countIn(cells, each, span, (value) => value !== "");
-    const numbers = countIn(cells, each, span, isFigure);
-    return numbers >= 1 && numbers >= held * 0.25;
-  });
-  return data.length >= 1;
-}
-
-function isUnitsRow(cells: SheetCells, row: number, span: Span): boolean {
-  const held = countIn(cells, row, span, (value) => value !== "");
-  const units = countIn(
-    cells,
-    row,
-    span,
-    (value) => typeof value === "string" && unitAlone(value) !== undefined,
-  );
-  const figures = countIn(cells, row, span, (value) => typeof value === "number");
-  return figures === 0 && units >= 2 && units >= held * 0.5;
 }
 
 /** A row with fewer, wider words just above the headings. */
@@ -168,8 +95,10 @@ export function findTables(
   startsAnew: (heading: string) => boolean,
 ): TablePlace[] {
   const end = endOf(cells);
+  const full = rowsOfWords(cells, end.row);
   // A column counts as empty when at most a title reaches into it.
   const isUsed = (column: number): boolean => {
+    if (full.some((row) => isWord(heldCell(cells, row, column).value))) return true;
     let held = 0;
     for (let row = cells.row; row < end.row && held < 2; row += 1) {
       if (isHeld(heldCell(cells, row, column))) held += 1;

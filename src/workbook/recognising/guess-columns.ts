@@ -3,18 +3,13 @@
  * as a whole, since "mL" twice is two titres and one of two "Oil" columns is the kind.
  */
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
-import { type HeadingParts, headingParts, unitAlone } from "./heading";
+import { type Candidate, contexts, type RoleScore } from "./context";
+import { fullHeading } from "./full-heading";
+import { type HeadingParts, headingParts } from "./heading";
 import type { TablePlace } from "./find-tables";
 import { type ColumnFacts, columnFacts, median } from "./numbers-of-column";
 import { type Role, type RoleId, roles } from "./roles";
-import { heldCell, type SheetCells } from "./sheet-cells";
-
-export interface RoleScore {
-  readonly role: RoleId;
-  /** 0 to 1; above 0.8 hardly wrong, below 0.4 not used. */
-  readonly score: number;
-  readonly reasons: readonly string[];
-}
+import type { SheetCells } from "./sheet-cells";
 
 export interface ColumnGuess extends RoleScore {
   readonly column: number;
@@ -27,45 +22,6 @@ export interface ColumnGuess extends RoleScore {
 
 /** Below this a column stays unused until somebody says what it is. */
 const leastScore = 0.42;
-
-interface Candidate {
-  readonly column: number;
-  readonly heading: string;
-  readonly parts: HeadingParts;
-  readonly facts: ColumnFacts;
-  readonly scores: RoleScore[];
-}
-
-const textAt = (cells: SheetCells, row: number | undefined, column: number): string => {
-  if (row === undefined) return "";
-  const { value } = heldCell(cells, row, column);
-  return typeof value === "object" ? "" : String(value).trim();
-};
-
-/** The words above a heading that is only a number or a unit: the nearest to the left in the row above. */
-function groupWords(cells: SheetCells, place: TablePlace, column: number): string {
-  for (let at = column; at >= place.firstColumn; at -= 1) {
-    const words = textAt(cells, place.groupRow, at);
-    if (words !== "") return words;
-    if (!isBare(textAt(cells, place.headingRow, at))) return "";
-  }
-  return "";
-}
-
-const isBare = (heading: string): boolean =>
-  /^(?:no\.?|run|rep|#)?\s*#?\d{1,2}$/i.test(heading) ||
-  /^(?:i{1,3}|[abc])$/i.test(heading) ||
-  heading === "";
-
-export function fullHeading(cells: SheetCells, place: TablePlace, column: number): string {
-  const own = textAt(cells, place.headingRow, column);
-  const group = isBare(own) ? groupWords(cells, place, column) : "";
-  const words = [group, own].filter((each) => each !== "").join(" ");
-  const unit = textAt(cells, place.unitsRow, column);
-  const isUnit =
-    unit !== "" && unitAlone(unit) !== undefined && headingParts(words).unit === undefined;
-  return isUnit ? `${words} (${unit.replace(/[()[\]]/g, "")})`.trim() : words;
-}
 
 function score(
   role: Role & { id: RoleId },
@@ -85,80 +41,6 @@ function score(
   const reasons = all.map(({ reason }) => reason).filter((reason) => reason !== "");
   return { role: role.id, score: isGrounded ? Math.max(0, sum) : 0, reasons };
 }
-
-/** Points that the table as a whole adds. */
-type Context = (
-  candidate: Candidate,
-  all: readonly Candidate[],
-) => readonly (readonly [RoleId, number, string])[];
-
-const sameWords = (one: Candidate, other: Candidate): boolean =>
-  one !== other && one.parts.words === other.parts.words && one.parts.unit === other.parts.unit;
-
-const contexts: readonly Context[] = [
-  // Numbered columns with the same words are replicates.
-  (candidate, all) =>
-    candidate.parts.number !== undefined &&
-    all.some((each) => sameWords(candidate, each) && each.parts.number !== undefined)
-      ? [
-          ["titre", 0.25, "it is one of several numbered columns"],
-          ["meanTitre", -0.2, ""],
-          ["blank", -0.02, ""],
-          ["lot", -0.5, ""],
-          ["batch", -0.5, ""],
-        ]
-      : [],
-  // A number after a heading that stands alone: V0 and B0 are blanks.
-  ({ parts }) =>
-    parts.number === 0 && /^(?:v|b|t|blank)?$/.test(parts.words)
-      ? [
-          ["blank", 0.7, "the number 0"],
-          ["titre", -0.6, ""],
-        ]
-      : [],
-  // A blank is small beside the titres.
-  (candidate, all) => {
-    const titres = all.filter(
-      (each) =>
-        each.parts.number !== undefined &&
-        (each.scores.find((s) => s.role === "titre")?.score ?? 0) > 0.5,
-    );
-    const usual = median(titres.flatMap(({ facts }) => facts.numbers.slice(0, 20)));
-    const own = median(candidate.facts.numbers);
-    if (!Number.isFinite(usual) || !Number.isFinite(own)) return [];
-    return own < usual / 3
-      ? [["blank", 0.08, "figures small beside the titres"]]
-      : [["blank", -0.25, ""]];
-  },
-  // Grams and millilitres of oil are a sample, not a batch.
-  ({ parts }) => (parts.unit === "g" || parts.unit === "mL" ? [["oilAmount", -0.2, ""]] : []),
-  // In a table that titrates, a bare "g" is the sample; in one that doses, it is the lye.
-  (_, all) => {
-    const has = (role: RoleId): boolean =>
-      all.some((each) => (each.scores.find((s) => s.role === role)?.score ?? 0) > 0.75);
-    const titrates = has("titre") || has("blank");
-    const doses = has("oilAmount") || has("methanol") || has("assay") || has("oilMass");
-    if (titrates && !doses)
-      return [
-        ["sampleMass", 0.12, ""],
-        ["sampleVolume", 0.12, ""],
-        ["catalyst", -0.25, ""],
-        ["oilAmount", -0.25, ""],
-        ["base", -0.1, ""],
-        ["weighed", -0.1, ""],
-        ["titrantBase", 0.12, ""],
-      ];
-    if (doses && !titrates)
-      return [
-        ["titre", -0.3, ""],
-        ["sampleMass", -0.3, ""],
-        ["sampleVolume", -0.3, ""],
-        ["oilAmount", 0.1, ""],
-        ["titrantBase", -0.2, ""],
-      ];
-    return [];
-  },
-];
 
 function withContext(candidate: Candidate, all: readonly Candidate[]): RoleScore[] {
   const added = contexts.flatMap((context) => context(candidate, all));

@@ -24,8 +24,8 @@ const more = "(?: .*)?";
 // prettier-ignore
 export const vocabulary: Partial<Record<RoleId, readonly Word[]>> = {
   date: words([`${any}date${more}`, 1], [`${any}(?:day|when|dt)${more}`, 0.8], ["on|entered", 0.4]),
-  lot: words([`${any}lot${more}`, 0.9], [`${any}(?:drum|tote|barrel|ibc|container|cubie|tank|keg|jug|can|vessel)${more}`, 0.85], [`${any}(?:sample|${oil}) (?:id|ref|no|number|code|name|#)`, 0.85], [`(?:sample|${oil}|source|collected|collection|origin)`, 0.45], ["id|ref|code", 0.4], [`${any}(?:where|from)${more}`, 0.4]),
-  batch: words([`${any}batch${more}`, 0.8], [`${any}(?:brew|cook|process run|run|reactor run)(?: (?:no|id|number|#|ref))?`, 0.75], ["id|ref", 0.3]),
+  lot: words([`${any}lots?${more}`, 0.9], [`${any}(?:drum|tote|barrel|ibc|container|cubie|tank|keg|jug|can|vessel)s?${more}`, 0.85], [`${any}(?:sample|${oil}) (?:id|ref|no|number|code|name|#)`, 0.85], [`(?:sample|${oil}|source|collected|collection|origin)`, 0.45], ["id|ref|code", 0.4], [`${any}(?:where|from)${more}`, 0.4]),
+  batch: words([`${any}batch(?:es)?${more}`, 0.8], [`${any}(?:brew|cook|process run|run|reactor run)(?: (?:no|id|number|#|ref))?`, 0.75], ["id|ref", 0.3]),
   oil: words([`${any}(?:type|kind|sort) of ${oil}`, 1], [`${oil} (?:type|kind|sort)`, 1], ["feedstock|feed stock", 0.9], [oil, 0.75], ["source|type|feed material", 0.5]),
   operator: words([`${any}(?:operator|initials|tester|analyst|technician|chemist)`, 1], [`${any}by`, 0.85], ["who|name|person|staff|crew", 0.75]),
   stage: words(["stage|state|condition|treatment|status|step", 0.7]),
