@@ -57,7 +57,7 @@ export interface Batch extends Products {
 }
 
 /** Below this assay, in percent, a methoxide is a solution and the rest of it is methanol. */
-const solutionBelow = exact(50);
+export const solutionBelow = exact(50);
 
 const restOf = (weighed: Gram, assay: Percent): Kilogram =>
   as("kg", weighed.times(hundred.minus(assay)).div(hundred).div(thousand));
@@ -65,7 +65,7 @@ const restOf = (weighed: Gram, assay: Percent): Kilogram =>
 const isSolution = (plan: BatchPlan): boolean =>
   plan.base.isMethoxide && plan.assay.lt(solutionBelow);
 
-const volumeTemperature = (oil: Oil): Celsius =>
+export const volumeTemperature = (oil: Oil): Celsius =>
   oil.liquidFrom?.gt(usualTemperature) ? oil.liquidFrom : usualTemperature;
 
 const litresOf = (methanol: Exact): Litre => as("L", methanol.div(methanolDensity));

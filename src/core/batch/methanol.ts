@@ -14,7 +14,7 @@ import type { Oil } from "../reference/oils";
 import { acidPerKilogram } from "../titration/acid-value";
 
 /** The acid value at which the oil would be acid alone: 198.6 mg KOH/g. */
-const allAcid = thousand.times(acidValueDefinition).div(oleicAcid);
+export const allAcid = thousand.times(acidValueDefinition).div(oleicAcid);
 
 /**
  * The share of the oil that is triglyceride: what is left after the acid, counted by mole as oleic.

@@ -14,11 +14,11 @@ import { methanolDensity, sulfuricAcidDensity } from "../reference/liquids";
 import { acidPerKilogram } from "../titration/acid-value";
 
 /** Grams for each gram of free fatty acid: Canakci and Van Gerpen 2001 (commonly cited). */
-const methanolPerGramOfAcid = exact("2.25");
-const sulfuricAcidPerGramOfAcid = exact("0.05");
+export const methanolPerGramOfAcid = exact("2.25");
+export const sulfuricAcidPerGramOfAcid = exact("0.05");
 
 /** Sulfuric acid gives up two protons. */
-const basePerSulfuricAcid = exact(2);
+export const basePerSulfuricAcid = exact(2);
 
 export interface Pretreatment {
   /** Free fatty acid in the batch, counted by mole as oleic. */

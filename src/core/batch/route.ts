@@ -4,7 +4,7 @@ import { shown, shownBelow } from "../exact/shown";
 import { type AcidValue, type Percent, quantity } from "../quantity/quantity";
 import { ffaAsOleic } from "../titration/free-fatty-acid";
 
-interface Band {
+export interface Band {
   /** Lower edge, % FFA as oleic, itself in the band; the acid limit stands where it is undefined. */
   readonly from: Percent | undefined;
   readonly advice: string;
@@ -17,7 +17,7 @@ const costsYieldFrom = quantity("%", "3");
  * What a lot of a given acidity can do. Bands: Freedman 1984 and Ma 1998 below 0.5 %, a review of
  * 2013 for 3 %, 5 % commonly cited, the rest common practice, no source. In order of severity.
  */
-const bands: readonly Band[] = [
+export const bands: readonly Band[] = [
   { from: quantity("%", "0"), advice: "treat it like refined oil" },
   { from: quantity("%", "0.5"), advice: "a plain base batch, with base added for the acid" },
   {
@@ -36,7 +36,7 @@ const bands: readonly Band[] = [
 ];
 
 /** Above this share of water a base batch suffers: Ma 1998. */
-const mostWater = exact("0.06");
+export const mostWater = exact("0.06");
 
 /**
  * The band a lot falls in: the most severe one whose lower edge it reaches.
@@ -54,30 +54,28 @@ function bandOf(ffa: Percent, limitFfa: Percent): { band: Band; from: Percent; t
   return to === undefined ? { ...found } : { ...found, to };
 }
 
+/** The parts of the sentence, around figures as text: the plain-formula twin says them too. */
+export const routeWords = {
+  sentence: (ffa: string, band: string, advice: string, water: string): string =>
+    `FFA ${ffa} % (${band}): ${advice}; ${water}.`,
+  under: (to: string): string => `under ${to} %`,
+  between: (from: string, to: string): string => `${from} to under ${to} %`,
+  orMore: (from: string): string => `${from} % or more`,
+  notMeasured: "water not measured",
+  wet: (water: string): string =>
+    `water ${water} % is above ${shown(mostWater)} %: dry the oil first`,
+  dry: (water: string): string => `water ${water} % is low enough`,
+};
+
 function bandWords(from: Percent, to: Percent | undefined): string {
-  if (to === undefined) return `${shown(from)} % or more`;
-  return from.isZero() ? `under ${shown(to)} %` : `${shown(from)} to under ${shown(to)} %`;
+  if (to === undefined) return routeWords.orMore(shown(from));
+  return from.isZero() ? routeWords.under(shown(to)) : routeWords.between(shown(from), shown(to));
 }
 
 const waterWords = (water: Percent | undefined): string => {
-  if (water === undefined) return "water not measured";
-  return !atMost(water, mostWater)
-    ? `water ${shown(water)} % is above ${shown(mostWater)} %: dry the oil first`
-    : `water ${shown(water)} % is low enough`;
+  if (water === undefined) return routeWords.notMeasured;
+  return atMost(water, mostWater) ? routeWords.dry(shown(water)) : routeWords.wet(shown(water));
 };
-
-/**
- * Should this lot be treated with acid before a base batch? As the route's sentence has it.
- * @returns "first" at the limit and above; "if you can" in the band below it
- */
-export function pretreatmentAdvised(
-  value: AcidValue,
-  limitFfa: Percent,
-): "no" | "if you can" | "first" {
-  const ffa = ffaAsOleic(value);
-  if (atLeast(ffa, limitFfa)) return "first";
-  return atLeast(ffa, costsYieldFrom) ? "if you can" : "no";
-}
 
 /**
  * Advice in one sentence, naming the band of % FFA as oleic. It informs and does not decide.
@@ -87,5 +85,5 @@ export function route(value: AcidValue, water: Percent | undefined, limitFfa: Pe
   const ffa = ffaAsOleic(value);
   const { band, from, to } = bandOf(ffa, limitFfa);
   const figure = to === undefined ? shown(ffa.toSignificantDigits(3)) : shownBelow(ffa, to);
-  return `FFA ${figure} % (${bandWords(from, to)}): ${band.advice}; ${waterWords(water)}.`;
+  return routeWords.sentence(figure, bandWords(from, to), band.advice, waterWords(water));
 }

@@ -3,9 +3,9 @@ import { type Outcome, problem } from "../problem/problem";
 import { riskAt } from "./outlier-test";
 import { halfWidthOf } from "./spread";
 
-const fewest = 2;
+export const fewest = 2;
 /** Beyond this the method needs mending, not more titrations. */
-const most = 100;
+export const most = 100;
 /** Comparisons with a limit allow a rounding error, as everywhere but in concordance. */
 const slack = 1e-9;
 

@@ -1,7 +1,7 @@
 import { type Exact, exact, zero } from "../exact/exact";
 
 /** The graduations in use, coarsest first, mL. */
-const usualSteps = [
+export const usualSteps = [
   "1",
   "0.5",
   "0.2",

@@ -13,11 +13,11 @@ export interface Change {
 }
 
 /** The largest test portion of AOCS Ca 5a-40, Table 1, g: no one titrates more oil at once. */
-const largestSample = 56.4;
+export const largestSample = 56.4;
 /** The largest usual burette, mL (common practice, no source). */
-const largestTitre = 50;
+export const largestTitre = 50;
 /** What a standardisation against KHP reaches: U of QUAM:2012, example A2, percent. */
-const standardised = 0.2;
+export const standardised = 0.2;
 
 const plain = (value: number): string => computed(value).toSignificantDigits(4).toFixed();
 

@@ -8,8 +8,8 @@ import { type ResultTable, worksheetFunction } from "../define";
 import { replicateArguments, setOf } from "./replicate-set";
 
 /** Where a figure cannot be had, a word: the rest of the table still spills. */
-const noSpread = "one reading: no spread";
-const noTest = "no test";
+export const noSpread = "one reading: no spread";
+export const noTest = "no test";
 
 const scatterRows = (set: ReplicateSet): ResultTable => {
   const scatter = scatterOf(set);

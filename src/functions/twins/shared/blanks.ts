@@ -1,23 +1,25 @@
 /** The blanks: left out or the word means 0, given but empty means that there is none yet. */
 import { mean } from "../../../core/exact/lists";
 import type { Millilitre } from "../../../core/quantity/quantity";
-import { allowedIn, filledIn, hasLogical } from "./list";
+import type { TwinArgument } from "../../twin";
+import { allowedIn, cellsOf, filledIn, hasLogical } from "./list";
 import type { Reading } from "./reading";
-import { figure, missing, or, plainSpaces, text, when, wrong } from "./text";
+import { squaresAbout } from "./scatter";
+import { figure, isEmpty, missing, plainSpaces, text, when, wrong } from "./text";
 
 export interface BlanksText {
   /** Mean blank, mL; 0 when the solvent was neutralised. */
   readonly mean: string;
   /** How many; 0 when the solvent was neutralised. */
   readonly count: string;
-  /** Their sum of squares about the mean. */
-  readonly squares: string;
+  /** Their sum of squares about the mean, mL²; from deviations, never by the shortcut. */
+  squares(): string;
 }
 
 const known = (blanks: readonly Millilitre[]): BlanksText => ({
   mean: blanks.length === 0 ? "0" : figure(mean(blanks)),
   count: String(blanks.length),
-  squares: "0",
+  squares: () => "0",
 });
 
 /** How many cells hold the word. */
@@ -25,6 +27,17 @@ const neutralised = (reading: Reading, range: string): string =>
   (reading.reader("blanks").words ?? [])
     .map((word) => `SUMPRODUCT(--(LOWER(TRIM(${plainSpaces(range)}))=${text(word)}))`)
     .join("+");
+
+function squaresOf(reading: Reading, range: TwinArgument, count: string): string {
+  const figures = cellsOf(range).map((cell) =>
+    when(isEmpty(cell), '""', when(`ISNUMBER(${cell})`, cell, '""')),
+  );
+  const column = reading.call.helperColumn("blank, mL", figures);
+  return reading.call.helper(
+    "blanks: sum of squares about their mean",
+    when(`${count}<2`, "0", squaresAbout(column.text)),
+  );
+}
 
 export function blanksOf(reading: Reading): BlanksText {
   const range = reading.call.argument("blanks");
@@ -45,7 +58,7 @@ export function blanksOf(reading: Reading): BlanksText {
       `${filled}=0`,
       missing,
       when(
-        or(hasLogical(range)),
+        hasLogical(range),
         wrong,
         when(
           `${neutralised(reading, all)}=${filled}`,
@@ -59,7 +72,7 @@ export function blanksOf(reading: Reading): BlanksText {
     "mean blank, mL",
     when(`${count}=0`, "0", `SUM(${all})/${count}`),
   );
-  return { mean: average, count, squares: `SUMPRODUCT((${all}>0)*1)` };
+  return { mean: average, count, squares: () => squaresOf(reading, range, count) };
 }
 
 /** A titre that does not exceed the blank is refused; the slack is a rounding error of the mean. */

@@ -6,7 +6,7 @@ import { as, type Celsius, quantity } from "../../../core/quantity/quantity";
 import { limits } from "../../../core/reference/limits";
 import { densitySlopePerCelsius, type Oil, usualTemperature } from "../../../core/reference/oils";
 import type { Reading } from "./reading";
-import { figure, wrong } from "./text";
+import { figure, or, wrong } from "./text";
 import { type Word, wordOf } from "./word";
 
 /** Where no lowest temperature is known, any may be given. */
@@ -14,27 +14,40 @@ const lowest: Celsius = quantity("C", limits.temperature.from);
 
 export const oilOf = (reading: Reading): Word<Oil> => wordOf<Oil>(reading, "oil");
 
-/** Text that stands for the density; a fat that is solid there is refused where it is used. */
-export function densityText(reading: Reading, oil: Word<Oil>, temperature?: string): string {
+/**
+ * Text that stands for the density.
+ * @param temperature the argument's name; left out: 20 C
+ * @param isAsked 1 where the density is asked for, 0 where it does nothing: a cell, or the figure
+ */
+export function densityText(
+  reading: Reading,
+  oil: Word<Oil>,
+  temperature?: string,
+  isAsked = "1",
+): string {
   const given = temperature === undefined ? undefined : reading.one(temperature);
   const isKnown = given?.isKnown ?? true;
   const at = given?.isKnown && isExact(given.value) ? as("C", given.value) : usualTemperature;
-  if (oil.known && isKnown) {
-    const density = densityAt(oil.known, at);
-    if (!isProblem(density)) return figure(density);
-    reading.refuse(wrong);
-    return "1";
-  }
   const celsius =
     temperature === undefined || isKnown
       ? figure(at)
       : reading.figure(temperature, figure(usualTemperature));
-  const density = oil.pick("oil, kg/L where it is known", (each) => each.density, true);
-  const from = oil.pick("oil, kg/L known at, C", (each) => each.densityAt);
-  const liquid = oil.pick("oil, liquid from, C", (each) => each.liquidFrom ?? lowest);
-  reading.allow(`${celsius}>=${liquid}`);
+  if (!isKnown) reading.allow(`ISNUMBER(${celsius})`);
+  const density = oil.pick("oil: density where it is known, kg/L", (each) => each.density, true);
+  if (isAsked === "0") return density;
+  if (oil.known && isKnown) {
+    const found = densityAt(oil.known, at);
+    if (!isProblem(found)) return figure(found);
+    if (isAsked === "1") reading.refuse(wrong);
+    else reading.allow(`${isAsked}=0`);
+    return density;
+  }
+  const from = oil.pick("oil: where its density is known, C", (each) => each.densityAt);
+  const liquid = oil.pick("oil: liquid from, C", (each) => each.liquidFrom ?? lowest);
+  const isLiquid = `${celsius}>=${liquid}`;
+  reading.allow(isAsked === "1" ? isLiquid : or(`${isAsked}=0`, isLiquid));
   return `(${density}-${figure(densitySlopePerCelsius)}*(${celsius}-${from}))`;
 }
 
 export const triglycerideText = (oil: Word<Oil>): string =>
-  oil.pick("oil, g of triglyceride per mol", (each) => each.triglyceride);
+  oil.pick("oil: molar mass of its triglyceride, g/mol", (each) => each.triglyceride);

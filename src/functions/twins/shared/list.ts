@@ -1,7 +1,8 @@
 /** Arguments that take a range: how many figures there are, and that nothing else stands there. */
 import type { TwinArgument } from "../../twin";
 import type { Reading } from "./reading";
-import { or, plainSpaces, when, wrong, missing } from "./text";
+import { constantOf } from "./constant";
+import { always, missing, never, or, plainSpaces, when, wrong } from "./text";
 
 export interface RangeText {
   readonly range: TwinArgument;
@@ -25,16 +26,38 @@ export const allowedIn = (reading: Reading, name: string, range: string): string
   return `SUMPRODUCT((${range}>${limits?.from ?? "0"})*(${range}<=${limits?.to ?? "0"}))`;
 };
 
-/** In a range some programs take TRUE and FALSE for figures: each cell is asked by itself. */
+/** More cells than this are not asked one by one. */
+const mostAsked = 40;
+
+/**
+ * In a range LibreOffice takes TRUE and FALSE for figures, so that each cell is asked by itself. Where
+ * there are too many it is left to the comparison with the limits, which tells them elsewhere.
+ */
 export const hasLogical = (range: TwinArgument): string =>
-  or(...cellsOf(range).map((cell) => `ISLOGICAL(${cell})`));
+  range.rows * range.columns > mostAsked
+    ? never
+    : or(
+        ...cellsOf(range).map((cell) =>
+          constantOf(cell)
+            ? typeof constantOf(cell)?.value === "boolean"
+              ? always
+              : never
+            : `ISLOGICAL(${cell})`,
+        ),
+      );
+
+const oneFigure = (text: string): RangeText => ({
+  range: { text, rows: 1, columns: 1, cell: () => text },
+  count: "1",
+});
 
 /** A required range with at least one figure. */
 export function listOf(reading: Reading, name: string): RangeText {
   const range = reading.call.argument(name);
-  if (!range) {
-    reading.meaning(name, undefined);
-    return { range: { text: "0", rows: 1, columns: 1, cell: () => "0" }, count: "1" };
+  if (!range || (range.rows * range.columns === 1 && constantOf(range.cell(0, 0)))) {
+    if (range) reading.cell(name, range);
+    else reading.meaning(name, undefined);
+    return oneFigure(range?.cell(0, 0) ?? "0");
   }
   const { text } = range;
   const allowed = allowedIn(reading, name, text);
@@ -46,9 +69,14 @@ export function listOf(reading: Reading, name: string): RangeText {
   return { range, count };
 }
 
+const isOne = ({ count }: RangeText): boolean => count === "1";
+
 /** The mean of the figures: cells with 0 are not filled in and add nothing to the sum. */
-export const meanOf = ({ range, count }: RangeText): string => `SUM(${range.text})/${count}`;
+export const meanOf = (list: RangeText): string =>
+  isOne(list) ? list.range.text : `SUM(${list.range.text})/${list.count}`;
 
 /** The smallest figure: in order of size, the zeros of cells not filled in come first. */
-export const smallestOf = ({ range, count }: RangeText): string =>
-  `SMALL(${range.text},COUNT(${range.text})-${count}+1)`;
+export const smallestOf = (list: RangeText): string =>
+  isOne(list)
+    ? list.range.text
+    : `SMALL(${list.range.text},COUNT(${list.range.text})-${list.count}+1)`;

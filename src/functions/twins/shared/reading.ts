@@ -8,7 +8,7 @@ import { isMissing, isProblem } from "../../../core/problem/problem";
 import type { NamedArgument, WorksheetFunction } from "../../define";
 import type { TwinAnswer, TwinArgument, TwinCall } from "../../twin";
 import { constantOf } from "./constant";
-import { and, figure, isEmpty, isWithin, missing, or, when, wrong } from "./text";
+import { always, and, figure, isEmpty, isWithin, missing, or, when, wrong } from "./text";
 
 /** Known while the twin is written, or a cell to be read when it is worked out. */
 export type Given =
@@ -16,6 +16,7 @@ export type Given =
   | { readonly isKnown: false; readonly cell: string };
 
 export class Reading {
+  readonly #read = new Map<string, Given>();
   readonly #missing: string[] = [];
   readonly #allowed: string[] = [];
   #refusal: string | undefined;
@@ -55,6 +56,12 @@ export class Reading {
 
   /** An argument that takes one cell. */
   one(name: string): Given {
+    const known = this.#read.get(name) ?? this.#readOne(name);
+    this.#read.set(name, known);
+    return known;
+  }
+
+  #readOne(name: string): Given {
     const given = this.call.argument(name);
     if (!given) return this.meaning(name, undefined);
     if (given.rows * given.columns > 1) this.refuse(wrong);
@@ -77,16 +84,16 @@ export class Reading {
     if (given.isKnown) return isExact(given.value) ? figure(given.value) : otherwise;
     const { cell } = given;
     const { limits, whenLeftOut, unit, says } = this.reader(name);
-    const within = limits ? isWithin(cell, limits) : [];
+    const within = limits ? isWithin(cell, limits) : always;
     if (whenLeftOut === undefined) {
       this.needs(`${cell}=0`);
       this.needs(`TRIM(${cell})=""`);
-      this.allow(...within);
+      this.allow(within);
       return cell;
     }
     const usual = this.meaning(name, undefined);
     const value = usual.isKnown && isExact(usual.value) ? figure(usual.value) : otherwise;
-    const read = when(isEmpty(cell), value, when(and(...within), cell, wrong));
+    const read = when(isEmpty(cell), value, when(within, cell, wrong));
     const label = `${name}${unit ? `, ${unit}` : ""}: ${says}`;
     return this.call.helper(label, when(`ISLOGICAL(${cell})`, wrong, read));
   }
@@ -94,9 +101,8 @@ export class Reading {
   /** A formula behind the guards. */
   guarded(formula: string): string {
     if (this.#refusal !== undefined) return this.#refusal;
-    const allowed =
-      this.#allowed.length === 0 ? formula : when(and(...this.#allowed), formula, wrong);
-    return this.#missing.length === 0 ? allowed : when(or(...this.#missing), missing, allowed);
+    const allowed = when(and(...this.#allowed), formula, wrong);
+    return when(or(...this.#missing), missing, allowed);
   }
 
   /** One cell. */

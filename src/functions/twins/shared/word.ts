@@ -6,7 +6,7 @@
 import type { Exact } from "../../../core/exact/exact";
 import type { NamedArgument } from "../../define";
 import type { Given, Reading } from "./reading";
-import { and, figure, isWithin, missing, plainSpaces, row, text, when, wrong } from "./text";
+import { figure, isWithin, missing, plainSpaces, row, text, when, wrong } from "./text";
 
 /** A figure that goes with the word, as text for the arithmetic. */
 export interface Word<T> {
@@ -52,7 +52,7 @@ function lookup<T>(
   const found = `SUMPRODUCT(${isEach(cell, ["", ...keys], spaces)}*${row(["1", ...places])})`;
   const byWord = `CHOOSE(1+${found},${[wrong, empty, ...different].join(",")})`;
   const byFigure = limits
-    ? when(and(...isWithin(cell, limits)), itself ? cell : valueOf(Number(limits.to)), wrong)
+    ? when(isWithin(cell, limits), itself ? cell : valueOf(Number(limits.to)), wrong)
     : wrong;
   const noWord = when(`ISLOGICAL(${cell})`, wrong, when(`${cell}=0`, empty, byFigure));
   return when(`ISTEXT(${cell})`, byWord, noWord);
