@@ -87,3 +87,16 @@ export function route(value: AcidValue, water: Percent | undefined, limitFfa: Pe
   const figure = to === undefined ? shown(ffa.toSignificantDigits(3)) : shownBelow(ffa, to);
   return routeWords.sentence(figure, bandWords(from, to), band.advice, waterWords(water));
 }
+
+/**
+ * Should this lot be treated with acid before a base batch? As the route's sentence has it.
+ * @returns "first" at the limit and above; "if you can" in the band below it
+ */
+export function pretreatmentAdvised(
+  value: AcidValue,
+  limitFfa: Percent,
+): "no" | "if you can" | "first" {
+  const ffa = ffaAsOleic(value);
+  if (atLeast(ffa, limitFfa)) return "first";
+  return atLeast(ffa, costsYieldFrom) ? "if you can" : "no";
+}

@@ -1,19 +1,14 @@
 /** Twins of the titration functions. */
-import { hundred, ten } from "../../core/exact/exact";
-import { acidValueDefinition } from "../../core/reference/compounds";
+import { hundred } from "../../core/exact/exact";
 import { limits } from "../../core/reference/limits";
 import { blanksOf, isAbove } from "./shared/blanks";
+import { definition, tenfold } from "./shared/doses";
 import { listOf, meanOf, smallestOf } from "./shared/list";
 import { replicatesOf } from "./shared/pairs";
 import type { Reading } from "./shared/reading";
 import { atMost, figure, when } from "./shared/text";
 import type { Work } from "./shared/work";
 import { fattyAcidMass } from "./shared/words";
-
-/** mg of KOH per mmol: the definition of the acid value. */
-export const definition = figure(acidValueDefinition);
-/** The same for a percentage. */
-export const tenfold = figure(ten.times(acidValueDefinition));
 
 /** No oil has a larger acid value. */
 export const isPlausible = (acidValue: string): string => atMost(acidValue, limits.acidValue.to);

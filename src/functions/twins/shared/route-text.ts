@@ -1,0 +1,68 @@
+/** The sentence of ROUTE, built from the core's own bands and words. */
+import { bands, mostWater, routeWords } from "../../../core/batch/route";
+import { ffaAsOleic } from "./doses";
+import type { Reading } from "./reading";
+import { atLeast, atMost, figure, significant, spoken, text, when } from "./text";
+
+/** No edge lies above. */
+const none = "1E9";
+
+/** Figures that differ by less than this part of them are equal: a rounding error lies between. */
+const rounding = "1E-13";
+
+/** Digits of a figure in a sentence, and of the % FFA. */
+const digits = 10;
+const fewest = 3;
+
+const shown = (value: string): string => significant(value, digits);
+
+/** As few digits as still show that the figure is below the edge. */
+function shownBelow(value: string, edge: string): string {
+  const tried = Array.from({ length: digits - fewest + 1 }, (_, place) => place + fewest);
+  const rounded = `ROUND(${value},{${tried.join(",")}}-1-INT(LOG10(${value})))`;
+  return significant(value, `(${fewest}+SUMPRODUCT(--(${rounded}>=${edge})))`);
+}
+
+/**
+ * @param water text of the water, % m/m, or of "" where it was not measured
+ */
+export function routeText(
+  reading: Reading,
+  acidValue: string,
+  water: string,
+  limit: string,
+): string {
+  const { helper } = reading.call;
+  const ffa = helper("FFA as oleic, %", reading.guarded(ffaAsOleic(acidValue)));
+  const edges = bands.map(({ from }) => (from ? figure(from) : limit));
+  const reached = edges
+    .slice(1)
+    .map((edge, place) => when(atLeast(ffa, edge), String(place + 2), "1"));
+  const band = helper("band, counted from the least acid", `MAX(${reached.join(",")})`);
+  const above = edges
+    .slice(1)
+    .map((edge) => `IF(${edge}-${ffa}>${rounding}*${edge},${edge},${none})`);
+  const to = helper("upper edge of the band, % FFA", `MIN(${above.join(",")})`);
+  const from = `CHOOSE(${band},${edges.join(",")})`;
+  const shownFrom = helper("lower edge of the band, % FFA", from);
+  const words = when(
+    `${to}=${none}`,
+    spoken(routeWords.orMore, shownFrom),
+    when(`${band}=1`, spoken(routeWords.under, to), spoken(routeWords.between, shownFrom, to)),
+  );
+  const shownFfa = when(`${to}=${none}`, significant(ffa, fewest), shownBelow(ffa, to));
+  const measured = when(
+    atMost(water, figure(mostWater)),
+    spoken(routeWords.dry, shown(water)),
+    spoken(routeWords.wet, shown(water)),
+  );
+  return spoken(
+    routeWords.sentence,
+    helper("FFA as shown, %", shownFfa),
+    words,
+    `CHOOSE(${band},${bands.map(({ advice }) => text(advice)).join(",")})`,
+    water === '""'
+      ? text(routeWords.notMeasured)
+      : when(`${water}=""`, text(routeWords.notMeasured), measured),
+  );
+}
