@@ -7,6 +7,7 @@ import { readLots } from "../../../src/workbook/planning/read-lots";
 import { planBatch, recordBatch } from "../../../src/workbook/planning/record-batch";
 import type { BatchRecord } from "../../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
+import { cells } from "../../host/contract-parts";
 import { openMemory } from "../../host/memory-host";
 import { slipwayBatch } from "../record/batch-records";
 
@@ -53,16 +54,13 @@ describe("recording a batch", () => {
     const outcome = await recorded(host, slipwayBatch);
     if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
     host.change(({ sheets }) => {
-      const cells = sheets.find(({ name }) => name === "Titrations")?.cells ?? {};
-      const titre = cells["4,10"];
+      const titre = sheets.find(({ name }) => name === "Titrations")?.cells["4,10"];
       expect(titre?.value).toBe(4.85);
       if (titre) titre.value = 5.15;
     });
-    const [cells] = (await host.read([{ ask: "cells", block: outcome.plan.block }])) as {
-      values: unknown[][];
-    }[];
+    const now = await cells(host, outcome.plan.block);
     // By hand: the mean titre is now 14.9/3.
-    expect(cells?.values[0]?.[6]).toBeCloseTo((56.1 * 0.0998 * (14.9 / 3 - 0.15)) / 10.02, 12);
+    expect(now.values[0]?.[6]).toBeCloseTo((56.1 * 0.0998 * (14.9 / 3 - 0.15)) / 10.02, 12);
   });
 
   it("makes the table with its first row where there is none, and undo takes it away whole", async () => {
@@ -79,9 +77,9 @@ describe("recording a batch", () => {
     const host = openMemory(noBatches());
     await recorded(host, slipwayBatch);
     host.change(({ sheets }) => {
-      const cells = sheets.find(({ name }) => name === "Batches")?.cells ?? {};
-      for (const place of Object.keys(cells)) {
-        if (Number(place.split(",")[0]) >= 3) Reflect.deleteProperty(cells, place);
+      const typed = sheets.find(({ name }) => name === "Batches")?.cells ?? {};
+      for (const place of Object.keys(typed)) {
+        if (Number(place.split(",")[0]) >= 3) Reflect.deleteProperty(typed, place);
       }
     });
     const results = await resultsOf({}, host);

@@ -1,0 +1,74 @@
+/** The batch as a row of the logbook. */
+import { type Exact, exact } from "../../core/exact/exact";
+import { isProblem } from "../../core/problem/problem";
+import type { BatchRecord } from "../../workbook/record/batch-record";
+import type { RecordOutcome } from "../../workbook/planning/plan";
+import { sheetDay } from "../titrate/day";
+import { digits } from "../titrate/shown";
+import { isTakenAsPure, type MixedLot } from "./mix";
+import type { Seen, View } from "./view-of";
+import { isVolume } from "./working";
+
+/** As a cell will hold it. */
+const held = (value: Exact): Exact => exact(value.toNumber());
+
+const secondOf = (lots: readonly MixedLot[]): BatchRecord["second"] => {
+  const second = lots[1];
+  return second && { lot: second.recorded.lot, percent: held(second.percent) };
+};
+
+/** All that a row or a sheet to print is made of; undefined while there is no weigh-out. */
+export function batchOf({ draft, figures, working }: Seen, today: string): BatchRecord | undefined {
+  const { mix, batch, charge, ratio } = working;
+  const amount = figures.value("amount");
+  const assay = figures.value("assay");
+  const limitFfa = figures.value("limit");
+  if (!batch || isProblem(batch) || !mix || isProblem(mix)) return undefined;
+  if (!charge || isProblem(charge) || !ratio || isProblem(ratio)) return undefined;
+  const [first] = mix.lots;
+  if (!first || !amount || !assay || !limitFfa) return undefined;
+  return {
+    date: sheetDay(today),
+    batch: draft.words.batch.trim(),
+    lot: first.recorded.lot,
+    second: secondOf(mix.lots),
+    amount,
+    unit: draft.picked.unit,
+    temperature: isVolume(draft) ? figures.value("temperature") : undefined,
+    base: draft.picked.base,
+    lyeLot: draft.words.lyeLot.trim(),
+    assay,
+    charge,
+    ratio,
+    limitFfa,
+    isTitrantAsIfPure: isTakenAsPure(
+      draft,
+      mix.lots.map(({ recorded }) => recorded),
+    ),
+    note: draft.words.note.trim(),
+  };
+}
+
+/** @returns undefined while something the row needs is missing */
+export const recordOf = (view: View, today: string): BatchRecord | undefined =>
+  view.wants.length > 0 ? undefined : batchOf(view, today);
+
+const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-12 * Math.abs(b);
+
+/** Does the row's own formula give the lye that the pane shows? A sentence when it does not. */
+export function atOdds(outcome: RecordOutcome, { working }: Seen): readonly string[] {
+  const { batch } = working;
+  const found = outcome.kind === "recorded" ? outcome.results["Catalyst g"] : undefined;
+  if (found === undefined || !batch || isProblem(batch)) return [];
+  const shown = batch.catalyst.toNumber();
+  if (typeof found === "number" && isSame(found, shown)) return [];
+  const cell =
+    typeof found === "number"
+      ? `${digits(found, 6)} g`
+      : typeof found === "object"
+        ? found.error
+        : "no figure";
+  return [
+    `The row shows ${cell} of lye and the pane ${digits(shown, 6)} g: look for a changed formula or cell in it.`,
+  ];
+}

@@ -1,0 +1,66 @@
+/** Everything that can happen to a batch under way. Pure: a draft and an action give a draft. */
+import type { PublishedCharge } from "../../core/reference/base-charges";
+import { type Draft, mostLots, type Picked, type StepId, type Words } from "./draft";
+import type { NumberFieldId } from "./fields";
+
+export type Action =
+  | { readonly do: "type"; readonly field: NumberFieldId; readonly text: string }
+  | { readonly do: "pick"; readonly picked: Partial<Picked> }
+  | { readonly do: "write"; readonly words: Partial<Words> }
+  | { readonly do: "go"; readonly step: StepId }
+  | { readonly do: "choose-lot"; readonly lot: string; readonly isChosen: boolean }
+  | { readonly do: "share"; readonly lot: string; readonly text: string }
+  /** A published level into the fields, as pure base. */
+  | { readonly do: "take-charge"; readonly charge: PublishedCharge }
+  | { readonly do: "recorded" };
+
+/** What was recorded is the draft as it was then: a change makes it a batch not yet recorded. */
+export function reduce(draft: Draft, action: Action): Draft {
+  const next = reduced(draft, action);
+  const stays = next === draft || action.do === "go" || action.do === "recorded";
+  return stays || !next.isRecorded ? next : { ...next, isRecorded: false };
+}
+
+function chosen(draft: Draft, lot: string, isChosen: boolean): Draft {
+  const isThere = draft.lots.some((each) => each.lot === lot);
+  if (isThere === isChosen) return draft;
+  if (!isChosen) return { ...draft, lots: draft.lots.filter((each) => each.lot !== lot) };
+  return draft.lots.length >= mostLots
+    ? draft
+    : { ...draft, lots: [...draft.lots, { lot, share: "" }] };
+}
+
+/** A figure in the mark of its field: typed digits with a point are read wherever one lives. */
+const chargeField = { "%": "chargePercent", "g/L": "chargeGrams" } as const;
+
+function reduced(draft: Draft, action: Action): Draft {
+  switch (action.do) {
+    case "type":
+      return { ...draft, typed: { ...draft.typed, [action.field]: action.text } };
+    case "pick":
+      return { ...draft, picked: { ...draft.picked, ...action.picked } };
+    case "write":
+      return { ...draft, words: { ...draft.words, ...action.words } };
+    case "go":
+      return { ...draft, step: action.step };
+    case "choose-lot":
+      return chosen(draft, action.lot, action.isChosen);
+    case "share":
+      return {
+        ...draft,
+        lots: draft.lots.map((each) =>
+          each.lot === action.lot ? { ...each, share: action.text } : each,
+        ),
+      };
+    case "take-charge": {
+      const { amount, unit } = action.charge;
+      return {
+        ...draft,
+        picked: { ...draft.picked, chargeUnit: unit, chargeIs: "pure" },
+        typed: { ...draft.typed, [chargeField[unit]]: amount },
+      };
+    }
+    case "recorded":
+      return { ...draft, isRecorded: true };
+  }
+}

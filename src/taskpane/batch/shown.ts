@@ -1,0 +1,47 @@
+/** Figures of a weigh-out as they are shown: four digits, never fewer before the point. */
+import { computed, type Exact, isExact, one, ten } from "../../core/exact/exact";
+import { inPounds } from "../../core/quantity/pounds";
+import type { Gram } from "../../core/quantity/quantity";
+import { type DecimalMark, withMark } from "../widgets/typed-number";
+
+const mostPlaces = 6;
+const digitsWanted = 4;
+
+/** How many decimals show a figure to four digits. */
+function placesFor(value: Exact): number {
+  let places = digitsWanted - 1;
+  for (let edge = ten; value.gte(edge) && places > 0; edge = edge.times(ten)) places -= 1;
+  for (let edge = one; value.lt(edge) && value.gt(0) && places < mostPlaces; edge = edge.div(ten)) {
+    places += 1;
+  }
+  return Math.min(places, mostPlaces);
+}
+
+/** Marks between thousands, as this person writes them: 1,287.5 or 1 287,5. */
+function grouped(text: string, mark: DecimalMark): string {
+  const [whole = "", rest] = text.split(".");
+  const spaced = whole.replace(/\B(?=(\d{3})+$)/g, mark === "." ? "," : "\u202f");
+  return rest === undefined ? spaced : `${spaced}${mark}${rest}`;
+}
+
+/** To so many decimals. */
+export const amountTo = (value: Exact | number, places: number, mark: DecimalMark): string =>
+  grouped((isExact(value) ? value : computed(value)).toFixed(places), mark);
+
+/** @example amount(1286.7, ".") // "1,287" */
+export const amount = (value: Exact, mark: DecimalMark): string =>
+  amountTo(value, placesFor(value), mark);
+
+/** @example interval(1286.7, 16.7, ".") // "1,270 and 1,303" */
+export function interval(value: Exact, halfWidth: Exact, mark: DecimalMark): string {
+  const places = placesFor(value);
+  const low = value.minus(halfWidth);
+  return `${amountTo(low.isNegative() ? 0 : low, places, mark)} and ${amountTo(value.plus(halfWidth), places, mark)}`;
+}
+
+/** @example poundsText(1287 g) // "2 lb 13.4 oz" */
+export function poundsText(mass: Gram, mark: DecimalMark): string {
+  const { pounds, ounces } = inPounds(mass);
+  const over = `${withMark(ounces.toFixed(1), mark)} oz`;
+  return pounds.isZero() ? over : `${amountTo(pounds, 0, mark)} lb ${over}`;
+}

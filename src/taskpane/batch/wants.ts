@@ -1,0 +1,166 @@
+/** What is still wanted, where, and for what: a weigh-out, or the row. */
+import { isProblem } from "../../core/problem/problem";
+import { say } from "../../core/problem/wording";
+import { allowedWords, limits, misses } from "../../core/reference/limits";
+import { oilNamed } from "../../core/reference/oils";
+import type { StepId } from "./draft";
+import { factOf } from "./figures";
+import type { NumberFieldId } from "./fields";
+import { chosenLots } from "./mix";
+import { digits } from "../titrate/shown";
+import type { Seen } from "./view-of";
+
+export interface Want {
+  readonly step: StepId;
+  readonly sentence: string;
+  /** Without it there is no weigh-out; no row. */
+  readonly for: "weigh-out" | "record";
+}
+
+/** A field that is empty though it may not be, or wrong. */
+function wants({ draft, figures }: Seen, step: StepId, field: NumberFieldId): Want[] {
+  const judged = figures.judged(field);
+  if (judged.kind === "wrong") return [{ step, sentence: judged.sentence, for: "weigh-out" }];
+  const fact = factOf(draft, field);
+  return judged.kind === "empty" && !fact.isOptional
+    ? [{ step, sentence: `${fact.label} is not filled in.`, for: "weigh-out" }]
+    : [];
+}
+
+const oilSays = (sentence: string): Want => ({ step: "oil", sentence, for: "weigh-out" });
+
+function lots(seen: Seen): Want[] {
+  const { draft, recorded } = seen;
+  if (draft.lots.length === 0) return [oilSays("No lot is chosen.")];
+  return chosenLots(draft, recorded).flatMap((lot, at) => {
+    const name = draft.lots[at]?.lot ?? "";
+    if (lot === undefined) return [oilSays(`Lot ${name} is not in the table Titrations any more.`)];
+    if (lot.acidValue === undefined) {
+      return [oilSays(`Lot ${name} shows ${lot.trouble} for its acid value: see its row.`)];
+    }
+    return lot.oil !== "" && oilNamed(lot.oil) === undefined
+      ? [oilSays(`“${lot.oil}” of lot ${name} is no oil known here: put it right in its row.`)]
+      : [];
+  });
+}
+
+function shares({ draft, figures, working }: Seen): Want[] {
+  if (draft.lots.length < 2) return [];
+  if (isProblem(working.mix)) return [oilSays(say(working.mix))];
+  if (draft.lots.length === 2 && draft.picked.mixedBy === "target") {
+    const target = figures.judged("target");
+    if (target.kind === "wrong") return [oilSays(target.sentence)];
+    return target.kind === "empty" ? [oilSays("Target is not filled in.")] : [];
+  }
+  const found = draft.lots.slice(0, -1).flatMap(({ lot }) => {
+    const judged = figures.share(lot);
+    if (judged.kind === "wrong") return [oilSays(`Lot ${lot}: ${judged.sentence}`)];
+    return judged.kind === "empty" ? [oilSays(`The share of lot ${lot} is not filled in.`)] : [];
+  });
+  if (found.length > 0 || working.mix !== undefined) return found;
+  const sum = draft.lots.slice(0, -1).reduce((total, { lot }) => {
+    const judged = figures.share(lot);
+    return judged.kind === "figure" ? total + judged.value.toNumber() : total;
+  }, 0);
+  return sum >= 100
+    ? [oilSays(`The shares come to ${digits(sum, 5)} %: nothing is left for the last lot.`)]
+    : [];
+}
+
+function oil(seen: Seen): Want[] {
+  const { oilMass } = seen.working;
+  const step = "oil";
+  return [
+    ...lots(seen),
+    ...shares(seen),
+    ...wants(seen, step, "amount"),
+    ...wants(seen, step, "temperature"),
+    ...(isProblem(oilMass) ? [oilSays(say(oilMass))] : []),
+  ];
+}
+
+function titrant({ draft, recorded }: Seen): Want[] {
+  if (draft.picked.titrantLye !== "same") return [];
+  const chosen = chosenLots(draft, recorded).filter((lot) => lot !== undefined);
+  const { base } = draft.picked;
+  const step = "lye";
+  const other = chosen.find(({ titrantBase }) => titrantBase !== "" && titrantBase !== base);
+  if (other) {
+    const sentence = `Lot ${String(other.lot)} was titrated with ${other.titrantBase}, and this lye is ${base}: they are not the same lye.`;
+    return [{ step, sentence, for: "weigh-out" }];
+  }
+  const pure = chosen.filter(({ isAsIfPure }) => isAsIfPure).length;
+  if (pure === 0 || pure === chosen.length) return [];
+  const sentence =
+    "One lot was titrated with lye taken as pure, another was not: put the assay into its titration first.";
+  return [{ step, sentence, for: "weigh-out" }];
+}
+
+function charge(seen: Seen): Want[] {
+  const { draft, working } = seen;
+  const step = "lye";
+  const field = draft.picked.chargeUnit === "%" ? "chargePercent" : "chargeGrams";
+  const found = wants(seen, step, field);
+  if (draft.picked.chargeIs === "") {
+    const sentence = "Is the charge pure base, or lye as weighed?";
+    return [...found, { step, sentence, for: "weigh-out" }];
+  }
+  const percent = working.charge;
+  if (percent === undefined) return found;
+  if (isProblem(percent)) return [...found, { step, sentence: say(percent), for: "weigh-out" }];
+  if (misses(percent, limits.baseCharge) === undefined) return found;
+  const sentence = `The charge comes to ${digits(percent)} % pure base; allowed: ${allowedWords(limits.baseCharge)}.`;
+  return [...found, { step, sentence, for: "weigh-out" }];
+}
+
+function methanol(seen: Seen): Want[] {
+  const { draft, working } = seen;
+  const step = "methanol";
+  const { ratio } = working;
+  const field = draft.picked.methanolBy === "ratio" ? "ratio" : "volumePercent";
+  const found = [...wants(seen, step, field), ...wants(seen, step, "limit")];
+  if (ratio === undefined) return found;
+  if (isProblem(ratio)) return [...found, { step, sentence: say(ratio), for: "weigh-out" }];
+  if (misses(ratio, limits.molarRatio) === undefined) return found;
+  const sentence = `The methanol comes to ${digits(ratio)} to 1; allowed: ${allowedWords(limits.molarRatio)}.`;
+  return [...found, { step, sentence, for: "weigh-out" }];
+}
+
+function row({ draft }: Seen): Want[] {
+  const found: Want[] = [];
+  if (draft.words.batch.trim() === "") {
+    found.push({ step: "lye", sentence: "Batch is not filled in.", for: "record" });
+  }
+  if (draft.lots.length > 2) {
+    const sentence =
+      "A row holds two lots at most: mix these, titrate the mix and record it as a lot of its own. The sheet to print holds all of them.";
+    found.push({ step: "oil", sentence, for: "record" });
+  }
+  return found;
+}
+
+/** Everything still wanted, in the order of the steps. */
+export const wanted = (seen: Seen): Want[] => [
+  ...oil(seen),
+  ...titrant(seen),
+  ...wants(seen, "lye", "assay"),
+  ...charge(seen),
+  ...methanol(seen),
+  ...row(seen),
+];
+
+export const forWeighOut = (all: readonly Want[]): Want[] =>
+  all.filter((want) => want.for === "weigh-out");
+
+export type StepState = "done" | "to do";
+
+export function stateOf(step: StepId, seen: Seen, all: readonly Want[]): StepState {
+  if (step === "record") return seen.draft.isRecorded ? "done" : "to do";
+  if (step === "weigh-out") {
+    const { batch } = seen.working;
+    return batch === undefined || isProblem(batch) || forWeighOut(all).length > 0
+      ? "to do"
+      : "done";
+  }
+  return forWeighOut(all).some((want) => want.step === step) ? "to do" : "done";
+}

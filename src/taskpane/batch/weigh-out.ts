@@ -1,0 +1,130 @@
+/** The weigh-out as lines to read at the scale: what, how much, and what goes with it. */
+import type { Batch } from "../../core/batch/batch";
+import { hundred, thousand } from "../../core/exact/exact";
+import { isProblem } from "../../core/problem/problem";
+import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
+import { fixed } from "../titrate/shown";
+import { withMark } from "../widgets/typed-number";
+import { lotMark, type Mix } from "./mix";
+import { amount, interval, poundsText } from "./shown";
+import type { Seen } from "./view-of";
+
+export interface Line {
+  readonly what: string;
+  readonly figure: string;
+  readonly unit: string;
+  /** Under it, in small. */
+  readonly also: readonly string[];
+}
+
+const grams = (mass: Kilogram): Gram => as("g", mass.times(thousand));
+
+const pounds = ({ draft, mark }: Seen, mass: Gram): string[] =>
+  draft.picked.pounds === "yes" ? [poundsText(mass, mark)] : [];
+
+function oilLines(seen: Seen, mix: Mix, mass: Kilogram): Line[] {
+  const { mark } = seen;
+  const line = (what: string, own: Kilogram, also: string[]): Line => ({
+    what,
+    figure: amount(own, mark),
+    unit: "kg",
+    also: [...pounds(seen, grams(own)), ...also],
+  });
+  const [only] = mix.lots;
+  if (mix.lots.length === 1 && only) return [line(`Oil, lot ${lotMark(only.recorded)}`, mass, [])];
+  return mix.lots.map(({ recorded, percent }) =>
+    line(`Oil, lot ${lotMark(recorded)}`, as("kg", mass.times(percent).div(hundred)), [
+      withMark(`${fixed(percent, 1)} % of the mass`, mark),
+    ]),
+  );
+}
+
+function methanolLine(seen: Seen, made: Batch): Line {
+  const { mark } = seen;
+  const percent = withMark(fixed(made.methanolVolumePercent, 1), mark);
+  const brings = made.methanolBrought.isZero()
+    ? []
+    : [
+        `${amount(made.methanolVolume, mark)} L less the ${amount(made.methanolBrought, mark)} L that the methoxide solution brings`,
+      ];
+  return {
+    what: made.methanolBrought.isZero() ? "Methanol" : "Methanol to add",
+    figure: amount(made.methanolToAdd, mark),
+    unit: "L at 20 °C",
+    also: [...brings, `${amount(made.methanol, mark)} kg in all, ${percent} % of the oil’s volume`],
+  };
+}
+
+function lyeLine(seen: Seen, made: Batch): Line {
+  const { draft, mark, working } = seen;
+  const { halfWidth } = working;
+  const lot = draft.words.lyeLot.trim();
+  const assay = seen.figures.value("assay");
+  const doubt = halfWidth
+    ? [`95 % between ${interval(made.catalyst, halfWidth, mark)} g, by the titration’s own doubt`]
+    : ["How sure is not known: the titration has no ±."];
+  const of = lot === "" ? "" : `, lot ${lot}`;
+  return {
+    what: `${working.base.name}${of}, ${withMark(assay?.toString() ?? "", mark)} %`,
+    figure: amount(made.catalyst, mark),
+    unit: "g",
+    also: [...pounds(seen, made.catalyst), ...doubt],
+  };
+}
+
+/** @returns no lines while there is no weigh-out */
+export function weighOutOf(seen: Seen): readonly Line[] {
+  const { batch: made, mix, oilMass: mass } = seen.working;
+  if (!made || isProblem(made) || !mix || isProblem(mix) || !mass || isProblem(mass)) return [];
+  return [...oilLines(seen, mix, mass), methanolLine(seen, made), lyeLine(seen, made)];
+}
+
+/** What the batch is expected to give and to hold, for those who ask. */
+export function expectedOf(seen: Seen): readonly (readonly [string, string])[] {
+  const { batch: made } = seen.working;
+  if (!made || isProblem(made)) return [];
+  const { mark } = seen;
+  const assay = seen.figures.in("%", "assay") ?? hundred;
+  const weighed = (pure: Gram): string =>
+    `${amount(as("g", pure.times(hundred).div(assay)), mark)} g`;
+  const kg = (mass: Kilogram): string => `${amount(mass, mark)} kg`;
+  return [
+    ["Of the lye, for the acid", weighed(made.pureForAcid)],
+    ["Of the lye, for the reaction", weighed(made.pureForReaction)],
+    ["Lye for a litre of oil", `${amount(made.catalystPerLitre, mark)} g`],
+    ["Soap from the acid", kg(made.soap)],
+    ["Water from the acid", kg(made.waterFromAcid)],
+    ["Water from base and methanol", kg(made.waterFromBase)],
+    ["Water in the lye, at most", kg(made.waterInLye)],
+    ["Biodiesel, at most", kg(made.biodiesel)],
+    ["Glycerol, at most", kg(made.glycerol)],
+  ];
+}
+
+/** What the acid step takes, when the route asks for one. */
+export function acidStepLines(seen: Seen): readonly Line[] {
+  const { acidStep, base } = seen.working;
+  if (!acidStep) return [];
+  const { mark } = seen;
+  const { amounts } = acidStep;
+  const line = (what: string, figure: string, unit: string, also: string[] = []): Line => ({
+    what,
+    figure,
+    unit,
+    also,
+  });
+  return [
+    line("Free fatty acid in the oil", amount(amounts.ffa, mark), "kg"),
+    line("Methanol", amount(amounts.methanolVolume, mark), "L at 20 °C", [
+      `${amount(amounts.methanol, mark)} kg`,
+    ]),
+    line("Sulfuric acid, as weighed", amount(amounts.sulfuricAcid, mark), "kg", [
+      `${amount(amounts.sulfuricAcidVolume, mark)} mL`,
+    ]),
+    line(
+      `${base.name} that would cancel all of that acid, at most`,
+      amount(amounts.baseToCancel, mark),
+      "g",
+    ),
+  ];
+}
