@@ -4,6 +4,10 @@
  *
  * Rows and columns count from 0. A fault is a value, never an exception.
  */
+import type { Fault } from "./port/fault";
+
+export { type Fault, type FaultCode, fault, isFault } from "./port/fault";
+
 export type CellScalar = string | number | boolean;
 
 /** What a cell holds: "" where there is nothing. */
@@ -143,41 +147,6 @@ export type Content =
     };
 
 export type Style = "title" | "heading" | "input" | "calculated" | "words" | "caution";
-
-export type FaultCode =
-  /** The workbook takes no changes. */
-  | "read-only"
-  | "sheet-protected"
-  /** No sheet can be added. */
-  | "workbook-protected"
-  | "table-filtered"
-  | "target-not-empty"
-  | "name-taken"
-  /** Somebody is typing in a cell. */
-  | "being-edited"
-  /** No answer in time: whether it was done is not known. */
-  | "no-answer"
-  /** Something failed half-way, and what was done till then could not be taken back. */
-  | "half-done"
-  /** This program cannot do it. */
-  | "not-offered"
-  | "failed";
-
-/**
- * Why a verb did nothing. Whatever the fault, the workbook is as it was before; only after
- * "no-answer" and "half-done" to a write must one look.
- */
-export interface Fault {
-  readonly kind: "fault";
-  readonly code: FaultCode;
-  /** What it concerns: a sheet, a table, an address; "" when the host does not say. */
-  readonly about: string;
-}
-
-export const fault = (code: FaultCode, about = ""): Fault => ({ kind: "fault", code, about });
-
-export const isFault = (value: unknown): value is Fault =>
-  typeof value === "object" && value !== null && (value as { kind?: unknown }).kind === "fault";
 
 export interface Capabilities {
   readonly kind: "capabilities";

@@ -24,6 +24,7 @@ import {
   type Step,
 } from "./port";
 import { answer } from "./workbench/answers";
+import { type HostFile, noFacts } from "./workbench/file-facts";
 import { OneChange } from "./workbench/one-change";
 import { formulasLast } from "./workbench/formulas-last";
 import { commandsFor } from "./workbench/steps";
@@ -38,7 +39,11 @@ export class WorkbenchHost implements Host {
   /** Something changed since results were last waited for. */
   private isUnsettled = true;
 
-  constructor(private readonly injector: Injector) {
+  /** @param file the file that is open, in the page; the headless engine has none */
+  constructor(
+    private readonly injector: Injector,
+    private readonly file?: HostFile,
+  ) {
     this.cells = new WorkbookCells(injector);
     this.commands = injector.get(ICommandService);
     this.commands.onCommandExecuted(({ type }) => {
@@ -59,14 +64,16 @@ export class WorkbenchHost implements Host {
       program: "the workbench",
       canWrite: true,
       groupsUndo: true,
-      hasFileBytes: false,
+      hasFileBytes: this.file !== undefined,
       hasCharts: false,
     });
   }
 
   async read(questions: readonly Question[]): Promise<readonly Found[]> {
     await this.settled();
-    return questions.map((question) => answer(this.injector, this.cells, question));
+    return questions.map((question) =>
+      answer(this.injector, this.cells, question, this.file?.facts() ?? noFacts),
+    );
   }
 
   /** Each step is one command or several; one undo takes all of them back. */
@@ -111,7 +118,12 @@ export class WorkbenchHost implements Host {
     };
   }
 
-  fileBytes(): Promise<Fault> {
-    return Promise.resolve(fault("not-offered", "the workbench"));
+  /** A fault names the sentence that says why. */
+  async fileBytes(): Promise<Uint8Array | Fault> {
+    if (!this.file) return fault("not-offered", "the workbench");
+    if (this.isBeingEdited()) return fault("being-edited");
+    await this.settled();
+    const bytes = await this.file.bytes();
+    return typeof bytes === "string" ? fault("failed", bytes) : bytes;
   }
 }

@@ -26,6 +26,7 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
   "-": (a, b) => number(a) - number(b),
   "*": (a, b) => number(a) * number(b),
   "/": (a, b) => (number(b) === 0 ? { error: "#DIV/0!" } : number(a) / number(b)),
+  "&": (a, b) => (typeof a === "object" || typeof b === "object" ? "" : `${a}${b}`),
   "=": (a, b) =>
     typeof a === "string" && typeof b === "string"
       ? a.toLowerCase() === b.toLowerCase()

@@ -5,6 +5,7 @@ import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs
 import { TableManager } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import type { Block, CellContent, Cells, Found, Question } from "../port";
+import type { FileFacts } from "./file-facts";
 
 const nothing: Found = { kind: "nothing" };
 
@@ -56,7 +57,12 @@ export function tableNamed(injector: Injector, cells: WorkbookCells, name: strin
     .find((table) => table.name.toLowerCase() === wanted);
 }
 
-function tableAnswer(injector: Injector, cells: WorkbookCells, name: string): Found {
+function tableAnswer(
+  injector: Injector,
+  cells: WorkbookCells,
+  name: string,
+  facts: FileFacts,
+): Found {
   const table = tableNamed(injector, cells, name);
   const sheet = table && cells.names.workbook.getSheetBySheetId(table.subUnitId)?.getName();
   if (!table || sheet === undefined) return nothing;
@@ -70,7 +76,7 @@ function tableAnswer(injector: Injector, cells: WorkbookCells, name: string): Fo
       String(cells.value({ sheet, row, column: column + at }) ?? ""),
     ),
     isFiltered: false,
-    hasTotals: false,
+    hasTotals: facts.withTotals.has(table.name),
   };
 }
 
@@ -93,22 +99,28 @@ function usedBlock(cells: WorkbookCells, name: string): Block | undefined {
   return used && blockOf(name, used);
 }
 
-export function answer(injector: Injector, cells: WorkbookCells, question: Question): Found {
+export function answer(
+  injector: Injector,
+  cells: WorkbookCells,
+  question: Question,
+  facts: FileFacts,
+): Found {
   const { names } = cells;
   switch (question.ask) {
     case "cells":
       return cellsIn(cells, question.block);
     case "table":
-      return tableAnswer(injector, cells, question.name);
+      return tableAnswer(injector, cells, question.name, facts);
     case "sheets":
       return {
         kind: "sheets",
-        isProtected: false,
+        isProtected: facts.isLocked,
         sheets: names.sheets.map((name) => ({
           name,
           isProtected:
+            facts.protectedSheets.has(name) ||
             injector.get(WorksheetProtectionRuleModel).getRule(names.unit, names.sheetId(name)) !==
-            undefined,
+              undefined,
           used: usedBlock(cells, name),
         })),
       };

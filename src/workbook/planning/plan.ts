@@ -34,7 +34,9 @@ export type RemarkCode =
   /** The last row holds the same titration. */
   | "recorded-before"
   /** The sheet's name was taken: another is used. */
-  | "other-sheet-name";
+  | "other-sheet-name"
+  /** What the chart leaves out or lies over, or that there is none. */
+  | "about-chart";
 
 /** Something to know before it is written. */
 export interface Remark {

@@ -6,7 +6,8 @@ import type { Block, Content, Step } from "../../host/port";
 import type { BookCell, BookSheet, BookTable } from "../book";
 import { cellAt } from "./address";
 
-function content(cell: BookCell | null): Content {
+/** A cell of a book as a host is told of it. */
+export function contentOf(cell: BookCell | null): Content {
   if (!cell) return { kind: "keep" };
   const look = {
     ...(cell.format === undefined ? {} : { format: cell.format }),
@@ -21,7 +22,9 @@ function content(cell: BookCell | null): Content {
 function cells(sheet: BookSheet, row: number, rows: number, columns: number): Step {
   const contents = sheet.rows
     .slice(row, row + rows)
-    .map((given) => Array.from({ length: columns }, (_, column) => content(given[column] ?? null)));
+    .map((given) =>
+      Array.from({ length: columns }, (_, column) => contentOf(given[column] ?? null)),
+    );
   return { do: "set-cells", block: { sheet: sheet.name, row, column: 0, rows, columns }, contents };
 }
 

@@ -1,0 +1,73 @@
+/**
+ * The figures a dose rests on, each once: what it is called, and what stands in its cell. Those that
+ * are compared stand across the head of the table, the others above it.
+ */
+import type { BookCell, BookValue } from "../book";
+import { titrations } from "../tables/titrations";
+import type { Compared, DoseColumn } from "./question";
+
+export type FigureId = "lot" | "acid" | "ffa" | "base" | "assay" | "charge";
+
+export interface Figure {
+  readonly id: FigureId;
+  readonly label: string;
+}
+
+const all: readonly Figure[] = [
+  { id: "lot", label: "Lot, as in Titrations" },
+  { id: "acid", label: "Acid value, mg KOH/g" },
+  { id: "ffa", label: "FFA, % as oleic" },
+  { id: "base", label: "Base" },
+  { id: "assay", label: "Assay of the lye, %" },
+  { id: "charge", label: "Base charge, % of oil, pure" },
+];
+
+const acrossWhen: Record<Compared, readonly FigureId[]> = {
+  acid: ["lot", "acid", "ffa"],
+  assay: ["assay"],
+  charge: ["charge"],
+  base: ["base", "assay", "charge"],
+};
+
+const has = (columns: readonly DoseColumn[]) => (each: Figure) =>
+  each.id !== "lot" || columns.some(({ acid }) => acid.lot !== undefined);
+
+export const figuresAcross = (by: Compared, columns: readonly DoseColumn[]): readonly Figure[] =>
+  all.filter(({ id }) => acrossWhen[by].includes(id)).filter(has(columns));
+
+export const figuresAbove = (by: Compared, columns: readonly DoseColumn[]): readonly Figure[] =>
+  all.filter(({ id }) => !acrossWhen[by].includes(id)).filter(has(columns));
+
+const typed = (value: BookValue): BookCell => ({ value, style: "input" });
+
+/** The lot's last row, as in `Batches`: a lot titrated again counts anew. */
+const ofLot = (lot: string): string =>
+  `=LOOKUP(2,1/(${titrations.name}[Lot]=${lot}),${titrations.name}[Acid value mg KOH/g])`;
+
+/** @param at the cell of another figure of the same column, as a formula writes it */
+export function figureCell(
+  id: FigureId,
+  { acid, base, assay, charge }: DoseColumn,
+  at: (id: FigureId) => string,
+): BookCell | null {
+  switch (id) {
+    case "lot":
+      return acid.lot === undefined ? null : typed(acid.lot);
+    case "acid":
+      return acid.lot === undefined
+        ? typed(acid.value.toNumber())
+        : { formula: ofLot(at("lot")), style: "calculated", format: "0.00" };
+    case "ffa":
+      return {
+        formula: `=TITRE.FFAFROMACIDVALUE(${at("acid")})`,
+        style: "calculated",
+        format: "0.00",
+      };
+    case "base":
+      return typed(base.name);
+    case "assay":
+      return typed(assay.toNumber());
+    case "charge":
+      return typed(charge.toNumber());
+  }
+}

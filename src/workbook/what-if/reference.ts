@@ -1,0 +1,33 @@
+/** Cells of the table's own sheet, in formulas. A place that does not move carries its dollar signs. */
+import { columnLetters } from "../column-letters";
+
+/** Where the table's first cell stands on its sheet. Counted from 0. */
+export interface Origin {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** Row and column counted from the table's first cell. */
+export class Refer {
+  constructor(private readonly origin: Origin) {}
+
+  private cell(row: number, column: number, beforeColumn: string, beforeRow: string): string {
+    const letters = columnLetters(this.origin.column + column);
+    return `${beforeColumn}${letters}${beforeRow}${String(this.origin.row + row + 1)}`;
+  }
+
+  /** $B$3: the same for all. */
+  fixed(row: number, column: number): string {
+    return this.cell(row, column, "$", "$");
+  }
+
+  /** C$12: the row's, whichever column it is used in. */
+  inRow(row: number, column: number): string {
+    return this.cell(row, column, "", "$");
+  }
+
+  /** $B13: the column's, whichever row it is used in. */
+  inColumn(row: number, column: number): string {
+    return this.cell(row, column, "$", "");
+  }
+}
