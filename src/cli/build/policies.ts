@@ -5,33 +5,27 @@
  * Inline styles are allowed: the component library and the embedded spreadsheet write them.
  */
 const ours = [
+  "default-src 'none'",
   "base-uri 'none'",
   "form-action 'none'",
-  "object-src 'none'",
   "style-src 'self' 'unsafe-inline'",
   "font-src 'self' data:",
   "img-src 'self' data: blob:",
+  "worker-src 'self' blob:",
 ];
 
 /** The workbench: nothing but its own files. */
-export const workbenchPolicy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  "connect-src 'self'",
-  "worker-src 'self' blob:",
-  ...ours,
-].join("; ");
+export const workbenchPolicy = ["script-src 'self'", "connect-src 'self'", ...ours].join("; ");
 
 /** Where the spreadsheet program's maker serves its runtime. */
-export const runtimeOrigin = "https://appsforoffice.microsoft.com";
+const runtimeOrigin = "https://appsforoffice.microsoft.com";
 
 /**
- * The pane inside the program: its own files, and the runtime from its maker. Frames are left open:
- * some programs talk to a pane through one.
+ * The pane inside the program: its own files, and the runtime from its maker. That runtime would open
+ * a frame of a telemetry service three seconds after it has started; no frame is allowed.
  */
 export const panePolicy = [
   `script-src 'self' ${runtimeOrigin}`,
   `connect-src 'self' ${runtimeOrigin}`,
-  "worker-src 'self' blob:",
   ...ours,
 ].join("; ");
