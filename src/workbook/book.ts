@@ -14,6 +14,8 @@ export interface BookCell {
   /** A number format as the spreadsheet writes it: "0.00". */
   readonly format?: string;
   readonly style?: BookStyle;
+  /** Where it stands in its cell; figures right and words left, when not given. */
+  readonly align?: "left" | "center" | "right";
   /** What to type here, shown beside the cell. */
   readonly note?: string;
   /** What the formula comes to, row by row where it answers over more cells than its own. */

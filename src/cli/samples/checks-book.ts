@@ -20,6 +20,8 @@ const decimalsOf = ({ expected }: Check): number => expected.split(".")[1]?.leng
 
 const formatOf = (decimals: number): string => (decimals === 0 ? "0" : `0.${"0".repeat(decimals)}`);
 
+const agreement = (formula: string): BookCell => ({ ...worked(formula), align: "center" });
+
 function checkRow(check: Check, place: number): BookCell[] {
   const formula = liveFormulas[check.check];
   if (formula === undefined) throw new RangeError(`"${check.check}" has no live formula`);
@@ -29,14 +31,16 @@ function checkRow(check: Check, place: number): BookCell[] {
   const within: BookCell =
     check.within === undefined ? { style: "words" } : { value: check.within, style: "words" };
   return [
-    { value: place + 1, format: "0", style: "words" },
+    { value: place + 1, format: "0", style: "words", align: "center" },
     words(check.check),
     words(source),
     { value: Number(check.expected), format: formatOf(decimals), style: "words" },
     { value: decimals, format: "0", style: "words" },
     within,
     worked(formula, formatOf(decimals + 3)),
-    worked(`=IF(F${row}="",ROUND(G${row},E${row})=D${row},ABS(G${row}-D${row})<=D${row}*F${row})`),
+    agreement(
+      `=IF(IF(F${row}="",ROUND(G${row},E${row})=D${row},ABS(G${row}-D${row})<=D${row}*F${row}),"agrees","differs")`,
+    ),
     worked(
       `=ROUND(100*ABS(G${row}-D${row})/IF(F${row}="",0.5/10^E${row},D${row}*F${row}),1)`,
       "0.0",
@@ -53,7 +57,7 @@ const heads: readonly (readonly [string, string])[] = [
   ["Decimals", "As many as are printed: the computed figure must round to them."],
   ["Within", "Where a relative difference is allowed instead, that difference."],
   ["Computed here", "Worked out by the formulas in this workbook."],
-  ["Agrees", "TRUE when the computed figure rounds to the printed one, or lies within."],
+  ["Agrees", "It agrees when the computed figure rounds to the printed one, or lies within."],
   [
     "Difference, % of allowed",
     "Half of the last printed digit, or the difference allowed, is 100 %.",
@@ -62,9 +66,6 @@ const heads: readonly (readonly [string, string])[] = [
 ];
 
 const last = first + checks.length - 1;
-const chartRow = last + 3;
-const chartRows = 24;
-
 const column = (place: number) => ({
   sheet: sheetName,
   row: headRow,
@@ -79,18 +80,38 @@ const checksSheet: BookSheet = {
   rows: [
     [title("Checks against published figures")],
     [
-      words("In agreement:"),
-      worked(
-        `=COUNTIF(H${String(first)}:H${String(last)},TRUE)&" of "&COUNTA(H${String(first)}:H${String(last)})`,
-      ),
+      {
+        formula: `="In agreement: "&COUNTIF(H${String(first)}:H${String(last)},"agrees")&" of "&COUNTA(H${String(first)}:H${String(last)})`,
+        style: "calculated",
+      },
     ],
     heads.map(([name, note]) => heading(name, note)),
     ...checks.map(checkRow),
   ],
-  columnWidths: [13, 56, 60, 14, 10, 10, 16, 10, 14, 10],
+  columnWidths: [6, 56, 60, 14, 10, 10, 16, 10, 14, 10],
   tables: [],
   frozenRows: headRow,
   frozenColumns: 2,
+  print: {
+    area: { row: 0, column: 0, rows: last, columns: heads.length },
+    landscape: true,
+    fitToWidth: true,
+    repeatRows: { row: headRow - 1, rows: 1 },
+  },
+};
+
+const chartRows = 26;
+const chartColumns = 12;
+
+const chartSheet: BookSheet = {
+  name: "How close",
+  rows: [
+    [title("How close the checks come")],
+    [words("The numbers are those of the sheet Checks. 100 % is the most that rounding allows.")],
+  ],
+  columnWidths: Array.from({ length: chartColumns }, () => 10),
+  tables: [],
+  frozenRows: 2,
   charts: [
     {
       title: "How far each computed figure is from the printed one",
@@ -98,15 +119,14 @@ const checksSheet: BookSheet = {
         "Points of the difference between computed and printed figure, in percent of what rounding allows, for each check by its number; all of them lie under the line at 100 percent.",
       acrossTitle: "Number of the check",
       upTitle: "Difference, % of what is allowed",
-      over: { row: chartRow - 1, column: 1, rows: chartRows, columns: 6 },
+      over: { row: 3, column: 0, rows: chartRows, columns: chartColumns },
       series: [8, 9].map((place) => ({ name: named(place), across: column(0), up: column(place) })),
     },
   ],
   print: {
-    area: { row: 0, column: 0, rows: chartRow + chartRows, columns: heads.length },
+    area: { row: 0, column: 0, rows: chartRows + 4, columns: chartColumns + 1 },
     landscape: true,
     fitToWidth: true,
-    repeatRows: { row: headRow - 1, rows: 1 },
   },
 };
 
@@ -121,10 +141,11 @@ const checksBook = (): Book => ({
         "Open the sheet Checks. Each row is one published figure: expected, computed here, and whether they agree.",
         "Select a cell under Computed here to see the formula that it comes from.",
         "Change a reading on the sheet Data, or a figure on the sheet Uncertainty, and see which checks no longer agree. Undo brings it back.",
-        "The chart below the checks shows how close each comes: 100 % is the most that rounding to the printed digits allows.",
+        "The sheet How close draws how close each comes: 100 % is the most that rounding to the printed digits allows.",
       ],
     }),
     checksSheet,
+    chartSheet,
     dataSheet,
     spreadSheet,
     uncertaintySheet,

@@ -1,18 +1,30 @@
 /**
- * Heights of rows whose texts are wrapped and stay as they are: programs differ in what they make of
- * a row that does not say. Rows with formulas are left to the program.
+ * Where the texts of a new sheet are wrapped, and how high their rows are: programs differ in what
+ * they make of a row that does not say. A row in which a formula may answer with a sentence is left
+ * to the program.
  */
 import type { BookCell, BookSheet } from "../book";
 
-/** Columns so wide are made for sentences, which are wrapped there; elsewhere they run on. */
-export const forSentences = 40;
+/** Columns so wide are made for sentences. */
+const forSentences = 40;
 
+/** In points. */
 const lineHeight = 15;
 const titleHeight = 22;
 
 /** Letters that fit for each one of a column's width, in the wider of the types programs choose. */
-const fits = 1.05;
-const boldFits = 0.9;
+const fits = 1.1;
+const boldFits = 1;
+
+/** Headings are wrapped, and sentences in their own columns; a sentence alone in a row runs on. */
+export function isWrapped({ rows, columnWidths }: BookSheet, row: number, column: number): boolean {
+  const cells = rows[row] ?? [];
+  const style = cells[column]?.style;
+  if (style === "title" || style === undefined) return false;
+  if (style === "heading") return true;
+  const isAlone = cells.length === 1 && columnWidths.length > 1;
+  return (columnWidths[column] ?? 0) >= forSentences && !isAlone;
+}
 
 /** How many lines words take that are not cut. */
 function linesOf(text: string, room: number): number {
@@ -26,24 +38,22 @@ function linesOf(text: string, room: number): number {
   return lines;
 }
 
-function linesIn({ value, style }: BookCell, width: number): number {
-  if (typeof value !== "string" || style === undefined) return 1;
-  if (style === "heading") return linesOf(value, width * boldFits);
-  return width >= forSentences ? linesOf(value, width * fits) : 1;
-}
-
-const isTitle = (row: readonly (BookCell | null)[]): boolean =>
-  row.some((cell) => cell?.style === "title");
+const linesIn = ({ value, style }: BookCell, width: number): number =>
+  typeof value === "string" ? linesOf(value, width * (style === "heading" ? boldFits : fits)) : 1;
 
 /** Rows and their heights in points, of those that take more than a line. */
-export function fixedHeights({ rows, columnWidths }: BookSheet): (readonly [number, number])[] {
-  return rows.flatMap((row, place) => {
-    if (row.some((cell) => cell?.formula !== undefined)) return [];
-    if (isTitle(row)) return [[place, titleHeight] as const];
-    const lines = Math.max(
-      1,
-      ...row.map((cell, column) => (cell ? linesIn(cell, columnWidths[column] ?? 8) : 1)),
+export function fixedHeights(sheet: BookSheet): (readonly [number, number])[] {
+  return sheet.rows.flatMap((row, place) => {
+    if (row.some((cell) => cell?.style === "title")) return [[place, titleHeight] as const];
+    const wrapped = row.flatMap((cell, column) =>
+      cell && isWrapped(sheet, place, column)
+        ? [{ cell, width: sheet.columnWidths[column] ?? 8 }]
+        : [],
     );
+    if (wrapped.some(({ cell, width }) => cell.formula !== undefined && width >= forSentences)) {
+      return [];
+    }
+    const lines = Math.max(1, ...wrapped.map(({ cell, width }) => linesIn(cell, width)));
     return lines > 1 ? [[place, lines * lineHeight] as const] : [];
   });
 }

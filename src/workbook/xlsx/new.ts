@@ -5,7 +5,7 @@ import { drawnFrom } from "./chart/drawn-from";
 import type { Content, Edit, LookChange } from "./patch/edits";
 import { emptyFile } from "./new-file";
 import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
-import { fixedHeights, forSentences } from "./new-heights";
+import { fixedHeights, isWrapped } from "./new-heights";
 import { patchXlsx } from "./patch";
 import { namedLooks } from "./styles/named-looks";
 
@@ -18,17 +18,23 @@ function contentOf({ value, formula, results }: BookCell): Content {
   return value === undefined ? { kind: "keep" } : { kind: "value", value };
 }
 
-function lookOf(style: BookStyle, width: number): BookStyle | LookChange {
-  if (style === "title" || style === "heading") return style;
-  return { ...namedLooks[style], wraps: width >= forSentences, vertical: "top" };
+function lookOf({ style, align }: BookCell, wraps: boolean): BookStyle | LookChange | undefined {
+  if (style === undefined) return align && { horizontal: align };
+  return {
+    ...namedLooks[style],
+    wraps,
+    ...(style === "title" || style === "heading" ? {} : { vertical: "top" }),
+    ...(align ? { horizontal: align } : {}),
+  };
 }
 
-function cellEdits(sheet: string, width: number, cell: BookCell, at: Place): Edit[] {
+function cellEdits(sheet: BookSheet, cell: BookCell, at: Place): Edit[] {
+  const look = lookOf(cell, isWrapped(sheet, at.row, at.column));
   const dress = {
     ...(cell.format === undefined ? {} : { format: cell.format }),
-    ...(cell.style === undefined ? {} : { look: lookOf(cell.style, width) }),
+    ...(look === undefined ? {} : { look }),
   };
-  const place = { sheet, ...at };
+  const place = { sheet: sheet.name, ...at };
   const note: Edit[] =
     cell.note === undefined ? [] : [{ do: "add-note", ...place, text: cell.note }];
   return [{ do: "set-cell", ...place, content: contentOf(cell), ...dress }, ...note];
@@ -60,11 +66,8 @@ function sheetEdits(book: Book, sheet: BookSheet, index: number): Edit[] {
       area: table,
       formulas: columnFormulas(sheet, table),
     })),
-    ...sheet.rows.flatMap((row, rowIndex) =>
-      row.flatMap((cell, column) => {
-        const width = sheet.columnWidths[column] ?? 0;
-        return cell ? cellEdits(name, width, cell, { row: rowIndex, column }) : [];
-      }),
+    ...sheet.rows.flatMap((cells, row) =>
+      cells.flatMap((cell, column) => (cell ? cellEdits(sheet, cell, { row, column }) : [])),
     ),
     ...sheet.columnWidths.map((characters, column): Edit => ({
       do: "set-width",

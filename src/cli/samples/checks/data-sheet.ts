@@ -79,7 +79,7 @@ const rows: readonly (readonly (BookCell | null)[])[] = [
 export const dataSheet: BookSheet = {
   name: sheet,
   rows,
-  columnWidths: [26, 26, 26, 26],
+  columnWidths: [30, 30, 30, 30],
   tables: [],
   frozenRows: rowsAbove,
   inputs: sets.map(({ heading: what, source, values }, column) => ({

@@ -94,7 +94,7 @@ const rowsAbove = 3;
 function localCell(label: string): string {
   const place = lines.findIndex((each) => each.label === label);
   if (place < 0) throw new RangeError(`there is no line "${label}"`);
-  return `$B$${String(rowsAbove + place + 1)}`;
+  return `$C$${String(rowsAbove + place + 1)}`;
 }
 
 export const uncertaintyCell = (label: string): string => `${sheet}!${localCell(label)}`;
@@ -108,7 +108,7 @@ function row({ label, is, format, note }: Line): (BookCell | null)[] {
           is.replace(/\{([^}]+)\}/g, (_, name: string) => localCell(name)),
           format,
         );
-  return [words(label), written, words(note)];
+  return [words(label), words(note), written];
 }
 
 const rows: readonly (readonly (BookCell | null)[])[] = [
@@ -125,12 +125,12 @@ const rows: readonly (readonly (BookCell | null)[])[] = [
 export const uncertaintySheet: BookSheet = {
   name: sheet,
   rows,
-  columnWidths: [52, 14, 60],
+  columnWidths: [52, 60, 14],
   tables: [],
   frozenRows: 2,
   inputs: lines.flatMap(({ is, note }, place) =>
     typeof is === "number"
-      ? [{ area: { row: rowsAbove + place, column: 1, rows: 1, columns: 1 }, help: note }]
+      ? [{ area: { row: rowsAbove + place, column: 2, rows: 1, columns: 1 }, help: note }]
       : [],
   ),
   print: {
