@@ -19,6 +19,9 @@ export const usualStyle: IStyleData = { fs: 10 };
 /** Six pixels a character, and room at the sides. */
 export const columnWidth = (characters: number): number => characters * 6 + 14;
 
+/** ... and back. */
+export const charactersIn = (pixels: number): number => (pixels - 14) / 6;
+
 const rowHeight = 24;
 const lineHeight = 18;
 /** Bold letters that fit in the room for one of the width's characters. */

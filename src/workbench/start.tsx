@@ -4,9 +4,13 @@
  */
 import "./workbench.css";
 import "./plain/plain.css";
+import "./bar/bar.css";
 import { createRoot } from "react-dom/client";
 import { sampleLogbook } from "../workbook/sample/logbook";
+import { noFacts } from "../host/workbench/file-facts";
 import { announce } from "./announcer";
+import { News } from "./bar/news";
+import { watchFiles } from "./bar/watch-files";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
 import { opensAt } from "./opens-at";
@@ -21,18 +25,39 @@ function keepFocus(work: () => void): void {
 }
 
 async function openGrid(parts: Page, selection: Selection): Promise<void> {
-  const { mountGrid, PlainView } = await import(/* webpackChunkName: "grid" */ "./grid/open");
+  const { Files, mountGrid, PlainView, snapshotOf } = await import(
+    /* webpackChunkName: "grid" */ "./grid/open"
+  );
   const book = sampleLogbook();
-  const grid = await mountGrid(parts.grid, book, selection);
+  const news = new News(parts);
+  /** Made when there is something to save. */
+  const late: { files?: InstanceType<typeof Files> } = {};
+  const grid = mountGrid(
+    parts.grid,
+    selection,
+    {
+      facts: () => late.files?.facts ?? noFacts,
+      bytes: () => late.files?.bytes() ?? Promise.resolve("The sheet is not ready yet."),
+    },
+    (sentence) => news.refuse(sentence),
+  );
+  const state = await grid.show(snapshotOf(book, { frozenColumns: !grid.isNarrow }));
   pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
   keepFocus(() => grid.select(opensAt(book)));
+  const files = new Files(parts, grid, news, { book, state }, () => {
+    plain.show(false);
+  });
+  late.files = files;
+  grid.edited.set(false);
+  watchFiles(parts, files, grid.edited);
   parts.loading.textContent = "";
   parts.undo.addEventListener("click", grid.undo);
   parts.redo.addEventListener("click", grid.redo);
   parts.plainToggle.addEventListener("click", () => plain.toggle());
-  for (const each of [parts.undo, parts.redo, parts.plainToggle]) each.disabled = false;
+  const { open, save, undo, redo, plainToggle } = parts;
+  for (const each of [open, save, undo, redo, plainToggle]) each.disabled = false;
   moveBetween(parts.sheet, parts.pane, () => {
     if (plain.isShowing) parts.sheet.focus();
     else grid.focus();

@@ -11,7 +11,11 @@ interface Load {
 const loads: readonly Load[] = [
   { what: "functions.js", files: [/^functions\.js$/], most: 30 },
   { what: "pane, without functions", files: [/^taskpane\.(js|css|html)$/], most: 200 },
-  { what: "workbench, first load", files: [/^index\.html$/, /^workbench\./], most: 1900 },
+  {
+    what: "workbench, first load",
+    files: [/^index\.html$/, /^workbench\.(?:grid\.)?(?:css|js)$/],
+    most: 1900,
+  },
   { what: "help, all pages", files: [/^help\//] },
   { what: "everything", files: [/./] },
 ];

@@ -1,7 +1,10 @@
 /** The embedded spreadsheet in its place on the page. Imported when the page is already readable. */
 import "@univerjs/preset-sheets-core/lib/index.css";
 import {
+  type IDisposable as Disposable,
   ICommandService,
+  type Injector,
+  IUniverInstanceService,
   type IWorkbookData,
   LocaleType,
   LogLevel,
@@ -10,8 +13,13 @@ import {
   UndoCommand,
   Univer,
   UniverInstanceType,
+  type Workbook,
 } from "@univerjs/core";
-import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  DeviceInputEventType,
+  SetCellEditVisibleOperation,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { CalculationMode, FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
@@ -19,13 +27,15 @@ import tableWords from "@univerjs/sheets-table/locale/en-US";
 import { ILayoutService } from "@univerjs/ui";
 import type { Host } from "../../host/port";
 import { WorkbenchHost } from "../../host/workbench";
-import type { Book } from "../../workbook/book";
+import type { HostFile } from "../../host/workbench/file-facts";
 import type { CellPlace } from "../engine/place";
 import { descriptions, engineFunctions } from "../engine/registration";
 import { WorkbookCells } from "../engine/workbook-cells";
+import { type GridState, gridState } from "../file/grid-state";
 import type { Selection } from "../selection";
-import { snapshotOf } from "../snapshot";
+import { Edited } from "./edited";
 import { editWhereTheCellStands } from "./editor-place";
+import { Guard } from "./guard";
 import { listAllOfOurs } from "./list-all";
 import { select } from "./select";
 import { tableTheme, theme } from "./theme";
@@ -35,6 +45,16 @@ export interface Grid {
   /** The workbook, as the pane's tasks reach it. */
   readonly host: Host;
   readonly cells: WorkbookCells;
+  readonly edited: Edited;
+  readonly guard: Guard;
+  /** There is no room for columns that stay in view. */
+  readonly isNarrow: boolean;
+  /** Shows a workbook in place of the one that was there, and works it out. */
+  show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState>;
+  /** What it holds, once what was changed is worked out. */
+  state(): Promise<GridState>;
+  /** Takes what is being typed in a cell as typed. */
+  finishTyping(): Promise<void>;
   /** Puts the keyboard into the sheet. */
   focus(): void;
   /** Shows a cell and selects it. */
@@ -75,27 +95,79 @@ function start(container: HTMLElement): Univer {
   return univer;
 }
 
-/** Opens the book in the container; resolves when every formula is computed. */
-export async function mountGrid(
+/** Milliseconds that working everything out may take. */
+const patience = 180_000;
+
+/** One workbook after another: what belongs to the one that goes must go with it. */
+class Shown {
+  private shown: Disposable | undefined;
+
+  constructor(
+    private readonly univer: Univer,
+    private readonly cells: WorkbookCells,
+    private readonly selection: Selection,
+  ) {}
+
+  /** Returns what it then holds, before anybody can change it. */
+  async show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState> {
+    const injector = this.univer.__getInjector();
+    const units = injector.get(IUniverInstanceService);
+    const old = units
+      .getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)
+      .map((unit) => unit.getUnitId());
+    this.shown?.dispose();
+    this.selection.set(undefined);
+    this.univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, snapshot);
+    for (const unit of old) units.disposeUnit(unit);
+    await worked(injector, progress);
+    editWhereTheCellStands(injector, this.cells.names);
+    this.shown = watchSelection(injector, this.cells, this.selection);
+    return gridState(injector, this.cells);
+  }
+}
+
+/** Waits for what is being worked out. */
+async function worked(injector: Injector, progress?: (percent: number) => void): Promise<void> {
+  const session = injector.get(FormulaCalculationSessionService);
+  const heard = session.state$.subscribe(({ progress: now }) => {
+    if (!now?.totalFormulasToCalculate) return;
+    progress?.(Math.floor((100 * now.completedFormulasCount) / now.totalFormulasToCalculate));
+  });
+  await session.waitForLatestApplied(patience).catch(() => undefined);
+  heard.unsubscribe();
+}
+
+/** A grid without a workbook: show one before anything else. */
+export function mountGrid(
   container: HTMLElement,
-  book: Book,
   selection: Selection,
-): Promise<Grid> {
+  file: HostFile,
+  refused: (sentence: string) => void,
+): Grid {
   const univer = start(container);
   const injector = univer.__getInjector();
-  univer.createUnit<IWorkbookData, never>(
-    UniverInstanceType.UNIVER_SHEET,
-    snapshotOf(book, { frozenColumns: !isNarrow(container) }),
-  );
   const cells = new WorkbookCells(injector);
-  await injector.get(FormulaCalculationSessionService).waitForLatestApplied(30_000);
-  listAllOfOurs(injector);
-  editWhereTheCellStands(injector, cells.names);
-  watchSelection(injector, cells, selection);
+  const shown = new Shown(univer, cells, selection);
   const command = injector.get(ICommandService);
+  listAllOfOurs(injector);
   return {
-    host: new WorkbenchHost(injector),
+    host: new WorkbenchHost(injector, file),
     cells,
+    edited: new Edited(injector, () => cells.names.unit),
+    guard: new Guard(injector, cells, refused),
+    isNarrow: isNarrow(container),
+    show: (snapshot, progress) => shown.show(snapshot, progress),
+    state: async () => {
+      await worked(injector);
+      return gridState(injector, cells);
+    },
+    finishTyping: async () => {
+      const closing = { visible: false, eventType: DeviceInputEventType.PointerDown };
+      await command.executeCommand(SetCellEditVisibleOperation.id, {
+        ...closing,
+        unitId: cells.names.unit,
+      });
+    },
     focus: () => injector.get(ILayoutService).focus(),
     select: (place) => select(univer, place, container.clientWidth),
     undo: () => void command.executeCommand(UndoCommand.id),

@@ -1,3 +1,5 @@
-/** What the page imports when it is readable: the grid, and plain tables of what the grid holds. */
+/** What the page imports when it is readable: the grid, plain tables of what it holds, and its files. */
+export { Files } from "../bar/files";
 export { mountGrid } from "./mount";
 export { PlainView } from "../plain/plain-view";
+export { snapshotOf } from "../snapshot";

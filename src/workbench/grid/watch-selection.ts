@@ -1,5 +1,5 @@
 /** Keeps the selection store in step with the grid: another cell, another sheet, another result. */
-import { ICommandService, type Injector } from "@univerjs/core";
+import { ICommandService, type IDisposable, type Injector } from "@univerjs/core";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { addressOf } from "../engine/place";
@@ -52,13 +52,15 @@ export function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCe
   };
 }
 
+/** Until what it returns is disposed of: when another workbook is shown. */
 export function watchSelection(
   injector: Injector,
   cells: WorkbookCells,
   selection: Selection,
-): void {
+): IDisposable {
   const selections = injector.get(SheetsSelectionsService);
   let isDue = false;
+  let due: ReturnType<typeof setTimeout> | undefined;
 
   const update = (): void => {
     isDue = false;
@@ -71,14 +73,24 @@ export function watchSelection(
   const soon = (): void => {
     if (isDue) return;
     isDue = true;
-    setTimeout(update);
+    due = setTimeout(update);
   };
 
-  selections.selectionChanged$.subscribe(soon);
-  cells.names.workbook.activeSheet$.subscribe(soon);
-  injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(soon);
-  injector.get(ICommandService).onCommandExecuted(({ id }) => {
+  const heard = [
+    selections.selectionChanged$.subscribe(soon),
+    cells.names.workbook.activeSheet$.subscribe(soon),
+    injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(soon),
+  ];
+  const commands = injector.get(ICommandService).onCommandExecuted(({ id }) => {
     if (id === SetRangeValuesMutation.id) soon();
   });
   soon();
+  return {
+    dispose: () => {
+      isDue = true;
+      clearTimeout(due);
+      for (const each of heard) each.unsubscribe();
+      commands.dispose();
+    },
+  };
 }

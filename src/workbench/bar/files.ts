@@ -1,0 +1,199 @@
+/**
+ * Opening and saving, from the bar, the keyboard and by dropping a file. A refusal leaves the open
+ * workbook as it is; what is open is given up only when the new one has been read.
+ */
+import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
+import type { Book } from "../../workbook/book";
+import type { GridState } from "../file/grid-state";
+import type { Session } from "../file/session";
+import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
+import type { Grid } from "../grid/mount";
+import { charactersIn } from "../look";
+import type { Page } from "../page";
+import { askBeforeLosing } from "./ask";
+import { download } from "./download";
+import { keptList } from "./kept-list";
+import type { News } from "./news";
+import { savedWords } from "./saved-words";
+
+/** Read when first needed: most who look at the page never open a file. */
+const filePart = () => import(/* webpackChunkName: "files" */ "../file");
+
+/** Larger files are refused unread. */
+const mostBytes = 100 * 1024 * 1024;
+
+const demonstration = "Saltmarsh Ferries, a demonstration logbook";
+
+/** What the page opens with: it has no file until one is asked for. */
+export interface Sample {
+  readonly book: Book;
+  readonly state: GridState;
+}
+
+/** Lets the page be drawn before work that keeps it busy. */
+const drawn = () =>
+  new Promise<void>((done) => {
+    requestAnimationFrame(() => setTimeout(done));
+  });
+
+export class Files {
+  /** One thing at a time. */
+  private isBusy = false;
+  private opened = 0;
+  private session: Session | undefined;
+  private rules: ReadonlyMap<string, CellRule> = new Map();
+  facts: FileFacts = noFacts;
+
+  constructor(
+    private readonly page: Page,
+    private readonly grid: Grid,
+    private readonly news: News,
+    private readonly sample: Sample,
+    private readonly shown: () => void,
+  ) {
+    this.settle(sample.state);
+    grid.edited.watch(() => this.named());
+  }
+
+  /** The grid and the file agree. */
+  private settle(state: GridState): void {
+    this.grid.guard.fixed = fixedBy(state, this.facts, this.rules);
+    this.named();
+  }
+
+  private get name(): string {
+    return this.session?.name ?? `${this.sample.book.name}.xlsx`;
+  }
+
+  private async current(): Promise<Session> {
+    if (this.session) return this.session;
+    const { Session } = await filePart();
+    const { book, state } = this.sample;
+    return (this.session ??= Session.ofBook(book, state, charactersIn));
+  }
+
+  /** The name in the bar and of the window, and whether all of it is saved. */
+  private named(): void {
+    const edited = this.grid.edited.now ? " (not saved)" : "";
+    const name = this.opened === 0 ? demonstration : this.name;
+    this.page.fileName.textContent = `${name}${edited}`;
+    document.title = `${this.name}${edited} - Titrebook`;
+  }
+
+  private async alone(work: () => Promise<void>): Promise<void> {
+    if (this.isBusy) return;
+    this.isBusy = true;
+    try {
+      await work();
+    } catch {
+      this.news.refuse("That did not work. The workbook is as it was: try again.");
+    } finally {
+      this.isBusy = false;
+    }
+  }
+
+  open(file: File): Promise<void> {
+    return this.alone(async () => {
+      await this.grid.finishTyping();
+      if (!(await this.mayGo())) return;
+      await this.read(file);
+    });
+  }
+
+  /** May the open workbook be given up? */
+  private async mayGo(): Promise<boolean> {
+    if (!this.grid.edited.now) return true;
+    const wish = await askBeforeLosing(this.page, this.name);
+    if (wish === "save") return this.write();
+    return wish === "lose";
+  }
+
+  private async read(file: File): Promise<void> {
+    const { news, grid } = this;
+    const { name } = file;
+    if (file.size > mostBytes) {
+      news.refuse(`${name} is larger than 100 MB: split it. The workbook before it is still open.`);
+      return;
+    }
+    news.clear();
+    news.progress(`Reading ${name}.`);
+    const bytes = await file.arrayBuffer().catch(() => undefined);
+    if (!bytes) {
+      news.refuse(`${name} could not be read from the disk: it may have been moved.`);
+      return;
+    }
+    const { FileWorker, fileSnapshot, isRefused, Session } = await filePart();
+    const worker = new FileWorker();
+    const read = await worker.ask({ ask: "open", bytes: new Uint8Array(bytes) });
+    if (isRefused(read)) {
+      worker.close();
+      news.refuse(`${name} was not opened. ${read.refused} The workbook before it is still open.`);
+      return;
+    }
+    news.progress(`Laying out ${name}.`);
+    await drawn();
+    this.opened += 1;
+    const unit = `file-${String(this.opened)}`;
+    grid.guard.fixed = undefined;
+    const snapshot = fileSnapshot(read.is, { unit, name, frozenColumns: !grid.isNarrow });
+    const state = await grid.show(snapshot, (percent) => {
+      news.progress(`Working out ${name}: ${String(percent)} %.`);
+    });
+    this.session?.close();
+    this.session = Session.ofFile(name, worker, read.is, state);
+    this.facts = factsOf(read.is);
+    this.rules = fileRules(read.is);
+    grid.edited.set(false);
+    this.settle(state);
+    this.shown();
+    const first = read.is.sheets.find(
+      ({ kind, state: seen }) => kind === "cells" && seen === "visible",
+    );
+    grid.select({ sheet: first?.name ?? state.sheets[0]?.name ?? "", row: 0, column: 0 });
+    const kept = keptList(read.is, state);
+    news.say(
+      kept.length === 0
+        ? `${name} is open. All of it is shown.`
+        : `${name} is open. Not shown here, and kept in the file as it is:`,
+      kept,
+    );
+  }
+
+  save(): Promise<void> {
+    return this.alone(async () => {
+      await this.write();
+    });
+  }
+
+  /** False when it could not be saved. */
+  private async write(): Promise<boolean> {
+    const { news, grid } = this;
+    const session = await this.current();
+    await grid.finishTyping();
+    news.clear();
+    news.progress(`Saving ${session.name}.`);
+    const wasEdited = grid.edited.now;
+    const now = await grid.state();
+    grid.edited.set(false);
+    const { isRefused } = await filePart();
+    const written = await session.written(now);
+    if (isRefused(written)) {
+      if (wasEdited) grid.edited.set(true);
+      news.refuse(`${session.name} was not saved. ${written.refused}`);
+      return false;
+    }
+    download(written.bytes, session.name);
+    await session.keep(now, written.arrays);
+    this.settle(now);
+    news.say(savedWords(session.name, written.edits));
+    return true;
+  }
+
+  /** The file as it would be saved now, for the pane. */
+  async bytes(): Promise<Uint8Array | string> {
+    const { isRefused } = await filePart();
+    const session = await this.current();
+    const written = await session.written(await this.grid.state());
+    return isRefused(written) ? written.refused : written.bytes;
+  }
+}

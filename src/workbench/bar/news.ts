@@ -1,0 +1,61 @@
+/** The strip under the bar: what happened to the file, what was refused, how far a long work has got. */
+import type { Page } from "../page";
+
+type Kind = "none" | "news" | "refusal" | "progress";
+
+/** Milliseconds after which one is told that something is going on. */
+const soonEnough = 500;
+
+export class News {
+  private timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(private readonly page: Pick<Page, "news" | "newsWords" | "newsClose">) {
+    page.newsClose.addEventListener("click", () => this.clear());
+  }
+
+  private show(kind: Kind, words: readonly Node[]): void {
+    clearTimeout(this.timer);
+    this.timer = undefined;
+    this.page.newsWords.replaceChildren(...words);
+    this.page.news.dataset.kind = kind;
+  }
+
+  /** @param kept a list to be read at leisure, under its own line */
+  say(sentence: string, kept: readonly string[] = []): void {
+    this.show("news", [line(sentence), ...(kept.length > 0 ? [list(kept)] : [])]);
+  }
+
+  refuse(sentence: string): void {
+    this.show("refusal", [line(sentence)]);
+  }
+
+  /** Shown when the work is still going on after half a second. */
+  progress(sentence: string): void {
+    if (this.page.news.dataset.kind === "progress") {
+      this.show("progress", [line(sentence)]);
+      return;
+    }
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => this.show("progress", [line(sentence)]), soonEnough);
+  }
+
+  clear(): void {
+    this.show("none", []);
+  }
+}
+
+function line(sentence: string): HTMLElement {
+  const made = document.createElement("p");
+  made.textContent = sentence;
+  return made;
+}
+
+function list(items: readonly string[]): HTMLElement {
+  const made = document.createElement("ul");
+  for (const item of items) {
+    const each = document.createElement("li");
+    each.textContent = item;
+    made.append(each);
+  }
+  return made;
+}

@@ -1,0 +1,76 @@
+/**
+ * The open workbook and its file: what the grid held when they last agreed, and the worker with the
+ * bytes. The sample has no file until one is asked for.
+ */
+import type { Book } from "../../workbook/book";
+import type { Answer, Saved } from "./asked";
+import { computedBook } from "./computed-book";
+import { type Edits, editsOf, type FileTerms } from "./edits-of";
+import { FileWorker } from "./file-worker";
+import { pixelsPerCharacter } from "./file-snapshot";
+import type { GridState } from "./grid-state";
+import { arraysOf, type FileArrays, type OpenedFile } from "./opened-file";
+
+export interface Writing extends Saved {
+  readonly edits: Edits;
+}
+
+type Refused = Extract<Answer<"save">, { refused: string }>;
+
+export const isRefused = (answer: object): answer is Refused => "refused" in answer;
+
+export class Session {
+  private constructor(
+    readonly name: string,
+    private worker: FileWorker | undefined,
+    private before: GridState,
+    private terms: FileTerms,
+    private readonly book?: Book,
+  ) {}
+
+  /** @param before what the grid held once the file was laid out and worked out */
+  static ofFile(name: string, worker: FileWorker, file: OpenedFile, before: GridState): Session {
+    const charactersOf = (pixels: number) => pixels / pixelsPerCharacter;
+    const terms = { dates: file.dates, arrays: arraysOf(file), charactersOf };
+    return new Session(name, worker, before, terms);
+  }
+
+  static ofBook(book: Book, before: GridState, charactersOf: (pixels: number) => number): Session {
+    const terms = { dates: 1900, arrays: new Map(), charactersOf } as const;
+    return new Session(`${book.name}.xlsx`, undefined, before, terms, book);
+  }
+
+  /** The worker with the file. */
+  private async file(): Promise<FileWorker | Refused> {
+    if (this.worker || !this.book) return this.worker ?? { refused: "No file is open." };
+    const worker = new FileWorker();
+    const made = await worker.ask({ ask: "make", book: computedBook(this.book, this.before) });
+    if (isRefused(made)) {
+      worker.close();
+      return made;
+    }
+    this.terms = { ...this.terms, arrays: arraysOf(made.is) };
+    this.worker = worker;
+    return worker;
+  }
+
+  /** The file as it would be saved, read back and found right. */
+  async written(now: GridState): Promise<Writing | Refused> {
+    const worker = await this.file();
+    if (isRefused(worker)) return worker;
+    const edits = editsOf(this.before, now, this.terms);
+    const saved = await worker.ask({ ask: "save", edits: edits.edits });
+    return isRefused(saved) ? saved : { ...saved.is, edits };
+  }
+
+  /** From now on, what was written last is the file. */
+  async keep(now: GridState, arrays: FileArrays): Promise<void> {
+    await this.worker?.ask({ ask: "keep" });
+    this.before = now;
+    this.terms = { ...this.terms, arrays };
+  }
+
+  close(): void {
+    this.worker?.close();
+  }
+}

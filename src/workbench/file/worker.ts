@@ -1,0 +1,77 @@
+/**
+ * Runs beside the page and holds the open file: reading and writing a large one takes seconds, in which
+ * the page must go on. It ends with the file, and all it took ends with it.
+ */
+import {
+  type FileProblem,
+  isFileProblem,
+  newXlsx,
+  openXlsx,
+  patchXlsx,
+  sayFile,
+  type Workbook,
+} from "../../workbook/xlsx";
+import type { Answer, Answers, Asked, Letter } from "./asked";
+import { arraysOf, type OpenedFile } from "./opened-file";
+import { notAsAsked } from "./verify";
+
+interface Surroundings {
+  onmessage: (event: { data: Letter<Asked> }) => void;
+  postMessage(letter: Letter<Answer<keyof Answers>>): void;
+}
+
+let open: Workbook | undefined;
+let saved: Workbook | undefined;
+
+const refused = (sentence: string) => ({ refused: sentence });
+
+function withoutBytes(workbook: Workbook): OpenedFile {
+  const { sheets, names, dates, looks, kept, isProtected } = workbook;
+  return { sheets, names, dates, looks, kept, isProtected };
+}
+
+function opened(bytes: Uint8Array | FileProblem): Answer<"open"> {
+  const workbook = isFileProblem(bytes) ? bytes : openXlsx(bytes);
+  if (isFileProblem(workbook)) return refused(sayFile(workbook));
+  open = workbook;
+  return { is: withoutBytes(workbook) };
+}
+
+function save(edits: Extract<Asked, { ask: "save" }>["edits"]): Answer<"save"> {
+  if (!open) return refused("No file is open.");
+  const bytes = patchXlsx(open, edits);
+  if (isFileProblem(bytes)) return refused(sayFile(bytes));
+  if (edits.length === 0) {
+    saved = open;
+    return { is: { bytes, arrays: arraysOf(open) } };
+  }
+  const again = openXlsx(bytes);
+  if (isFileProblem(again)) {
+    return refused(`The new file could not be read back. ${sayFile(again)}`);
+  }
+  const wrong = notAsAsked(edits, again);
+  if (wrong !== undefined) {
+    return refused(`The new file was read back, and ${wrong} does not hold what it should.`);
+  }
+  saved = again;
+  return { is: { bytes, arrays: arraysOf(again) } };
+}
+
+function answer(asked: Asked): Answer<keyof Answers> {
+  switch (asked.ask) {
+    case "open":
+      return opened(asked.bytes);
+    case "make":
+      return opened(newXlsx(asked.book));
+    case "save":
+      return save(asked.edits);
+    case "keep":
+      open = saved ?? open;
+      return { is: undefined };
+  }
+}
+
+const here = self as unknown as Surroundings;
+here.onmessage = ({ data: { number, holds } }) => {
+  here.postMessage({ number, holds: answer(holds) });
+};

@@ -1,0 +1,46 @@
+/** Is there anything in the grid that its file does not hold yet? Told of each change. */
+import { ICommandService, type Injector } from "@univerjs/core";
+
+/** The engine's own names of what a file is told of. */
+const telling = new Set([
+  "sheet.mutation.set-range-values",
+  "sheet.mutation.set.numfmt",
+  "sheet.mutation.remove.numfmt",
+  "sheet.mutation.set-worksheet-col-width",
+  "sheet.mutation.set-frozen",
+  "sheet.mutation.insert-sheet",
+  "sheet.mutation.remove-sheet",
+  "sheet.mutation.set-worksheet-name",
+  "sheet.mutation.add-table",
+  "sheet.mutation.delete-table",
+  "sheet.mutation.set-sheet-table",
+  "formula.mutation.set-defined-name",
+  "formula.mutation.remove-defined-name",
+]);
+
+export class Edited {
+  private isEdited = false;
+  private readonly listeners = new Set<() => void>();
+
+  constructor(injector: Injector, unit: () => string) {
+    injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
+      const isResult = options?.fromFormula === true || options?.applyFormulaCalculationResult;
+      const isOurs = (params as { unitId?: unknown } | undefined)?.unitId === unit();
+      if (telling.has(id) && isOurs && !isResult) this.set(true);
+    });
+  }
+
+  get now(): boolean {
+    return this.isEdited;
+  }
+
+  set(isEdited: boolean): void {
+    if (isEdited === this.isEdited) return;
+    this.isEdited = isEdited;
+    for (const listener of this.listeners) listener();
+  }
+
+  watch(listener: () => void): void {
+    this.listeners.add(listener);
+  }
+}

@@ -1,0 +1,147 @@
+/**
+ * Stops what a saved file could not be told, before it is done, and says why. Commands are what a
+ * person does; mutations are what comes of it, of undo, and of the pane's own writing.
+ */
+import {
+  CustomCommandExecutionError,
+  type ICellData,
+  ICommandService,
+  type ICommandInfo,
+  type IExecutionOptions,
+  type Injector,
+  type IRange,
+  ObjectMatrix,
+} from "@univerjs/core";
+import { IDefinedNamesService } from "@univerjs/engine-formula";
+import {
+  AddWorksheetMergeMutation,
+  InsertSheetMutation,
+  SetRangeValuesMutation,
+} from "@univerjs/sheets";
+import type { FileFacts } from "../../host/workbench/file-facts";
+import type { WorkbookCells } from "../engine/workbook-cells";
+import { refusedCommands, sentences } from "./refused-commands";
+
+/** What the open file holds that must stay as it is. */
+export interface Fixed extends FileFacts {
+  readonly sheets: ReadonlySet<string>;
+  /** Sheets with rows or columns frozen in the file. */
+  readonly frozen: ReadonlySet<string>;
+  readonly names: ReadonlySet<string>;
+  /** Why a cell of a sheet takes nothing else; undefined where it does. */
+  refusesCell(sheet: string, row: number, column: number): string | undefined;
+}
+
+type Params = Record<string, unknown>;
+
+/** Does it put something else into the cell, not only another look? */
+const changesContent = (data: ICellData | null | undefined): boolean =>
+  !data || "v" in data || "f" in data || "p" in data || "si" in data;
+
+export class Guard {
+  fixed: Fixed | undefined;
+
+  constructor(
+    private readonly injector: Injector,
+    private readonly cells: WorkbookCells,
+    private readonly refused: (sentence: string) => void,
+  ) {
+    injector.get(ICommandService).beforeCommandExecuted((command, options) => {
+      const sentence = this.reason(command, options);
+      if (sentence === undefined) return;
+      this.refused(sentence);
+      throw new CustomCommandExecutionError(sentence);
+    });
+  }
+
+  private reason(command: ICommandInfo, options?: IExecutionOptions): string | undefined {
+    const { fixed } = this;
+    if (!fixed) return undefined;
+    const known = refusedCommands.get(command.id);
+    if (known !== undefined) return known;
+    const params = (command.params ?? {}) as Params;
+    switch (command.id) {
+      case "sheet.command.remove-sheet":
+      case "sheet.command.remove-sheet-confirm":
+      case "sheet.command.set-worksheet-name":
+        return fixed.sheets.has(this.sheetIn(params)) ? sentences.sheets : undefined;
+      case "sheet.command.set-frozen":
+      case "sheet.command.cancel-frozen":
+      case "sheet.command.set-selection-frozen":
+      case "sheet.command.set-row-frozen":
+      case "sheet.command.set-col-frozen":
+      case "sheet.command.set-first-row-frozen":
+      case "sheet.command.set-first-column-frozen":
+        return fixed.frozen.has(this.sheetIn(params)) ? sentences.frozen : undefined;
+      case "sheet.command.set-defined-name":
+      case "sheet.command.remove-defined-name":
+        return this.nameIn(params, fixed) ? sentences.names : undefined;
+      case "sheet.command.insert-sheet":
+        return fixed.isLocked ? "The workbook is protected: it takes no new sheets." : undefined;
+      case InsertSheetMutation.id:
+        // where the file will have it: behind the others
+        params.index = this.cells.names.sheets.length;
+        return undefined;
+      case AddWorksheetMergeMutation.id:
+        // what is pasted brings its merging along: the rest of it is welcome
+        params.ranges = [];
+        return undefined;
+      case SetRangeValuesMutation.id:
+        return options?.applyFormulaCalculationResult === true || options?.fromFormula === true
+          ? undefined
+          : this.cellReason(params, fixed);
+      default:
+        return undefined;
+    }
+  }
+
+  /** The sheet a command names, or else the one that is shown. */
+  private sheetIn({ subUnitId }: Params): string {
+    const { workbook } = this.cells.names;
+    const named = typeof subUnitId === "string" ? workbook.getSheetBySheetId(subUnitId) : undefined;
+    return (named ?? workbook.getActiveSheet()).getName();
+  }
+
+  /** A name that is given another text keeps its number. */
+  private nameIn({ name, id }: Params, fixed: Fixed): boolean {
+    const names = this.injector.get(IDefinedNamesService);
+    const known =
+      typeof id === "string" ? names.getValueById(this.cells.names.unit, id)?.name : undefined;
+    return [name, known].some((given) => typeof given === "string" && fixed.names.has(given));
+  }
+
+  private cellReason(params: Params, fixed: Fixed): string | undefined {
+    if (params.unitId !== this.cells.names.unit) return undefined;
+    const sheet = this.sheetIn(params);
+    if (!fixed.sheets.has(sheet)) return undefined;
+    const merged = this.cells.names.sheet(sheet)?.getMergeData() ?? [];
+    let found: string | undefined;
+    new ObjectMatrix<ICellData>(
+      (params.cellValue ?? {}) as Record<number, Record<number, ICellData>>,
+    ).forValue((row, column, data) => {
+      if (!changesContent(data)) return true;
+      found = fixed.refusesCell(sheet, row, column) ?? coveredReason(merged, row, column, data);
+      return found === undefined;
+    });
+    return found;
+  }
+}
+
+/** Of merged cells, only the first holds anything. */
+function coveredReason(
+  merged: readonly IRange[],
+  row: number,
+  column: number,
+  data: ICellData | null | undefined,
+): string | undefined {
+  if (data?.v === null || data?.v === undefined || data.v === "") return undefined;
+  const isCovered = merged.some(
+    ({ startRow, endRow, startColumn, endColumn }) =>
+      startRow <= row &&
+      row <= endRow &&
+      startColumn <= column &&
+      column <= endColumn &&
+      (row !== startRow || column !== startColumn),
+  );
+  return isCovered ? "Merged cells hold one value: write in the first of them." : undefined;
+}

@@ -1,0 +1,162 @@
+/**
+ * What the embedded spreadsheet would do and a saved file could not be told: refused before it is done.
+ * Data: the engine's own names of its commands, and the sentence for each group.
+ */
+const structure =
+  "Rows, columns and cells cannot be inserted, deleted or moved here: formulas and charts elsewhere in the file would not follow. Go on below the last row, or do it in your spreadsheet program.";
+const moving =
+  "Cells cannot be moved here: what refers to them elsewhere in the file would not follow. Copy them, then empty the old ones.";
+const merging = "Cells cannot be merged or parted here: the file would not be told.";
+const hiding =
+  "Rows, columns and sheets cannot be hidden or shown here, nor rows made higher: the file would not be told.";
+const sheets =
+  "A sheet of the file cannot be renamed, moved, copied or deleted here: formulas and charts elsewhere in the file would not follow.";
+const looks =
+  "This look is not saved here, so it is not given. Bold, italic, size, colours, alignment, wrapping and number formats are.";
+const takenAway = "A look can be changed here but not taken away. To empty cells, press Delete.";
+const names = "A name of the file cannot be changed or deleted here. New ones can be added.";
+const protection = "Protection cannot be changed here: do that in your spreadsheet program.";
+const frozen =
+  "This sheet has frozen rows or columns in its file already, and they stay as they are.";
+
+export const sentences = { sheets, names, frozen } as const;
+
+const sheet = (...ids: readonly string[]): string[] => ids.map((id) => `sheet.command.${id}`);
+
+const groups: readonly (readonly [string, readonly string[]])[] = [
+  [
+    structure,
+    sheet(
+      "insert-row",
+      "insert-row-by-range",
+      "insert-row-before",
+      "insert-row-after",
+      "insert-multi-rows-above",
+      "insert-multi-rows-after",
+      "insert-col",
+      "insert-col-by-range",
+      "insert-col-before",
+      "insert-col-after",
+      "insert-multi-cols-before",
+      "insert-multi-cols-right",
+      "remove-row",
+      "remove-row-by-range",
+      "remove-row-confirm",
+      "remove-col",
+      "remove-col-by-range",
+      "remove-col-confirm",
+      "append-row",
+      "insert-range-move-down",
+      "insert-range-move-right",
+      "insert-range-move-down-confirm",
+      "insert-range-move-right-confirm",
+      "delete-range-move-left",
+      "delete-range-move-up",
+      "delete-range-move-left-confirm",
+      "delete-range-move-up-confirm",
+      "move-rows",
+      "move-cols",
+      "reorder-range",
+      "split-text-to-columns",
+      "table-insert-row",
+      "table-insert-row-at",
+      "table-insert-col",
+      "table-insert-column-at",
+      "table-remove-row",
+      "table-remove-col",
+      "table-remove-column-at",
+    ),
+  ],
+  [moving, sheet("move-range", "cut")],
+  [
+    merging,
+    sheet(
+      "add-worksheet-merge",
+      "add-worksheet-merge-all",
+      "add-worksheet-merge-vertical",
+      "add-worksheet-merge-horizontal",
+      "remove-worksheet-merge",
+    ),
+  ],
+  [
+    hiding,
+    sheet(
+      "set-rows-hidden",
+      "hide-row-confirm",
+      "set-selected-rows-visible",
+      "set-specific-rows-visible",
+      "set-col-hidden",
+      "hide-col-confirm",
+      "set-selected-cols-visible",
+      "set-col-visible-on-cols",
+      "set-worksheet-hidden",
+      "set-worksheet-show",
+      "delta-row-height",
+      "set-row-height",
+      "set-row-is-auto-height",
+      "set-row-data",
+      "set-col-data",
+      "set-worksheet-right-to-left",
+      "toggle-gridlines",
+      "set-gridlines-color",
+      "set-tab-color",
+    ),
+  ],
+  [sheets, sheet("copy-sheet", "set-worksheet-order", "set-workbook-name")],
+  [
+    looks,
+    sheet(
+      "set-underline",
+      "set-stroke",
+      "set-overline",
+      "set-range-underline",
+      "set-range-stroke",
+      "set-range-subscript",
+      "set-range-superscript",
+      "set-font-family",
+      "set-range-font-family",
+      "set-text-rotation",
+      "set-border",
+      "set-border-position",
+      "set-border-style",
+      "set-border-color",
+      "set-border-basic",
+      "set-worksheet-range-theme-style",
+      "set-worksheet-default-style",
+      "toggle-cell-checkbox",
+    ),
+  ],
+  [
+    takenAway,
+    sheet(
+      "clear-selection-format",
+      "clear-selection-all",
+      "reset-text-color",
+      "reset-range-text-color",
+      "reset-background-color",
+    ),
+  ],
+  [
+    protection,
+    sheet(
+      "add-range-protection",
+      "add-range-protection-from-toolbar",
+      "add-range-protection-from-context-menu",
+      "add-range-protection-from-sheet-bar",
+      "add-worksheet-protection",
+      "delete-range-protection",
+      "delete-range-protection-from-context-menu",
+      "delete-worksheet-protection",
+      "delete-worksheet-protection-from-sheet-bar",
+      "change-sheet-protection-from-sheet-bar",
+      "set-worksheet-protection",
+      "set-worksheet-permission-points",
+      "set-range-protection-from-context-menu",
+      "set-protection",
+    ),
+  ],
+];
+
+export const refusedCommands: ReadonlyMap<string, string> = new Map(
+  groups.flatMap(([sentence, ids]) => ids.map((id) => [id, sentence] as const)),
+);
