@@ -99,22 +99,29 @@ export class Builder {
     };
   }
 
-  /** A table of helper cells. */
+  /** A table of helper cells, right of the single ones and beginning in the row of the formula. */
   block(label: string, rows: readonly (readonly string[])[]): Located {
-    const index = this.blocks.length;
+    const before = [...this.blocks];
     this.blocks.push({
       label,
       rows: rows.map((row) => row.map((cell) => this.guards.reduceRight(guarded, cell))),
     });
+    // The single ones are all known by the time that a formula is written out.
+    const left = () =>
+      firstHelperColumn +
+      this.helpers.length +
+      before.reduce((sum, block) => sum + (block.rows[0]?.length ?? 0), 0);
+    const at =
+      (down: number, across: number): Operand =>
+      (instance, mode) =>
+        this.place(({ room }) => room.row + down, left() + across)(instance, mode);
     const columns = rows[0]?.length ?? 1;
-    const at = (row: number, column: number) =>
-      this.place(({ room }) => (room.blocks[index] ?? 0) + row, firstHelperColumn + column);
     const last = at(rows.length - 1, columns - 1);
     return {
       rows: rows.length,
       columns,
       whole: (instance, mode) => `${at(0, 0)(instance, mode)}:${last(instance, "workings")}`,
-      cell: (row, column) => at(row, column),
+      cell: at,
     };
   }
 }

@@ -58,14 +58,14 @@ function sizes(form: Form, pieces: readonly string[]): string {
   return form.isOneOfAKind ? key + pieces.join() : key;
 }
 
-const nowhere: Room = { row: 0, blocks: [] };
+const nowhere: Room = { row: 0 };
 
 export class Converter {
   private readonly forms = new Map<string, Form>();
   private readonly templates = new Map<string, Template>();
 
   constructor(
-    private readonly facts: Facts,
+    readonly facts: Facts,
     private readonly twinOf: (id: string) => Twin | undefined,
   ) {}
 

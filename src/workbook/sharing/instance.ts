@@ -1,4 +1,5 @@
 /** A formula of the file that is to be written in plain functions, and how its parts come out. */
+import { named } from "../xlsx/cell-address";
 import type { Template } from "./template";
 
 /** Where a formula stands. */
@@ -6,16 +7,19 @@ export interface Home {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
-  /** How a reader finds it: Log!C2, the name doseToday. */
-  readonly shown: string;
+  /** How a reader finds what is not a cell: the name doseToday. */
+  readonly label?: string;
   /** It is used from many cells, so that nothing in it may move with the cell. */
   readonly isFixed: boolean;
 }
 
-/** The row of the added sheet that a formula's helper cells stand in, and the first rows of its blocks. */
+/** How a formula is named in a report: Log!C2. */
+export const shownHome = ({ label, sheet, row, column }: Home): string =>
+  label ?? named(sheet, row, column);
+
+/** Where the helper cells of a formula stand on the added sheet: the first of their rows. */
 export interface Room {
   readonly row: number;
-  readonly blocks: readonly number[];
 }
 
 export interface Instance {

@@ -45,7 +45,7 @@ const sample = (template: Template, pieces: readonly string[], home: Home): Inst
   template,
   pieces,
   home,
-  room: { row: 999_999, blocks: [] },
+  room: { row: 999_999 },
 });
 
 const worksOnMany = (formula: string): boolean => {

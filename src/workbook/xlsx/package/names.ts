@@ -33,6 +33,8 @@ export const relationshipTypes = {
   legacyDrawing: `${office}/vmlDrawing`,
   drawing: `${office}/drawing`,
   chart: `${office}/chart`,
+  /** MS-OWEXML 2.1: the panes of add-ins that open with the file. */
+  webExtensionPanes: "http://schemas.microsoft.com/office/2011/relationships/webextensiontaskpanes",
 } as const;
 
 export const contentTypes = {

@@ -29,7 +29,12 @@ function cellXml(row: number, { column, style, text, formula, isArray }: PlainCe
 export interface PlainRow {
   readonly row: number;
   readonly cells: readonly PlainCell[];
+  /** In points. */
+  readonly height?: number;
 }
+
+const heightXml = (height: number | undefined): string =>
+  height === undefined ? "" : ` ht="${String(height)}" customHeight="1"`;
 
 const widthXml = (width: number, index: number): string =>
   `<col min="${String(index + 1)}" max="${String(index + 1)}" width="${String(width)}" customWidth="1"/>`;
@@ -37,9 +42,9 @@ const widthXml = (width: number, index: number): string =>
 /** @param widths in characters, from the first column on */
 export function plainSheet(rows: readonly PlainRow[], widths: readonly number[]): string {
   const data: string[] = [];
-  for (const { row, cells } of rows) {
+  for (const { row, cells, height } of rows) {
     const inside = cells.map((cell) => cellXml(row, cell)).join("");
-    data.push(`<row r="${String(row + 1)}">${inside}</row>`);
+    data.push(`<row r="${String(row + 1)}"${heightXml(height)}>${inside}</row>`);
   }
   const columns = widths.length === 0 ? "" : `<cols>${widths.map(widthXml).join("")}</cols>`;
   return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${namespaces.main}"><sheetViews><sheetView workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>${columns}<sheetData>${data.join("")}</sheetData><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape"/></worksheet>`;

@@ -1,0 +1,61 @@
+/** The report of a copy in sentences, for the pane, the command and the sheet in the copy itself. */
+import type { Left, ShareReport } from "./report";
+
+const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${count.toLocaleString("en-GB")} ${count === 1 ? one : many}`;
+
+const listed = (names: readonly string[]): string =>
+  names.length < 2
+    ? names.join("")
+    : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1] ?? ""}`;
+
+/** Names are given up to a number; the rest are counted. */
+function some(names: readonly string[], most: number): string {
+  if (names.length <= most) return listed(names);
+  return `${names.slice(0, most).join(", ")} and ${String(names.length - most)} more`;
+}
+
+const on = (sheets: readonly string[]): string =>
+  sheets.length === 0 ? "" : ` on ${some(sheets, 6)}`;
+
+function partnerWords(report: ShareReport): string[] {
+  const { formulas, sentences, sheets, helperCells, workings, unfilled } = report;
+  const lines = [
+    formulas === 0
+      ? "No formula of ours could be written in plain functions."
+      : `${counted(formulas, "formula")}${on(sheets)} now ${formulas === 1 ? "calls" : "call"} plain functions that every spreadsheet program has.`,
+  ];
+  if (workings !== undefined) {
+    lines.push(`${counted(helperCells, "helper cell")} on the sheet ${workings} that was added.`);
+  }
+  if (sentences > 0) {
+    lines.push(
+      `${counted(sentences, "answer")} in words ${sentences === 1 ? "is" : "are"} kept as ${sentences === 1 ? "it was" : "they were"} and will not follow a change: verdicts, routes and the like.`,
+    );
+  }
+  if (unfilled.length > 0) {
+    lines.push(`A new row does not fill these columns by itself: ${some(unfilled, 8)}.`);
+  }
+  return lines;
+}
+
+/** What was done, a sentence each; what was left is told by leftWords. */
+export function reportWords(report: ShareReport): string[] {
+  const { kind, formulas, sentences, left, sheets, webExtensions } = report;
+  const lines: string[] = [];
+  if (formulas + sentences + left.length === 0) {
+    lines.push(
+      kind === "partner"
+        ? "Nothing to convert: no formula in the file calls TITRE. The copy is the same."
+        : "Nothing to convert: the file has no formulas. The copy is the same.",
+    );
+  } else if (kind === "numbers") {
+    lines.push(`${counted(formulas, "formula")}${on(sheets)} dropped, and every figure kept.`);
+  } else lines.push(...partnerWords(report));
+  if (webExtensions > 0) lines.push("The file no longer opens the pane of an add-in.");
+  if (left.length > 0) lines.push(`${counted(left.length, "formula")} left, see below.`);
+  return lines;
+}
+
+/** @example leftWords({ cell: "Log!C2", reason: "..." }) // "Log!C2: Left as it is: ..." */
+export const leftWords = ({ cell, reason }: Left): string => `${cell}. Left as it is: ${reason}`;

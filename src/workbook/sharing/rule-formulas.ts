@@ -1,0 +1,88 @@
+/** Conditional formats and rules for what may be typed, of the file's own kind and of the newer one. */
+import type { Replacement } from "../formula/splice";
+import { readArea } from "../xlsx/cell-address";
+import type { ListedSheet } from "../xlsx/read/workbook-part";
+import { escapeText } from "../xlsx/xml/escape";
+import { attribute } from "../xlsx/xml/scan";
+import { descendants, type Node } from "../xlsx/xml/tree";
+import { type Converter, mayCallUs } from "./converter";
+import { fixedFormula } from "./fixed-formula";
+import { type Instance, shownHome } from "./instance";
+import type { Tally } from "./report";
+import { written } from "./template";
+
+/** Longer ones are refused in a rule for what may be typed. */
+const longestRule = 255;
+
+const kinds = [
+  { element: "conditionalFormatting", called: "the conditional format of" },
+  { element: "dataValidation", called: "the rule for what may be typed in" },
+] as const;
+
+interface Sheet {
+  readonly listed: ListedSheet;
+  readonly frame: Node;
+}
+
+/** The innermost elements that hold a formula. */
+const formulasIn = (node: Node): Node[] =>
+  ["formula", "formula1", "formula2", "f"]
+    .flatMap((local) => descendants(node, local))
+    .filter(({ children, text }) => children.length === 0 && mayCallUs(text));
+
+const areasOf = (node: Node): string =>
+  attribute(node, "sqref") ?? descendants(node, "sqref")[0]?.text ?? "";
+
+export class RuleFormulas {
+  readonly instances: Instance[] = [];
+  private readonly changed: { readonly node: Node; readonly instance: Instance }[] = [];
+
+  constructor({ listed, frame }: Sheet, converter: Converter, tally: Tally) {
+    for (const { element, called } of kinds) {
+      for (const rule of descendants(frame, element)) {
+        const areas = areasOf(rule);
+        const area = readArea(areas.split(" ")[0] ?? "");
+        const { row, column } = area ?? { row: 0, column: 0 };
+        const isOneCell = readArea(areas) !== undefined && area?.rows === 1 && area.columns === 1;
+        const label = `${called} ${areas} on ${listed.name}`;
+        for (const node of formulasIn(rule)) {
+          const home = { sheet: listed.name, row, column, label };
+          const instance = isOneCell
+            ? converter.instance(node.text, { ...home, isFixed: false })
+            : fixedFormula(converter, node.text, home);
+          if (instance) this.take(node, instance, element === "dataValidation", tally);
+        }
+      }
+    }
+  }
+
+  get isEmpty(): boolean {
+    return this.changed.length === 0;
+  }
+
+  private take(node: Node, instance: Instance, isShort: boolean, tally: Tally): void {
+    const { template, home } = instance;
+    for (const id of template.ids) tally.ids.add(id);
+    if (template.kind === "left") return tally.leave(shownHome(home), template.reason);
+    if (template.kind !== "formulas" || template.isTable) {
+      return tally.leave(shownHome(home), "its answer is no single figure");
+    }
+    const isTooLong = written(template.rows[0]?.[0] ?? [], instance, "here").length > longestRule;
+    if (isShort && isTooLong) {
+      return tally.leave(shownHome(home), "its plain formula is longer than a rule can be");
+    }
+    tally.formulas += 1;
+    this.instances.push(instance);
+    this.changed.push({ node, instance });
+  }
+
+  replacements(text: string): Replacement[] {
+    return this.changed.map(({ node, instance }) => {
+      const { template } = instance;
+      const parts = (template.kind === "formulas" && template.rows[0]?.[0]) || [];
+      const { openEnd: start, closeStart: end } = node;
+      const formula = escapeText(written(parts, instance, "here"));
+      return { start, end, text: text.slice(start, end).trim() === "" ? "" : formula };
+    });
+  }
+}

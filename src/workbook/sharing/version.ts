@@ -1,0 +1,2 @@
+/** The version of Titrebook, as package.json has it. */
+export const version = "0.1.0";
