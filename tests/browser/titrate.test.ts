@@ -326,7 +326,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
       const { page, complaints } = await chromium.open();
       const hand = new BenchHand(page);
       await toResult(hand, { ...three, lot });
-      expect(await page.locator(".titrate-lot").textContent()).toBe(lot);
+      expect(await page.locator(".task-of").textContent()).toBe(lot);
       expect(await page.locator("b").count()).toBe(0);
       await toRecorded(hand);
       expect((await row(page)).Lot).toBe(lot);

@@ -1,5 +1,5 @@
-/** What is still wanted, each with the way to where it is typed. */
-import { Button } from "@fluentui/react-components";
+/** What a titration still wants. */
+import { Wants as AnyWants } from "../../stepped/wants";
 import type { StepId } from "../draft";
 import { stepNames } from "../names";
 import type { Want } from "../progress";
@@ -11,31 +11,6 @@ export interface WantsProps {
   readonly onGo: (step: StepId) => void;
 }
 
-export function Wants({ title, wants, onGo }: WantsProps) {
-  const inMark = useMark();
-  if (wants.length === 0) return null;
-  const steps = [...new Set(wants.map(({ step }) => step))];
-  return (
-    <section className="wants">
-      <h3>{title}</h3>
-      <ul>
-        {wants.map(({ sentence }) => (
-          <li key={sentence}>{inMark(sentence)}</li>
-        ))}
-      </ul>
-      <div className="acts">
-        {steps.map((step) => (
-          <Button
-            key={step}
-            size="large"
-            onClick={() => {
-              onGo(step);
-            }}
-          >
-            Go to {stepNames[step]}
-          </Button>
-        ))}
-      </div>
-    </section>
-  );
+export function Wants(props: WantsProps) {
+  return <AnyWants {...props} names={stepNames} inMark={useMark()} />;
 }

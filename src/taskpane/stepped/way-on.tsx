@@ -1,0 +1,55 @@
+/** Back, and on to the next step; Enter goes on too, where it has nothing else to do. */
+import "./stepped.css";
+import { Button } from "@fluentui/react-components";
+import type { FormEvent, ReactNode } from "react";
+
+export interface WayOnProps<Id extends string> {
+  readonly steps: readonly Id[];
+  readonly names: Readonly<Record<Id, string>>;
+  readonly here: Id;
+  readonly onGo: (step: Id) => void;
+}
+
+export function WayOn<Id extends string>({ steps, names, here, onGo }: WayOnProps<Id>) {
+  const at = steps.indexOf(here);
+  const back = steps[at - 1];
+  const next = steps[at + 1];
+  return (
+    <div className="way-on">
+      {back === undefined ? null : (
+        <Button
+          size="large"
+          onClick={() => {
+            onGo(back);
+          }}
+        >
+          Back
+        </Button>
+      )}
+      {next === undefined ? null : (
+        <Button
+          size="large"
+          appearance="primary"
+          onClick={() => {
+            onGo(next);
+          }}
+        >
+          Next: {names[next]}
+        </Button>
+      )}
+    </div>
+  );
+}
+
+export function EnterGoesOn({ onEnter, children }: { onEnter: () => void; children: ReactNode }) {
+  const submitted = (event: FormEvent): void => {
+    event.preventDefault();
+    onEnter();
+  };
+  return (
+    <form onSubmit={submitted} noValidate>
+      {children}
+      <button type="submit" className="unseen" tabIndex={-1} aria-hidden="true" />
+    </form>
+  );
+}
