@@ -36,7 +36,8 @@ export type TwinAnswer =
   | { readonly kind: "formula"; readonly formula: string }
   /**
    * A spilled table: one formula for each cell, rows outside. A cell without a formula keeps its
-   * value: words that do not depend on the arguments, or that no plain formula can say.
+   * value: words that do not depend on the arguments, or that no plain formula can say. It may be
+   * larger than what spilled, where cells of a range are not filled in: what lies beyond is left out.
    */
   | {
       readonly kind: "table";

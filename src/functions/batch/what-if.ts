@@ -7,6 +7,10 @@ import { assayPercent, baseCharge, limitFfaPercent } from "../common";
 import { worksheetFunction } from "../define";
 import { amountUnit, base, oil } from "../words";
 
+/** What stands in the corner of the table. */
+export const corner = (unit: string): string =>
+  `Catalyst, g as weighed: ${unit} of oil down, acid value mg KOH/g across`;
+
 export const WHATIF = worksheetFunction(
   "WHATIF",
   "Catalyst, g as weighed, for many batch sizes (down) and acid values (across), as a table.",
@@ -34,12 +38,11 @@ export const WHATIF = worksheetFunction(
       limitFfa: given.limitFfaPercent,
     });
     if (isProblem(doses)) return doses;
-    const corner = `Catalyst, g as weighed: ${given.unit.shown} of oil down, acid value mg KOH/g across`;
     const rows = doses.map((row, index) => [
       amounts[index] ?? "",
       ...row.map((dose) => (isProblem(dose) ? say(dose) : dose)),
     ]);
-    return [[corner, ...acidValues], ...rows];
+    return [[corner(given.unit.shown), ...acidValues], ...rows];
   },
   {
     result: "a table of g as weighed",

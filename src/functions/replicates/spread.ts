@@ -11,6 +11,9 @@ import { replicateArguments, setOf } from "./replicate-set";
 export const noSpread = "one reading: no spread";
 export const noTest = "no test";
 
+export const intervalLabel = (confidence: string): string =>
+  `half-width of the ${confidence} % interval, scatter alone, mL`;
+
 const scatterRows = (set: ReplicateSet): ResultTable => {
   const scatter = scatterOf(set);
   const figure = (value: number | undefined) => (value === undefined ? noSpread : computed(value));
@@ -18,10 +21,7 @@ const scatterRows = (set: ReplicateSet): ResultTable => {
     ["standard deviation, mL", figure(scatter?.deviation)],
     ["relative standard deviation, %", figure(scatter?.relative)],
     ["range, mL", scatter?.range ?? noSpread],
-    [
-      `half-width of the ${set.confidence.toString()} % interval, scatter alone, mL`,
-      figure(scatter?.halfWidth),
-    ],
+    [intervalLabel(set.confidence.toString()), figure(scatter?.halfWidth)],
   ];
 };
 

@@ -25,18 +25,24 @@ const rowOf =
   (whole: number) =>
   (part: Contribution): Result[] => [
     part.source,
-    part.value === undefined ? "neutralised" : computed(part.value),
+    part.value === undefined ? noBlank : computed(part.value),
     part.value === undefined ? "" : part.unit,
     computed(part.standard),
     computed(asFfa(part)),
     shareOf(asFfa(part), whole),
   ];
 
+export const freedomWords = (freedom: string, plural: string): string =>
+  `t for ${freedom} degree${plural} of freedom`;
+
+/** Stands for a blank where there is none. */
+export const noBlank = "neutralised";
+
 /** What the parts come to: each closing row has its factor, and its uncertainty as % FFA. */
 function closing(bench: BenchFigures, whole: number): ResultTable {
   const { halfWidth, scatter, rest, t } = expand(bench);
   const advice = bestChange(bench);
-  const freedom = `t for ${bench.freedom} degree${bench.freedom === 1 ? "" : "s"} of freedom`;
+  const freedom = freedomWords(String(bench.freedom), bench.freedom === 1 ? "" : "s");
   return [
     [
       "scatter part, and its t",

@@ -34,6 +34,7 @@ export function densityText(
       : reading.figure(temperature, figure(usualTemperature));
   if (!isKnown) reading.allow(`ISNUMBER(${celsius})`);
   const density = oil.pick("oil: density where it is known, kg/L", (each) => each.density, true);
+  if (isAsked !== "1" && !oil.known) reading.allow(`ISNUMBER(${density})`);
   if (isAsked === "0") return density;
   if (oil.known && isKnown) {
     const found = densityAt(oil.known, at);

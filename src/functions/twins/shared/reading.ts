@@ -19,6 +19,7 @@ export class Reading {
   readonly #read = new Map<string, Given>();
   readonly #missing: string[] = [];
   readonly #allowed: string[] = [];
+  readonly #helpers = new Set<string>();
   #refusal: string | undefined;
 
   constructor(
@@ -45,6 +46,11 @@ export class Reading {
   /** Wrong unless this holds. Only asked once everything needed is there. */
   allow(...conditions: readonly string[]): void {
     this.#allowed.push(...conditions);
+  }
+
+  /** An error in this helper cell is an error in every cell of a table, used there or not. */
+  passOn(cell: string): void {
+    if (!constantOf(cell)) this.#helpers.add(cell);
   }
 
   /** What a constant, or leaving the argument out, means. A problem refuses the whole call. */
@@ -95,7 +101,9 @@ export class Reading {
     const value = usual.isKnown && isExact(usual.value) ? figure(usual.value) : otherwise;
     const read = when(isEmpty(cell), value, when(within, cell, wrong));
     const label = `${name}${unit ? `, ${unit}` : ""}: ${says}`;
-    return this.call.helper(label, when(`ISLOGICAL(${cell})`, wrong, read));
+    const helper = this.call.helper(label, when(`ISLOGICAL(${cell})`, wrong, read));
+    this.passOn(helper);
+    return helper;
   }
 
   /** A formula behind the guards. */
@@ -112,7 +120,11 @@ export class Reading {
 
   /** A table, each cell of it an error where the call is one. */
   table(formulas: readonly (readonly (string | undefined)[])[]): TwinAnswer {
-    const all = this.call.helper("the arguments are filled in and allowed", this.guarded("TRUE"));
+    const passedOn = [...this.#helpers].reduceRight(
+      (rest, cell) => when(`ISERROR(${cell})`, cell, rest),
+      always,
+    );
+    const all = this.call.helper("the arguments are filled in and allowed", this.guarded(passedOn));
     return {
       kind: "table",
       formulas: formulas.map((cells) =>

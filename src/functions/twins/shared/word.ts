@@ -14,6 +14,8 @@ export interface Word<T> {
   readonly known: T | undefined;
   /** `itself` says that a figure given in place of a word is this figure. */
   pick(label: string, of: (named: T) => Exact, itself?: boolean): string;
+  /** Words that go with the word. */
+  word(label: string, of: (named: T) => string): string;
 }
 
 interface Spaces {
@@ -37,11 +39,11 @@ function isEach(cell: string, words: readonly string[], spaces: Spaces): string 
 function lookup<T>(
   cell: string,
   { name, words = [], limits, whenLeftOut, read }: NamedArgument,
-  of: (named: T) => Exact,
+  of: (named: T) => string,
   itself: boolean,
   spaces: Spaces,
 ): string {
-  const valueOf = (given: unknown): string => figure(of(read(given, name) as T));
+  const valueOf = (given: unknown): string => of(read(given, name) as T);
   const keys = words.map((word) =>
     (spaces.anywhere ? word.replaceAll(" ", "") : word).toLowerCase(),
   );
@@ -65,14 +67,16 @@ export function wordOf<T>(
 ): Word<T> {
   const given: Given = reading.one(name);
   const known = given.isKnown ? (given.value as T | undefined) : undefined;
+  const asked = (label: string, of: (named: T) => string, itself: boolean): string => {
+    if (given.isKnown) return known === undefined ? "0" : of(known);
+    const formula = lookup(given.cell, reading.reader(name), of, itself, spaces);
+    const cell = reading.call.helper(label, formula);
+    reading.passOn(cell);
+    return cell;
+  };
   return {
     known,
-    pick(label, of, itself = false) {
-      if (given.isKnown) return known === undefined ? "0" : figure(of(known));
-      const formula = lookup(given.cell, reading.reader(name), of, itself, spaces);
-      const cell = reading.call.helper(label, formula);
-      reading.allow(`ISNUMBER(${cell})`);
-      return cell;
-    },
+    pick: (label, of, itself = false) => asked(label, (named) => figure(of(named)), itself),
+    word: (label, of) => asked(label, (named) => text(of(named)), false),
   };
 }

@@ -1,0 +1,193 @@
+/** The replicates as helper columns: as read, as on the mean mass, and how far from the mean. */
+import { usualSteps } from "../../../core/replicates/step";
+import type { TwinArgument } from "../../twin";
+import { constantOf } from "./constant";
+import { cellsOf, filledIn } from "./list";
+import { canPair, isOneCell } from "./pairs";
+import type { Reading } from "./reading";
+import { areEqual } from "./scatter";
+import { and, figure, isEmpty, isWithin, never, or, row, when, wrong } from "./text";
+
+export interface ReplicateColumns {
+  /** As typed; empty where not filled in. */
+  readonly read: TwinArgument;
+  /** As on the mean sample mass. */
+  readonly judged: TwinArgument;
+  readonly count: string;
+  readonly mean: string;
+  readonly deviation: string;
+  /** Confidence, %, and the risk that goes with it. */
+  readonly confidence: string;
+  readonly risk: string;
+}
+
+const checked = (reading: Reading, name: string, cell: string): string => {
+  const { limits } = reading.reader(name);
+  return when(isEmpty(cell), '""', when(limits ? isWithin(cell, limits) : never, cell, wrong));
+};
+
+/** The masses where each reading has its own; undefined where one mass served all. */
+function massesOf(reading: Reading, readings: TwinArgument): TwinArgument | undefined {
+  const masses = reading.call.argument("sampleMasses");
+  if (!masses) return undefined;
+  if (isOneCell(masses)) {
+    const cell = masses.cell(0, 0);
+    if (constantOf(cell)) reading.cell("sampleMasses", masses);
+    const { limits } = reading.reader("sampleMasses");
+    reading.allow(or(isEmpty(cell), limits ? isWithin(cell, limits) : never));
+    return undefined;
+  }
+  if (canPair(readings, masses)) return masses;
+  reading.allow(`${filledIn(masses.text)}=0`);
+  return undefined;
+}
+
+/** Each reading times mean mass over its own mass. No masses filled in: the readings themselves. */
+function asOnMeanMass(
+  reading: Reading,
+  readings: TwinArgument,
+  read: TwinArgument,
+  masses: TwinArgument,
+): TwinArgument {
+  const { helper, helperColumn } = reading.call;
+  const filled = helper("sample masses filled in", filledIn(masses.text));
+  const cells = cellsOf(masses);
+  const places = Math.max(cells.length, cellsOf(readings).length);
+  const own = helperColumn(
+    "sample mass, g",
+    Array.from({ length: places }, (_, place) => {
+      const cell = cells[place] ?? '""';
+      const isRead = place < read.rows ? `${read.cell(place, 0)}<>""` : never;
+      const mass = checked(reading, "sampleMasses", cell);
+      const matched = when(
+        isRead,
+        when(isEmpty(cell), wrong, mass),
+        when(isEmpty(cell), '""', wrong),
+      );
+      return when(`${filled}=0`, '""', matched);
+    }),
+  );
+  const mean = helper("mean sample mass, g", `IF(${filled}=0,1,AVERAGE(${own.text}))`);
+  return helperColumn(
+    "reading as on the mean sample mass, mL",
+    Array.from({ length: read.rows }, (_, place) => {
+      const value = read.cell(place, 0);
+      const scaled = `${value}*${mean}/${own.cell(place, 0)}`;
+      return when(`${value}=""`, '""', when(`${filled}=0`, value, scaled));
+    }),
+  );
+}
+
+export function replicateColumns(reading: Reading): ReplicateColumns | undefined {
+  const readings = reading.call.argument("readings");
+  if (!readings) {
+    reading.meaning("readings", undefined);
+    return undefined;
+  }
+  const { helper, helperColumn } = reading.call;
+  const read = helperColumn(
+    "reading, mL",
+    cellsOf(readings).map((cell) => checked(reading, "readings", cell)),
+  );
+  reading.needs(`COUNT(${read.text})=0`);
+  const masses = massesOf(reading, readings);
+  const judged = masses ? asOnMeanMass(reading, readings, read, masses) : read;
+  reading.allow(`ISNUMBER(SUM(${judged.text}))`);
+  const confidence = reading.figure("confidencePercent");
+  const count = helper("readings: how many", `COUNT(${judged.text})`);
+  return {
+    read,
+    judged,
+    count,
+    mean: helper("mean, mL", `AVERAGE(${judged.text})`),
+    deviation: helper(
+      "standard deviation, mL",
+      `IF(${count}<2,0,IF(${areEqual(judged.text)},0,SQRT(DEVSQ(${judged.text})/(${count}-1))))`,
+    ),
+    confidence,
+    risk: `(100-${confidence})/100`,
+  };
+}
+
+/** Part of a step that two doubles of the same reading may differ by. */
+const rounding = "1E-14";
+
+/** The step as given, or the coarsest usual one of which all readings are multiples. */
+export function stepOf(reading: Reading, { read }: ReplicateColumns): string {
+  const { helper, helperColumn } = reading.call;
+  const typed = helperColumn(
+    "reading, mL, 0 where there is none",
+    cellsOf(read).map((cell) => `N(${cell})`),
+  );
+  const misfits = helperColumn(
+    "readings that are no multiple of the step, coarsest step first",
+    usualSteps.map((step) => {
+      const steps = `${typed.text}/${figure(step)}`;
+      return `SUMPRODUCT(--(ABS(${steps}-ROUND(${steps},0))>${rounding}*${steps}))`;
+    }),
+  );
+  const usual = row([...usualSteps.map(figure), "0"]);
+  const inferred = helper(
+    "step that all readings fit, mL",
+    `IFERROR(INDEX(${usual},MATCH(0,${misfits.text},0)),0)`,
+  );
+  return reading.figure("step", inferred);
+}
+
+export interface TestText {
+  /** TRUE where there is something to test. */
+  readonly isTested: string;
+  /** Place of the reading farthest from the mean, counted from 1. */
+  readonly place: string;
+  readonly plain: string;
+  readonly graduated: string;
+  readonly critical: string;
+  readonly probability: string;
+}
+
+/** Two deviations that differ by less than this part are the same: the first counts. */
+const tie = "0.9999999999";
+/** Below this part of the largest G there can be, a G is that G. */
+const atTheBound = "1E-12";
+
+/** Grubbs' test with allowance for the graduation, as in the core. */
+export function outlierText(reading: Reading, columns: ReplicateColumns): TestText {
+  const { judged, count: n, mean, deviation: s, risk } = columns;
+  const { helper, helperColumn } = reading.call;
+  const step = stepOf(reading, columns);
+  const isTested = helper(
+    "is there anything to test?",
+    and(`${n}>=3`, `NOT(${areEqual(judged.text)})`),
+  );
+  const off = helperColumn(
+    "distance from the mean, mL",
+    cellsOf(judged).map((cell) => when(`${cell}=""`, '""', `ABS(${cell}-${mean})`)),
+  );
+  const farthest = helper("largest distance, mL", `MAX(${off.text})`);
+  const places = helperColumn(
+    "place of a reading as far as any",
+    cellsOf(off).map((cell, place) =>
+      when(`${cell}=""`, '""', when(`${cell}>=${farthest}*${tie}`, String(place + 1), '""')),
+    ),
+  );
+  const plain = helper("G", when(isTested, `${farthest}/${s}`, "0"));
+  const t = helper("Student t", when(isTested, `TINV(${risk}/${n},${n}-2)`, "0"));
+  const squared = `${n}*${plain}^2`;
+  const below = `((${n}-1)^2-${squared})`;
+  const tOfG = `SQRT((${n}-2)*${squared}/${below})`;
+  const tail = `MIN(1,${n}*TDIST(${tOfG},${n}-2,2))`;
+  return {
+    isTested,
+    place: helper("place of the first reading as far as any", `MIN(${places.text})`),
+    plain,
+    graduated: helper(
+      "G with graduation",
+      when(isTested, `${farthest}/SQRT(${s}^2+${step}^2/6)`, "0"),
+    ),
+    critical: helper(
+      "critical G",
+      when(isTested, `(${n}-1)/SQRT(${n})*SQRT(${t}^2/(${n}-2+${t}^2))`, "0"),
+    ),
+    probability: when(`${below}>${atTheBound}*${squared}`, tail, "0"),
+  };
+}
