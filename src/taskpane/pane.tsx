@@ -1,9 +1,10 @@
 /** The pane, the same in the spreadsheet program and in the workbench: one task at a time. */
 import "./explain/explain.css";
 import "./tasks.css";
-import { Suspense, useState } from "react";
+import { type ReactNode, Suspense, useState } from "react";
 import { CellExplanation } from "./explain/cell-explanation";
 import type { ShownCell } from "./explain/shown-cell";
+import { RunChecksAgain } from "./healing/run-checks-again";
 import { type TaskProps, tasks } from "./tasks";
 import { PaneTheme } from "./theme";
 
@@ -14,15 +15,18 @@ export interface PaneProps {
   readonly cell: ShownCell | undefined;
   /** Undefined until a workbook can be reached: then the pane only explains. */
   readonly bench: TaskProps | undefined;
+  /** What the program around it has to say, above the tasks. */
+  readonly notice?: ReactNode;
 }
 
-export function Pane({ cell, bench }: PaneProps) {
+export function Pane({ cell, bench, notice }: PaneProps) {
   const [open, setOpen] = useState(cellTask);
   /** Kept once opened, though hidden: nothing typed is lost. */
   const [opened, setOpened] = useState<readonly string[]>([]);
   if (!bench) return <CellExplanation cell={cell} />;
   return (
     <PaneTheme>
+      {notice}
       <nav className="tasks" aria-label="Tasks">
         {buttons.map(({ id, name }) => (
           <button
@@ -40,6 +44,7 @@ export function Pane({ cell, bench }: PaneProps) {
       </nav>
       <div hidden={open !== cellTask}>
         <CellExplanation cell={cell} />
+        <RunChecksAgain host={bench.host} cell={cell} />
       </div>
       {tasks
         .filter(({ id }) => opened.includes(id))

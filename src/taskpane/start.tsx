@@ -9,6 +9,7 @@ import { browserDrafts } from "./drafts/browser";
 import { browserMemory } from "./drafts/task-memory";
 import { readSelection } from "./explain/read-selection";
 import type { ShownCell } from "./explain/shown-cell";
+import { HealingNotice } from "./healing/healing-notice";
 import { Pane } from "./pane";
 
 /** Milliseconds the program's runtime may take before the pane says that it does not answer. */
@@ -32,7 +33,7 @@ function Live({ host }: { host: Host }) {
     const drafts = browserDrafts(partition, Date.now);
     return { host, drafts, memory: browserMemory(partition), locale };
   }, [host]);
-  return <Pane cell={cell} bench={bench} />;
+  return <Pane cell={cell} bench={bench} notice={<HealingNotice host={host} />} />;
 }
 
 const root = createRoot(document.getElementById("pane") ?? document.body);

@@ -8,6 +8,7 @@ const may: Record<string, readonly string[]> = {
   "src/workbook": ["src/workbook", "src/functions", "src/core"],
   // A plan ends in steps for a host: the port is values alone, and imports nothing.
   "src/workbook/planning": ["src/workbook", "src/functions", "src/core", "src/host/port"],
+  "src/workbook/healing": ["src/workbook", "src/functions", "src/core", "src/host/port"],
   "src/host/port": ["src/host/port"],
   "src/host/memory": ["src/host/memory", "src/host/port"],
   "src/host/excel": ["src/host/excel", "src/host/port"],
