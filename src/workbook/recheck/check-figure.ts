@@ -1,0 +1,166 @@
+/** One held figure against what it should be: right within its digits, carried over, or a mistake. */
+import type { Exact } from "../../core/exact/exact";
+import type { RoleId } from "../recognising/roles";
+import { type FormulaFacts, shown } from "./formula-facts";
+import type { HeldFigure } from "./held-figure";
+import type { Readings } from "./readings";
+import { pairsOf, type Slip, slipsFor } from "./slips";
+import { type From, fromNothing, type Ways } from "./worked";
+import { workedOut, type Written } from "./worked-out";
+
+export type Verdict =
+  /** There is nothing to work it out from. */
+  | { readonly kind: "not-checked" }
+  | { readonly kind: "right"; readonly written: Written }
+  /** Wrong, and rightly worked out from a figure of the row that is wrong itself. */
+  | { readonly kind: "carried"; readonly written: Written; readonly should: Exact }
+  | {
+      readonly kind: "wrong";
+      readonly written: Written;
+      readonly should: Exact;
+      readonly slip: Slip | undefined;
+    };
+
+export interface Checking {
+  readonly role: RoleId;
+  readonly unit: string | undefined;
+  readonly held: HeldFigure;
+  readonly readings: Readings;
+  /** Held figures that this one may have been worked out from, and how unsure their digits make it. */
+  readonly froms: readonly { readonly from: From; readonly doubt: number }[];
+  readonly facts: FormulaFacts | undefined;
+  /** How a part of a dose may be written down. */
+  readonly writtens: readonly Written[];
+  /** What was found in this column before: tried first. */
+  readonly memory: Memory;
+}
+
+/** Keeps a column's mistakes, so that the next row need not try them all. */
+export interface Memory {
+  last: Slip | undefined;
+  pairs: Slip[];
+  /** How often two mistakes at once may still be tried. */
+  pairTries: number;
+}
+export const freshMemory = (): Memory => ({ last: undefined, pairs: [], pairTries: 100 });
+
+/** Other constants of the trade (56.11, 282.5, 0.92) and rounding along the way stay within this. */
+const conventional = 0.005;
+/** Published coefficients for the lye per % FFA differ by up to 2 % (facts of their sources). */
+const conventionalAcidDose = 0.02;
+
+const ways = ({ strength, molarity, temperature, amount }: Readings, role: RoleId): Ways[] => {
+  const found: Ways[] = [{}];
+  if (strength && !molarity) found.push({ strengthAsWeighed: true });
+  if (role === "catalyst" || role === "catalystRate") found.push({ chargeAsWeighed: true });
+  if (temperature && amount?.unit.measures === "volume") found.push({ atTemperature: true });
+  return found;
+};
+
+interface Try {
+  readonly value: Exact;
+  readonly doubt: number;
+  readonly written: Written;
+}
+
+/** How far the held figure is off, as a share of what its digits allow: 1 or less is as good as equal. */
+function distance(held: HeldFigure, { value, doubt }: Try): number {
+  const off = held.value.minus(value).abs().toNumber();
+  const size = Math.abs(value.toNumber());
+  const allowed = held.halfDigit * 1.0000001 + size * (doubt + 1e-9);
+  return off / allowed;
+}
+
+function* tries(c: Checking, way: Ways, froms: Checking["froms"]): Generator<Try> {
+  for (const written of c.writtens) {
+    for (const { from, doubt } of froms) {
+      const value = workedOut(c.role, c.unit, written, c.readings, way, from);
+      if (value) yield { value, doubt, written };
+    }
+  }
+}
+
+const nothing = [{ from: fromNothing, doubt: 0 }];
+
+function isOff(held: HeldFigure, value: Exact, allowed: number): boolean {
+  return held.value.minus(value).abs().toNumber() > Math.abs(value.toNumber()) * allowed;
+}
+
+interface Match {
+  readonly slip: Slip;
+  readonly written: Written;
+  readonly distance: number;
+}
+
+/** The slip that gives the held figure; one that the formula shows goes before one that fits as well. */
+function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
+  let best: Match | undefined;
+  let most = 0;
+  const froms = [...nothing, ...c.froms];
+  for (const slip of slips) {
+    for (const each of tries(c, slip.ways, froms)) {
+      const off = distance(c.held, each);
+      if (off > 1) continue;
+      const evidence = shown(slip, c.facts);
+      if (best && evidence <= most) continue;
+      best = { slip, written: each.written, distance: off };
+      most = evidence;
+    }
+  }
+  return best;
+}
+
+function explained(c: Checking): Match | undefined {
+  const { memory } = c;
+  const known = memory.last && matching(c, [memory.last]);
+  if (known && shown(known.slip, c.facts) === known.slip.ids.length) return known;
+  const slips = slipsFor(c.role, c.readings);
+  const single = matching(c, slips);
+  if (single) {
+    memory.last = single.slip;
+    return single;
+  }
+  return undefined;
+}
+
+function explainedTwice(c: Checking): Match | undefined {
+  const { memory } = c;
+  const known = matching(c, memory.pairs);
+  if (known || memory.pairTries <= 0) return known;
+  memory.pairTries -= 1;
+  const pair = matching(c, pairsOf(slipsFor(c.role, c.readings)));
+  if (pair) memory.pairs.push(pair.slip);
+  return pair;
+}
+
+export function checkFigure(c: Checking): Verdict {
+  const { held, readings, role } = c;
+  const straight = ways(readings, role).flatMap((way) => [...tries(c, way, nothing)]);
+  const [first] = straight;
+  if (!first) return { kind: "not-checked" };
+  const right = straight.find((each) => distance(held, each) <= 1);
+  if (right) return { kind: "right", written: right.written };
+  const follows = ways(readings, role).flatMap((way) => [...tries(c, way, c.froms)]);
+  const followed = follows.find((each) => distance(held, each) <= 1);
+  const isNear = (each: Try): boolean => !isOff(held, each.value, conventional);
+  if (followed && straight.some(isNear)) return { kind: "right", written: followed.written };
+  if (followed) return { kind: "carried", written: followed.written, should: first.value };
+  const single = explained(c);
+  if (single)
+    return { kind: "wrong", written: single.written, should: first.value, slip: single.slip };
+  const near =
+    role === "acidDose" || role === "catalyst" || role === "catalystRate"
+      ? conventionalAcidDose
+      : conventional;
+  const conventionally = straight.find((each) => !isOff(held, each.value, near));
+  if (conventionally) return { kind: "right", written: conventionally.written };
+  const nearly = follows.find((each) => !isOff(held, each.value, near));
+  if (nearly) return { kind: "carried", written: nearly.written, should: first.value };
+  const double = explainedTwice(c);
+  return {
+    kind: "wrong",
+    written: double?.written ?? first.written,
+    should: first.value,
+    slip: double?.slip,
+  };
+}

@@ -1,0 +1,48 @@
+/** What a re-check says about one cell. Plain values: the report in the pane and on a sheet are drawn from them. */
+import type { RoleId } from "../recognising/roles";
+import type { Effect } from "./effect";
+import type { MistakeId } from "./mistakes";
+
+export interface Finding {
+  readonly sheet: string;
+  /** Counted from 0. */
+  readonly row: number;
+  readonly column: number;
+  /** E12 */
+  readonly address: string;
+  readonly heading: string;
+  readonly role: RoleId;
+  /** The lot or batch of the row. */
+  readonly label: string;
+  readonly mistake: MistakeId;
+  /** Where the mistake was made when it is not in this row: the row of the lot's titration, from 1. */
+  readonly fromRow?: number;
+  /** In the unit of the column. */
+  readonly held: string;
+  readonly should: string;
+  readonly unit: string;
+  /** The formula that shows the mistake; "" when the figures alone do. */
+  readonly formula: string;
+  readonly effect: Effect | undefined;
+}
+
+/** A formula that gives the right figures so far and will not always: found by reading it. */
+export interface Latent {
+  readonly sheet: string;
+  readonly column: number;
+  readonly heading: string;
+  readonly mistake: MistakeId;
+  readonly formula: string;
+  /** The first such cell. */
+  readonly address: string;
+  readonly rows: number;
+}
+
+export interface RecheckReport {
+  /** Rows that held anything to check. */
+  readonly rows: number;
+  /** Figures compared. */
+  readonly figures: number;
+  readonly findings: readonly Finding[];
+  readonly latent: readonly Latent[];
+}

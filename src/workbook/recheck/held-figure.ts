@@ -1,0 +1,76 @@
+/** A figure that a sheet holds, with the half of its last shown digit: it says no more than that. */
+import { type Exact, exact, hundred } from "../../core/exact/exact";
+import type { RoleId } from "../recognising/roles";
+import type { HeldCell } from "../recognising/sheet-cells";
+import { numberFrom } from "../recognising/typed-number";
+
+export interface HeldFigure {
+  readonly role: RoleId;
+  readonly column: number;
+  /** In the role's own scale: percent as percent, masses in g, volumes in L. */
+  readonly value: Exact;
+  readonly halfDigit: number;
+  /** "" when it was typed. */
+  readonly formula: string;
+  /** As the cell shows it, for sentences. */
+  readonly shown: string;
+}
+
+/** Decimals that a number format shows; undefined when it shows what there is. */
+export function decimalsOfFormat(format: string): number | undefined {
+  const first = (format.split(";")[0] ?? "").replace(/"[^"]*"|\\.|\[[^\]]*\]|_.|\*./g, "");
+  if (!/[0#]/.test(first) || /[eE]\+/.test(first)) return undefined;
+  return (/\.([0#?]+)/.exec(first)?.[1] ?? "").length;
+}
+
+/** Figures worked out by a formula and not rounded have all digits; a few digits are a rounded figure. */
+const fewDigits = 6;
+
+function halfDigitOf({ formula, format }: HeldCell, decimals: number): number {
+  const byFormat = decimalsOfFormat(format);
+  const byValue = formula === "" || decimals <= fewDigits ? 0.5 * 10 ** -decimals : 0;
+  // In "0.00%" the digits shown are those of the percent.
+  const scale = format.includes("%") ? 100 : 1;
+  return Math.max(byValue, byFormat === undefined ? 0 : (0.5 * 10 ** -byFormat) / scale);
+}
+
+const gramsIn: Readonly<Record<string, Exact>> = {
+  g: exact(1),
+  kg: exact(1000),
+  lb: exact("453.59237"),
+  oz: exact("28.349523125"),
+};
+
+/** What a figure in a unit is multiplied by to stand in the role's own scale. */
+export function scaleOf(role: RoleId, unit: string | undefined, isPercentFormat: boolean): Exact {
+  if (role === "ffa" || role === "assay" || role === "ffaUncertainty") {
+    return unit === "fraction" || isPercentFormat ? hundred : exact(1);
+  }
+  const isDose = ["acidDose", "reactionDose", "catalyst", "weighed"].includes(role);
+  return isDose && unit !== undefined ? (gramsIn[unit] ?? exact(1)) : exact(1);
+}
+
+/** The figure of a cell; undefined when it holds none (words, an error, nothing, 0). */
+export function heldFigure(
+  cell: HeldCell,
+  role: RoleId,
+  column: number,
+  unit: string | undefined,
+  commaIsDecimal: boolean,
+): HeldFigure | undefined {
+  const typed = numberFrom(cell.value, commaIsDecimal);
+  if (!typed || typed.value === 0) return undefined;
+  const isPercentFormat = typeof cell.value === "number" && cell.format.includes("%");
+  const scale = scaleOf(role, unit, isPercentFormat);
+  return {
+    role,
+    column,
+    value: exact(typed.value).times(scale),
+    halfDigit: halfDigitOf(cell, typed.decimals) * scale.toNumber(),
+    formula: cell.formula,
+    shown:
+      typeof cell.value === "string"
+        ? cell.value.trim()
+        : String(Number(typed.value.toPrecision(8))),
+  };
+}

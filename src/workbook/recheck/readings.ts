@@ -1,0 +1,56 @@
+/** What one row was worked out from: readings and given figures, not results. */
+import type { Exact } from "../../core/exact/exact";
+import type { AmountUnit } from "../../core/quantity/units";
+import type { Base } from "../../core/reference/bases";
+import type { Oil } from "../../core/reference/oils";
+import type { RoleId } from "../recognising/roles";
+import type { HeldFigure } from "./held-figure";
+import type { MistakeId } from "./mistakes";
+
+/** A base charge with what it is a share of. */
+export interface Charge {
+  readonly value: Exact;
+  readonly per: "%" | "g/L" | "g/kg";
+}
+
+export interface Readings {
+  readonly row: number;
+  /** Lot, batch or day, whatever names the row. */
+  readonly label: string;
+  readonly lot: string;
+  readonly day: number | undefined;
+  /** By titre column; undefined where nothing is filled in. */
+  readonly titres: readonly (Exact | undefined)[];
+  /** Undefined: no blank is filled in or known. Empty: neutralised. */
+  readonly blanks: readonly Exact[] | undefined;
+  /** mol/L */
+  readonly molarity: Exact | undefined;
+  /** g/L */
+  readonly strength: Exact | undefined;
+  readonly titrantBase: Base | undefined;
+  /** By titre column; one for all is repeated. g */
+  readonly masses: readonly (Exact | undefined)[];
+  /** mL, where the sample was taken by volume. */
+  readonly volume: Exact | undefined;
+  readonly oil: Oil;
+  readonly temperature: Exact | undefined;
+  readonly amount: { readonly value: Exact; readonly unit: AmountUnit } | undefined;
+  readonly base: Base | undefined;
+  /** % */
+  readonly assay: Exact | undefined;
+  readonly charge: Charge | undefined;
+  /** Results that the row holds, by role. */
+  readonly held: ReadonlyMap<RoleId, HeldFigure>;
+  /** The lot's titration in another table, when this row has no titres of its own. */
+  readonly ofLot?: OfLot;
+}
+
+export interface OfLot {
+  /** As it should be. */
+  readonly acidValue: Exact | undefined;
+  /** As the other table holds it. */
+  readonly heldAcidValue: Exact | undefined;
+  readonly heldFfa: Exact | undefined;
+  /** What is wrong with that titration, and in which row. */
+  readonly mistake?: { readonly id: MistakeId; readonly row: number };
+}

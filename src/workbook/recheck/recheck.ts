@@ -1,0 +1,106 @@
+/**
+ * A logbook re-checked: every row from its readings. A generator that stops after some rows and says how
+ * far it is, so that whoever runs it can draw, stop or go on. Time grows with the rows and with nothing
+ * else.
+ */
+import type { Exact } from "../../core/exact/exact";
+import { columnsOf, type LogbookMapping } from "../recognising/mapping";
+import type { SheetCells } from "../recognising/sheet-cells";
+import { type CheckedRow, RowChecker } from "./check-row";
+import type { Finding, Latent, RecheckReport } from "./finding";
+import { latentIn } from "./latent";
+import { rowReader } from "./read-rows";
+import type { Readings } from "./readings";
+import { acidValue, fromNothing, hasTitration } from "./worked";
+
+export interface Logbook {
+  readonly mapping: LogbookMapping;
+  /** The mapping's sheet. */
+  readonly cells: SheetCells;
+}
+
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+}
+
+interface LotTitration {
+  readonly day: number | undefined;
+  readonly of: NonNullable<Readings["ofLot"]>;
+}
+
+const rowsAtOnce = 100;
+
+const key = (lot: string): string => lot.trim().toLowerCase();
+
+/** The last titration of a lot, not later than the batch where both days are known. */
+function ofLot(known: Map<string, LotTitration[]>, { lot, day }: Readings): Readings["ofLot"] {
+  const all = lot === "" ? [] : (known.get(key(lot)) ?? []);
+  const before = all.filter(
+    (each) => day === undefined || each.day === undefined || each.day <= day,
+  );
+  return (before[before.length - 1] ?? all[all.length - 1])?.of;
+}
+
+function remember(known: Map<string, LotTitration[]>, { readings, findings }: CheckedRow): void {
+  if (readings.lot === "" || !hasTitration(readings)) return;
+  const first = findings[0];
+  const value = (role: "acidValue" | "ffa"): Exact | undefined => readings.held.get(role)?.value;
+  const list = known.get(key(readings.lot)) ?? [];
+  list.push({
+    day: readings.day,
+    of: {
+      acidValue: acidValue(readings, {}, fromNothing),
+      heldAcidValue: value("acidValue"),
+      heldFfa: value("ffa"),
+      ...(first ? { mistake: { id: first.mistake, row: readings.row } } : {}),
+    },
+  });
+  known.set(key(readings.lot), list);
+}
+
+const titratesFirst = (one: Logbook, other: Logbook): number =>
+  Number(columnsOf(other.mapping, "titre").length > 0) -
+  Number(columnsOf(one.mapping, "titre").length > 0);
+
+export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, RecheckReport> {
+  const of = logbooks.reduce(
+    (sum, { mapping: { place } }) => sum + place.lastRow - place.firstRow + 1,
+    0,
+  );
+  const known = new Map<string, LotTitration[]>();
+  const findings: Finding[] = [];
+  const latent: Latent[] = [];
+  let done = 0;
+  let rows = 0;
+  let figures = 0;
+  for (const { mapping, cells } of [...logbooks].sort(titratesFirst)) {
+    const read = rowReader(mapping, cells);
+    const checker = new RowChecker(mapping);
+    const asleep = latentIn(mapping);
+    for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
+      const readings = read(row);
+      if (readings.held.size > 0 || hasTitration(readings)) {
+        const linked = hasTitration(readings) ? undefined : ofLot(known, readings);
+        const checked = checker.check(linked ? { ...readings, ofLot: linked } : readings);
+        remember(known, checked);
+        findings.push(...checked.findings);
+        asleep.look(checked);
+        rows += 1;
+        figures += checked.figures.filter(({ verdict }) => verdict.kind !== "not-checked").length;
+      }
+      done += 1;
+      if (done % rowsAtOnce === 0) yield { done, of };
+    }
+    latent.push(...asleep.found());
+  }
+  return { rows, figures, findings, latent };
+}
+
+/** All at once, for tests and the command line. */
+export function recheckAtOnce(logbooks: readonly Logbook[]): RecheckReport {
+  const steps = recheck(logbooks);
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}

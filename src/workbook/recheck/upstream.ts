@@ -1,0 +1,103 @@
+/** Which held figures another may have been worked out from: its formula says, else what is usual. */
+import type { Exact } from "../../core/exact/exact";
+import type { RoleId } from "../recognising/roles";
+import type { FormulaFacts } from "./formula-facts";
+import type { HeldFigure } from "./held-figure";
+import type { Readings } from "./readings";
+import { type From, kilograms, litres } from "./worked";
+import { asPure, type Written } from "./worked-out";
+
+export interface Origin {
+  readonly from: From;
+  /** How unsure the digits of what it starts from make the result: a relative half-width. */
+  readonly doubt: number;
+}
+
+const titrations: readonly RoleId[] = ["correctedTitre", "meanTitre"];
+const before: Partial<Record<RoleId, readonly RoleId[]>> = {
+  correctedTitre: ["meanTitre"],
+  acidValue: [...titrations, "ffa"],
+  ffa: [...titrations, "acidValue"],
+  reactionDose: ["oilMass"],
+  acidDose: [...titrations, "acidValue", "ffa", "oilMass"],
+  catalystRate: [...titrations, "acidValue", "ffa", "oilMass", "acidDose", "reactionDose"],
+  catalyst: [
+    ...titrations,
+    "acidValue",
+    "ffa",
+    "oilMass",
+    "acidDose",
+    "reactionDose",
+    "catalystRate",
+  ],
+};
+
+/** Left out in turn: a dose may start from the acid value or from % FFA, from parts or from neither. */
+const leftOut: readonly (readonly RoleId[])[] = [
+  [],
+  ["catalystRate"],
+  ["acidValue", "catalystRate"],
+  ["ffa", "catalystRate"],
+  ["acidDose", "reactionDose", "catalystRate"],
+  ["acidDose", "reactionDose", "catalystRate", "ffa"],
+  ["acidDose", "reactionDose", "catalystRate", "acidValue"],
+  ["acidValue", "ffa", "acidDose", "reactionDose", "catalystRate"],
+  ["acidDose", "reactionDose", "catalystRate", "acidValue", "ffa", "correctedTitre", "meanTitre"],
+];
+
+/** Figures held in the row, in the scale in which they stand in for their working. */
+export interface Upstream {
+  readonly role: RoleId;
+  readonly value: Exact;
+  readonly doubt: number;
+}
+
+export function upstreamOf(
+  figure: HeldFigure,
+  unit: string | undefined,
+  written: Written,
+  readings: Readings,
+): Upstream | undefined {
+  const doubt = figure.halfDigit / Math.abs(figure.value.toNumber());
+  const { role, value } = figure;
+  if (role === "acidDose" || role === "reactionDose") {
+    const pure = asPure(value, unit, written, readings);
+    return pure && { role, value: pure, doubt };
+  }
+  if (role !== "catalystRate") return { role, value, doubt };
+  if (unit === "g/L") return { role, value, doubt };
+  const volume = litres(readings, {}, new Map());
+  const mass = kilograms(readings, {}, new Map());
+  const grams = mass?.times(unit === "%" ? value.times(10) : value);
+  return volume && grams && { role, value: grams.div(volume), doubt };
+}
+
+function origin(role: RoleId, used: readonly Upstream[]): Origin {
+  const from = new Map(used.map((each) => [each.role, each.value]));
+  // A difference of titres is as unsure as the titre itself, which is the larger figure.
+  const widen = role === "correctedTitre" ? 4 : 1;
+  return { from, doubt: widen * used.reduce((sum, { doubt }) => sum + doubt, 0) };
+}
+
+/** The likeliest first. */
+export function originsOf(
+  role: RoleId,
+  held: readonly Upstream[],
+  facts: FormulaFacts | undefined,
+): Origin[] {
+  const possible = held.filter((each) => (before[role] ?? []).includes(each.role));
+  if (facts) {
+    const read = possible.filter((each) => facts.roles.has(each.role));
+    return read.length > 0 ? [origin(role, read)] : [];
+  }
+  const seen = new Set<string>();
+  const found: Origin[] = [];
+  for (const without of leftOut) {
+    const used = possible.filter((each) => !without.includes(each.role));
+    const key = used.map((each) => each.role).join();
+    if (used.length === 0 || seen.has(key)) continue;
+    seen.add(key);
+    found.push(origin(role, used));
+  }
+  return found;
+}
