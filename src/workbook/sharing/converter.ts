@@ -9,7 +9,7 @@ import { type Formula, readFormula } from "../formula/read";
 import { nodesOf, titreCalls } from "../formula/walk";
 import type { Facts } from "./facts";
 import type { Home, Instance, Room } from "./instance";
-import { cornerOf, cut, piecesIn } from "./pieces";
+import { cut, piecesIn, spotOf } from "./pieces";
 import type { Template } from "./template";
 import { isShortEnough, writeOut } from "./write-out";
 
@@ -51,8 +51,8 @@ function formOf(canonical: string): Form {
 function sizes(form: Form, pieces: readonly string[]): string {
   let key = "";
   for (const [from, to] of form.blocks) {
-    const a = cornerOf(pieces[from] ?? "");
-    const b = cornerOf(pieces[to] ?? "");
+    const a = spotOf(pieces[from] ?? "");
+    const b = spotOf(pieces[to] ?? "");
     key += `${String(Math.abs(a.row - b.row))},${String(Math.abs(a.column - b.column))};`;
   }
   return form.isOneOfAKind ? key + pieces.join() : key;

@@ -8,7 +8,7 @@ import type { KnownName } from "./facts";
 import type { Operand } from "./instance";
 import { type Around, fixedBlock, type Located, single } from "./located";
 import { noTwin } from "./no-twin";
-import { cornerOf, piecesIn, restored } from "./pieces";
+import { cornerOf, piecesIn, restorer } from "./pieces";
 import { sheetPrefix } from "./sheet-prefix";
 import { locateInTable } from "./table-cells";
 
@@ -27,11 +27,11 @@ function locateCells({ text }: Reference, { home, pieces }: Around): Located {
   if (home.isFixed && moves) noTwin("it moves with the cell that uses it");
   const prefix: Operand = (instance, mode) =>
     written || (mode === "workings" ? sheetPrefix(instance.home.sheet) : "");
+  const asWritten = restorer(text.slice(written.length));
   return {
     rows: Math.abs(from.row - to.row) + 1,
     columns: Math.abs(from.column - to.column) + 1,
-    whole: (instance, mode) =>
-      prefix(instance, mode) + restored(text.slice(written.length), instance.pieces),
+    whole: (instance, mode) => prefix(instance, mode) + asWritten(instance.pieces),
     cell: (row, column) => (instance, mode) => {
       const [one, other] = corners(instance.pieces);
       const letters = columnLetters(Math.min(one.column, other.column) + column);

@@ -38,9 +38,40 @@ const indexes = new RegExp(standInPattern, "g");
 export const piecesIn = (canonical: string): number[] =>
   [...canonical.matchAll(indexes)].map(([, digits = ""]) => pieceIndex(digits));
 
+/** A canonical text ready to be written with the pieces of any cell. */
+export function restorer(canonical: string): (pieces: readonly string[]) => string {
+  const [before = "", ...rest] = canonical.split(indexes);
+  // In between stand the figures of the pieces.
+  const places = rest.filter((_, at) => at % 2 === 0).map(pieceIndex);
+  const after = rest.filter((_, at) => at % 2 === 1);
+  return (pieces) => {
+    let text = before;
+    for (const [at, place] of places.entries()) text += (pieces[place] ?? "") + (after[at] ?? "");
+    return text;
+  };
+}
+
 /** The text as it was written. */
 export const restored = (canonical: string, pieces: readonly string[]): string =>
-  canonical.replace(indexes, (whole, digits: string) => pieces[pieceIndex(digits)] ?? whole);
+  restorer(canonical)(pieces);
+
+/** Counted from 1. */
+export interface Spot {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The same as cornerOf without the dollar signs, for texts that are looked at often. */
+export function spotOf(piece: string): Spot {
+  let row = 0;
+  let column = 0;
+  for (let at = 0; at < piece.length; at++) {
+    const code = piece.charCodeAt(at);
+    if (code >= 48 && code <= 57) row = row * 10 + code - 48;
+    else if (code !== 36) column = column * 26 + (code & ~0x20) - 64;
+  }
+  return { row, column };
+}
 
 export interface Corner {
   readonly columnDollar: string;

@@ -12,7 +12,7 @@ const marks: Readonly<Record<string, string>> = {
 
 /** For the text of an element. A line feed stands as it is. */
 export const escapeText = (text: string): string =>
-  text.replace(/[&<>\r]/g, (mark) => marks[mark] as string);
+  /[&<>\r]/.test(text) ? text.replace(/[&<>\r]/g, (mark) => marks[mark] as string) : text;
 
 /** For the value of an attribute in quotation marks. */
 export const escapeAttribute = (text: string): string =>
