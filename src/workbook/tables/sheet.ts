@@ -25,7 +25,8 @@ function cellFor(column: Column, entry: Entry): BookCell {
 const inputIn = ({ note, choices }: Column, column: number, rows: number): BookInput => ({
   area: { row: rowsAbove + 1, column, rows, columns: 1 },
   help: note,
-  ...(choices ? { words: choices } : {}),
+  // A file cannot list words that hold a comma.
+  ...(choices?.every((word) => !word.includes(",")) ? { words: choices } : {}),
 });
 
 /** What a page on its long side holds in letters one can read. */

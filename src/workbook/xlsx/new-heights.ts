@@ -1,7 +1,6 @@
 /**
  * Where the texts of a new sheet are wrapped, and how high their rows are: programs differ in what
- * they make of a row that does not say. A row in which a formula may answer with a sentence is left
- * to the program.
+ * they make of a row that does not say.
  */
 import type { BookCell, BookSheet } from "../book";
 
@@ -38,8 +37,11 @@ function linesOf(text: string, room: number): number {
   return lines;
 }
 
-const linesIn = ({ value, style }: BookCell, width: number): number =>
-  typeof value === "string" ? linesOf(value, width * (style === "heading" ? boldFits : fits)) : 1;
+function linesIn({ value, style, results }: BookCell, width: number): number {
+  const shown = results?.[0]?.[0] ?? value;
+  const room = width * (style === "heading" ? boldFits : fits);
+  return typeof shown === "string" ? linesOf(shown, room) : 1;
+}
 
 /** Rows and their heights in points, of those that take more than a line. */
 export function fixedHeights(sheet: BookSheet): (readonly [number, number])[] {
@@ -50,9 +52,6 @@ export function fixedHeights(sheet: BookSheet): (readonly [number, number])[] {
         ? [{ cell, width: sheet.columnWidths[column] ?? 8 }]
         : [],
     );
-    if (wrapped.some(({ cell, width }) => cell.formula !== undefined && width >= forSentences)) {
-      return [];
-    }
     const lines = Math.max(1, ...wrapped.map(({ cell, width }) => linesIn(cell, width)));
     return lines > 1 ? [[place, lines * lineHeight] as const] : [];
   });

@@ -9,6 +9,8 @@ import { fixedHeights, isWrapped } from "./new-heights";
 import { patchXlsx } from "./patch";
 import { namedLooks } from "./styles/named-looks";
 
+const general = "General";
+
 function contentOf({ value, formula, results }: BookCell): Content {
   if (formula !== undefined) {
     const result = results?.[0]?.[0] ?? value ?? "";
@@ -18,18 +20,28 @@ function contentOf({ value, formula, results }: BookCell): Content {
   return value === undefined ? { kind: "keep" } : { kind: "value", value };
 }
 
-function lookOf({ style, align }: BookCell, wraps: boolean): BookStyle | LookChange | undefined {
+/** A text beside a figure keeps a little off it. */
+const isBesideFigure = (left: BookCell | null | undefined, { format }: BookCell): boolean =>
+  (format === undefined || format === general) &&
+  left?.format !== undefined &&
+  left.format !== general;
+
+function lookOf(sheet: BookSheet, cell: BookCell, at: Place): BookStyle | LookChange | undefined {
+  const { style, align } = cell;
   if (style === undefined) return align && { horizontal: align };
   return {
     ...namedLooks[style],
-    wraps,
+    wraps: isWrapped(sheet, at.row, at.column),
+    ...(isBesideFigure(sheet.rows[at.row]?.[at.column - 1], cell)
+      ? { horizontal: "left", indent: 1 }
+      : {}),
     ...(style === "title" || style === "heading" ? {} : { vertical: "top" }),
     ...(align ? { horizontal: align } : {}),
   };
 }
 
 function cellEdits(sheet: BookSheet, cell: BookCell, at: Place): Edit[] {
-  const look = lookOf(cell, isWrapped(sheet, at.row, at.column));
+  const look = lookOf(sheet, cell, at);
   const dress = {
     ...(cell.format === undefined ? {} : { format: cell.format }),
     ...(look === undefined ? {} : { look }),

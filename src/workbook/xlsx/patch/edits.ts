@@ -39,6 +39,8 @@ export interface LookChange {
   readonly fill?: string;
   readonly wraps?: boolean;
   readonly horizontal?: "left" | "center" | "right";
+  /** Room before a text, in letters. */
+  readonly indent?: number;
   readonly vertical?: "top" | "center" | "bottom";
 }
 

@@ -110,8 +110,8 @@ export class StyleSheet {
   }
 
   private alignment(base: Node, look: LookChange): string | undefined {
-    const { wraps, horizontal, vertical } = look;
-    if (wraps === undefined && !horizontal && !vertical) return undefined;
+    const { wraps, horizontal, vertical, indent } = look;
+    if (wraps === undefined && !horizontal && !vertical && !indent) return undefined;
     const own = childOf(base, "alignment");
     let tag = own
       ? this.text.slice(own.start, own.openEnd)
@@ -119,6 +119,7 @@ export class StyleSheet {
     if (own && !own.isEmptyTag) tag = tag.replace(/>$/, "/>");
     if (wraps !== undefined) tag = withAttribute(tag, "wrapText", wraps ? "1" : undefined);
     if (horizontal) tag = withAttribute(tag, "horizontal", horizontal);
+    if (indent) tag = withAttribute(tag, "indent", String(indent));
     return vertical ? withAttribute(tag, "vertical", vertical) : tag;
   }
 
