@@ -1,0 +1,128 @@
+/**
+ * The plain-formula twin of every function, worked out by LibreOffice from results spoilt on purpose,
+ * beside the function itself: the same to 1e-12, and an error wherever the function is an error.
+ */
+import { beforeAll, describe, expect, it } from "vitest";
+import { isProblem, type Problem } from "../../src/core/problem/problem";
+import type { Answer, CellValue } from "../../src/functions/answer";
+import { catalogue } from "../../src/functions/catalogue";
+import type { WorksheetFunction } from "../../src/functions/define";
+import { twins } from "../../src/functions/twins/twins";
+import { goodArguments } from "../functions/good-arguments";
+import { callsOf } from "./twins/calls";
+import { rawBook, type RawCell } from "./twins/raw-book";
+import { answerColumn, type Given, type Sheets, write, type Written } from "./twins/written";
+import { hasLibreOffice, type Shown, shownBy } from "./xlsx/libreoffice";
+
+const isInstalled = hasLibreOffice();
+const isRequired = process.env.REQUIRE_ALL === "1";
+if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
+
+const nearness = 1e-12;
+
+/** How a host hands over a cell. */
+function handed(cell: RawCell): unknown {
+  if (cell === null || typeof cell !== "object") return cell;
+  if (cell.formula === '""') return "";
+  return { type: "Error", basicValue: cell.formula === "NA()" ? "#N/A" : "#DIV/0!" };
+}
+
+function handedOver(given: Given): unknown {
+  if (!given) return undefined;
+  return "literal" in given ? given.literal : given.cells.map((row) => row.map(handed));
+}
+
+/** An error of the program, but not a name it does not know. */
+const isError = (shown: string | undefined): boolean =>
+  shown !== undefined && /^(#|Err:)/.test(shown) && shown !== "#NAME?";
+
+function isSame(shown: string | undefined, wanted: CellValue): boolean {
+  if (typeof wanted === "string") return shown === wanted;
+  if (typeof wanted === "boolean") return shown === String(wanted).toUpperCase();
+  if (shown === undefined || shown === "" || Number.isNaN(Number(shown))) return false;
+  return Math.abs(Number(shown) - wanted) <= nearness * Math.abs(wanted);
+}
+
+const rowsOf = (answer: Answer): readonly (readonly CellValue[])[] =>
+  Array.isArray(answer) ? answer : [[answer]];
+
+/** What differs, in words; nothing where all is well. */
+function differences(entry: WorksheetFunction, call: Written, shown: Shown): string[] {
+  const { answer, row, given } = call;
+  if (answer.kind === "value") return [];
+  if (answer.kind === "none") return [answer.reason];
+  const wanted: Answer | Problem = entry.evaluate(given.map(handedOver));
+  const formulas = answer.kind === "table" ? answer.formulas : [[answer.formula]];
+  const at = (down: number, across: number) => shown[row + down]?.[answerColumn + across];
+  const asked = JSON.stringify(given.map((each) => (each && "cells" in each ? each.cells : each)));
+  const wrong: string[] = [];
+  formulas.forEach((line, down) => {
+    line.forEach((formula, across) => {
+      if (formula === undefined) return;
+      const cell = isProblem(wanted) ? wanted : rowsOf(wanted)[down]?.[across];
+      // A table is as large as its range, and spills only what is filled in.
+      const isBeyond = cell === undefined;
+      const isRight = isProblem(cell)
+        ? isError(at(down, across))
+        : isBeyond || isSame(at(down, across), cell);
+      if (isRight) return;
+      const should = isProblem(cell) ? `an error (${cell.fields.code})` : String(cell);
+      wrong.push(`${entry.id} ${asked} [${down},${across}]: ${at(down, across)}, not ${should}`);
+    });
+  });
+  return wrong;
+}
+
+const laterNames =
+  /_xl|\b(LET|LAMBDA|IFS|XLOOKUP|FILTER|SEQUENCE|UNIQUE|TEXTJOIN|CONCAT|NOW|TODAY|RAND|RANDBETWEEN|OFFSET|INDIRECT|CELL|INFO)\(|[A-Z]\.[A-Z]+\(/;
+/** The compatibility set: what spreadsheet programs of twenty years ago have. */
+const known = new Set(
+  "ABS AND AVERAGE CHOOSE CLEAN COUNT DEVSQ FIND IF IFERROR INDEX INT ISERROR ISLOGICAL ISNA ISNUMBER ISTEXT LOG10 LOWER MATCH MAX MIN N NA NOT OR ROUND SMALL SQRT SUBSTITUTE SUM SUMPRODUCT SUMSQ TDIST TINV TRIM".split(
+    " ",
+  ),
+);
+const longest = 8192;
+
+describe("the twins", () => {
+  it("are there for every function, one each", () => {
+    expect(Object.keys(twins).sort()).toEqual(catalogue.map(({ id }) => id).sort());
+  });
+});
+
+describe.skipIf(!isInstalled && !isRequired)("the twins, worked out by LibreOffice,", () => {
+  const sheets = new Map<string, Sheets>();
+  let shown: ReadonlyMap<string, Shown> = new Map();
+
+  beforeAll(() => {
+    for (const entry of catalogue) {
+      sheets.set(entry.id, write(entry, callsOf(entry, goodArguments(entry.id))));
+    }
+    const files = new Map(
+      [...sheets].map(([id, { cells, helpers }]) => [
+        id,
+        rawBook({ [id]: cells, [`H${id}`]: helpers }),
+      ]),
+    );
+    const all = shownBy(files, 0);
+    shown = new Map([...all].map(([id, of]) => [id, of.get(id) ?? []]));
+  });
+
+  it.each(catalogue)("$id: use old functions alone, in formulas a cell can hold", ({ id }) => {
+    for (const formula of sheets.get(id)?.written.flatMap(({ formulas }) => formulas) ?? []) {
+      expect(formula.length).toBeLessThanOrEqual(longest);
+      const code = formula.replace(/"[^"]*"/g, '""');
+      expect(code).not.toMatch(laterNames);
+      for (const [, name = ""] of code.matchAll(/([A-Z][A-Z0-9.]*)\(/g))
+        expect(known).toContain(name);
+    }
+  });
+
+  it.each(catalogue)(
+    "$id: say what the function says, to 1e-12, and err where it errs",
+    (entry) => {
+      const { written = [] } = sheets.get(entry.id) ?? {};
+      const wrong = written.flatMap((call) => differences(entry, call, shown.get(entry.id) ?? []));
+      expect(wrong.slice(0, 12)).toEqual([]);
+    },
+  );
+});

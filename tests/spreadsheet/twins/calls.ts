@@ -1,0 +1,248 @@
+/** Arguments to ask every function about: plain ones by chance, seeded, and every odd cell there is. */
+import { randomFrom } from "../../../src/cli/coverage/random";
+import type { NamedArgument, WorksheetFunction } from "../../../src/functions/define";
+import type { RawCell } from "./raw-book";
+import type { Given } from "./written";
+
+/** From, to and decimals of plain figures, by the argument's name. */
+const usual: Record<string, readonly [number, number, number]> = {
+  correctedTitre: [0.3, 25, 2],
+  molarity: [0.01, 0.5, 4],
+  sampleMass: [2, 30, 3],
+  acidValue: [0.1, 14, 3],
+  ffaPercent: [0.05, 6, 2],
+  titrantStrength: [0.5, 40, 2],
+  sampleVolume: [1, 30, 1],
+  mass: [0.5, 60, 3],
+  volume: [0.5, 50, 2],
+  assayPercent: [20, 100, 1],
+  khpMass: [0.2, 5, 4],
+  purityPercent: [95, 100, 2],
+  titre: [0.5, 40, 2],
+  readAt: [-5, 40, 1],
+  setAt: [10, 30, 1],
+  expectedFfaPercent: [0.2, 15, 2],
+  targetTitre: [1, 40, 1],
+  temperature: [-5, 80, 1],
+  amount: [1, 5000, 1],
+  gramsPerLitre: [2, 12, 2],
+  volumePercent: [10, 40, 1],
+  limit: [0.02, 0.3, 2],
+  step: [0.01, 0.1, 2],
+  confidencePercent: [50, 99.9, 1],
+  standardDeviation: [0.01, 0.3, 3],
+  halfWidth: [0.03, 0.5, 3],
+  titreStep: [0.01, 0.1, 2],
+  massStep: [0.001, 0.1, 3],
+  molarityPercent: [0.1, 5, 2],
+  samplePercent: [0.1, 8, 2],
+  oilMass: [1, 900, 2],
+  baseCharge: [0.2, 1.5, 3],
+  limitFfaPercent: [2, 20, 1],
+  molarRatio: [3, 12, 2],
+  acidValueA: [1, 30, 2],
+  acidValueB: [1, 30, 2],
+  targetAcidValue: [1, 30, 2],
+  waterPercent: [0.01, 0.2, 3],
+  acidAssayPercent: [90, 98, 1],
+  oil: [0.88, 0.95, 4],
+  fattyAcid: [200, 340, 2],
+  titrantSolvent: [0.0001, 0.002, 5],
+};
+
+/** Lists: how far apart, and how many decimals. */
+const lists: Record<string, readonly [from: number, to: number, apart: number, decimals: number]> =
+  {
+    titres: [1, 20, 0.04, 2],
+    blanks: [0.05, 0.4, 0.02, 2],
+    readings: [1, 20, 0.05, 2],
+    sampleMasses: [4, 20, 0.2, 3],
+    acidValues: [0.5, 14, 2, 2],
+    masses: [5, 400, 30, 1],
+    amounts: [5, 400, 60, 1],
+  };
+
+const pairs: readonly (readonly [string, string])[] = [
+  ["titres", "sampleMasses"],
+  ["readings", "sampleMasses"],
+  ["acidValues", "masses"],
+];
+
+/** Cells in which nothing is typed. */
+const gaps: readonly RawCell[] = [null, "", " ", 0, "\u00a0\t", { formula: '""' }];
+
+const rounded = (value: number, decimals: number): number => Number(value.toFixed(decimals));
+
+/** A seeded source of calls. */
+class Source {
+  readonly #random;
+  constructor(seed: number) {
+    this.#random = randomFrom(seed);
+  }
+  chance = (share: number): boolean => this.#random.uniform() < share;
+  pick = <T>(from: readonly T[]): T => from[Math.floor(this.#random.uniform() * from.length)] as T;
+  between = (from: number, to: number, decimals: number): number =>
+    rounded(from + this.#random.uniform() * (to - from), decimals);
+  around = (middle: number, apart: number, decimals: number): number =>
+    rounded(Math.max(middle / 4, middle + apart * this.#random.normal()), decimals);
+}
+
+const oddCase = (word: string, source: Source): string =>
+  source.pick([
+    word,
+    word.toUpperCase(),
+    ` ${word} `,
+    `\u00a0${word.charAt(0).toUpperCase()}${word.slice(1)}`,
+  ]);
+
+function oneValue(argument: NamedArgument, source: Source): string | number {
+  const { name, words } = argument;
+  const figures = usual[name];
+  if (words && (!figures || source.chance(0.7))) return oddCase(source.pick(words), source);
+  if (!figures) throw new Error(`no usual figures for ${name}`);
+  return source.between(...figures);
+}
+
+/** A row, a column, or a block of two rows. */
+function shaped(cells: readonly RawCell[], shape: number): RawCell[][] {
+  if (shape === 1) return cells.map((cell) => [cell]);
+  if (shape === 2 && cells.length % 2 === 0 && cells.length > 2) {
+    return [cells.slice(0, cells.length / 2), cells.slice(cells.length / 2)];
+  }
+  return [[...cells]];
+}
+
+function randomCall(entry: WorksheetFunction, source: Source): Given[] {
+  const count = source.pick([1, 2, 3, 3, 3, 4, 4, 6, 8]);
+  const shape = source.pick([0, 0, 1, 2]);
+  const isGap = Array.from({ length: count }, () => count > 2 && source.chance(0.15));
+  const names = entry.arguments.map(({ name }) => name);
+  const isPaired = (name: string) =>
+    pairs.some((pair) => pair.includes(name) && pair.every((each) => names.includes(each)));
+  const slip = source.chance(0.25) ? Math.floor(count * source.between(0, 0.999, 3)) : -1;
+  return entry.arguments.map((argument): Given => {
+    const { name, list, whenLeftOut } = argument;
+    if (whenLeftOut !== undefined && source.chance(0.4)) return undefined;
+    if (!list) {
+      const value = oneValue(argument, source);
+      return source.chance(0.3) ? { literal: value } : { cells: [[value]] };
+    }
+    const [from, to, apart, decimals] = lists[name] ?? [1, 2, 0.1, 2];
+    const middle = source.between(from, to, decimals);
+    if (name === "blanks" && source.chance(0.2))
+      return { cells: [[oddCase("neutralised", source)]] };
+    const isSingle = name === "sampleMasses" && source.chance(0.4);
+    const size = isSingle
+      ? 1
+      : isPaired(name) || name === "readings"
+        ? count
+        : source.pick([1, 2, 3]);
+    const figures = Array.from({ length: size }, (_, place): RawCell => {
+      if (!isSingle && size > 1 && isGap[place]) return source.pick(gaps);
+      const far = place === slip && name === "readings" ? apart * 12 : 0;
+      return source.around(middle, apart, decimals) + far;
+    }).map((cell) => (typeof cell === "number" ? rounded(cell, decimals) : cell));
+    return { cells: shaped(figures, size === count ? shape : 0) };
+  });
+}
+
+const errors: readonly RawCell[] = [{ formula: "NA()" }, { formula: "1/0" }];
+
+/** Every odd thing for one cell of an argument. */
+function oddCells(argument: NamedArgument): RawCell[] {
+  const { limits, words = [] } = argument;
+  const figures = limits
+    ? [
+        Number(limits.from),
+        limits.fromIncluded ? Number(limits.from) - 0.01 : Number(limits.from) + 1e-6,
+        Number(limits.to),
+        Number(limits.to) * 1.000001,
+        Number(limits.to) * 1.001,
+      ]
+    : [7];
+  const spelt = words.flatMap((word) => [
+    word.toUpperCase(),
+    ` ${word} `,
+    word.replace(/^(.)/, "$1 "),
+    word.replaceAll(" ", "  "),
+  ]);
+  return [
+    ...gaps,
+    ...errors,
+    ...figures,
+    ...spelt,
+    "2.45",
+    "abc",
+    "*",
+    "gallon",
+    "constructor",
+    true,
+    false,
+    -1,
+    1e-9,
+  ];
+}
+
+type Cells = readonly (readonly RawCell[])[];
+
+const cellsOf = (value: unknown): Cells =>
+  Array.isArray(value) ? (value as Cells) : [[value as RawCell]];
+
+/** What is written into a formula rather than into a cell. */
+const asLiteral = (cell: RawCell): Given[] =>
+  typeof cell === "number" || typeof cell === "string" || typeof cell === "boolean"
+    ? [{ literal: cell }]
+    : [];
+
+/** Good arguments but for one, which is everything in turn. */
+function oddCalls(entry: WorksheetFunction, good: readonly unknown[]): Given[][] {
+  const plain = good.map((value): Given => ({ cells: cellsOf(value) }));
+  const literals = good.map((value): Given =>
+    Array.isArray(value) ? { cells: cellsOf(value) } : { literal: value as string | number },
+  );
+  const but = (place: number, given: Given, from = plain): Given[] =>
+    from.map((each, index) => (index === place ? given : each));
+  return entry.arguments.flatMap((argument, place) => {
+    const cells = cellsOf(good[place]);
+    const odd = oddCells(argument);
+    const first = (cell: RawCell): Cells => [[cell, ...(cells[0]?.slice(1) ?? [])]];
+    return [
+      but(place, undefined),
+      but(place, { cells: [[cells[0]?.[0] ?? null, cells[0]?.[0] ?? null]] }),
+      but(place, { cells: [[null, ""]] }),
+      ...odd.map((cell) => but(place, { cells: argument.list ? first(cell) : [[cell]] })),
+      ...(argument.list ? odd.map((cell) => but(place, { cells: [[cell]] })) : []),
+      ...odd.flatMap((cell) => asLiteral(cell).map((given) => but(place, given, literals))),
+    ];
+  });
+}
+
+/** Shapes that do not fit each other, and values right at an edge. */
+const special: Record<string, Given[][]> = {
+  CONCORDANT: [
+    [[2.25, 2.35], 0.1],
+    [[2.2, 2.3], 0.1],
+    [[2.25, 2.36], 0.1],
+    [[0.3, 0.1, 0.2], 0.2],
+    [[1000, 999.9], 0.1],
+    [[0, 2.25, 2.35], 0.1],
+  ].map(([readings, limit]) => [{ cells: [readings as number[]] }, { cells: [[limit as number]] }]),
+  CORRECTED: [
+    [[0.3], [0.1, 0.5]],
+    [[0.15], [0.1, 0.2]],
+    [[0.3], [0.1, 0.2, 0.6]],
+    [[2.4, 0.2], [0.2]],
+    [[2.4], [0.2, "neutralised"]],
+    [[2.4], ["", "NEUTRALIZED ", 0]],
+  ].map(([titres, blanks]) => [{ cells: [titres as RawCell[]] }, { cells: [blanks as RawCell[]] }]),
+};
+
+export const callsOf = (entry: WorksheetFunction, good: readonly unknown[]): Given[][] => {
+  const source = new Source(7 + entry.id.length + entry.id.charCodeAt(0) * 31);
+  const byChance = entry.arguments.length === 0 ? 1 : 220;
+  return [
+    ...Array.from({ length: byChance }, () => randomCall(entry, source)),
+    ...oddCalls(entry, good),
+    ...(special[entry.id] ?? []),
+  ];
+};
