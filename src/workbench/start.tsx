@@ -32,8 +32,9 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
   const news = new News(parts);
   /** Made when there is something to save. */
   const late: { files?: InstanceType<typeof Files> } = {};
-  const grid = mountGrid(
+  const { grid, state } = await mountGrid(
     parts.grid,
+    (isNarrow) => snapshotOf(book, { frozenColumns: !isNarrow }),
     selection,
     {
       facts: () => late.files?.facts ?? noFacts,
@@ -41,7 +42,6 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
     },
     (sentence) => news.refuse(sentence),
   );
-  const state = await grid.show(snapshotOf(book, { frozenColumns: !grid.isNarrow }));
   pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);

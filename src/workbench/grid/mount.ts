@@ -108,10 +108,8 @@ class Shown {
     private readonly selection: Selection,
   ) {}
 
-  /** Returns what it then holds, before anybody can change it. */
   async show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState> {
-    const injector = this.univer.__getInjector();
-    const units = injector.get(IUniverInstanceService);
+    const units = this.univer.__getInjector().get(IUniverInstanceService);
     const old = units
       .getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)
       .map((unit) => unit.getUnitId());
@@ -119,6 +117,12 @@ class Shown {
     this.selection.set(undefined);
     this.univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, snapshot);
     for (const unit of old) units.disposeUnit(unit);
+    return this.settle(progress);
+  }
+
+  /** Returns what the new workbook holds once it is worked out, before anybody can change it. */
+  async settle(progress?: (percent: number) => void): Promise<GridState> {
+    const injector = this.univer.__getInjector();
     await worked(injector, progress);
     editWhereTheCellStands(injector, this.cells.names);
     this.shown = watchSelection(injector, this.cells, this.selection);
@@ -137,25 +141,30 @@ async function worked(injector: Injector, progress?: (percent: number) => void):
   heard.unsubscribe();
 }
 
-/** A grid without a workbook: show one before anything else. */
-export function mountGrid(
+/** Shows a first workbook in the container; resolves when every formula is worked out. */
+export async function mountGrid(
   container: HTMLElement,
+  firstOf: (isNarrow: boolean) => IWorkbookData,
   selection: Selection,
   file: HostFile,
   refused: (sentence: string) => void,
-): Grid {
+): Promise<{ readonly grid: Grid; readonly state: GridState }> {
   const univer = start(container);
   const injector = univer.__getInjector();
+  const narrow = isNarrow(container);
+  // Until there is a first workbook the plugins have not begun, and nothing can be asked of them.
+  univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, firstOf(narrow));
   const cells = new WorkbookCells(injector);
   const shown = new Shown(univer, cells, selection);
-  const command = injector.get(ICommandService);
+  const state = await shown.settle();
   listAllOfOurs(injector);
-  return {
+  const command = injector.get(ICommandService);
+  const grid: Grid = {
     host: new WorkbenchHost(injector, file),
     cells,
     edited: new Edited(injector, () => cells.names.unit),
     guard: new Guard(injector, cells, refused),
-    isNarrow: isNarrow(container),
+    isNarrow: narrow,
     show: (snapshot, progress) => shown.show(snapshot, progress),
     state: async () => {
       await worked(injector);
@@ -173,4 +182,5 @@ export function mountGrid(
     undo: () => void command.executeCommand(UndoCommand.id),
     redo: () => void command.executeCommand(RedoCommand.id),
   };
+  return { grid, state };
 }
