@@ -111,6 +111,8 @@ export type Step =
   | { readonly do: "offer-words"; readonly block: Block; readonly words: readonly string[] }
   /** Only where the program has charts. It follows its cells. */
   | ({ readonly do: "add-chart" } & Chart)
+  /** What of its sheet is printed: this block, on one page. */
+  | { readonly do: "print-area"; readonly block: Block; readonly landscape: boolean }
   | { readonly do: "select"; readonly block: Block };
 
 /** A chart of figures against figures. */
@@ -146,7 +148,8 @@ export type Content =
       readonly style?: Style;
     };
 
-export type Style = "title" | "heading" | "input" | "calculated" | "words" | "caution";
+/** `large` is read at arm's length, on paper. */
+export type Style = "title" | "heading" | "input" | "calculated" | "words" | "caution" | "large";
 
 export interface Capabilities {
   readonly kind: "capabilities";

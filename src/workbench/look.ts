@@ -46,6 +46,7 @@ const styles: Record<BookStyle, IStyleData> = {
   input: { ...middle, cl: ink, bg: { rgb: "#fffaea" } },
   calculated: { ...middle, cl: { rgb: "#0b5b65" } },
   words: { ...middle, cl: ink },
+  large: { ...bold, ...middle, fs: 22, cl: ink },
   caution: { ...middle, cl: { rgb: "#7a2e0e" }, bg: { rgb: "#fdf1e7" } },
 };
 
@@ -67,7 +68,7 @@ export function cellStyle(cell: BookCell, characters: number): IStyleData | unde
 
 /** Tall enough for the lines of the cell that needs most of them. */
 export function heightFor(cell: BookCell, characters: number): number {
-  if (cell.style === "title") return 36;
+  if (cell.style === "title" || cell.style === "large") return 36;
   if (typeof cell.value !== "string" || !isWrapped(cell, characters)) return rowHeight;
   // A heading's words are not cut: the longest takes a line of its own.
   const lines =

@@ -5,7 +5,8 @@
 export type BookValue = string | number | boolean;
 
 /** How a cell is meant, from which each host takes its look. */
-export type BookStyle = "title" | "heading" | "input" | "calculated" | "words" | "caution";
+export type BookStyle =
+  "title" | "heading" | "input" | "calculated" | "words" | "caution" | "large";
 
 export interface BookCell {
   readonly value?: BookValue;

@@ -78,6 +78,7 @@ export function writingContract(offers: Offers, opening: Opening): void {
       { do: "freeze-rows", sheet: "Gauges", rows: 1 },
       { do: "add-note", block: block(0, 0, 1, 1, "Gauges"), text: "Litres in the tank." },
       { do: "offer-words", block: block(1, 0, 1, 1, "Gauges"), words: ["low", "high"] },
+      { do: "print-area", block: block(0, 0, 2, 2, "Gauges"), landscape: true },
       { do: "select", block: block(1, 0, 1, 2, "Gauges") },
     ];
     const state = () => read(host, { ask: "sheets" }, { ask: "names" });

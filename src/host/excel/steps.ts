@@ -4,13 +4,14 @@ import { rangeOf } from "./answers";
 import { addChart } from "./chart";
 
 /** The look of each style: ink, ground, bold. */
-const looks: Record<Style, { color: string; fill?: string; bold?: boolean }> = {
+const looks: Record<Style, { color: string; fill?: string; bold?: boolean; size?: number }> = {
   title: { color: "#12343b", bold: true },
   heading: { color: "#ffffff", fill: "#0b5b65", bold: true },
   input: { color: "#14303a", fill: "#fff8e1" },
   calculated: { color: "#14303a", fill: "#dfeaea" },
   words: { color: "#14303a" },
   caution: { color: "#7a2e0e" },
+  large: { color: "#14303a", bold: true, size: 22 },
 };
 
 /** A width of characters in points, for the usual font. */
@@ -21,10 +22,11 @@ const asTyped = (value: string | number | boolean): string | number | boolean =>
   typeof value === "string" && value !== "" ? `'${value}` : value;
 
 function setLook(cell: Excel.Range, style: Style): void {
-  const { color, fill, bold } = looks[style];
+  const { color, fill, bold, size } = looks[style];
   cell.format.font.color = color;
   cell.format.font.bold = bold ?? false;
   if (fill !== undefined) cell.format.fill.color = fill;
+  if (size !== undefined) cell.format.font.size = size;
 }
 
 function setCell(cell: Excel.Range, content: Content): void {
@@ -117,6 +119,13 @@ export function doStep(context: Excel.RequestContext, step: Step): void {
     case "add-chart":
       addChart(context, step);
       return;
+    case "print-area": {
+      const { pageLayout } = workbook.worksheets.getItem(step.block.sheet);
+      pageLayout.setPrintArea(rangeOf(context, step.block));
+      pageLayout.orientation = step.landscape ? "Landscape" : "Portrait";
+      pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+      return;
+    }
     case "select":
       workbook.worksheets.getItem(step.block.sheet).activate();
       rangeOf(context, step.block).select();

@@ -20,6 +20,8 @@ export interface MemorySheet {
   widths: Record<number, number>;
   frozenRows: number;
   charts: Chart[];
+  /** What of it is printed, on one page. */
+  print?: { readonly block: Block; readonly landscape: boolean };
 }
 
 export interface MemoryTable {

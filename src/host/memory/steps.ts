@@ -104,6 +104,12 @@ const steps: { [Kind in Step["do"]]: Doing<Kind> } = {
     sheet.frozenRows = rows;
     return undefined;
   },
+  "print-area": (book, { block, landscape }) => {
+    const sheet = openSheet(book, block.sheet);
+    if (isFault(sheet)) return sheet;
+    sheet.print = { block, landscape };
+    return undefined;
+  },
   "add-note": (book, { block, text }) => eachCell(book, block, (cell) => (cell.note = text)),
   "offer-words": (book, { block, words }) => eachCell(book, block, (cell) => (cell.words = words)),
   "add-chart": (book, chart) => {

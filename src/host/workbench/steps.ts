@@ -140,6 +140,12 @@ export function commandsFor(
       return everyCell(step.block, { words: step.words });
     case "add-chart":
       return fault("not-offered", "charts");
+    case "print-area": {
+      // The page prints nothing; its first cell carries this to the file that is saved.
+      const { rows, columns } = step.block;
+      const first = { ...step.block, rows: 1, columns: 1 };
+      return everyCell(first, { print: { rows, columns, landscape: step.landscape } });
+    }
     case "select":
       return names.sheet(step.block.sheet)
         ? [

@@ -13,6 +13,7 @@ export const empty: CellState = {
   styleName: undefined,
   note: "",
   words: undefined,
+  print: undefined,
 };
 
 export function fileValue(value: GivenCell): CellValue {

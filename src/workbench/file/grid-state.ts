@@ -21,6 +21,14 @@ export interface CellState {
   readonly styleName: string | undefined;
   readonly note: string;
   readonly words: readonly string[] | undefined;
+  /** What is printed, from this cell on. */
+  readonly print: PrintState | undefined;
+}
+
+export interface PrintState {
+  readonly rows: number;
+  readonly columns: number;
+  readonly landscape: boolean;
 }
 
 /** A formula's answers over more than one cell, row by row, its own first. */
@@ -88,6 +96,7 @@ class SheetReader {
       styleName: typeof data.s === "string" ? data.s : undefined,
       note: typeof note === "string" ? note : "",
       words: Array.isArray(words) ? (words as string[]) : undefined,
+      print: data.custom?.print as PrintState | undefined,
     };
   }
 

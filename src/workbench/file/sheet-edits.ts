@@ -90,6 +90,7 @@ function choices(sheet: string, found: readonly Found[]): Edit[] {
 /** What stands beside cells: only what was added, since nothing takes it away. */
 export function besideCells({ before, now }: SheetPair): Edit[] {
   const notes: Edit[] = [];
+  const prints: Edit[] = [];
   const offered: Found[] = [];
   for (const [row, cells] of now.cells) {
     for (const [column, cell] of cells) {
@@ -98,7 +99,12 @@ export function besideCells({ before, now }: SheetPair): Edit[] {
         notes.push({ do: "add-note", sheet: now.name, row, column, text: cell.note });
       }
       if (cell.words && !there?.words) offered.push({ row, column, cell });
+      if (cell.print && !there?.print) {
+        const { rows, columns, landscape } = cell.print;
+        const area = { row, column, rows, columns };
+        prints.push({ do: "print-setup", sheet: now.name, area, landscape, fitToWidth: true });
+      }
     }
   }
-  return [...notes, ...choices(now.name, offered)];
+  return [...notes, ...choices(now.name, offered), ...prints];
 }

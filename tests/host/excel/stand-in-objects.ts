@@ -46,6 +46,28 @@ export function tableAt(on: Talk, find: () => MemoryTable | undefined, orNull = 
   });
 }
 
+/** What is printed of a sheet. */
+function pageLayoutOf({ model, talk }: Talk, sheet: () => MemorySheet): object {
+  const changed = (): MemorySheet => sheetToChange(model, sheet().name);
+  return remote(talk, "pageLayout", {
+    sets: {
+      orientation: (way: string) => {
+        const { print } = changed();
+        if (print) changed().print = { ...print, landscape: way === "Landscape" };
+      },
+      zoom: (zoom: { horizontalFitToPages?: number; verticalFitToPages?: number }) => {
+        const isOnePage = zoom.horizontalFitToPages === 1 && zoom.verticalFitToPages === 1;
+        if (!isOnePage) throw new ProgramError("InvalidArgument");
+      },
+    },
+    changes: {
+      setPrintArea: (range: object) => {
+        changed().print = { block: blockOf(range), landscape: false };
+      },
+    },
+  });
+}
+
 export function sheetAt(
   on: Talk,
   find: () => MemorySheet | undefined,
@@ -83,6 +105,7 @@ export function sheetAt(
       charts: () => chartsOf(on, sheet),
       protection: () =>
         remote(talk, "protection", { reads: { protected: () => sheet().isProtected } }),
+      pageLayout: () => pageLayoutOf(on, sheet),
       freezePanes: () =>
         remote(talk, "freezePanes", {
           changes: {

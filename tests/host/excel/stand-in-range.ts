@@ -141,7 +141,8 @@ export function rangeAt(on: Talk, where: Where, isNull?: () => boolean): object 
       format: () =>
         remote(talk, "format", {
           parts: {
-            font: () => remote(talk, "font", { sets: { color: ignore, bold: ignore } }),
+            font: () =>
+              remote(talk, "font", { sets: { color: ignore, bold: ignore, size: ignore } }),
             fill: () => remote(talk, "fill", { sets: { color: ignore } }),
           },
         }),

@@ -7,6 +7,7 @@ export const namedLooks: Readonly<Record<BookStyle, LookChange>> = {
   heading: { bold: true, wraps: true, colour: "#12343b", fill: "#dfeaea" },
   input: { fill: "#fffaea" },
   calculated: { colour: "#0b5b65" },
+  large: { bold: true, size: 22, colour: "#14303a" },
   words: { wraps: true, vertical: "top" },
   caution: { colour: "#7a2e0e", fill: "#fdf1e7", wraps: true, vertical: "top" },
 };
