@@ -36,4 +36,14 @@ export const tasks: readonly Task[] = [
       return { default: TitrateTask };
     }),
   },
+  {
+    id: "what-if",
+    name: "What if",
+    Component: lazy(async () => {
+      const { WhatIfTask } = await import(
+        /* webpackChunkName: "what-if" */ "./what-if/what-if-task"
+      );
+      return { default: WhatIfTask };
+    }),
+  },
 ];

@@ -37,6 +37,34 @@ export interface PlanViewProps {
   readonly onAgreed: (agreed: readonly string[]) => void;
 }
 
+/** A table of thousands of cells is not drawn whole until somebody asks for it. */
+const shownFirst = 60;
+
+function ExactCells({ cells, inMark }: { cells: readonly PlannedCell[]; inMark: InMark }) {
+  const [isWhole, setWhole] = useState(false);
+  const more = isWhole ? 0 : Math.max(0, cells.length - shownFirst);
+  return (
+    <>
+      <dl className="cells">
+        {cells.slice(0, cells.length - more).map((cell) => (
+          <CellRow key={cell.address} cell={cell} inMark={inMark} />
+        ))}
+      </dl>
+      {more === 0 ? null : (
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            setWhole(true);
+          }}
+        >
+          Show the other {more} cells
+        </Button>
+      )}
+    </>
+  );
+}
+
 export function PlanView({ plan, isBusy, command, inMark, onAgreed }: PlanViewProps) {
   const [agreed, setAgreed] = useState<readonly string[]>([]);
   return (
@@ -76,11 +104,7 @@ export function PlanView({ plan, isBusy, command, inMark, onAgreed }: PlanViewPr
       </Button>
       <details className="more" open>
         <summary>The exact cells</summary>
-        <dl className="cells">
-          {plan.cells.map((cell) => (
-            <CellRow key={cell.address} cell={cell} inMark={inMark} />
-          ))}
-        </dl>
+        <ExactCells cells={plan.cells} inMark={inMark} />
         {plan.makes.length === 0 ? null : (
           <>
             <h3>Made for it</h3>

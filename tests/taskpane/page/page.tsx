@@ -1,12 +1,17 @@
 /** The pane alone, over a workbook in memory: for screenshots and browser tests. */
 import { createRoot } from "react-dom/client";
 import { browserDrafts } from "../../../src/taskpane/drafts/browser";
+import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
+import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
+import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";
 
 const asked = new URLSearchParams(location.search);
-const host = openMemory();
+const task = asked.get("task") ?? "titrate";
+const Task = { titrate: TitrateTask, "what-if": WhatIfTask }[task] ?? TitrateTask;
+const host = openMemory(asked.get("book") === "sample" ? sampleLogbook() : undefined);
 
 /** What a test may look at and do: the workbook, and its undo. */
 Object.assign(window, { titrebook: { host } });
@@ -16,10 +21,11 @@ if (root) {
   createRoot(root).render(
     <PaneTheme>
       <main>
-        <h1 className="unseen">Titrate</h1>
-        <TitrateTask
+        <h1 className="unseen">{task}</h1>
+        <Task
           host={host}
           drafts={browserDrafts("test", Date.now)}
+          memory={browserMemory("test")}
           locale={asked.get("locale") ?? "en-GB"}
         />
       </main>

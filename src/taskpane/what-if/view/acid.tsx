@@ -1,0 +1,114 @@
+/** Acid values: typed, or those of recorded lots, which the table then follows by reference. */
+import { Button, Checkbox } from "@fluentui/react-components";
+import { useState } from "react";
+import type { RecordedLot } from "../../../workbook/planning/read-lots";
+import { Choice } from "../../widgets/choice";
+import { PickList } from "../../widgets/pick-list";
+import { Say } from "../../widgets/say";
+import { Figure, Figures, useDesk, useMark } from "./desk";
+
+/** So many of the latest are shown at first. */
+const shownFirst = 8;
+
+const hasFigure = ({ acidValue }: RecordedLot): boolean => acidValue !== undefined && acidValue > 0;
+
+const figureOf = ({ acidValue, trouble }: RecordedLot): string =>
+  acidValue === undefined ? trouble : `${acidValue.toFixed(2)} mg KOH/g`;
+
+/** The lye of a titrant was taken as pure: the acid is at most this, and so is its dose. */
+function AsIfPure({ lots }: { lots: readonly RecordedLot[] }) {
+  const found = lots.filter(({ isAsIfPure }) => isAsIfPure).map(({ lot }) => String(lot));
+  return found.length === 0 ? null : (
+    <Say tone="mind">
+      {`Titrated with lye of unknown assay, so the acid value is at most this: ${found.join(", ")}.`}
+    </Say>
+  );
+}
+
+export function AcidValues() {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const [isWhole, setWhole] = useState(false);
+  const lots = view.lots ?? [];
+  const isChosen = ({ lot }: RecordedLot): boolean => view.draft.lots.includes(String(lot));
+  const listed = lots.filter((lot, at) => isWhole || at < shownFirst || isChosen(lot));
+  return (
+    <>
+      {lots.length === 0 ? null : (
+        <fieldset className="ticks">
+          <legend>Recorded lots</legend>
+          {listed.map((lot) => (
+            <Checkbox
+              key={String(lot.lot)}
+              size="large"
+              disabled={!hasFigure(lot)}
+              label={inMark(`${String(lot.lot)}: ${figureOf(lot)}`)}
+              checked={isChosen(lot)}
+              onChange={(_, { checked }) => {
+                act({ do: "choose-lot", lot: String(lot.lot), isChosen: checked === true });
+              }}
+            />
+          ))}
+          {listed.length < lots.length ? (
+            <Button
+              size="large"
+              className="wide"
+              onClick={() => {
+                setWhole(true);
+              }}
+            >
+              Show all {lots.length} lots
+            </Button>
+          ) : null}
+          <AsIfPure lots={lots.filter(isChosen)} />
+        </fieldset>
+      )}
+      <Figures list="acid" />
+    </>
+  );
+}
+
+function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const usable = lots.filter(hasFigure);
+  const options = usable.map(
+    (lot) => [String(lot.lot), inMark(`${String(lot.lot)}: ${figureOf(lot)}`)] as const,
+  );
+  return (
+    <>
+      <PickList
+        label="Lot"
+        value={view.draft.lot}
+        options={[["", "Choose a lot"], ...options]}
+        onPick={(lot) => {
+          act({ do: "one-lot", lot });
+        }}
+      />
+      <AsIfPure lots={usable.filter(({ lot }) => String(lot) === view.draft.lot)} />
+    </>
+  );
+}
+
+/** The one acid value, when something else is compared. */
+export function AcidFigure() {
+  const { view, act } = useDesk();
+  const lots = view.lots ?? [];
+  if (lots.length === 0) return <Figure field="acid" />;
+  return (
+    <>
+      <Choice
+        label="Acid value"
+        value={view.draft.picked.acidFrom}
+        options={[
+          ["typed", "Typed"],
+          ["lot", "Of a recorded lot"],
+        ]}
+        onPick={(acidFrom) => {
+          act({ do: "pick", picked: { acidFrom } });
+        }}
+      />
+      {view.draft.picked.acidFrom === "lot" ? <OneLot lots={lots} /> : <Figure field="acid" />}
+    </>
+  );
+}

@@ -1,0 +1,85 @@
+/** Sizes: how large the batches are, in which unit, and of what oil. */
+import { shown } from "../../../core/exact/shown";
+import { oils } from "../../../core/reference/oils";
+import { Choice } from "../../widgets/choice";
+import { PickList } from "../../widgets/pick-list";
+import { Say } from "../../widgets/say";
+import { unitChoices, unitNames } from "../names";
+import { sizesOf } from "../sizes";
+import { Figure, Figures, useDesk, useMark } from "./desk";
+
+const capital = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
+
+const kinds = [
+  ...oils.map(({ name }) => [name, capital(name)] as const),
+  ["", "Another oil"] as const,
+];
+
+/** The sizes that steps make, so that nobody has to count. */
+function Stepped() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const found = sizesOf("steps", view.figures);
+  const last = found.kind === "sizes" ? found.values.at(-1) : undefined;
+  const unit = unitNames[view.draft.picked.unit];
+  return (
+    <>
+      <div className="side-by-side">
+        <Figure field="from" />
+        <Figure field="to" />
+        <Figure field="step" />
+      </div>
+      {found.kind === "wrong" ? <Say tone="mind">{inMark(found.sentence)}</Say> : null}
+      {found.kind === "sizes" && last ? (
+        <Say tone="know">
+          {inMark(
+            found.values.length === 1
+              ? `One size: ${shown(last)} ${unit}.`
+              : `${String(found.values.length)} sizes, the last ${shown(last)} ${unit}.`,
+          )}
+        </Say>
+      ) : null}
+    </>
+  );
+}
+
+export function SizesStep() {
+  const { view, act } = useDesk();
+  const { picked } = view.draft;
+  return (
+    <>
+      <PickList
+        label="Unit"
+        value={picked.unit}
+        options={unitChoices}
+        onPick={(unit) => {
+          act({ do: "pick", picked: { unit } });
+        }}
+      />
+      <Choice
+        label="Batch sizes as"
+        value={picked.sizesBy}
+        options={[
+          ["list", "A list"],
+          ["steps", "From, to, step"],
+        ]}
+        onPick={(sizesBy) => {
+          act({ do: "pick", picked: { sizesBy } });
+        }}
+      />
+      {picked.sizesBy === "list" ? <Figures list="sizes" /> : <Stepped />}
+      <PickList
+        label="Oil"
+        value={picked.oil}
+        options={kinds}
+        onPick={(oil) => {
+          act({ do: "pick", picked: { oil } });
+        }}
+      />
+      <div className="side-by-side">
+        {picked.oil === "" ? <Figure field="density" /> : null}
+        <Figure field="temperature" />
+      </div>
+    </>
+  );
+}

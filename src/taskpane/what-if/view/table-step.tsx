@@ -1,0 +1,72 @@
+/** Table: every dose before anything is written, as figures and as lines. */
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { placesFor } from "../../../workbook/what-if/format";
+import type { WhatIfQuestion } from "../../../workbook/what-if/question";
+import { Wants } from "../../stepped/wants";
+import { Say } from "../../widgets/say";
+import type { StepId } from "../draft";
+import { stepNames, unitNames } from "../names";
+import { linesOf, plotWords } from "../plot";
+import { previewOf } from "../preview";
+import { useDoses } from "../use-doses";
+import { useDesk, useMark } from "./desk";
+import { DosePlotView } from "./dose-plot";
+import { DoseTable } from "./dose-table";
+
+function Doses({ question }: { question: WhatIfQuestion }) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const doses = useDoses(question);
+  if (isProblem(doses)) return <Say tone="mind">{inMark(say(doses))}</Say>;
+  const unit = unitNames[view.draft.picked.unit];
+  const preview = previewOf(question, doses);
+  const lines = linesOf(question, doses);
+  const figures = doses.rows.flatMap((row) =>
+    row.flatMap((dose) => (isProblem(dose) ? [] : [dose])),
+  );
+  const drawn = question.columns.length - preview.refusals.length;
+  return (
+    <>
+      <DoseTable preview={preview} unit={unit} />
+      {preview.left === "" ? null : <p className="soft">{preview.left}</p>}
+      {preview.refusals.slice(0, 3).map((sentence) => (
+        <Say key={sentence} tone="mind">
+          {inMark(sentence)}
+        </Say>
+      ))}
+      {preview.refusals.length > 3 ? (
+        <p>{`${String(preview.refusals.length - 3)} more columns are above the limit as well.`}</p>
+      ) : null}
+      {lines.length === 0 ? null : (
+        <>
+          <DosePlotView
+            lines={lines}
+            unit={unit}
+            words={plotWords(lines, unit, placesFor(figures))}
+          />
+          {lines.length < drawn ? (
+            <p className="soft">{`${String(lines.length)} of ${String(drawn)} columns are drawn, the first and the last among them.`}</p>
+          ) : null}
+        </>
+      )}
+    </>
+  );
+}
+
+export function TableStep({ onGo }: { onGo: (step: StepId) => void }) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { question, wants } = view.working;
+  return question ? (
+    <Doses question={question} />
+  ) : (
+    <Wants
+      title="Still wanted for the table"
+      wants={wants}
+      names={stepNames}
+      inMark={inMark}
+      onGo={onGo}
+    />
+  );
+}

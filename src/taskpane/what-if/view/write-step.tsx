@@ -1,0 +1,164 @@
+/** Write: what form, where, the exact cells, and only then the workbook. */
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import type { Host } from "../../../host/port";
+import { address } from "../../../workbook/planning/address";
+import { planWhatIf, type WhatIfAsked, writeWhatIf } from "../../../workbook/planning/plan-what-if";
+import type { WhatIfPlace } from "../../../workbook/planning/what-if-place";
+import type { Doses } from "../../../workbook/what-if/doses";
+import { oneFormula } from "../../../workbook/what-if/one-formula";
+import type { WhatIfQuestion } from "../../../workbook/what-if/question";
+import { PlannedChange } from "../../planned/planned-change";
+import { usePlanned } from "../../planned/use-planned";
+import { Wants } from "../../stepped/wants";
+import { Choice } from "../../widgets/choice";
+import { Say } from "../../widgets/say";
+import type { StepId } from "../draft";
+import { stepNames } from "../names";
+import { textOf, useDoses } from "../use-doses";
+import { useSelected } from "../use-selected";
+import { useDesk, useMark } from "./desk";
+
+function Form({ question }: { question: WhatIfQuestion }) {
+  const { view, act } = useDesk();
+  const found = oneFormula(question);
+  return (
+    <>
+      <Choice
+        label="As"
+        value={view.draft.picked.form}
+        options={[
+          ["table", "A table of formulas"],
+          ["one-formula", "One formula that spills"],
+        ]}
+        onPick={(form) => {
+          act({ do: "pick", picked: { form } });
+        }}
+      />
+      {view.draft.picked.form === "one-formula" && found.kind === "formula" ? (
+        <Say tone="know">
+          It holds its figures itself: the table shows each in a cell, where it can be changed.
+        </Say>
+      ) : null}
+    </>
+  );
+}
+
+interface WriteProps {
+  readonly host: Host;
+  readonly question: WhatIfQuestion;
+  readonly doses: Doses;
+}
+
+function Write({ host, question, doses }: WriteProps) {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const { form, place: picked } = view.draft.picked;
+  /** What was written selects itself: the place must not follow it. */
+  const [done, setDone] = useState<string | undefined>();
+  const about = `${form} ${picked} ${textOf(question)}`;
+  const isDone = done === about;
+  const selected = useSelected(host, picked === "cell" && !isDone);
+  const place: WhatIfPlace | undefined =
+    picked === "new-sheet"
+      ? { kind: "new-sheet" }
+      : selected && {
+          kind: "cell",
+          sheet: selected.sheet,
+          row: selected.row,
+          column: selected.column,
+        };
+  const asked: WhatIfAsked = { question, doses, form, place: place ?? { kind: "new-sheet" } };
+  const planned = usePlanned({
+    key: place && `${about} ${JSON.stringify(place)}`,
+    plan: () => planWhatIf(host, asked),
+    write: (confirmed, pause) => writeWhatIf(host, asked, confirmed, pause),
+    written: () => {
+      setDone(about);
+      return [];
+    },
+  });
+  return (
+    <>
+      {isDone ? null : (
+        <>
+          <Form question={question} />
+          <Choice
+            label="Where"
+            value={picked}
+            options={[
+              ["new-sheet", "A new sheet"],
+              ["cell", "The selected cell"],
+            ]}
+            onPick={(next) => {
+              act({ do: "pick", picked: { place: next } });
+            }}
+          />
+          {picked === "cell" ? (
+            <p className="soft">
+              {selected
+                ? `From ${address({ ...selected, rows: 1, columns: 1 })} on, to the right and down. Select another cell to move it.`
+                : "Select a cell in the spreadsheet."}
+            </p>
+          ) : null}
+        </>
+      )}
+      <PlannedChange
+        planned={planned}
+        command={form === "table" ? "Write this table" : "Write this formula"}
+        busyWords="Writing."
+        inMark={inMark}
+        afterwards={
+          <>
+            <p>Undo in the spreadsheet takes all of it back.</p>
+            <Button
+              size="large"
+              className="wide"
+              autoFocus
+              onClick={() => {
+                setDone(undefined);
+                planned.again();
+              }}
+            >
+              Write it once more
+            </Button>
+          </>
+        }
+      />
+    </>
+  );
+}
+
+function WithDoses({ host, question }: { host: Host; question: WhatIfQuestion }) {
+  const inMark = useMark();
+  const doses = useDoses(question);
+  return isProblem(doses) ? (
+    <Say tone="mind">{inMark(say(doses))}</Say>
+  ) : (
+    <Write host={host} question={question} doses={doses} />
+  );
+}
+
+export interface WriteStepProps {
+  readonly host: Host;
+  readonly onGo: (step: StepId) => void;
+}
+
+export function WriteStep({ host, onGo }: WriteStepProps) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { question, wants } = view.working;
+  return question ? (
+    <WithDoses host={host} question={question} />
+  ) : (
+    <Wants
+      title="Still wanted for the table"
+      wants={wants}
+      names={stepNames}
+      inMark={inMark}
+      onGo={onGo}
+    />
+  );
+}

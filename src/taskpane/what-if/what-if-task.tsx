@@ -1,0 +1,77 @@
+/**
+ * The what-if task: batch sizes against acid values, assays, charges or bases. What is typed is kept by
+ * the browser; the workbook is written by the last step alone.
+ */
+import "../widgets/widgets.css";
+import "../task.css";
+import "./what-if.css";
+import { useLots } from "../batch/use-lots";
+import { useKeptDraft } from "../drafts/use-kept-draft";
+import { StepBar, type StepState } from "../stepped/step-bar";
+import { StepHeading } from "../stepped/step-heading";
+import { EnterGoesOn, WayOn } from "../stepped/way-on";
+import type { TaskProps } from "../tasks";
+import { Say } from "../widgets/say";
+import { decimalMarkOf } from "../widgets/typed-number";
+import { stepIds, type StepId } from "./draft";
+import { stepNames } from "./names";
+import { reduce } from "./reducer";
+import { draftFrom } from "./stored";
+import { Cautions } from "./view/cautions";
+import { CompareStep } from "./view/compare-step";
+import { DeskProvider } from "./view/desk";
+import { SizesStep } from "./view/sizes-step";
+import { TableStep } from "./view/table-step";
+import { WriteStep } from "./view/write-step";
+import { type View, viewOf } from "./view-of";
+
+const keeping = { task: "what-if", from: draftFrom, reduce };
+
+/** A step is done when nothing is wanted in it. The table is done when it can be shown. */
+function stateOf(step: StepId, { working }: View): StepState {
+  if (step === "write") return "to do";
+  if (step === "table") return working.question ? "done" : "to do";
+  return working.wants.some((want) => want.step === step) ? "to do" : "done";
+}
+
+export function WhatIfTask({ host, memory, locale }: TaskProps) {
+  const { draft, act, isUnkept } = useKeptDraft(memory, keeping);
+  const { lots } = useLots(host);
+  if (draft === undefined) return <p className="task">One moment.</p>;
+  const view = viewOf(draft, decimalMarkOf(locale), lots.state === "read" ? lots.lots : undefined);
+  const { step } = draft;
+  const at = stepIds.indexOf(step);
+  const go = (to: StepId): void => {
+    act({ do: "go", step: to });
+  };
+  const steps = stepIds.map((id) => ({ id, name: stepNames[id], state: stateOf(id, view) }));
+  return (
+    <DeskProvider value={{ view, act }}>
+      <div className="task">
+        {isUnkept ? (
+          <Say tone="mind">
+            This browser keeps nothing: what you type here is gone when the pane closes.
+          </Say>
+        ) : null}
+        <StepBar label="Steps of the what-if table" steps={steps} here={step} onGo={go} />
+        <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
+        {step === "write" ? (
+          <WriteStep host={host} onGo={go} />
+        ) : (
+          <EnterGoesOn
+            onEnter={() => {
+              const next = stepIds[at + 1];
+              if (next !== undefined) go(next);
+            }}
+          >
+            {step === "sizes" ? <SizesStep /> : null}
+            {step === "compare" ? <CompareStep /> : null}
+            {step === "table" ? <TableStep onGo={go} /> : null}
+          </EnterGoesOn>
+        )}
+        <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
+        {step === "table" || step === "write" ? <Cautions /> : null}
+      </div>
+    </DeskProvider>
+  );
+}

@@ -1,0 +1,82 @@
+/** What follows from the fields: the question for the table, or what is still wanted for it. */
+import type { Exact } from "../../core/exact/exact";
+import { as } from "../../core/quantity/quantity";
+import { amountUnitNamed } from "../../core/quantity/units";
+import {
+  type Oil,
+  oilNamed,
+  oilNotNamed,
+  oilOfDensity,
+  usualTemperature,
+} from "../../core/reference/oils";
+import type { WhatIfQuestion } from "../../workbook/what-if/question";
+import { columnsOf } from "./columns";
+import { mostColumns } from "./figures";
+import { sizesOf } from "./sizes";
+import { type Bench, needed, optional, type Want, type Wanting } from "./wanting";
+
+export interface Working {
+  /** Undefined while anything is wanted. */
+  readonly question: WhatIfQuestion | undefined;
+  readonly wants: readonly Want[];
+}
+
+interface OilGiven {
+  readonly oil: Oil;
+  readonly oilCell: string | number;
+}
+
+function oilOf(bench: Bench, want: Wanting): OilGiven {
+  const named = oilNamed(bench.draft.picked.oil);
+  if (named) return { oil: named, oilCell: named.name };
+  const density = optional(bench, "sizes", "density", want);
+  if (!density) return { oil: oilNotNamed, oilCell: oilNotNamed.density.toNumber() };
+  return { oil: oilOfDensity(as("kg/L", density)), oilCell: density.toNumber() };
+}
+
+function wantedSizes(bench: Bench, want: Wanting): readonly Exact[] {
+  const { sizesBy } = bench.draft.picked;
+  const found = sizesOf(sizesBy, bench.figures);
+  if (found.kind === "sizes") return found.values;
+  if (found.kind === "wrong") want("sizes", found.sentence);
+  else if (sizesBy === "steps") {
+    for (const field of ["from", "to", "step"] as const) needed(bench, "sizes", field, want);
+  } else {
+    const list = bench.figures.list("sizes");
+    want("sizes", list.kind === "wrong" ? list.sentence : "Batch sizes are not filled in.");
+  }
+  return [];
+}
+
+export function workingOf(bench: Bench): Working {
+  const wants: Want[] = [];
+  const want: Wanting = (step, sentence) => {
+    if (!wants.some((each) => each.sentence === sentence)) wants.push({ step, sentence });
+    return undefined;
+  };
+  const sizes = wantedSizes(bench, want);
+  const unit = amountUnitNamed(bench.draft.picked.unit);
+  const oil = oilOf(bench, want);
+  const temperature = optional(bench, "sizes", "temperature", want);
+  const columns = columnsOf(bench, want);
+  const limit = needed(bench, "compare", "limit", want);
+  if (columns.length > mostColumns) {
+    want(
+      "compare",
+      `${String(columns.length)} columns are too many; ${String(mostColumns)} at most.`,
+    );
+  }
+  if (wants.length > 0 || !unit || !limit) return { question: undefined, wants };
+  return {
+    question: {
+      sizes,
+      unit,
+      ...oil,
+      temperature: temperature ? as("C", temperature) : usualTemperature,
+      by: bench.draft.picked.by,
+      columns,
+      limitFfa: as("%", limit),
+    },
+    wants,
+  };
+}
