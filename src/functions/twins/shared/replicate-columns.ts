@@ -6,7 +6,7 @@ import { cellsOf, filledIn } from "./list";
 import { canPair, isOneCell } from "./pairs";
 import type { Reading } from "./reading";
 import { areEqual } from "./scatter";
-import { and, figure, isEmpty, isWithin, never, or, row, when, wrong } from "./text";
+import { always, and, figure, isEmpty, isWithin, never, or, row, when, wrong } from "./text";
 
 export interface ReplicateColumns {
   /** As typed; empty where not filled in. */
@@ -34,7 +34,8 @@ function massesOf(reading: Reading, readings: TwinArgument): TwinArgument | unde
     const cell = masses.cell(0, 0);
     if (constantOf(cell)) reading.cell("sampleMasses", masses);
     const { limits } = reading.reader("sampleMasses");
-    reading.allow(or(isEmpty(cell), limits ? isWithin(cell, limits) : never));
+    const isAllowed = or(isEmpty(cell), limits ? isWithin(cell, limits) : never);
+    reading.allow(isAllowed, constantOf(cell) ? always : `NOT(ISLOGICAL(${cell}))`);
     return undefined;
   }
   if (canPair(readings, masses)) return masses;

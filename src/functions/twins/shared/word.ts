@@ -51,8 +51,9 @@ function lookup<T>(
   const different = [...new Set(values)];
   const places = values.map((value) => String(different.indexOf(value) + 2));
   const empty = whenLeftOut === undefined ? missing : valueOf(undefined);
-  const found = `SUMPRODUCT(${isEach(cell, ["", ...keys], spaces)}*${row(["1", ...places])})`;
-  const byWord = `CHOOSE(1+${found},${[wrong, empty, ...different].join(",")})`;
+  const found = `SUMPRODUCT(${isEach(cell, keys, spaces)}*${row(places)})`;
+  const isBlank = `(TRIM(${plainSpaces(cell)})="")`;
+  const byWord = `CHOOSE(1+${isBlank}+${found},${[wrong, empty, ...different].join(",")})`;
   const byFigure = limits
     ? when(isWithin(cell, limits), itself ? cell : valueOf(Number(limits.to)), wrong)
     : wrong;
