@@ -67,8 +67,5 @@ async function ratioOf(count: number, rounds: number) {
 export async function workbenchCells(): Promise<Figure[]> {
   const whole = await ratioOf(10_000, 7);
   const what = "10,000 TITRE cells recalculated in the workbench";
-  return [
-    held(what, whole.titre / whole.plain, 1.6, "x A*B/C"),
-    told(what, whole.titre, "ms", 0),
-  ];
+  return [held(what, whole.titre / whole.plain, 1.6, "x A*B/C"), told(what, whole.titre, "ms", 0)];
 }
