@@ -89,22 +89,37 @@ function isOff(held: HeldFigure, value: Exact, allowed: number): boolean {
 interface Match {
   readonly slip: Slip;
   readonly written: Written;
-  readonly distance: number;
+  /** How many of its mistakes the formula shows. */
+  readonly evidence: number;
+  /** Off by more than the digits of the held figure, in parts of a thousand. */
+  readonly off: number;
 }
 
-/** The slip that gives the held figure; one that the formula shows goes before one that fits as well. */
+function perThousandOff(held: HeldFigure, value: Exact): number {
+  const beyond = held.value.minus(value).abs().toNumber() - held.halfDigit;
+  return Math.round((1000 * Math.max(0, beyond)) / Math.abs(value.toNumber()));
+}
+
+const isBetter = (one: Match, other: Match | undefined): boolean =>
+  other === undefined ||
+  one.evidence > other.evidence ||
+  (one.evidence === other.evidence && one.off < other.off);
+
+/** The slip that gives the held figure: one that the formula shows, one that fits closer, the first. */
 function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
   let best: Match | undefined;
-  let most = 0;
   const froms = [...nothing, ...c.froms];
   for (const slip of slips) {
+    const evidence = shown(slip, c.facts);
     for (const each of tries(c, slip.ways, froms)) {
-      const off = distance(c.held, each);
-      if (off > 1) continue;
-      const evidence = shown(slip, c.facts);
-      if (best && evidence <= most) continue;
-      best = { slip, written: each.written, distance: off };
-      most = evidence;
+      if (distance(c.held, each) > 1) continue;
+      const found = {
+        slip,
+        written: each.written,
+        evidence,
+        off: perThousandOff(c.held, each.value),
+      };
+      if (isBetter(found, best)) best = found;
     }
   }
   return best;
@@ -113,7 +128,7 @@ function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
 function explained(c: Checking): Match | undefined {
   const { memory } = c;
   const known = memory.last && matching(c, [memory.last]);
-  if (known && shown(known.slip, c.facts) === known.slip.ids.length) return known;
+  if (known && known.evidence === known.slip.ids.length) return known;
   const slips = slipsFor(c.role, c.readings);
   const single = matching(c, slips);
   if (single) {
@@ -133,6 +148,17 @@ function explainedTwice(c: Checking): Match | undefined {
   return pair;
 }
 
+/** How far conventions alone may take a figure: in a dose, its acid part further than the rest. */
+function leeway({ role, readings, unit }: Checking): number {
+  if (role === "acidDose") return conventionalAcidDose;
+  if (role !== "catalyst" && role !== "catalystRate") return conventional;
+  const acid = workedOut("acidDose", unit, "weighed", readings, {}, fromNothing);
+  const all = workedOut(role, unit, "weighed", readings, {}, fromNothing);
+  return acid && all
+    ? conventional + conventionalAcidDose * acid.div(all).toNumber()
+    : conventional;
+}
+
 export function checkFigure(c: Checking): Verdict {
   const { held, readings, role } = c;
   const straight = ways(readings, role).flatMap((way) => [...tries(c, way, nothing)]);
@@ -148,10 +174,7 @@ export function checkFigure(c: Checking): Verdict {
   const single = explained(c);
   if (single)
     return { kind: "wrong", written: single.written, should: first.value, slip: single.slip };
-  const near =
-    role === "acidDose" || role === "catalyst" || role === "catalystRate"
-      ? conventionalAcidDose
-      : conventional;
+  const near = leeway(c);
   const conventionally = straight.find((each) => !isOff(held, each.value, near));
   if (conventionally) return { kind: "right", written: conventionally.written };
   const nearly = follows.find((each) => !isOff(held, each.value, near));

@@ -26,8 +26,9 @@ export function decimalsOfFormat(format: string): number | undefined {
 /** Figures worked out by a formula and not rounded have all digits; a few digits are a rounded figure. */
 const fewDigits = 6;
 
-function halfDigitOf({ formula, format }: HeldCell, decimals: number): number {
+function halfDigitOf({ formula, format }: HeldCell, own: number, ofColumn: number): number {
   const byFormat = decimalsOfFormat(format);
+  const decimals = Math.max(own, ofColumn);
   const byValue = formula === "" || decimals <= fewDigits ? 0.5 * 10 ** -decimals : 0;
   // In "0.00%" the digits shown are those of the percent.
   const scale = format.includes("%") ? 100 : 1;
@@ -50,6 +51,22 @@ export function scaleOf(role: RoleId, unit: string | undefined, isPercentFormat:
   return isDose && unit !== undefined ? (gramsIn[unit] ?? exact(1)) : exact(1);
 }
 
+/** Rows looked at to learn how many decimals a column is kept in. */
+const rowsLookedAt = 400;
+
+/**
+ * Decimals in which a column is kept: a cell drops the zeros at the end of what was typed, so that the
+ * 5 among 4.98 and 5.12 means 5.00. Three quarters of the column have as many or fewer.
+ */
+export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boolean): number {
+  const decimals = cells
+    .slice(0, rowsLookedAt)
+    .flatMap(({ value, formula }) => (formula === "" ? [numberFrom(value, commaIsDecimal)] : []))
+    .flatMap((typed) => (typed ? [typed.decimals] : []))
+    .sort((a, b) => a - b);
+  return decimals[Math.floor(decimals.length * 0.75)] ?? 0;
+}
+
 /** The figure of a cell; undefined when it holds none (words, an error, nothing, 0). */
 export function heldFigure(
   cell: HeldCell,
@@ -57,6 +74,7 @@ export function heldFigure(
   column: number,
   unit: string | undefined,
   commaIsDecimal: boolean,
+  ofColumn = 0,
 ): HeldFigure | undefined {
   const typed = numberFrom(cell.value, commaIsDecimal);
   if (!typed || typed.value === 0) return undefined;
@@ -66,7 +84,7 @@ export function heldFigure(
     role,
     column,
     value: exact(typed.value).times(scale),
-    halfDigit: halfDigitOf(cell, typed.decimals) * scale.toNumber(),
+    halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale.toNumber(),
     formula: cell.formula,
     shown:
       typeof cell.value === "string"

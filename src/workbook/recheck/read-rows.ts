@@ -15,7 +15,7 @@ import {
 import { type RoleId, roles } from "../recognising/roles";
 import { heldCell, type HeldCell, type SheetCells } from "../recognising/sheet-cells";
 import { dateFrom } from "../recognising/typed-date";
-import { type HeldFigure, heldFigure } from "./held-figure";
+import { decimalsOfColumn, type HeldFigure, heldFigure } from "./held-figure";
 import type { Charge, Readings } from "./readings";
 
 type At = (row: number) => HeldCell | undefined;
@@ -87,11 +87,22 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
         : { value: from.value, formula: "", format: "General" };
     return { cell: () => held, unit, column: -1 };
   };
+  const { firstRow, lastRow } = mapping.place;
+  const decimalsOf = (cell: At): number => {
+    const rows = Array.from({ length: Math.min(400, lastRow - firstRow + 1) }, (_, each) =>
+      cell(firstRow + each),
+    );
+    return decimalsOfColumn(
+      rows.filter((each) => each !== undefined),
+      commaIsDecimal,
+    );
+  };
   const figureAt = (role: RoleId) => {
     const { cell, unit, column } = at(role);
+    const decimals = column < 0 ? 0 : decimalsOf(cell);
     return (row: number): HeldFigure | undefined => {
       const held = cell(row);
-      return held && heldFigure(held, role, column, unit, commaIsDecimal);
+      return held && heldFigure(held, role, column, unit, commaIsDecimal, decimals);
     };
   };
   const valueAt = (role: RoleId) => {

@@ -72,11 +72,33 @@ export function upstreamOf(
   return volume && grams && { role, value: grams.div(volume), doubt };
 }
 
+/** What a figure rests on directly hides what that rests on: the first that is there counts. */
+const acidChain: readonly RoleId[] = [
+  "acidDose",
+  "acidValue",
+  "ffa",
+  "correctedTitre",
+  "meanTitre",
+];
+const doubtOfAcid = (used: readonly Upstream[]): number => {
+  const doubts = acidChain.flatMap((role) => used.find((each) => each.role === role)?.doubt ?? []);
+  // Which of acid value and % FFA was used is not known: the less sure one counts.
+  return Math.max(0, ...doubts.slice(0, 2));
+};
+
+/** The acid part is seldom half of a dose. */
+const shareOfAcid = 0.5;
+
 function origin(role: RoleId, used: readonly Upstream[]): Origin {
   const from = new Map(used.map((each) => [each.role, each.value]));
+  const others = used.filter((each) => !acidChain.includes(each.role));
+  const isTotal = role === "catalyst" || role === "catalystRate";
   // A difference of titres is as unsure as the titre itself, which is the larger figure.
-  const widen = role === "correctedTitre" ? 4 : 1;
-  return { from, doubt: widen * used.reduce((sum, { doubt }) => sum + doubt, 0) };
+  const weight = role === "correctedTitre" ? 4 : isTotal ? shareOfAcid : 1;
+  return {
+    from,
+    doubt: weight * doubtOfAcid(used) + others.reduce((sum, { doubt }) => sum + doubt, 0),
+  };
 }
 
 /** The likeliest first. */
