@@ -46,4 +46,12 @@ export const tasks: readonly Task[] = [
       return { default: WhatIfTask };
     }),
   },
+  {
+    id: "share",
+    name: "Share",
+    Component: lazy(async () => {
+      const { ShareTask } = await import(/* webpackChunkName: "share" */ "./share/share-task");
+      return { default: ShareTask };
+    }),
+  },
 ];

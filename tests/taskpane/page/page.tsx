@@ -4,14 +4,17 @@ import { browserDrafts } from "../../../src/taskpane/drafts/browser";
 import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
+import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";
+import { withFile } from "./file-host";
 
 const asked = new URLSearchParams(location.search);
 const task = asked.get("task") ?? "titrate";
-const Task = { titrate: TitrateTask, "what-if": WhatIfTask }[task] ?? TitrateTask;
-const host = openMemory(asked.get("book") === "sample" ? sampleLogbook() : undefined);
+const Task = { titrate: TitrateTask, "what-if": WhatIfTask, share: ShareTask }[task] ?? TitrateTask;
+const memory = openMemory(asked.get("book") === "sample" ? sampleLogbook() : undefined);
+const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : memory;
 
 /** What a test may look at and do: the workbook, and its undo. */
 Object.assign(window, { titrebook: { host } });

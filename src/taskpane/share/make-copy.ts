@@ -1,0 +1,50 @@
+/** A copy of the workbook that is open: its file from the host, converted here. Nothing is sent anywhere. */
+import { type Fault, type FaultCode, type Host, isFault } from "../../host/port";
+import { shareWorkbook } from "../../workbook/sharing";
+import { isFileProblem, sayFile } from "../../workbook/xlsx";
+import type { Kind, Made, ShareAct } from "./share-state";
+
+const untouched = "The workbook is as it was";
+
+const wording: Partial<Record<FaultCode, string>> = {
+  "being-edited":
+    "A cell is being edited: finish it with Enter or leave it with Escape, then try again.",
+  "no-answer": "The spreadsheet did not hand out its file in time: wait a moment, then try again.",
+  "not-offered":
+    "This program does not hand out its file: save it, and use npm run share on the file.",
+};
+
+/** A sentence for a file that was not handed out; the workbench says why itself. */
+export function faultWords({ code, about }: Fault): string {
+  if (code === "failed" && about !== "") return about;
+  return wording[code] ?? `The file could not be had. ${untouched}: try again in a moment.`;
+}
+
+const fileNames: Record<Kind, string> = {
+  partner: "partner-copy",
+  numbers: "numbers-only",
+};
+
+const twoDigits = (value: number): string => String(value).padStart(2, "0");
+
+/** As the person at the machine counts days: 2026-05-04. */
+export const dayOf = (now: Date): string =>
+  [now.getFullYear(), twoDigits(now.getMonth() + 1), twoDigits(now.getDate())].join("-");
+
+/** What can be done here, said once the pane is open. */
+export async function whatIsOffered(host: Host): Promise<ShareAct> {
+  const found = await host.capabilities();
+  if (isFault(found)) return { do: "not-offered", sentence: faultWords(found) };
+  if (found.hasFileBytes) return { do: "offered" };
+  const words = `Here the file itself cannot be read from ${found.program}. Save the workbook as an .xlsx file: npm run share makes the same copies from it.`;
+  return { do: "not-offered", sentence: words };
+}
+
+export async function makeCopy(host: Host, kind: Kind, now: Date): Promise<Made | string> {
+  const bytes = await host.fileBytes();
+  if (isFault(bytes)) return faultWords(bytes);
+  const day = dayOf(now);
+  const shared = shareWorkbook(bytes, { kind, fileName: "the workbook that was open", day });
+  if (isFileProblem(shared)) return sayFile(shared);
+  return { ...shared, fileName: `${fileNames[kind]}-${day}.xlsx` };
+}

@@ -1,0 +1,50 @@
+/** Where the making of a copy stands. */
+import type { ShareReport } from "../../workbook/sharing";
+
+export type Kind = ShareReport["kind"];
+
+/** A copy that was made, ready to be saved. */
+export interface Made {
+  readonly report: ShareReport;
+  readonly bytes: Uint8Array;
+  readonly fileName: string;
+}
+
+export type ShareState =
+  | { readonly at: "looking" }
+  /** The program does not hand out its file; the sentence says what to do. */
+  | { readonly at: "not-offered"; readonly sentence: string }
+  | { readonly at: "ready" }
+  | { readonly at: "making"; readonly kind: Kind }
+  | { readonly at: "made"; readonly made: Made }
+  | { readonly at: "failed"; readonly sentence: string };
+
+export type ShareAct =
+  | { readonly do: "offered" }
+  | { readonly do: "not-offered"; readonly sentence: string }
+  | { readonly do: "make"; readonly kind: Kind }
+  | { readonly do: "made"; readonly made: Made }
+  | { readonly do: "failed"; readonly sentence: string };
+
+export const firstState: ShareState = { at: "looking" };
+
+/** One copy is made at a time: what is asked meanwhile is not heard. */
+export function reduceShare(state: ShareState, act: ShareAct): ShareState {
+  switch (act.do) {
+    case "offered":
+      return state.at === "looking" ? { at: "ready" } : state;
+    case "not-offered":
+      return { at: "not-offered", sentence: act.sentence };
+    case "make":
+      return state.at === "ready" || state.at === "made" || state.at === "failed"
+        ? { at: "making", kind: act.kind }
+        : state;
+    case "made":
+      return state.at === "making" ? { at: "made", made: act.made } : state;
+    case "failed":
+      return state.at === "making" ? { at: "failed", sentence: act.sentence } : state;
+  }
+}
+
+export const canMake = ({ at }: ShareState): boolean =>
+  at === "ready" || at === "made" || at === "failed";

@@ -1,0 +1,116 @@
+/**
+ * The task of sharing in Chromium: by keyboard alone to a file that is saved, and what every state must
+ * hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
+ */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { executablePath } from "../../src/cli/chromium";
+import { isFileProblem, openXlsx } from "../../src/workbook/xlsx";
+import { BenchHand } from "../taskpane/page/bench";
+import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+
+if (!hasChromium) {
+  const why = `There is no Chromium at ${executablePath}.`;
+  if (process.env.REQUIRE_ALL === "1") throw new Error(why);
+  console.warn(`Left out: browser tests of the task of sharing. ${why}`);
+}
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
+  "utf8",
+);
+
+type AxeWindow = Window & {
+  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+};
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
+  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
+}
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+
+/** Screenshots, where somebody asks for them. */
+async function shot(page: Page, name: string): Promise<void> {
+  const folder = process.env.SHARE_SHOTS;
+  if (folder) await page.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
+}
+
+async function saved(page: Page, press: () => Promise<void>) {
+  const waiting = page.waitForEvent("download");
+  await press();
+  const download = await waiting;
+  const path = await download.path();
+  return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(path)) };
+}
+
+describe.runIf(hasChromium)("the task of sharing", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it.each([
+    ["Partner copy", /^partner-copy-\d{4}-\d\d-\d\d\.xlsx$/, "Workings"],
+    ["Numbers only", /^numbers-only-\d{4}-\d\d-\d\d\.xlsx$/, "Read me"],
+  ])("saves a file by keyboard: %s", async (button, name, sheet) => {
+    for (const colorScheme of ["light", "dark"] as const) {
+      const { page, complaints } = await chromium.open(
+        { viewport: { width: 320, height: 700 }, colorScheme, reducedMotion: "reduce" },
+        "task=share&file=logbook",
+      );
+      const hand = new BenchHand(page);
+      await page.getByRole("heading", { name: "For a partner" }).waitFor();
+      await page.getByRole("button", { name: button, disabled: false }).waitFor();
+      await shot(page, `ready-${colorScheme}`);
+      expect(await violations(page)).toEqual([]);
+      const file = await saved(page, () => hand.press(button));
+      expect(file.name).toMatch(name);
+      const opened = openXlsx(file.bytes);
+      expect(isFileProblem(opened)).toBe(false);
+      if (!isFileProblem(opened)) {
+        expect(opened.sheets.map((each) => each.name)).toContain(sheet);
+        const formulas = opened.sheets.flatMap(({ cells }) => cells.map((cell) => cell.formula));
+        expect(formulas.filter((formula) => formula?.includes("TITRE."))).toEqual([]);
+      }
+      await page.getByText("The copy is made.").waitFor();
+      expect(await hand.hears()).toMatch(/^Save .*\.xlsx$/);
+      await shot(page, `${button.replace(" ", "-")}-${colorScheme}`);
+      expect(await violations(page)).toEqual([]);
+      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      const again = await saved(page, () => page.keyboard.press("Enter"));
+      expect(again.bytes).toEqual(file.bytes);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    }
+  });
+
+  it("says that a program does not hand out its file, and how else a copy is made", async () => {
+    const { page } = await chromium.open({ viewport: { width: 320, height: 700 } }, "task=share");
+    await page.getByText(/npm run share/).waitFor();
+    await shot(page, "not-offered");
+    expect(await page.getByRole("button").count()).toBe(0);
+    expect(await violations(page)).toEqual([]);
+  });
+
+  it("says that a cell is being edited, and tries again at a press", async () => {
+    const { page } = await chromium.open(
+      { viewport: { width: 320, height: 700 } },
+      "task=share&file=edited",
+    );
+    await page.getByRole("button", { name: "Partner copy" }).press("Enter");
+    await page.getByText(/A cell is being edited/).waitFor();
+    await shot(page, "failed");
+    expect(await violations(page)).toEqual([]);
+    await page.getByRole("button", { name: "Numbers only" }).press("Enter");
+    await page.getByText(/A cell is being edited/).waitFor();
+  });
+});
