@@ -37,6 +37,14 @@ export const tasks: readonly Task[] = [
     }),
   },
   {
+    id: "batch",
+    name: "Batch",
+    Component: lazy(async () => {
+      const { BatchTask } = await import(/* webpackChunkName: "batch" */ "./batch/batch-task");
+      return { default: BatchTask };
+    }),
+  },
+  {
     id: "what-if",
     name: "What if",
     Component: lazy(async () => {

@@ -1,0 +1,92 @@
+/** The base charge: as a person gives it, and the published levels to choose from, with sources. */
+import { Button } from "@fluentui/react-components";
+import { isProblem } from "../../../core/problem/problem";
+import { publishedCharges } from "../../../core/reference/base-charges";
+import { sources } from "../../../core/reference/sources";
+import { Choice } from "../../widgets/choice";
+import { Say } from "../../widgets/say";
+import { digits } from "../../titrate/shown";
+import { Figure, useDesk, useMark } from "./desk";
+
+function Published() {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const { base } = view.draft.picked;
+  const levels = publishedCharges.filter((each) => each.base === base);
+  return (
+    <details className="more" open={view.draft.picked.chargeIs === ""}>
+      <summary>Levels in use, with their sources</summary>
+      {levels.length === 0 ? (
+        <p>No level is known here for {base}: ask who sold it.</p>
+      ) : (
+        <p>None is taken for granted. Each is pure base.</p>
+      )}
+      <ul className="levels">
+        {levels.map((charge) => {
+          const level = `${charge.amount} ${charge.unit === "%" ? "% of the oil" : charge.unit}`;
+          return (
+            <li key={`${charge.amount} ${charge.unit} ${charge.source}`}>
+              <span>
+                <strong>{inMark(level)}</strong>: {charge.about}.{" "}
+                <span className="soft">{sources[charge.source]}</span>
+              </span>
+              <Button
+                size="large"
+                aria-label={inMark(`Take ${level}, ${charge.about}`)}
+                onClick={() => {
+                  act({ do: "take-charge", charge });
+                }}
+              >
+                Take
+              </Button>
+            </li>
+          );
+        })}
+      </ul>
+    </details>
+  );
+}
+
+function AsPure() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { charge } = view.working;
+  const { chargeUnit, chargeIs } = view.draft.picked;
+  if (charge === undefined || isProblem(charge)) return null;
+  if (chargeUnit === "%" && chargeIs === "pure") return null;
+  return <Say tone="know">{inMark(`That is ${digits(charge)} % of the oil, pure.`)}</Say>;
+}
+
+export function Charge() {
+  const { view, act } = useDesk();
+  const { chargeUnit, chargeIs } = view.draft.picked;
+  return (
+    <>
+      <Choice
+        label="The charge is given in"
+        value={chargeUnit}
+        options={[
+          ["%", "% of the oil’s mass"],
+          ["g/L", "g per litre"],
+        ]}
+        onPick={(unit) => {
+          act({ do: "pick", picked: { chargeUnit: unit } });
+        }}
+      />
+      <Figure field={chargeUnit === "%" ? "chargePercent" : "chargeGrams"} />
+      <Choice
+        label="It means"
+        value={chargeIs}
+        options={[
+          ["pure", "Pure base"],
+          ["as weighed", "Lye as weighed"],
+        ]}
+        onPick={(is) => {
+          act({ do: "pick", picked: { chargeIs: is } });
+        }}
+      />
+      <AsPure />
+      <Published />
+    </>
+  );
+}

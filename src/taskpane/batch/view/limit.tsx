@@ -1,0 +1,34 @@
+/** The acid one allows. What two sources say stands side by side; nobody's is taken for granted. */
+import { Button } from "@fluentui/react-components";
+import { Figure, useDesk, useMark } from "./desk";
+
+const said = [
+  ["3", "Kombe and others 2013, a review (read)"],
+  ["5", "Van Gerpen and others 2004 (commonly cited)"],
+] as const;
+
+export function Limit() {
+  const { act } = useDesk();
+  const inMark = useMark();
+  return (
+    <>
+      <Figure field="limit" />
+      <div className="side-by-side limits-said">
+        {said.map(([limit, source]) => (
+          <div key={limit}>
+            <Button
+              size="large"
+              className="wide"
+              onClick={() => {
+                act({ do: "type", field: "limit", text: limit });
+              }}
+            >
+              Take {inMark(limit)} %
+            </Button>
+            <p className="soft">{source}</p>
+          </div>
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+/** Amounts to weigh, in large type. */
+import type { Line } from "../weigh-out";
+
+export function Lines({ lines }: { lines: readonly Line[] }) {
+  return (
+    <ul className="amounts">
+      {lines.map(({ what, figure, unit, also }) => (
+        <li key={what}>
+          <span className="amount-what">{what}</span>
+          <span className="amount-figure">
+            <strong>{figure}</strong> {unit}
+          </span>
+          {also.map((sentence) => (
+            <span key={sentence} className="soft full">
+              {sentence}
+            </span>
+          ))}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,75 @@
+/** Two lots or more: how they are mixed, and what the mix holds. */
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { Choice } from "../../widgets/choice";
+import { NumberField } from "../../widgets/number-field";
+import { Say } from "../../widgets/say";
+import { fixed } from "../../titrate/shown";
+import { numberFields } from "../fields";
+import { lotMark } from "../mix";
+import { Figure, useDesk, useMark } from "./desk";
+
+function Shares() {
+  const { view, act } = useDesk();
+  const { lots } = view.draft;
+  return (
+    <>
+      {lots.slice(0, -1).map(({ lot, share }) => (
+        <NumberField
+          key={lot}
+          fact={{ ...numberFields.share, label: `Share of ${lot}` }}
+          text={share}
+          judged={view.figures.share(lot)}
+          onText={(text) => {
+            act({ do: "share", lot, text });
+          }}
+        />
+      ))}
+      <p className="soft">{lots.at(-1)?.lot} takes what is left.</p>
+    </>
+  );
+}
+
+function Mixed() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { mix } = view.working;
+  if (mix === undefined) return null;
+  if (isProblem(mix)) return <Say tone="mind">{inMark(say(mix))}</Say>;
+  const parts = mix.lots.map(
+    ({ recorded, percent }) => `${fixed(percent, 1)} % ${lotMark(recorded)}`,
+  );
+  return (
+    <Say tone="know">
+      {inMark(`${parts.join(" with ")} by mass: ${fixed(mix.ffa, 2)} % FFA.`)} Titrate the mix if
+      you can: a figure worked out is no titration.
+    </Say>
+  );
+}
+
+export function Mixing() {
+  const { view, act } = useDesk();
+  const { lots, picked } = view.draft;
+  if (lots.length < 2) return null;
+  const byTarget = lots.length === 2 && picked.mixedBy === "target";
+  return (
+    <section aria-label="The mix">
+      <h3>The mix</h3>
+      {lots.length === 2 ? (
+        <Choice
+          label="Mixed"
+          value={picked.mixedBy}
+          options={[
+            ["shares", "By shares you type"],
+            ["target", "To a target"],
+          ]}
+          onPick={(mixedBy) => {
+            act({ do: "pick", picked: { mixedBy } });
+          }}
+        />
+      ) : null}
+      {byTarget ? <Figure field="target" /> : <Shares />}
+      <Mixed />
+    </section>
+  );
+}

@@ -1,0 +1,41 @@
+/** Oil: which lots, in which shares, how much, and how warm when it was measured. */
+import { PickList } from "../../widgets/pick-list";
+import { Say } from "../../widgets/say";
+import { isProblem } from "../../../core/problem/problem";
+import { unitChoices } from "../names";
+import { amount } from "../shown";
+import { isVolume } from "../working";
+import { Figure, useDesk } from "./desk";
+import { LotList } from "./lot-list";
+import { Mixing } from "./mixing";
+
+function Mass() {
+  const { view } = useDesk();
+  const { oilMass } = view.working;
+  if (!isVolume(view.draft) || oilMass === undefined || isProblem(oilMass)) return null;
+  return <Say tone="know">That is {amount(oilMass, view.mark)} kg of oil.</Say>;
+}
+
+export function OilStep() {
+  const { view, act } = useDesk();
+  const { picked } = view.draft;
+  return (
+    <>
+      <LotList />
+      <Mixing />
+      <div className="side-by-side">
+        <Figure field="amount" />
+        <PickList
+          label="Unit"
+          value={picked.unit}
+          options={unitChoices}
+          onPick={(unit) => {
+            act({ do: "pick", picked: { unit } });
+          }}
+        />
+      </div>
+      {isVolume(view.draft) ? <Figure field="temperature" /> : null}
+      <Mass />
+    </>
+  );
+}

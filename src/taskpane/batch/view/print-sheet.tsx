@@ -1,0 +1,38 @@
+/** A sheet to print, on request: shown first, then made as a sheet of its own. */
+import type { Host } from "../../../host/port";
+import { makeWeighOut, planWeighOut } from "../../../workbook/planning/plan-weigh-out";
+import type { WeighOutRecord } from "../../../workbook/weigh-out/weigh-out-record";
+import { PlannedChange } from "../../planned/planned-change";
+import { type Change, usePlanned } from "../../planned/use-planned";
+import { printOf } from "../print";
+import { useDesk, useMark } from "./desk";
+
+const sheetOf = (record: WeighOutRecord | undefined): WeighOutRecord => {
+  if (record === undefined) throw new Error("a sheet to print before there is a weigh-out");
+  return record;
+};
+
+export function PrintSheet({ host, today }: { host: Host; today: string }) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const record = printOf(view, today);
+  const change: Change = {
+    key: record && JSON.stringify(record),
+    plan: () => planWeighOut(host, sheetOf(record)),
+    write: (confirmed, pause) => makeWeighOut(host, sheetOf(record), confirmed, pause),
+  };
+  const planned = usePlanned(change);
+  if (record === undefined) return null;
+  return (
+    <section aria-label="A sheet to print">
+      <h3>A sheet to print</h3>
+      <PlannedChange
+        planned={planned}
+        command="Make the sheet"
+        busyWords="Making the sheet."
+        inMark={inMark}
+        afterwards={<p>Print it from the spreadsheet: one page, upright. Undo takes it back.</p>}
+      />
+    </section>
+  );
+}

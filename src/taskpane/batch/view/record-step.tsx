@@ -1,0 +1,125 @@
+/** Record: the exact cells first, then one row of Batches; and a sheet to print, when asked for. */
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import type { Host } from "../../../host/port";
+import { planBatch, recordBatch } from "../../../workbook/planning/record-batch";
+import type { BatchRecord } from "../../../workbook/record/batch-record";
+import { PlannedChange } from "../../planned/planned-change";
+import { type Change, usePlanned } from "../../planned/use-planned";
+import { Say } from "../../widgets/say";
+import { WordField } from "../../widgets/word-field";
+import { Wants } from "../../stepped/wants";
+import type { StepId } from "../draft";
+import { stepNames } from "../names";
+import { atOdds, batchOf, recordOf } from "../record";
+import { forWeighOut } from "../wants";
+import { useDesk, useMark } from "./desk";
+import { PrintSheet } from "./print-sheet";
+
+export interface RecordStepProps {
+  readonly host: Host;
+  readonly today: string;
+  readonly onGo: (step: StepId) => void;
+  readonly onNew: () => void;
+}
+
+/** Nothing is planned while the row is incomplete, so nothing can be written either. */
+const rowOf = (record: BatchRecord | undefined): BatchRecord => {
+  if (record === undefined) throw new Error("recording before the row is complete");
+  return record;
+};
+
+function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const record = recordOf(view, today);
+  const change: Change = {
+    key: record && JSON.stringify(record),
+    plan: () => planBatch(host, rowOf(record)),
+    write: (confirmed, pause) => recordBatch(host, rowOf(record), confirmed, pause),
+    written: (outcome) => {
+      act({ do: "recorded" });
+      return atOdds(outcome, view);
+    },
+  };
+  const planned = usePlanned(change);
+  return (
+    <PlannedChange
+      planned={planned}
+      command={view.draft.isRecorded ? "Record once more" : "Record this batch"}
+      busyWords="Writing the row."
+      inMark={inMark}
+      afterwards={
+        <>
+          <p>
+            Undo in the spreadsheet takes the row back. Type what was weighed and what was made into
+            its columns Weighed g and Litres made.
+          </p>
+          <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
+            Next batch
+          </Button>
+        </>
+      }
+    />
+  );
+}
+
+export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const [isPrinting, setPrinting] = useState(false);
+  const { draft, wants } = view;
+  const hasDose = forWeighOut(wants).length === 0 && batchOf(view, today) !== undefined;
+  if (forWeighOut(wants).length === 0 && !hasDose) {
+    return (
+      <>
+        <Say tone="mind">There is no dose to record: see Weigh-out.</Say>
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            onGo("weigh-out");
+          }}
+        >
+          Go to Weigh-out
+        </Button>
+      </>
+    );
+  }
+  return (
+    <>
+      {wants.length > 0 ? (
+        <Wants
+          title="Still wanted for the row"
+          wants={wants}
+          names={stepNames}
+          inMark={inMark}
+          onGo={onGo}
+        />
+      ) : (
+        <>
+          <WordField
+            label="Note"
+            value={draft.words.note}
+            onText={(note) => {
+              act({ do: "write", words: { note } });
+            }}
+          />
+          <Row host={host} today={today} onNew={onNew} />
+        </>
+      )}
+      {hasDose && !isPrinting ? (
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            setPrinting(true);
+          }}
+        >
+          A sheet to print
+        </Button>
+      ) : null}
+      {hasDose && isPrinting ? <PrintSheet host={host} today={today} /> : null}
+    </>
+  );
+}

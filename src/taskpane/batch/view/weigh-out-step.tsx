@@ -1,0 +1,144 @@
+/** The weigh-out, its doubt, the route and the cautions; above the allowed acid, no dose. */
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { cautions } from "../../../core/batch/cautions";
+import { route } from "../../../core/batch/route";
+import { Choice } from "../../widgets/choice";
+import { Say } from "../../widgets/say";
+import { fixed } from "../../titrate/shown";
+import { Wants } from "../../stepped/wants";
+import type { StepId } from "../draft";
+import { formerWords } from "../former";
+import { stepNames } from "../names";
+import { forWeighOut } from "../wants";
+import { expectedOf, weighOutOf } from "../weigh-out";
+import { AcidStep } from "./acid-step";
+import { Figure, useDesk, useMark } from "./desk";
+import { Limit } from "./limit";
+import { Lines } from "./lines";
+
+/** The acid, and which way this oil can go. */
+function Route() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { mix } = view.working;
+  const limit = view.figures.in("%", "limit");
+  if (mix === undefined || isProblem(mix) || limit === undefined) return null;
+  const doubt = mix.halfWidth === undefined ? "" : ` ± ${fixed(mix.halfWidth, 2)}`;
+  return (
+    <>
+      <p>
+        {inMark(`Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${fixed(mix.acidValue, 2)}.`)}
+      </p>
+      <Say tone="know">{inMark(route(mix.acidValue, undefined, limit))}</Say>
+    </>
+  );
+}
+
+function NoDose({ sentence }: { sentence: string }) {
+  const inMark = useMark();
+  return (
+    <>
+      <div role="status">
+        <Say tone="mind">No dose. {inMark(sentence)}</Say>
+      </div>
+      <Route />
+      <AcidStep />
+      <h3>Go on all the same?</h3>
+      <p>
+        A higher limit, typed here, is your own word that you have read the route above. Or go back
+        to Oil and mix this lot with one of less acid.
+      </p>
+      <Limit />
+    </>
+  );
+}
+
+function Former() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  return (
+    <section>
+      <h3>What you used to weigh</h3>
+      <Figure field="former" />
+      <div role="status">
+        {formerWords(view).map(({ tone, sentence }) => (
+          <Say key={sentence} tone={tone}>
+            {inMark(sentence)}
+          </Say>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function Dose() {
+  const { view, act } = useDesk();
+  return (
+    <>
+      <Lines lines={weighOutOf(view)} />
+      <Choice
+        label="Weights in"
+        value={view.draft.picked.pounds}
+        options={[
+          ["no", "g and kg"],
+          ["yes", "lb and oz as well"],
+        ]}
+        onPick={(pounds) => {
+          act({ do: "pick", picked: { pounds } });
+        }}
+      />
+      <Route />
+      <AcidStep />
+      <details className="more">
+        <summary>What goes in and comes out</summary>
+        <dl className="cells">
+          {expectedOf(view).map(([what, figure]) => (
+            <div key={what}>
+              <dt>{what}</dt>
+              <dd>{figure}</dd>
+            </div>
+          ))}
+        </dl>
+      </details>
+      <Former />
+    </>
+  );
+}
+
+function Cautions() {
+  return (
+    <section className="cautions">
+      <h3>Mind</h3>
+      <ul>
+        {cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { batch } = view.working;
+  const wants = forWeighOut(view.wants);
+  if (wants.length > 0 || batch === undefined) {
+    return (
+      <Wants
+        title="Still wanted for a weigh-out"
+        wants={wants}
+        names={stepNames}
+        inMark={inMark}
+        onGo={onGo}
+      />
+    );
+  }
+  return (
+    <>
+      {isProblem(batch) ? <NoDose sentence={say(batch)} /> : <Dose />}
+      <Cautions />
+    </>
+  );
+}

@@ -1,0 +1,111 @@
+/** The plan of a sheet to print: a sheet of its own, written as one undo step and read back. */
+import { type Block, fault, type Host, isFault, type Step } from "../../host/port";
+import type { BookSheet } from "../book";
+import { titrations } from "../tables/titrations";
+import { weighOutSheet } from "../weigh-out/sheet";
+import type { WeighOutRecord } from "../weigh-out/weigh-out-record";
+import { address, cellAt } from "./address";
+import { carryOut } from "./carry-out";
+import { finished } from "./finished";
+import type { Confirmed, Plan, PlannedCell, RecordOutcome, Refusal } from "./plan";
+import { freeSheetName } from "./plan-table";
+import { readLogbook } from "./read-logbook";
+import { refusal } from "./refusal";
+import type { Pause } from "./settle";
+import { contentOf } from "./sheet-steps";
+import { contentText } from "./shown";
+
+const longestSheetName = 28;
+
+/** A sheet's name holds no brackets, colons, stars, question marks or slashes, nor quotes at its ends. */
+function nameFor({ batch }: WeighOutRecord): string {
+  const fit = `Weigh-out ${batch.batch}`
+    .replace(/[[\]:*?/\\]/g, " ")
+    .replace(/\s+/g, " ")
+    .slice(0, longestSheetName);
+  return fit.replace(/^'+|'+$/g, "").trim();
+}
+
+function plannedCells(sheet: BookSheet): PlannedCell[] {
+  return sheet.rows.flatMap((row, at) =>
+    row.flatMap((cell, column) => {
+      if (!cell || (cell.value === undefined && cell.formula === undefined)) return [];
+      const block = cellAt(sheet.name, at, column);
+      const content = contentOf(cell);
+      const before = row[1]?.value;
+      return [
+        {
+          block,
+          address: address(block),
+          heading: column > 1 && typeof before === "string" ? before : "Words",
+          now: "",
+          content,
+          shown: contentText(content, cell.format),
+          mustConfirm: false,
+        },
+      ];
+    }),
+  );
+}
+
+function stepsOf(sheet: BookSheet, block: Block): Step[] {
+  const contents = sheet.rows.map((row) =>
+    Array.from({ length: block.columns }, (_, column) => contentOf(row[column] ?? null)),
+  );
+  return [
+    { do: "add-sheet", name: sheet.name },
+    { do: "set-cells", block, contents },
+    ...sheet.columnWidths.map(
+      (characters, column) => ({ do: "set-width", sheet: sheet.name, column, characters }) as const,
+    ),
+    { do: "print-area", block, landscape: false },
+    { do: "select", block: cellAt(sheet.name, 0, 0) },
+  ];
+}
+
+/** What making the sheet would do. Reads, never writes. */
+export async function planWeighOut(host: Host, record: WeighOutRecord): Promise<Plan | Refusal> {
+  const snapshot = await readLogbook(host, titrations.name);
+  if (isFault(snapshot)) return refusal(snapshot);
+  if (snapshot.sheets.isProtected) return refusal(fault("workbook-protected"));
+  const name = freeSheetName(snapshot, nameFor(record));
+  const sheet = weighOutSheet(record, name);
+  const block: Block = {
+    sheet: name,
+    row: 0,
+    column: 0,
+    rows: sheet.rows.length,
+    columns: sheet.columnWidths.length,
+  };
+  const cells = plannedCells(sheet);
+  return finished({
+    what: "make the sheet",
+    where: `the sheet ${name}`,
+    summary: `A new sheet ${name}: one page to print, its amounts live formulas.`,
+    cells: cells.filter(({ heading }) => heading !== "Words"),
+    makes: [
+      `A new sheet ${name}, ${String(block.rows)} rows, with amounts in large type and boxes to tick.`,
+      "The cautions, and lines for names and dates.",
+      "Its print area: one page, upright.",
+    ],
+    remarks: [],
+    block,
+    table: "",
+    steps: stepsOf(sheet, block),
+  });
+}
+
+/** Plans anew and writes only what was agreed to. */
+export const makeWeighOut = (
+  host: Host,
+  record: WeighOutRecord,
+  confirmed: Confirmed | undefined,
+  pause?: Pause,
+): Promise<RecordOutcome> =>
+  carryOut(
+    host,
+    `Make the weigh-out sheet ${record.batch.batch}`.trim(),
+    () => planWeighOut(host, record),
+    confirmed,
+    pause,
+  );

@@ -1,0 +1,96 @@
+/** Every screen of the batch task, reached by keyboard, each in a state worth looking at. */
+import type { Page } from "playwright-core";
+import { BenchHand } from "./bench";
+import type { Look } from "./scenes";
+
+export async function fillOilOfBatch(
+  hand: BenchHand,
+  lots: readonly string[],
+  amount = "100",
+): Promise<void> {
+  for (const lot of lots) await hand.press(new RegExp(`^${lot} `), "Space");
+  await hand.type("Amount of oil", amount);
+}
+
+export async function fillLye(hand: BenchHand, batch = "B-118"): Promise<void> {
+  await hand.type("Batch", batch);
+  await hand.type("Lye lot", "K-207");
+  await hand.type("Assay of the lye", "90");
+  await hand.press(/^Take 7 g\/L/);
+}
+
+export async function fillLimit(hand: BenchHand, limit = "5"): Promise<void> {
+  await hand.type("Allowed acid", limit);
+}
+
+const ready = (page: Page) => page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+
+async function mixes(hand: BenchHand, look: Look): Promise<void> {
+  await fillOilOfBatch(hand, ["SW-17"]);
+  await look("oil");
+  await fillOilOfBatch(hand, ["NQ-41"]);
+  await hand.type("Share of SW-17", "60");
+  await look("oil, two lots by shares");
+  await hand.pick("To a target");
+  await hand.type("Target", "0.9");
+  await look("oil, target out of reach");
+  await hand.type("Target", "1.5");
+  await look("oil, two lots to a target");
+}
+
+async function former(hand: BenchHand, look: Look): Promise<void> {
+  // the charge, 700 g pure, and 1.5 % of it
+  await hand.type("What you used to weigh", "710");
+  await look("weigh-out, what used to be weighed");
+  await hand.type("What you used to weigh", "");
+}
+
+/** Walks through the whole task once. */
+export async function batchScenes(page: Page, look: Look): Promise<void> {
+  const hand = new BenchHand(page);
+  await ready(page);
+  await look("oil, new");
+  await mixes(hand, look);
+  await hand.next("Lye");
+  await look("lye, new");
+  await fillLye(hand);
+  await hand.pick("This same lot of lye");
+  await look("lye, same as the titrant");
+  await hand.next("Methanol");
+  await look("methanol, new");
+  await fillLimit(hand);
+  await look("methanol");
+  await hand.next("Weigh-out");
+  await look("weigh-out of a blend");
+  await hand.pick("lb and oz as well");
+  await former(hand, look);
+  await hand.next("Record");
+  await page.getByRole("button", { name: "Record this batch" }).waitFor();
+  await look("record");
+  await hand.press("A sheet to print");
+  await page.getByRole("button", { name: "Make the sheet" }).waitFor();
+  await look("record, sheet to print");
+  await hand.press("Record this batch");
+  await page.getByRole("button", { name: "Next batch" }).waitFor();
+  await look("recorded");
+  await hand.press("Next batch");
+  await ready(page);
+  await fillOilOfBatch(hand, ["TW-09"], "20");
+  await hand.choose("Unit", "US");
+  await hand.type("Oil at", "45");
+  await look("oil, hot, US gallons");
+  await hand.next("Lye");
+  await hand.choose("Base", "NaOCH3");
+  await hand.type("Assay of the lye", "30");
+  await hand.press(/^Take 0.5 % of the oil, refined/);
+  await look("lye, methoxide solution");
+  await hand.next("Methanol");
+  await hand.pick("% by volume");
+  await hand.type("Methanol", "22");
+  await fillLimit(hand, "3");
+  await hand.next("Weigh-out");
+  await page.getByText(/No dose/).waitFor();
+  await look("weigh-out refused");
+  await hand.type("Allowed acid", "9");
+  await look("weigh-out above a higher limit");
+}
