@@ -30,6 +30,7 @@ function handed(cell: RawCell): unknown {
 
 function handedOver(given: Given): unknown {
   if (!given) return undefined;
+  if ("constants" in given) return given.constants;
   return "literal" in given ? given.literal : given.cells.map((row) => row.map(handed));
 }
 

@@ -1,7 +1,7 @@
 /** Twins of the functions about replicates. */
 import { fewest, most } from "../../core/replicates/replicates-needed";
 import { intervalLabel, noSpread, noTest } from "../replicates/spread";
-import { listOf, smallestOf } from "./shared/list";
+import { listOf } from "./shared/list";
 import { nothing } from "./shared/pairs";
 import { outlierText, replicateColumns } from "./shared/replicate-columns";
 import { atMost, row, spoken, text, when } from "./shared/text";
@@ -14,7 +14,7 @@ const concordant: Work = (reading) => {
   const readings = listOf(reading, "readings");
   const limit = reading.figure("limit");
   const largest = `MAX(${readings.range.text})`;
-  const beyond = `${largest}-${smallestOf(readings)}-${limit}`;
+  const beyond = `${largest}-${readings.least}-${limit}`;
   reading.needs(`${readings.count}<2`);
   return reading.answer(`${beyond}<=${rounding}*${largest}`);
 };

@@ -3,7 +3,7 @@ import { hundred } from "../../core/exact/exact";
 import { limits } from "../../core/reference/limits";
 import { blanksOf, isAbove } from "./shared/blanks";
 import { definition, tenfold } from "./shared/doses";
-import { listOf, meanOf, smallestOf } from "./shared/list";
+import { listOf, meanOf } from "./shared/list";
 import { replicatesOf } from "./shared/pairs";
 import type { Reading } from "./shared/reading";
 import { atMost, figure, when } from "./shared/text";
@@ -18,7 +18,7 @@ export const isPlausiblePercent = (percent: string): string => atMost(percent, f
 const corrected: Work = (reading) => {
   const titres = listOf(reading, "titres");
   const blank = blanksOf(reading);
-  reading.allow(isAbove(smallestOf(titres), blank.mean));
+  reading.allow(isAbove(titres.least, blank.mean));
   const titre = meanOf(titres);
   return reading.answer(blank.mean === "0" ? titre : `${titre}-${blank.mean}`);
 };

@@ -103,6 +103,10 @@ function oneValue(argument: NamedArgument, source: Source): string | number {
   return source.between(...figures);
 }
 
+/** What can stand in an array constant: there is no empty place in one. */
+const asConstant = (cell: RawCell): string | number | boolean =>
+  cell === null || typeof cell === "object" ? "" : cell;
+
 /** A row, a column, or a block of two rows. */
 function shaped(cells: readonly RawCell[], shape: number): RawCell[][] {
   if (shape === 1) return cells.map((cell) => [cell]);
@@ -142,7 +146,9 @@ function randomCall(entry: WorksheetFunction, source: Source): Given[] {
       const far = place === slip && name === "readings" ? apart * 12 : 0;
       return source.around(middle, apart, decimals) + far;
     }).map((cell) => (typeof cell === "number" ? rounded(cell, decimals) : cell));
-    return { cells: shaped(figures, size === count ? shape : 0) };
+    const cells = shaped(figures, size === count ? shape : 0);
+    if (!source.chance(0.2)) return { cells };
+    return { constants: cells.map((row) => row.map(asConstant)) };
   });
 }
 
@@ -217,6 +223,34 @@ function oddCalls(entry: WorksheetFunction, good: readonly unknown[]): Given[][]
   });
 }
 
+/** Acid values whose % FFA as oleic is right at an edge, and a little to either side. */
+const atEdges = [0.5, 1, 3, 5, 15].flatMap((percent) => {
+  const value = Number(((percent * 561) / 282).toPrecision(15));
+  return [value, value * (1 + 1e-12), value * (1 - 1e-12), value * 1.00007, value * 0.99993];
+});
+
+const one = (cell: RawCell): Given => ({ cells: [[cell]] });
+const row = (...cells: RawCell[]): Given => ({ cells: [cells] });
+const column = (...cells: RawCell[]): Given => ({ cells: cells.map((cell) => [cell]) });
+const block: Given = {
+  cells: [
+    [2.4, 2.5],
+    [2.45, 2.44],
+  ],
+};
+const shapes: (readonly [Given, Given])[] = [
+  [row(2.4, 2.5, 2.45), column(7, 7.1, 7.2)],
+  [block, row(7, 7.1, 7.2, 7.3)],
+  [block, block],
+  [row(2.4, 2.5), row(7, 7.1, 7.2)],
+  [row(2.4, 2.5), row(7, 7.1, null, "")],
+  [row(2.4, 2.5, 2.6, null), row(7, 7.1, 7.2)],
+  [row(2.4, null, 2.6), row(7, 7.1, 7.2)],
+  [row(2.4, 2.5, 2.6), row(7, " ", 7.2)],
+  [row(2.4, 2.5, 2.6), row(null, 0, "")],
+  [row(2, 4, 3), row(5, 10, 7.5)],
+];
+
 /** Shapes that do not fit each other, and values right at an edge. */
 const special: Record<string, Given[][]> = {
   CONCORDANT: [
@@ -235,6 +269,30 @@ const special: Record<string, Given[][]> = {
     [[2.4], [0.2, "neutralised"]],
     [[2.4], ["", "NEUTRALIZED ", 0]],
   ].map(([titres, blanks]) => [{ cells: [titres as RawCell[]] }, { cells: [blanks as RawCell[]] }]),
+  MEANACIDVALUE: shapes.map(([titres, masses]) => [titres, row(0.15), one(0.1), masses]),
+  EACHACIDVALUE: shapes.map(([titres, masses]) => [titres, row(0.15), one(0.1), masses]),
+  OUTLIERS: shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+  SPREAD: shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+  FFAUNCERTAINTY: shapes.map(([titres, masses]) => [
+    titres,
+    row(0.15, 0.16),
+    one(0.1),
+    masses,
+    one(0.05),
+    one(0.01),
+  ]),
+  BLENDEDACIDVALUE: shapes.map(([values, masses]) => [values, masses]),
+  CATALYST: atEdges.map((value) => [one(100), one(value), one("KOH"), one(90), one(0.7)]),
+  ROUTE: atEdges.flatMap((value) => [
+    [one(value)],
+    [one(value), one(0.06), one(1)],
+    [one(value), undefined, one(20)],
+  ]),
+  BATCH: atEdges.map((value) => [one(100), one(value), one("NaOCH3"), one(30), one(0.7)]),
+  WHATIF: [
+    [row(100, 200), one("kg"), row(...atEdges), one("KOH"), one(90), one(0.7)],
+    [row(100, null, 200), one("l"), column(1, "", 12), one("KOH"), one(90), one(0.7)],
+  ],
 };
 
 export const callsOf = (entry: WorksheetFunction, good: readonly unknown[]): Given[][] => {

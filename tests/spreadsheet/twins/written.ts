@@ -9,6 +9,7 @@ import type { RawCell } from "./raw-book";
 export type Given =
   | { readonly cells: readonly (readonly RawCell[])[] }
   | { readonly literal: string | number | boolean }
+  | { readonly constants: readonly (readonly (string | number | boolean)[])[] }
   | undefined;
 
 export interface Written {
@@ -37,6 +38,16 @@ const literal = (value: string | number | boolean): TwinArgument => {
   return { text, rows: 1, columns: 1, cell: () => text };
 };
 
+/** {2.4,2.5;"",2.45} */
+const arrayConstant = (
+  rows: readonly (readonly (string | number | boolean)[])[],
+): TwinArgument => ({
+  text: `{${rows.map((row) => row.map(literalText).join(",")).join(";")}}`,
+  rows: rows.length,
+  columns: rows[0]?.length ?? 0,
+  cell: (row, column) => literalText(rows[row]?.[column] ?? ""),
+});
+
 const cellAt = (row: number, column: number): string => `${columnLetters(column)}${row + 1}`;
 
 function put(cells: RawCell[][], row: number, column: number, value: RawCell): void {
@@ -63,6 +74,7 @@ export function write(entry: WorksheetFunction, calls: readonly (readonly Given[
     const placed = given.map((each): TwinArgument | undefined => {
       if (!each) return undefined;
       if ("literal" in each) return literal(each.literal);
+      if ("constants" in each) return arrayConstant(each.constants);
       const [top, left] = [row, column];
       const rows = each.cells.length;
       const columns = each.cells[0]?.length ?? 0;

@@ -1,6 +1,7 @@
 /** The blanks: left out or the word means 0, given but empty means that there is none yet. */
-import { mean } from "../../../core/exact/lists";
 import type { Millilitre } from "../../../core/quantity/quantity";
+import { deviations, sumOfSquares } from "../../../core/replicates/deviations";
+import { meanBlank } from "../../../core/titration/corrected-titre";
 import type { TwinArgument } from "../../twin";
 import { allowedIn, cellsOf, filledIn, hasLogical } from "./list";
 import type { Reading } from "./reading";
@@ -17,9 +18,9 @@ export interface BlanksText {
 }
 
 const known = (blanks: readonly Millilitre[]): BlanksText => ({
-  mean: blanks.length === 0 ? "0" : figure(mean(blanks)),
+  mean: figure(meanBlank(blanks)),
   count: String(blanks.length),
-  squares: () => "0",
+  squares: () => (blanks.length < 2 ? "0" : figure(sumOfSquares(deviations(blanks)))),
 });
 
 /** How many cells hold the word. */
@@ -41,11 +42,7 @@ function squaresOf(reading: Reading, range: TwinArgument, count: string): string
 
 export function blanksOf(reading: Reading): BlanksText {
   const range = reading.call.argument("blanks");
-  const given = !range
-    ? reading.meaning("blanks", undefined)
-    : range.rows * range.columns === 1
-      ? reading.cell("blanks", range)
-      : undefined;
+  const given = range ? reading.constants("blanks", range) : reading.meaning("blanks", undefined);
   if (given?.isKnown) return known((given.value as readonly Millilitre[] | undefined) ?? []);
   if (!range) return known([]);
 

@@ -1,13 +1,18 @@
 /** Arguments that take a range: how many figures there are, and that nothing else stands there. */
+import { smallest } from "../../../core/exact/lists";
+import type { Unit } from "../../../core/quantity/quantity";
+import type { List } from "../../arguments";
 import type { TwinArgument } from "../../twin";
 import type { Reading } from "./reading";
 import { constantOf } from "./constant";
-import { always, missing, never, or, plainSpaces, when, wrong } from "./text";
+import { always, figure, missing, never, or, plainSpaces, when, wrong } from "./text";
 
 export interface RangeText {
   readonly range: TwinArgument;
   /** A helper cell: how many are filled in; an error where one is wrong. */
   readonly count: string;
+  /** The smallest figure. */
+  readonly least: string;
 }
 
 /** The cells of a range in reading order. */
@@ -46,19 +51,22 @@ export const hasLogical = (range: TwinArgument): string =>
         ),
       );
 
-const oneFigure = (text: string): RangeText => ({
-  range: { text, rows: 1, columns: 1, cell: () => text },
+const none: RangeText = {
+  range: { text: "0", rows: 1, columns: 1, cell: () => "0" },
   count: "1",
-});
+  least: "0",
+};
 
 /** A required range with at least one figure. */
 export function listOf(reading: Reading, name: string): RangeText {
   const range = reading.call.argument(name);
-  if (!range || (range.rows * range.columns === 1 && constantOf(range.cell(0, 0)))) {
-    if (range) reading.cell(name, range);
-    else reading.meaning(name, undefined);
-    return oneFigure(range?.cell(0, 0) ?? "0");
+  const known = range ? reading.constants(name, range) : reading.meaning(name, undefined);
+  if (known?.isKnown) {
+    const { filled } = (known.value as List<Unit> | undefined) ?? { filled: [] };
+    if (!range || filled.length === 0) return none;
+    return { range, count: String(filled.length), least: figure(smallest(filled)) };
   }
+  if (!range) return none;
   const { text } = range;
   const allowed = allowedIn(reading, name, text);
   const isWrong = or(hasLogical(range), `${filledIn(text)}>${allowed}`);
@@ -66,17 +74,10 @@ export function listOf(reading: Reading, name: string): RangeText {
     `${name}: how many`,
     when(isWrong, wrong, when(`${allowed}=0`, missing, allowed)),
   );
-  return { range, count };
+  // In order of size, the zeros of cells not filled in come first.
+  return { range, count, least: `SMALL(${text},COUNT(${text})-${count}+1)` };
 }
 
-const isOne = ({ count }: RangeText): boolean => count === "1";
-
 /** The mean of the figures: cells with 0 are not filled in and add nothing to the sum. */
-export const meanOf = (list: RangeText): string =>
-  isOne(list) ? list.range.text : `SUM(${list.range.text})/${list.count}`;
-
-/** The smallest figure: in order of size, the zeros of cells not filled in come first. */
-export const smallestOf = (list: RangeText): string =>
-  isOne(list)
-    ? list.range.text
-    : `SMALL(${list.range.text},COUNT(${list.range.text})-${list.count}+1)`;
+export const meanOf = ({ range, count }: RangeText): string =>
+  range.rows * range.columns === 1 ? range.cell(0, 0) : `SUM(${range.text})/${count}`;

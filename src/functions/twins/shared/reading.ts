@@ -74,6 +74,21 @@ export class Reading {
     return this.cell(name, given);
   }
 
+  /** A range written into the formula, every cell a constant: its meaning; else undefined. */
+  constants(name: string, given: TwinArgument): Given | undefined {
+    const rows: unknown[][] = [];
+    for (let row = 0; row < given.rows; row += 1) {
+      const line: unknown[] = [];
+      for (let column = 0; column < given.columns; column += 1) {
+        const constant = constantOf(given.cell(row, column));
+        if (!constant) return undefined;
+        line.push(constant.value);
+      }
+      rows.push(line);
+    }
+    return this.meaning(name, rows);
+  }
+
   /** The only cell of an argument: its meaning where it is a constant. */
   cell(name: string, given: TwinArgument): Given {
     const cell = given.cell(0, 0);
