@@ -4,12 +4,14 @@
  */
 import { existsSync } from "node:fs";
 import type { AddressInfo } from "node:net";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Browser, BrowserContextOptions, Page } from "playwright-core";
 import { executablePath, launchChromium } from "../../src/cli/chromium";
 import { host, serveFolder } from "../../src/cli/static-server";
 
-const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
+/** Another build can be named, to test it beside the usual one. */
+const dist = process.env.DIST ?? fileURLToPath(new URL("../../dist/", import.meta.url));
 
 export const hasBrowser = existsSync(executablePath);
 if (!hasBrowser && process.env.REQUIRE_ALL === "1") {
@@ -18,7 +20,7 @@ if (!hasBrowser && process.env.REQUIRE_ALL === "1") {
 if (!hasBrowser) {
   console.warn(`Left out: browser tests. There is no Chromium at ${executablePath}.`);
 }
-if (!existsSync(`${dist}index.html`)) {
+if (!existsSync(join(dist, "index.html"))) {
   throw new Error("There is no build to test: run `npm run build` first.");
 }
 

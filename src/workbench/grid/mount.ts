@@ -133,9 +133,15 @@ class Shown {
 /** Waits for what is being worked out. */
 async function worked(injector: Injector, progress?: (percent: number) => void): Promise<void> {
   const session = injector.get(FormulaCalculationSessionService);
-  const heard = session.state$.subscribe(({ progress: now }) => {
-    if (!now?.totalFormulasToCalculate) return;
-    progress?.(Math.floor((100 * now.completedFormulasCount) / now.totalFormulasToCalculate));
+  const before = session.state.id;
+  let said = -1;
+  const heard = session.state$.subscribe(({ id, progress: now }) => {
+    if (id === before || !now?.totalFormulasToCalculate) return;
+    const tenths = Math.floor((10 * now.completedFormulasCount) / now.totalFormulasToCalculate);
+    // read out, each of a hundred would be in the way of the next
+    if (tenths <= said) return;
+    said = tenths;
+    progress?.(10 * tenths);
   });
   await session.waitForLatestApplied(patience).catch(() => undefined);
   heard.unsubscribe();
