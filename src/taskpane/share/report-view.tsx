@@ -16,7 +16,7 @@ export function ReportView({ report }: { readonly report: ShareReport }) {
       </ul>
       {left.length === 0 ? null : (
         <details className="more" open={left.length <= 5}>
-          <summary>Left as they are ({left.length})</summary>
+          <summary>Not converted ({left.length})</summary>
           <ul className="report">
             {left.slice(0, shownAtMost).map((each) => (
               <li key={`${each.cell} ${each.reason}`}>{leftWords(each)}</li>

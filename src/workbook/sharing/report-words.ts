@@ -53,9 +53,15 @@ export function reportWords(report: ShareReport): string[] {
     lines.push(`${counted(formulas, "formula")}${on(sheets)} dropped, and every figure kept.`);
   } else lines.push(...partnerWords(report));
   if (webExtensions > 0) lines.push("The file no longer opens the pane of an add-in.");
-  if (left.length > 0) lines.push(`${counted(left.length, "formula")} left, see below.`);
+  if (left.length > 0) {
+    const wholly = left.every(({ isInPart }) => !isInPart);
+    lines.push(
+      `${counted(left.length, "formula")} not ${wholly ? "" : "wholly "}converted, each with its reason:`,
+    );
+  }
   return lines;
 }
 
-/** @example leftWords({ cell: "Log!C2", reason: "..." }) // "Log!C2: Left as it is: ..." */
-export const leftWords = ({ cell, reason }: Left): string => `${cell}. Left as it is: ${reason}`;
+/** @example leftWords({ cell: "Log!C2", reason: "...", isInPart: false }) // "Log!C2, left as it is: ..." */
+export const leftWords = ({ cell, reason, isInPart }: Left): string =>
+  `${cell}, ${isInPart ? "only in part" : "left as it is"}: ${reason}.`;

@@ -2,8 +2,9 @@
 export interface Left {
   /** Log!C2, or what else it is: the name doseToday. */
   readonly cell: string;
-  /** Completes "Left as it is: ...". */
+  /** Completes "Left as it is: ...", or "Only in part: ...". */
   readonly reason: string;
+  readonly isInPart: boolean;
 }
 
 export interface ShareReport {
@@ -38,7 +39,7 @@ export class Tally {
   /** Cells that formulas outside tables go by, by sheet. */
   readonly inputs = new Map<string, string[]>();
 
-  leave(cell: string, reason: string): void {
-    this.left.push({ cell, reason });
+  leave(cell: string, reason: string, isInPart = false): void {
+    this.left.push({ cell, reason, isInPart });
   }
 }
