@@ -5,7 +5,13 @@ import type { GridState } from "../../src/workbench/file/grid-state";
 import type { Edits } from "../../src/workbench/file/edits-of";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import "../../src/workbench/engine/node";
-import { isFileProblem, openXlsx, patchXlsx, sayFile, type Workbook } from "../../src/workbook/xlsx";
+import {
+  isFileProblem,
+  openXlsx,
+  patchXlsx,
+  sayFile,
+  type Workbook,
+} from "../../src/workbook/xlsx";
 import { root } from "../rules/sources-of";
 
 export const fixtures = [
