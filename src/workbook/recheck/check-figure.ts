@@ -1,5 +1,4 @@
 /** One held figure against what it should be: right within its digits, carried over, or a mistake. */
-import type { Exact } from "../../core/exact/exact";
 import type { RoleId } from "../recognising/roles";
 import { type FormulaFacts, shown } from "./formula-facts";
 import type { HeldFigure } from "./held-figure";
@@ -13,11 +12,11 @@ export type Verdict =
   | { readonly kind: "not-checked" }
   | { readonly kind: "right"; readonly written: Written }
   /** Wrong, and rightly worked out from a figure of the row that is wrong itself. */
-  | { readonly kind: "carried"; readonly written: Written; readonly should: Exact }
+  | { readonly kind: "carried"; readonly written: Written; readonly should: number }
   | {
       readonly kind: "wrong";
       readonly written: Written;
-      readonly should: Exact;
+      readonly should: number;
       readonly slip: Slip | undefined;
     };
 
@@ -26,6 +25,8 @@ export interface Checking {
   readonly unit: string | undefined;
   readonly held: HeldFigure;
   readonly readings: Readings;
+  /** What the core says should be there, in the column's unit; undefined when it cannot say. */
+  readonly core: number | undefined;
   /** Held figures that this one may have been worked out from, and how unsure their digits make it. */
   readonly froms: readonly { readonly from: From; readonly doubt: number }[];
   readonly facts: FormulaFacts | undefined;
@@ -58,15 +59,15 @@ const ways = ({ strength, molarity, temperature, amount }: Readings, role: RoleI
 };
 
 interface Try {
-  readonly value: Exact;
+  readonly value: number;
   readonly doubt: number;
   readonly written: Written;
 }
 
 /** How far the held figure is off, as a share of what its digits allow: 1 or less is as good as equal. */
 function distance(held: HeldFigure, { value, doubt }: Try): number {
-  const off = held.value.minus(value).abs().toNumber();
-  const size = Math.abs(value.toNumber());
+  const off = Math.abs(held.value - value);
+  const size = Math.abs(value);
   const allowed = held.halfDigit * 1.0000001 + size * (doubt + 1e-9);
   return off / allowed;
 }
@@ -82,8 +83,8 @@ function* tries(c: Checking, way: Ways, froms: Checking["froms"]): Generator<Try
 
 const nothing = [{ from: fromNothing, doubt: 0 }];
 
-function isOff(held: HeldFigure, value: Exact, allowed: number): boolean {
-  return held.value.minus(value).abs().toNumber() > Math.abs(value.toNumber()) * allowed;
+function isOff(held: HeldFigure, value: number, allowed: number): boolean {
+  return Math.abs(held.value - value) > Math.abs(value) * allowed;
 }
 
 interface Match {
@@ -95,9 +96,9 @@ interface Match {
   readonly off: number;
 }
 
-function perThousandOff(held: HeldFigure, value: Exact): number {
-  const beyond = held.value.minus(value).abs().toNumber() - held.halfDigit;
-  return Math.round((1000 * Math.max(0, beyond)) / Math.abs(value.toNumber()));
+function perThousandOff(held: HeldFigure, value: number): number {
+  const beyond = Math.abs(held.value - value) - held.halfDigit;
+  return Math.round((1000 * Math.max(0, beyond)) / Math.abs(value));
 }
 
 const isBetter = (one: Match, other: Match | undefined): boolean =>
@@ -154,14 +155,20 @@ function leeway({ role, readings, unit }: Checking): number {
   if (role !== "catalyst" && role !== "catalystRate") return conventional;
   const acid = workedOut("acidDose", unit, "weighed", readings, {}, fromNothing);
   const all = workedOut(role, unit, "weighed", readings, {}, fromNothing);
-  return acid && all
-    ? conventional + conventionalAcidDose * acid.div(all).toNumber()
-    : conventional;
+  return acid && all ? conventional + conventionalAcidDose * (acid / all) : conventional;
+}
+
+function straightTries(c: Checking): Try[] {
+  const all = ways(c.readings, c.role).flatMap((way) => [...tries(c, way, nothing)]);
+  return c.core === undefined ? all : [{ value: c.core, doubt: 0, written: "weighed" }, ...all];
 }
 
 export function checkFigure(c: Checking): Verdict {
   const { held, readings, role } = c;
-  const straight = ways(readings, role).flatMap((way) => [...tries(c, way, nothing)]);
+  const agreed =
+    c.core !== undefined && distance(held, { value: c.core, doubt: 0, written: "weighed" }) <= 1;
+  if (agreed) return { kind: "right", written: "weighed" };
+  const straight = straightTries(c);
   const [first] = straight;
   if (!first) return { kind: "not-checked" };
   const right = straight.find((each) => distance(held, each) <= 1);

@@ -1,5 +1,5 @@
 /** A figure that a sheet holds, with the half of its last shown digit: it says no more than that. */
-import { type Exact, exact, hundred } from "../../core/exact/exact";
+import { kilogramsInPound } from "../../core/quantity/units";
 import type { RoleId } from "../recognising/roles";
 import type { HeldCell } from "../recognising/sheet-cells";
 import { numberFrom } from "../recognising/typed-number";
@@ -8,7 +8,7 @@ export interface HeldFigure {
   readonly role: RoleId;
   readonly column: number;
   /** In the role's own scale: percent as percent, masses in g, volumes in L. */
-  readonly value: Exact;
+  readonly value: number;
   readonly halfDigit: number;
   /** "" when it was typed. */
   readonly formula: string;
@@ -35,20 +35,21 @@ function halfDigitOf({ formula, format }: HeldCell, own: number, ofColumn: numbe
   return Math.max(byValue, byFormat === undefined ? 0 : (0.5 * 10 ** -byFormat) / scale);
 }
 
-const gramsIn: Readonly<Record<string, Exact>> = {
-  g: exact(1),
-  kg: exact(1000),
-  lb: exact("453.59237"),
-  oz: exact("28.349523125"),
+const gramsInPound = kilogramsInPound.toNumber() * 1000;
+const gramsIn: Readonly<Record<string, number>> = {
+  g: 1,
+  kg: 1000,
+  lb: gramsInPound,
+  oz: gramsInPound / 16,
 };
 
 /** What a figure in a unit is multiplied by to stand in the role's own scale. */
-export function scaleOf(role: RoleId, unit: string | undefined, isPercentFormat: boolean): Exact {
+export function scaleOf(role: RoleId, unit: string | undefined, isPercentFormat: boolean): number {
   if (role === "ffa" || role === "assay" || role === "ffaUncertainty") {
-    return unit === "fraction" || isPercentFormat ? hundred : exact(1);
+    return unit === "fraction" || isPercentFormat ? 100 : 1;
   }
   const isDose = ["acidDose", "reactionDose", "catalyst", "weighed"].includes(role);
-  return isDose && unit !== undefined ? (gramsIn[unit] ?? exact(1)) : exact(1);
+  return isDose && unit !== undefined ? (gramsIn[unit] ?? 1) : 1;
 }
 
 /** Rows looked at to learn how many decimals a column is kept in. */
@@ -83,8 +84,8 @@ export function heldFigure(
   return {
     role,
     column,
-    value: exact(typed.value).times(scale),
-    halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale.toNumber(),
+    value: typed.value * scale,
+    halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale,
     formula: cell.formula,
     shown:
       typeof cell.value === "string"

@@ -1,6 +1,5 @@
 /** From a mapping and its sheet to a reader of rows; what is the same for all rows is looked up once. */
-import { type Exact, ten } from "../../core/exact/exact";
-import { as } from "../../core/quantity/quantity";
+import { quantity } from "../../core/quantity/quantity";
 import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { limits } from "../../core/reference/limits";
@@ -107,7 +106,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
   };
   const valueAt = (role: RoleId) => {
     const figure = figureAt(role);
-    return (row: number): Exact | undefined => figure(row)?.value;
+    return (row: number): number | undefined => figure(row)?.value;
   };
   const textAt = (role: RoleId) => {
     const { cell } = at(role);
@@ -115,7 +114,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
   };
   const listAt =
     (columns: readonly MappedColumn[], role: RoleId) =>
-    (row: number): (Exact | undefined)[] =>
+    (row: number): (number | undefined)[] =>
       columns.map(
         ({ column, unit }) =>
           heldFigure(heldCell(cells, row, column), role, column, unit, commaIsDecimal)?.value,
@@ -164,7 +163,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
   };
   const baseInHeadings = soleBase(mapping);
 
-  function blanksOf(row: number): readonly Exact[] | undefined {
+  function blanksOf(row: number): readonly number[] | undefined {
     if (blankColumns.length === 0) {
       const constant = blankConstant(row);
       return constant ? [constant] : /^neutrali[sz]ed$/i.test(blankText(row)) ? [] : undefined;
@@ -185,8 +184,10 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
   function oilOf(row: number): Oil {
     const density = value.density(row);
     const allowed =
-      density && density.gte(limits.oilDensity.from) && density.lte(limits.oilDensity.to);
-    if (density && allowed) return oilOfDensity(as("kg/L", density));
+      density &&
+      density >= Number(limits.oilDensity.from) &&
+      density <= Number(limits.oilDensity.to);
+    if (allowed) return oilOfDensity(quantity("kg/L", density));
     return oilNamed(text.oil(row)) ?? oilNotNamed;
   }
 
@@ -209,7 +210,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
       titres: list,
       blanks: blanksOf(row),
       molarity: value.molarity(row),
-      strength: strength && strengthIsPercent ? strength.times(ten) : strength,
+      strength: strength && strengthIsPercent ? strength * 10 : strength,
       titrantBase: base(text.titrantBase(row)) ?? baseInHeadings.titrant,
       masses: all ? list.map(() => all) : own,
       volume: value.volume(row),
@@ -226,7 +227,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
             : undefined,
       base: base(text.base(row)) ?? baseInHeadings.catalyst,
       assay: value.assay(row),
-      charge: charge && { value: charge, per: chargePer },
+      charge: charge === undefined ? undefined : { value: charge, per: chargePer },
       held: new Map(
         held.flatMap(([role, read]) => {
           const figure = read(row);
@@ -240,7 +241,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
 type ListAt = (
   columns: readonly MappedColumn[],
   role: RoleId,
-) => (row: number) => (Exact | undefined)[];
+) => (row: number) => (number | undefined)[];
 
 /** Masses of each titre's own sample where any is filled in, else the one for all. */
 function massReader(mapping: LogbookMapping, listAt: ListAt, titres: readonly MappedColumn[]) {
@@ -252,7 +253,7 @@ function massReader(mapping: LogbookMapping, listAt: ListAt, titres: readonly Ma
   );
   const numbered = columns.filter((_, at) => numbers[at] !== undefined);
   const own = listAt(numbered, "sampleMass");
-  return (row: number): (Exact | undefined)[] => {
+  return (row: number): (number | undefined)[] => {
     const each = own(row);
     if (each.some((mass) => mass !== undefined)) {
       return titres.map(({ heading }, at) => {

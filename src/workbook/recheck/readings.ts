@@ -1,5 +1,4 @@
 /** What one row was worked out from: readings and given figures, not results. */
-import type { Exact } from "../../core/exact/exact";
 import type { AmountUnit } from "../../core/quantity/units";
 import type { Base } from "../../core/reference/bases";
 import type { Oil } from "../../core/reference/oils";
@@ -9,7 +8,7 @@ import type { MistakeId } from "./mistakes";
 
 /** A base charge with what it is a share of. */
 export interface Charge {
-  readonly value: Exact;
+  readonly value: number;
   readonly per: "%" | "g/L" | "g/kg";
 }
 
@@ -20,24 +19,24 @@ export interface Readings {
   readonly lot: string;
   readonly day: number | undefined;
   /** By titre column; undefined where nothing is filled in. */
-  readonly titres: readonly (Exact | undefined)[];
+  readonly titres: readonly (number | undefined)[];
   /** Undefined: no blank is filled in or known. Empty: neutralised. */
-  readonly blanks: readonly Exact[] | undefined;
+  readonly blanks: readonly number[] | undefined;
   /** mol/L */
-  readonly molarity: Exact | undefined;
+  readonly molarity: number | undefined;
   /** g/L */
-  readonly strength: Exact | undefined;
+  readonly strength: number | undefined;
   readonly titrantBase: Base | undefined;
   /** By titre column; one for all is repeated. g */
-  readonly masses: readonly (Exact | undefined)[];
+  readonly masses: readonly (number | undefined)[];
   /** mL, where the sample was taken by volume. */
-  readonly volume: Exact | undefined;
+  readonly volume: number | undefined;
   readonly oil: Oil;
-  readonly temperature: Exact | undefined;
-  readonly amount: { readonly value: Exact; readonly unit: AmountUnit } | undefined;
+  readonly temperature: number | undefined;
+  readonly amount: { readonly value: number; readonly unit: AmountUnit } | undefined;
   readonly base: Base | undefined;
   /** % */
-  readonly assay: Exact | undefined;
+  readonly assay: number | undefined;
   readonly charge: Charge | undefined;
   /** Results that the row holds, by role. */
   readonly held: ReadonlyMap<RoleId, HeldFigure>;
@@ -47,10 +46,10 @@ export interface Readings {
 
 export interface OfLot {
   /** As it should be. */
-  readonly acidValue: Exact | undefined;
+  readonly acidValue: number | undefined;
   /** As the other table holds it. */
-  readonly heldAcidValue: Exact | undefined;
-  readonly heldFfa: Exact | undefined;
+  readonly heldAcidValue: number | undefined;
+  readonly heldFfa: number | undefined;
   /** What is wrong with that titration, and in which row. */
   readonly mistake?: { readonly id: MistakeId; readonly row: number };
 }

@@ -3,7 +3,6 @@
  * far it is, so that whoever runs it can draw, stop or go on. Time grows with the rows and with nothing
  * else.
  */
-import type { Exact } from "../../core/exact/exact";
 import { columnsOf, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { type CheckedRow, RowChecker } from "./check-row";
@@ -45,7 +44,7 @@ function ofLot(known: Map<string, LotTitration[]>, { lot, day }: Readings): Read
 function remember(known: Map<string, LotTitration[]>, { readings, findings }: CheckedRow): void {
   if (readings.lot === "" || !hasTitration(readings)) return;
   const first = findings[0];
-  const value = (role: "acidValue" | "ffa"): Exact | undefined => readings.held.get(role)?.value;
+  const value = (role: "acidValue" | "ffa"): number | undefined => readings.held.get(role)?.value;
   const list = known.get(key(readings.lot)) ?? [];
   list.push({
     day: readings.day,

@@ -1,5 +1,4 @@
 /** The known mistakes as ways of working, for the figures in which each can be made. */
-import { exact } from "../../core/exact/exact";
 import { fattyAcids, oleic } from "../../core/reference/fatty-acids";
 import type { RoleId } from "../recognising/roles";
 import type { MistakeId } from "./mistakes";
@@ -21,8 +20,8 @@ const acids = fattyAcids.filter(
     Math.abs(reportedMass.div(oleic.reportedMass).toNumber() - 1) > leastAcidDifference,
 );
 
-const hundredfold = exact(100);
-const hundredth = exact("0.01");
+const hundredfold = 100;
+const hundredth = 0.01;
 
 const ofTitre = (r: Readings): Slip[] => [
   ...when(
@@ -57,7 +56,7 @@ const ofOil = ({ amount }: Readings): Slip[] => [
 
 const ofAssay = ({ assay }: Readings): Slip[] =>
   when(
-    assay?.lt("99.5") ?? false,
+    assay !== undefined && assay < 99.5,
     slip("assay-not-applied", { assay: "ignored" }),
     slip("assay-multiplied", { assay: "multiplied" }),
     slip("percent-as-fraction", { assay: "over-hundred" }),
@@ -121,3 +120,25 @@ export function pairsOf(slips: readonly Slip[]): Slip[] {
     }),
   );
 }
+
+const keysOf: Readonly<Partial<Record<MistakeId, readonly (keyof Ways)[]>>> = {
+  "acid-by-charge": ["acidPart"],
+  "acid-left-out": ["acidPart"],
+  "blank-not-subtracted": ["blank"],
+  "blank-added": ["blank"],
+  "percent-as-fraction": ["ffaScale", "assay"],
+  "density-as-one": ["sampleDensity", "oilDensity"],
+  "other-acid": ["acid"],
+  "assay-not-applied": ["assay"],
+  "assay-multiplied": ["assay"],
+  "other-base": ["otherBase"],
+  "percent-as-molarity": ["strength"],
+  "other-gallon": ["gallon"],
+  "empty-as-zero": ["average"],
+};
+
+/** One mistake's share of the ways of a slip that holds two. */
+export const waysOf = ({ ways }: Slip, mistake: MistakeId): Ways =>
+  Object.fromEntries(
+    Object.entries(ways).filter(([key]) => keysOf[mistake]?.includes(key as keyof Ways)),
+  );

@@ -1,10 +1,9 @@
 /** Which held figures another may have been worked out from: its formula says, else what is usual. */
-import type { Exact } from "../../core/exact/exact";
 import type { RoleId } from "../recognising/roles";
 import type { FormulaFacts } from "./formula-facts";
 import type { HeldFigure } from "./held-figure";
 import type { Readings } from "./readings";
-import { type From, kilograms, litres } from "./worked";
+import { type From, kilograms, litres, times } from "./worked";
 import { asPure, type Written } from "./worked-out";
 
 export interface Origin {
@@ -48,7 +47,7 @@ const leftOut: readonly (readonly RoleId[])[] = [
 /** Figures held in the row, in the scale in which they stand in for their working. */
 export interface Upstream {
   readonly role: RoleId;
-  readonly value: Exact;
+  readonly value: number;
   readonly doubt: number;
 }
 
@@ -58,18 +57,20 @@ export function upstreamOf(
   written: Written,
   readings: Readings,
 ): Upstream | undefined {
-  const doubt = figure.halfDigit / Math.abs(figure.value.toNumber());
+  const doubt = figure.halfDigit / Math.abs(figure.value);
   const { role, value } = figure;
   if (role === "acidDose" || role === "reactionDose") {
     const pure = asPure(value, unit, written, readings);
-    return pure && { role, value: pure, doubt };
+    return pure === undefined ? undefined : { role, value: pure, doubt };
   }
   if (role !== "catalystRate") return { role, value, doubt };
   if (unit === "g/L") return { role, value, doubt };
   const volume = litres(readings, {}, new Map());
   const mass = kilograms(readings, {}, new Map());
-  const grams = mass?.times(unit === "%" ? value.times(10) : value);
-  return volume && grams && { role, value: grams.div(volume), doubt };
+  const grams = times(mass, unit === "%" ? value * 10 : value);
+  return volume === undefined || grams === undefined
+    ? undefined
+    : { role, value: grams / volume, doubt };
 }
 
 /** What a figure rests on directly hides what that rests on: the first that is there counts. */

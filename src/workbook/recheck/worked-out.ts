@@ -1,5 +1,4 @@
 /** The figure that a column of some role should hold in a row, in the column's unit. */
-import { type Exact, hundred, ten } from "../../core/exact/exact";
 import type { RoleId } from "../recognising/roles";
 import type { Readings } from "./readings";
 import {
@@ -14,6 +13,7 @@ import {
   meanTitre,
   pureAcid,
   pureReaction,
+  times,
   type Ways,
 } from "./worked";
 
@@ -27,7 +27,13 @@ const without = (from: From, role: RoleId): From => {
   return others;
 };
 
-function dose(role: RoleId, written: Written, r: Readings, w: Ways, from: From): Exact | undefined {
+function dose(
+  role: RoleId,
+  written: Written,
+  r: Readings,
+  w: Ways,
+  from: From,
+): number | undefined {
   if (role === "catalyst" || role === "catalystRate" || role === "weighed") return lye(r, w, from);
   const pure = role === "acidDose" ? pureAcid(r, w, from) : pureReaction(r, w, from);
   if (!pure) return undefined;
@@ -35,15 +41,15 @@ function dose(role: RoleId, written: Written, r: Readings, w: Ways, from: From):
 }
 
 /** Of a litre, of a kilogram, of a hundredth part of a kilogram; of all of it in any other unit. */
-function per(
+export function parts(
   unit: string | undefined,
   r: Readings,
   w: Ways,
   from: From,
-): Exact | undefined | "all" {
+): number | undefined | "all" {
   if (unit === "g/L") return litres(r, w, from);
   if (unit === "g/kg") return kilograms(r, w, from);
-  return unit === "%" ? kilograms(r, w, from)?.times(ten) : "all";
+  return unit === "%" ? times(kilograms(r, w, from), 10) : "all";
 }
 
 export function workedOut(
@@ -53,7 +59,7 @@ export function workedOut(
   r: Readings,
   w: Ways,
   given: From,
-): Exact | undefined {
+): number | undefined {
   const from = without(given, role);
   switch (role) {
     case "meanTitre":
@@ -68,20 +74,21 @@ export function workedOut(
       return kilograms(r, w, from);
     default: {
       const whole = dose(role, written, r, w, from);
-      const parts = per(unit, r, w, from);
-      return parts === "all" ? whole : parts && whole?.div(parts);
+      const of = parts(unit, r, w, from);
+      if (of === undefined) return undefined;
+      return of === "all" ? whole : times(whole, 1 / of);
     }
   }
 }
 
 /** A part of a dose as it stands in `from`: grams of pure base for all of the oil. */
 export function asPure(
-  held: Exact,
+  held: number,
   unit: string | undefined,
   written: Written,
   r: Readings,
-): Exact | undefined {
-  const parts = per(unit, r, {}, new Map());
-  const grams = parts === "all" ? held : parts && held.times(parts);
-  return written === "pure" || !r.assay ? grams : grams?.times(r.assay).div(hundred);
+): number | undefined {
+  const of = parts(unit, r, {}, new Map());
+  const grams = of === "all" ? held : times(of, held);
+  return written === "pure" || !r.assay ? grams : times(grams, r.assay / 100);
 }

@@ -1,20 +1,17 @@
 /**
- * Every figure of a row, worked out the right way or in a way that people are known to go wrong: the
- * same core arithmetic with other inputs. A figure that the sheet holds may stand in for what comes
- * before it.
+ * Every figure of a row as it comes out of the right way of working, or of a way that people are known
+ * to go wrong: what the held figures are compared with. A figure that the sheet holds may stand in for
+ * what comes before it. In doubles, since a wrong row is tried against many ways and compared within
+ * the digits shown; the figures that are reported come from the core (core-figures.ts).
  */
-import { type Exact, exact, hundred, one, ten } from "../../core/exact/exact";
-import { mean, sum } from "../../core/exact/lists";
 import { densityAt } from "../../core/batch/density";
-import { oilMass } from "../../core/batch/oil-mass";
-import { pureForAcid } from "../../core/batch/catalyst";
 import { isProblem } from "../../core/problem/problem";
-import { as, type AcidValue, type Kilogram } from "../../core/quantity/quantity";
+import { quantity } from "../../core/quantity/quantity";
 import { amountUnits, type AmountUnit } from "../../core/quantity/units";
 import { type Base, bases } from "../../core/reference/bases";
 import { acidValueDefinition } from "../../core/reference/compounds";
 import { type FattyAcid, oleic } from "../../core/reference/fatty-acids";
-import { oilOfDensity } from "../../core/reference/oils";
+import type { Oil } from "../../core/reference/oils";
 import type { RoleId } from "../recognising/roles";
 import type { Readings } from "./readings";
 
@@ -26,7 +23,7 @@ export interface Ways {
   readonly sampleDensity?: "one";
   readonly acid?: FattyAcid;
   /** What % FFA is multiplied by where it goes wrong by a hundredfold. */
-  readonly ffaScale?: Exact;
+  readonly ffaScale?: number;
   readonly oilDensity?: "one";
   readonly gallon?: "other";
   readonly acidPart?: "by-charge" | "left-out";
@@ -39,105 +36,128 @@ export interface Ways {
 }
 
 /** Figures the sheet holds that stand in for their working. */
-export type From = ReadonlyMap<RoleId, Exact>;
+export type From = ReadonlyMap<RoleId, number>;
 export const fromNothing: From = new Map();
 
-type Figure = Exact | undefined;
+type Figure = number | undefined;
 
-const kilogramsPerLitre = (r: Readings, w: Ways): Exact => {
-  if (w.oilDensity === "one") return one;
-  const found = densityAt(
-    r.oil,
-    w.atTemperature && r.temperature ? as("C", r.temperature) : undefined,
-  );
-  return isProblem(found) ? r.oil.density : found;
+/** Undefined stays undefined. */
+export const times = (figure: Figure, factor: number): Figure =>
+  figure === undefined ? undefined : figure * factor;
+
+const plain = <K extends object>(of: (key: K) => { toNumber(): number }): ((key: K) => number) => {
+  const known = new WeakMap<K, number>();
+  return (key) => {
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const value = of(key).toNumber();
+    known.set(key, value);
+    return value;
+  };
 };
 
-const filled = (list: readonly Figure[]): Exact[] => list.filter((each) => each !== undefined);
+const molarMass = plain<Base>((base) => base.molarMass);
+const reportedMass = plain<FattyAcid>((acid) => acid.reportedMass);
+const usualDensity = plain<Oil>((oil) => {
+  const found = densityAt(oil);
+  return isProblem(found) ? oil.density : found;
+});
+const factorOf = plain<AmountUnit>((unit) => unit.factor);
+const definition = acidValueDefinition.toNumber();
 
-export function meanTitre(r: Readings, w: Ways): Figure {
-  const titres = filled(r.titres);
-  if (titres.length === 0) return undefined;
-  return w.average === "zeros" ? sum(titres).div(r.titres.length) : mean(titres);
+function kilogramsPerLitre(r: Readings, w: Ways): number {
+  if (w.oilDensity === "one") return 1;
+  if (!w.atTemperature || r.temperature === undefined) return usualDensity(r.oil);
+  const warm = densityAt(r.oil, quantity("C", r.temperature));
+  return isProblem(warm) ? usualDensity(r.oil) : warm.toNumber();
 }
 
-const meanBlank = (r: Readings): Exact | undefined =>
-  r.blanks === undefined || r.blanks.length === 0 ? undefined : mean(r.blanks);
+function average(list: readonly Figure[], count?: number): Figure {
+  let sum = 0;
+  let filled = 0;
+  for (const each of list) {
+    if (each === undefined) continue;
+    sum += each;
+    filled += 1;
+  }
+  return filled === 0 ? undefined : sum / (count ?? filled);
+}
 
-function lessBlank(r: Readings, w: Ways, titre: Exact): Exact {
-  const blank = meanBlank(r);
-  if (!blank || w.blank === "ignored") return titre;
-  return w.blank === "added" ? titre.plus(blank) : titre.minus(blank);
+export const meanTitre = (r: Readings, w: Ways): Figure =>
+  average(r.titres, w.average === "zeros" ? r.titres.length : undefined);
+
+function lessBlank(r: Readings, w: Ways, titre: number): number {
+  const blank = average(r.blanks ?? []) ?? 0;
+  if (w.blank === "ignored") return titre;
+  return w.blank === "added" ? titre + blank : titre - blank;
 }
 
 export function correctedTitre(r: Readings, w: Ways, from: From): Figure {
   const held = from.get("correctedTitre");
-  if (held) return held;
+  if (held !== undefined) return held;
   const titre = from.get("meanTitre") ?? meanTitre(r, w);
-  return titre && lessBlank(r, w, titre);
+  return titre === undefined ? undefined : lessBlank(r, w, titre);
 }
 
 /** mol/L. A percent taken for mol/L: 1 g/L is 0.1 %. */
 export function molarity(r: Readings, w: Ways): Figure {
-  if (w.strength === "percent" && r.strength) return r.strength.div(ten);
-  if (r.molarity) return r.molarity;
-  if (!r.strength || !r.titrantBase) return undefined;
-  const pure = w.strengthAsWeighed && r.assay ? r.strength.times(r.assay).div(hundred) : r.strength;
-  return pure.div(r.titrantBase.molarMass);
+  if (w.strength === "percent" && r.strength !== undefined) return r.strength / 10;
+  if (r.molarity !== undefined) return r.molarity;
+  if (r.strength === undefined || !r.titrantBase) return undefined;
+  const share = w.strengthAsWeighed && r.assay !== undefined ? r.assay / 100 : 1;
+  return (r.strength * share) / molarMass(r.titrantBase);
 }
 
-/** g of the sample of one titre. */
-function sampleMass(r: Readings, w: Ways, at: number): Figure {
-  const weighed = r.masses[at] ?? r.masses[0];
-  if (weighed) return weighed;
-  if (!r.volume) return undefined;
-  return w.sampleDensity === "one" ? r.volume : r.volume.times(kilogramsPerLitre(r, {}));
+/** g of the sample when it is one for all titres. */
+function sampleMass(r: Readings, w: Ways): Figure {
+  const weighed = r.masses[0];
+  if (weighed !== undefined) return weighed;
+  return times(r.volume, w.sampleDensity === "one" ? 1 : kilogramsPerLitre(r, {}));
 }
+
+const hasOwnMasses = ({ masses }: Readings): boolean => masses.some((mass) => mass !== masses[0]);
 
 /** mL of titrant for each gram of oil: of each titre with its own mass, or of the corrected titre. */
 function netPerGram(r: Readings, w: Ways, from: From): Figure {
-  const hasOwn = new Set(r.masses.map((mass) => mass?.toString())).size > 1;
   const isFromHeld = from.has("correctedTitre") || from.has("meanTitre");
+  const hasOwn = hasOwnMasses(r);
   if (hasOwn && !isFromHeld) {
-    const ratios = r.titres.flatMap((titre, at) => {
-      const mass = r.masses[at];
-      return titre && mass ? [lessBlank(r, w, titre).div(mass)] : [];
-    });
-    return ratios.length > 0 ? mean(ratios) : undefined;
+    return average(
+      r.titres.map((titre, at) => {
+        const mass = r.masses[at];
+        return titre === undefined || mass === undefined
+          ? undefined
+          : lessBlank(r, w, titre) / mass;
+      }),
+    );
   }
   const net = correctedTitre(r, w, from);
-  const mass = hasOwn ? mean(filled(r.masses)) : sampleMass(r, w, 0);
-  return net && mass ? net.div(mass) : undefined;
+  const mass = hasOwn ? average(r.masses) : sampleMass(r, w);
+  return net === undefined || mass === undefined ? undefined : net / mass;
 }
 
 /** Has this row anything to work an acid value out of? */
-export const hasTitration = (r: Readings): boolean => filled(r.titres).length > 0;
+export const hasTitration = (r: Readings): boolean => r.titres.some((titre) => titre !== undefined);
 
-const acidValueOfFfa = (ffa: Exact, acid: FattyAcid): Exact =>
-  ffa.times(ten).times(acidValueDefinition).div(acid.reportedMass);
+const percentOf = (acid: FattyAcid): number => reportedMass(acid) / (10 * definition);
 
 export function acidValue(r: Readings, w: Ways, from: From): Figure {
   const held = from.get("acidValue");
-  if (held) return held;
+  if (held !== undefined) return held;
   const ffa = from.get("ffa");
-  if (ffa) return acidValueOfFfa(ffa.times(w.ffaScale ?? one), oleic);
+  if (ffa !== undefined) return (ffa * (w.ffaScale ?? 1)) / percentOf(oleic);
   const net = netPerGram(r, w, from);
   const c = molarity(r, w);
-  if (net && c) return acidValueDefinition.times(c).times(net);
-  if (r.ofLot?.acidValue) return r.ofLot.acidValue;
-  const given = r.held.get("acidValue")?.value;
-  const givenFfa = r.held.get("ffa")?.value;
-  return given ?? (givenFfa && acidValueOfFfa(givenFfa, oleic));
+  if (net !== undefined && c !== undefined) return definition * c * net;
+  return r.ofLot?.acidValue ?? givenAcidValue(r);
 }
 
-export function ffaPercent(r: Readings, w: Ways, from: From): Figure {
-  const value = acidValue(r, w, from);
-  const acid = w.acid ?? oleic;
-  return value
-    ?.times(acid.reportedMass)
-    .div(ten.times(acidValueDefinition))
-    .times(w.ffaScale ?? one);
-}
+/** The acid value of a row without titres: what it holds, or what its % FFA comes to. */
+export const givenAcidValue = ({ held }: Readings): Figure =>
+  held.get("acidValue")?.value ?? times(held.get("ffa")?.value, 1 / percentOf(oleic));
+
+export const ffaPercent = (r: Readings, w: Ways, from: From): Figure =>
+  times(acidValue(r, w, from), percentOf(w.acid ?? oleic) * (w.ffaScale ?? 1));
 
 const gallons: Readonly<Record<string, string>> = { us_gal: "uk_gal", uk_gal: "us_gal" };
 const otherGallon = (unit: AmountUnit): AmountUnit =>
@@ -149,71 +169,72 @@ const unitIn = (r: Readings, w: Ways): AmountUnit | undefined =>
 /** kg of oil. */
 export function kilograms(r: Readings, w: Ways, from: From): Figure {
   const held = from.get("oilMass");
-  if (held) return held;
+  if (held !== undefined) return held;
   const unit = unitIn(r, w);
   if (!r.amount || !unit) return undefined;
-  const oil = w.oilDensity === "one" ? oilOfDensity(as("kg/L", one)) : r.oil;
-  const warm = w.atTemperature && r.temperature ? as("C", r.temperature) : undefined;
-  const found = oilMass(r.amount.value, unit, oil, warm);
-  return isProblem(found) ? undefined : found;
+  const inUnit = r.amount.value * factorOf(unit);
+  return unit.measures === "volume" ? inUnit * kilogramsPerLitre(r, w) : inUnit;
 }
 
 /** L of oil. */
 export function litres(r: Readings, w: Ways, from: From): Figure {
   const unit = unitIn(r, w);
-  if (r.amount && unit?.measures === "volume") return r.amount.value.times(unit.factor);
-  return kilograms(r, w, from)?.div(kilogramsPerLitre(r, w));
+  if (r.amount && unit?.measures === "volume") return r.amount.value * factorOf(unit);
+  return times(kilograms(r, w, from), 1 / kilogramsPerLitre(r, w));
 }
 
 /** g of pure base for the reaction. */
 export function pureReaction(r: Readings, w: Ways, from: From): Figure {
   if (!r.charge) return undefined;
   const { value, per } = r.charge;
-  if (per === "g/L") return litres(r, w, from)?.times(value);
-  const mass = kilograms(r, w, from);
-  return mass?.times(per === "%" ? value.times(ten) : value);
+  if (per === "g/L") return times(litres(r, w, from), value);
+  return times(kilograms(r, w, from), per === "%" ? value * 10 : value);
 }
 
 /** A percentage worked out with another acid's mass, or a right one that is read as another acid's. */
-const withAcid = (value: Exact, { reportedMass }: FattyAcid, isGiven: boolean): Exact =>
-  isGiven
-    ? value.times(oleic.reportedMass).div(reportedMass)
-    : value.times(reportedMass).div(oleic.reportedMass);
+function withAcid(acid: FattyAcid | undefined, isGiven: boolean): number {
+  if (!acid) return 1;
+  const ratio = reportedMass(acid) / reportedMass(oleic);
+  return isGiven ? 1 / ratio : ratio;
+}
 
 /** g of pure base for the acid. */
 export function pureAcid(r: Readings, w: Ways, from: From): Figure {
-  if (w.acidPart === "left-out") return exact(0);
+  if (w.acidPart === "left-out") return 0;
   if (w.acidPart === "by-charge") {
     const share = from.get("ffa") ?? ffaPercent(r, w, from);
-    const reaction = pureReaction(r, w, from);
-    return share && reaction ? share.div(hundred).times(reaction) : undefined;
+    return share === undefined ? undefined : times(pureReaction(r, w, from), share / 100);
   }
   const value = acidValue(r, w, from);
   const mass = kilograms(r, w, from);
   const base = w.otherBase ?? r.base;
-  if (!value || !mass || !base) return undefined;
-  const given = w.ffaScale && !from.has("ffa") ? value.times(w.ffaScale) : value;
-  // The dose starts from a percentage that was worked out with another acid's mass.
-  const meant = w.acid ? withAcid(given, w.acid, from.has("ffa")) : given;
-  return pureForAcid(mass as Kilogram, meant as AcidValue, base);
+  if (value === undefined || mass === undefined || !base) return undefined;
+  const scale = w.ffaScale !== undefined && !from.has("ffa") ? w.ffaScale : 1;
+  return (
+    ((mass * value * scale) / definition) * molarMass(base) * withAcid(w.acid, from.has("ffa"))
+  );
+}
+
+/** What pure base is multiplied by to be what is weighed; undefined when the assay is not known. */
+function weighing({ assay }: Readings, w: Ways): Figure {
+  if (assay === undefined) return undefined;
+  switch (w.assay) {
+    case "ignored":
+      return 1;
+    case "multiplied":
+      return assay / 100;
+    case "over-hundred":
+      return 1 / assay;
+    case "under-hundred":
+      return 10_000 / assay;
+    default:
+      return 100 / assay;
+  }
 }
 
 /** Pure base as it is weighed. */
-export function asWeighed(r: Readings, w: Ways, pure: Exact): Figure {
-  if (!r.assay) return undefined;
-  switch (w.assay) {
-    case "ignored":
-      return pure;
-    case "multiplied":
-      return pure.times(r.assay).div(hundred);
-    case "over-hundred":
-      return pure.div(r.assay);
-    case "under-hundred":
-      return pure.times(hundred).times(hundred).div(r.assay);
-    default:
-      return pure.times(hundred).div(r.assay);
-  }
-}
+export const asWeighed = (r: Readings, w: Ways, pure: number): Figure =>
+  times(weighing(r, w), pure);
 
 /**
  * g of lye as weighed, for acid and reaction. Doses that the sheet holds stand in `from` as pure, a
@@ -221,12 +242,13 @@ export function asWeighed(r: Readings, w: Ways, pure: Exact): Figure {
  */
 export function lye(r: Readings, w: Ways, from: From): Figure {
   const rate = from.get("catalystRate");
-  if (rate) return litres(r, w, from)?.times(rate);
+  if (rate !== undefined) return times(litres(r, w, from), rate);
   const acid = from.get("acidDose") ?? pureAcid(r, w, from);
   const reaction = from.get("reactionDose") ?? pureReaction(r, w, from);
-  if (!acid || !reaction) return undefined;
-  if (!w.chargeAsWeighed) return asWeighed(r, w, acid.plus(reaction));
-  return asWeighed(r, w, acid)?.plus(reaction);
+  if (acid === undefined || reaction === undefined) return undefined;
+  if (!w.chargeAsWeighed) return asWeighed(r, w, acid + reaction);
+  const weighed = asWeighed(r, w, acid);
+  return weighed === undefined ? undefined : weighed + reaction;
 }
 
 export const otherBases = (base: Base): Base[] => bases.filter(({ name }) => name !== base.name);
