@@ -92,7 +92,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
           </Say>
         ) : null}
         <header className="task-top">
-          <p className="task-of">{draft.words.batch.trim() || "New batch"}</p>
+          <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
           <Button onClick={next}>New batch</Button>
         </header>
         <StepBar label="Steps of the batch" steps={steps} here={step} onGo={go} />

@@ -1,10 +1,12 @@
 /** Which lots make up the batch, in which shares, and what acid the mix has. */
 import { blend, blendedHalfWidth } from "../../core/batch/blend";
 import { type Exact, exact, hundred, zero } from "../../core/exact/exact";
-import { isProblem, type Outcome } from "../../core/problem/problem";
+import { isProblem, type Outcome, type Problem } from "../../core/problem/problem";
+import { say } from "../../core/problem/wording";
 import { type AcidValue, as, type Percent, quantity } from "../../core/quantity/quantity";
 import { acidValueFromFfa, ffaAsOleic } from "../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
+import { fixed } from "../titrate/shown";
 import type { Draft } from "./draft";
 import type { Figures } from "./figures";
 
@@ -136,4 +138,14 @@ export function mixOf(
     ffa: as("%", ffaAsOleic(acidValue)),
     halfWidth: halfWidthOf(lots, factor.toNumber()),
   };
+}
+
+/** Why these lots do not mix to what is asked, in % FFA as it was asked. */
+export function mixTrouble(found: Problem): string {
+  const { fields } = found;
+  const percent = (value: AcidValue): string => fixed(ffaAsOleic(value), 2);
+  if (fields.code === "equal-lots") return "Both lots have the same acid: any mix has it too.";
+  if (fields.code !== "target-outside") return say(found);
+  const [low, high] = [fields.low, fields.high].map((edge) => percent(as("mg KOH/g", edge)));
+  return `These two lots mix to between ${low ?? ""} and ${high ?? ""} % FFA, never to ${percent(as("mg KOH/g", fields.target))} %.`;
 }

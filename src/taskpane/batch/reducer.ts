@@ -37,8 +37,12 @@ function reduced(draft: Draft, action: Action): Draft {
   switch (action.do) {
     case "type":
       return { ...draft, typed: { ...draft.typed, [action.field]: action.text } };
-    case "pick":
-      return { ...draft, picked: { ...draft.picked, ...action.picked } };
+    case "pick": {
+      const picked = { ...draft.picked, ...action.picked };
+      // A charge is one base's: under another its figure must be meant anew.
+      const isOther = picked.base !== draft.picked.base;
+      return { ...draft, picked: isOther ? { ...picked, chargeIs: "" } : picked };
+    }
     case "write":
       return { ...draft, words: { ...draft.words, ...action.words } };
     case "go":

@@ -6,7 +6,7 @@ import { oilNamed } from "../../core/reference/oils";
 import type { StepId } from "./draft";
 import { factOf } from "./figures";
 import type { NumberFieldId } from "./fields";
-import { chosenLots } from "./mix";
+import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../titrate/shown";
 import type { Seen } from "./view-of";
 
@@ -46,7 +46,7 @@ function lots(seen: Seen): Want[] {
 
 function shares({ draft, figures, working }: Seen): Want[] {
   if (draft.lots.length < 2) return [];
-  if (isProblem(working.mix)) return [oilSays(say(working.mix))];
+  if (isProblem(working.mix)) return [oilSays(mixTrouble(working.mix))];
   if (draft.lots.length === 2 && draft.picked.mixedBy === "target") {
     const target = figures.judged("target");
     if (target.kind === "wrong") return [oilSays(target.sentence)];

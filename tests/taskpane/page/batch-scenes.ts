@@ -32,9 +32,9 @@ async function mixes(hand: BenchHand, look: Look): Promise<void> {
   await hand.type("Share of SW-17", "60");
   await look("oil, two lots by shares");
   await hand.pick("To a target");
-  await hand.type("Target", "0.9");
-  await look("oil, target out of reach");
   await hand.type("Target", "1.5");
+  await look("oil, target out of reach");
+  await hand.type("Target", "0.9");
   await look("oil, two lots to a target");
 }
 
@@ -50,6 +50,7 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   const hand = new BenchHand(page);
   await ready(page);
   await look("oil, new");
+  await hand.press(/^Show all/);
   await mixes(hand, look);
   await hand.next("Lye");
   await look("lye, new");

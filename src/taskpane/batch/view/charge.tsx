@@ -1,5 +1,6 @@
 /** The base charge: as a person gives it, and the published levels to choose from, with sources. */
 import { Button } from "@fluentui/react-components";
+import { useState } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { publishedCharges } from "../../../core/reference/base-charges";
 import { sources } from "../../../core/reference/sources";
@@ -11,10 +12,12 @@ import { Figure, useDesk, useMark } from "./desk";
 function Published() {
   const { view, act } = useDesk();
   const inMark = useMark();
-  const { base } = view.draft.picked;
+  const { base, chargeIs } = view.draft.picked;
+  // it does not close under the finger that has just taken a level
+  const [isOpen] = useState(chargeIs === "");
   const levels = publishedCharges.filter((each) => each.base === base);
   return (
-    <details className="more" open={view.draft.picked.chargeIs === ""}>
+    <details className="more" open={isOpen}>
       <summary>Levels in use, with their sources</summary>
       {levels.length === 0 ? (
         <p>No level is known here for {base}: ask who sold it.</p>
@@ -59,7 +62,7 @@ function AsPure() {
 
 export function Charge() {
   const { view, act } = useDesk();
-  const { chargeUnit, chargeIs } = view.draft.picked;
+  const { base, chargeUnit, chargeIs } = view.draft.picked;
   return (
     <>
       <Choice
@@ -86,7 +89,7 @@ export function Charge() {
         }}
       />
       <AsPure />
-      <Published />
+      <Published key={base} />
     </>
   );
 }

@@ -1,12 +1,11 @@
 /** Two lots or more: how they are mixed, and what the mix holds. */
 import { isProblem } from "../../../core/problem/problem";
-import { say } from "../../../core/problem/wording";
 import { Choice } from "../../widgets/choice";
 import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../titrate/shown";
 import { numberFields } from "../fields";
-import { lotMark } from "../mix";
+import { lotMark, mixTrouble } from "../mix";
 import { Figure, useDesk, useMark } from "./desk";
 
 function Shares() {
@@ -35,7 +34,7 @@ function Mixed() {
   const inMark = useMark();
   const { mix } = view.working;
   if (mix === undefined) return null;
-  if (isProblem(mix)) return <Say tone="mind">{inMark(say(mix))}</Say>;
+  if (isProblem(mix)) return <Say tone="mind">{inMark(mixTrouble(mix))}</Say>;
   const parts = mix.lots.map(
     ({ recorded, percent }) => `${fixed(percent, 1)} % ${lotMark(recorded)}`,
   );
