@@ -11,7 +11,9 @@ const field = (
 ): NumberFieldFact => ({ label, unit: limit.unit, limit, ...more });
 
 const assay = field("Assay of the lye", limits.assay, { hint: "From its label: 90, not 0.90." });
-const charge = field("Base charge, pure", limits.baseCharge, { unit: "% of the oil" });
+const charge = field("Base charge, pure", limits.baseCharge, {
+  hint: "Percent of the oil’s mass.",
+});
 const acid = field("Acid value", limits.acidValue);
 
 const ownFields = {
@@ -57,10 +59,9 @@ const several = "A space between two.";
 
 export const lists: Record<ListId, NumberFieldFact> = {
   sizes: field("Batch sizes", limits.amount, { unit: "", hint: `${several} As in: 50 100 200` }),
-  acid: field("Acid values", limits.acidValue, { hint: `${several} As in: 1.5 3 6` }),
-  assay: field("Assays of the lye", limits.assay, { hint: `${several} As in: 85 90` }),
-  charge: field("Base charges, pure", limits.baseCharge, {
-    unit: "% of the oil",
-    hint: several,
+  acid: field("Acid values to compare", limits.acidValue, { hint: `${several} As in: 1.5 3 6` }),
+  assay: field("Assays to compare", limits.assay, { hint: `${several} As in: 85 90` }),
+  charge: field("Charges to compare, pure", limits.baseCharge, {
+    hint: `${several} Percent of the oil’s mass.`,
   }),
 };

@@ -5,7 +5,7 @@ import { say } from "../../core/problem/wording";
 import type { Gram } from "../../core/quantity/quantity";
 import type { Doses } from "../../workbook/what-if/doses";
 import { placesFor } from "../../workbook/what-if/format";
-import { columnName } from "../../workbook/what-if/names";
+import { acrossNames, columnHead, columnName } from "../../workbook/what-if/names";
 import type { WhatIfQuestion } from "../../workbook/what-if/question";
 
 export const mostRowsShown = 30;
@@ -17,6 +17,8 @@ export interface PreviewCell {
 }
 
 export interface Preview {
+  /** What stands across: "acid value, mg KOH/g". */
+  readonly across: string;
   readonly heads: readonly string[];
   readonly rows: readonly { readonly size: string; readonly cells: readonly PreviewCell[] }[];
   /** "The first 30 of 50 sizes are shown; all are written."; "" when all are shown. */
@@ -45,13 +47,15 @@ export function previewOf(question: WhatIfQuestion, doses: Doses): Preview {
   const figures = all.flatMap((each): Gram[] => (isProblem(each) ? [] : [each]));
   const places = placesFor(figures);
   const sizes = question.sizes.map(shown);
-  const heads = question.columns.map((column) => columnName(question.by, column));
+  const heads = question.columns.map((column) => columnHead(question.by, column));
+  const names = question.columns.map((column) => columnName(question.by, column));
   const refusals = new Set(
     (doses.rows[0] ?? []).flatMap((each, column) =>
-      isProblem(each) ? [`${heads[column] ?? ""}: ${say(each)}`] : [],
+      isProblem(each) ? [`${names[column] ?? ""}: ${say(each)}`] : [],
     ),
   );
   return {
+    across: acrossNames[question.by],
     heads: heads.slice(0, mostColumnsShown),
     rows: doses.rows.slice(0, mostRowsShown).map((row, index) => ({
       size: sizes[index] ?? "",

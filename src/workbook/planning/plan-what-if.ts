@@ -119,7 +119,7 @@ async function planTable(host: Host, around: Around, asking: WhatIfAsked): Promi
   return finished({
     what: "write the what-if table",
     where,
-    summary: `${isNew ? `A new sheet ${at.sheet}, ${localAddress(at)}` : address(at)}: ${tableName(question)}, ${String(formulas)} live formulas.`,
+    summary: `${isNew ? `A new sheet ${at.sheet}, ${localAddress(at)}` : address(at)}: ${tableName(question)}, ${String(formulas)} live formulas${chart.steps.length > 0 ? ", and a chart below it" : ""}.`,
     cells,
     makes: [
       ...(isNew ? [`The sheet ${at.sheet}, with widths of its columns.`] : []),

@@ -1,6 +1,5 @@
 /** What the rows, the columns and the chart of a what-if table are called. */
 import { shown } from "../../core/exact/shown";
-import type { AmountUnit } from "../../core/quantity/units";
 import type { Compared, DoseColumn, WhatIfQuestion } from "./question";
 
 /** Several of what is compared: "4 acid values". */
@@ -10,19 +9,6 @@ export const comparedNames: Record<Compared, readonly [one: string, several: str
   charge: ["base charge", "base charges"],
   base: ["base", "bases"],
 };
-
-const unitNames: Record<string, string> = {
-  l: "litres",
-  ml: "millilitres",
-  us_gal: "US gallons",
-  uk_gal: "imperial gallons",
-  g: "grams",
-  kg: "kilograms",
-  lb: "pounds",
-};
-
-/** In full, so that no gallon is ever just a gallon. */
-export const unitName = ({ name, shown: short }: AmountUnit): string => unitNames[name] ?? short;
 
 /** A column, said so that it can stand beside a line: "5.6 mg KOH/g", "NQ-44", "KOH". */
 export function columnName(by: Compared, { acid, base, assay, charge }: DoseColumn): string {
@@ -37,6 +23,21 @@ export function columnName(by: Compared, { acid, base, assay, charge }: DoseColu
       return base.name;
   }
 }
+
+/** The head of a column where its unit stands beside the heads: "5.6", "NQ-44", "KOH". */
+export const columnHead = (by: Compared, column: DoseColumn): string => {
+  const { acid, assay, charge } = column;
+  if (by === "acid") return acid.lot === undefined ? shown(acid.value) : String(acid.lot);
+  return by === "assay" ? shown(assay) : by === "charge" ? shown(charge) : column.base.name;
+};
+
+/** What stands across, with its unit. */
+export const acrossNames: Record<Compared, string> = {
+  acid: "acid value, mg KOH/g",
+  assay: "assay of the lye, %",
+  charge: "base charge, % of the oil, pure",
+  base: "base",
+};
 
 const counted = (count: number, [one, several]: readonly [string, string]): string =>
   `${String(count)} ${count === 1 ? one : several}`;

@@ -9,7 +9,7 @@ export function Bases() {
   const chosen = view.draft.bases;
   return (
     <fieldset className="ticks">
-      <legend>Bases</legend>
+      <legend>Bases to compare</legend>
       {baseChoices.map(([base, words]) => (
         <div key={base}>
           <Checkbox

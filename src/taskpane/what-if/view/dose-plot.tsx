@@ -5,9 +5,9 @@ import { useMark } from "./desk";
 
 const width = 320;
 const height = 210;
-const room = { left: 46, right: 226, top: 24, bottom: 172 };
+const room = { left: 46, right: 212, top: 24, bottom: 172 };
 /** Of a name at the end of a line. */
-const longest = 13;
+const longest = 14;
 /** With more sizes the dots would be a line of their own. */
 const mostDots = 15;
 

@@ -1,4 +1,5 @@
 /** The doses as a table, which scrolls in a box of its own where the pane is narrow. */
+import { useId } from "react";
 import type { Preview } from "../preview";
 import { useMark } from "./desk";
 
@@ -8,35 +9,43 @@ export interface DoseTableProps {
   readonly unit: string;
 }
 
+/** A lot's mark does not break at its dash. */
+const head = (name: string): string => name.replace(/-/g, "\u2011");
+
 export function DoseTable({ preview, unit }: DoseTableProps) {
   const inMark = useMark();
+  const title = useId();
   return (
-    <div className="doses-box" role="region" aria-label="Doses" tabIndex={0}>
-      <table className="doses">
-        <caption>Catalyst, g as weighed</caption>
-        <thead>
-          <tr>
-            <th scope="col">Batch, {unit}</th>
-            {preview.heads.map((head, at) => (
-              <th key={`${head} ${String(at)}`} scope="col">
-                {inMark(head)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {preview.rows.map(({ size, cells }, row) => (
-            <tr key={`${size} ${String(row)}`}>
-              <th scope="row">{inMark(size)}</th>
-              {cells.map(({ text, isRefused }, column) => (
-                <td key={preview.heads[column]} className={isRefused ? "is-refused" : ""}>
-                  {inMark(text)}
-                </td>
+    <>
+      <p className="doses-title" id={title}>
+        Catalyst, g as weighed <span className="soft">Across: {preview.across}</span>
+      </p>
+      <div className="doses-box" role="region" aria-labelledby={title} tabIndex={0}>
+        <table className="doses" aria-labelledby={title}>
+          <thead>
+            <tr>
+              <th scope="col">Batch, {unit}</th>
+              {preview.heads.map((name, at) => (
+                <th key={`${name} ${String(at)}`} scope="col">
+                  {inMark(head(name))}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+          </thead>
+          <tbody>
+            {preview.rows.map(({ size, cells }, row) => (
+              <tr key={`${size} ${String(row)}`}>
+                <th scope="row">{inMark(size)}</th>
+                {cells.map(({ text, isRefused }, column) => (
+                  <td key={preview.heads[column]} className={isRefused ? "is-refused" : ""}>
+                    {inMark(text)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
   );
 }

@@ -61,7 +61,7 @@ export function SizesStep() {
         value={picked.sizesBy}
         options={[
           ["list", "A list"],
-          ["steps", "From, to, step"],
+          ["steps", "Even steps"],
         ]}
         onPick={(sizesBy) => {
           act({ do: "pick", picked: { sizesBy } });

@@ -3,7 +3,7 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
-import type { Host } from "../../../host/port";
+import type { Block, Host } from "../../../host/port";
 import { address } from "../../../workbook/planning/address";
 import { planWhatIf, type WhatIfAsked, writeWhatIf } from "../../../workbook/planning/plan-what-if";
 import type { WhatIfPlace } from "../../../workbook/planning/what-if-place";
@@ -46,40 +46,71 @@ function Form({ question }: { question: WhatIfQuestion }) {
   );
 }
 
+interface ChangeProps {
+  readonly host: Host;
+  readonly asked: WhatIfAsked;
+  readonly onDone: (isDone: boolean) => void;
+}
+
+/** One change, planned as it is mounted: another form or place is another change. */
+function OneChange({ host, asked, onDone }: ChangeProps) {
+  const inMark = useMark();
+  const planned = usePlanned({
+    key: "",
+    plan: () => planWhatIf(host, asked),
+    write: (confirmed, pause) => writeWhatIf(host, asked, confirmed, pause),
+    written: () => {
+      onDone(true);
+      return [];
+    },
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command={asked.form === "table" ? "Write this table" : "Write this formula"}
+      busyWords="Writing."
+      inMark={inMark}
+      afterwards={
+        <>
+          <p>Undo in the spreadsheet takes all of it back.</p>
+          <Button
+            size="large"
+            className="wide"
+            autoFocus
+            onClick={() => {
+              onDone(false);
+              planned.again();
+            }}
+          >
+            Write it once more
+          </Button>
+        </>
+      }
+    />
+  );
+}
+
 interface WriteProps {
   readonly host: Host;
   readonly question: WhatIfQuestion;
   readonly doses: Doses;
 }
 
+const placeAt = (selected: Block | undefined): WhatIfPlace | undefined =>
+  selected && {
+    kind: "cell",
+    sheet: selected.sheet,
+    row: selected.row,
+    column: selected.column,
+  };
+
 function Write({ host, question, doses }: WriteProps) {
   const { view, act } = useDesk();
-  const inMark = useMark();
   const { form, place: picked } = view.draft.picked;
   /** What was written selects itself: the place must not follow it. */
-  const [done, setDone] = useState<string | undefined>();
-  const about = `${form} ${picked} ${textOf(question)}`;
-  const isDone = done === about;
+  const [isDone, setDone] = useState(false);
   const selected = useSelected(host, picked === "cell" && !isDone);
-  const place: WhatIfPlace | undefined =
-    picked === "new-sheet"
-      ? { kind: "new-sheet" }
-      : selected && {
-          kind: "cell",
-          sheet: selected.sheet,
-          row: selected.row,
-          column: selected.column,
-        };
-  const asked: WhatIfAsked = { question, doses, form, place: place ?? { kind: "new-sheet" } };
-  const planned = usePlanned({
-    key: place && `${about} ${JSON.stringify(place)}`,
-    plan: () => planWhatIf(host, asked),
-    write: (confirmed, pause) => writeWhatIf(host, asked, confirmed, pause),
-    written: () => {
-      setDone(about);
-      return [];
-    },
-  });
+  const place = picked === "new-sheet" ? ({ kind: "new-sheet" } as const) : placeAt(selected);
   return (
     <>
       {isDone ? null : (
@@ -105,28 +136,14 @@ function Write({ host, question, doses }: WriteProps) {
           ) : null}
         </>
       )}
-      <PlannedChange
-        planned={planned}
-        command={form === "table" ? "Write this table" : "Write this formula"}
-        busyWords="Writing."
-        inMark={inMark}
-        afterwards={
-          <>
-            <p>Undo in the spreadsheet takes all of it back.</p>
-            <Button
-              size="large"
-              className="wide"
-              autoFocus
-              onClick={() => {
-                setDone(undefined);
-                planned.again();
-              }}
-            >
-              Write it once more
-            </Button>
-          </>
-        }
-      />
+      {place ? (
+        <OneChange
+          key={`${form} ${JSON.stringify(place)}`}
+          host={host}
+          asked={{ question, doses, form, place }}
+          onDone={setDone}
+        />
+      ) : null}
     </>
   );
 }
@@ -137,7 +154,7 @@ function WithDoses({ host, question }: { host: Host; question: WhatIfQuestion })
   return isProblem(doses) ? (
     <Say tone="mind">{inMark(say(doses))}</Say>
   ) : (
-    <Write host={host} question={question} doses={doses} />
+    <Write key={textOf(question)} host={host} question={question} doses={doses} />
   );
 }
 
