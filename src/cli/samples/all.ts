@@ -1,10 +1,11 @@
 /** Every sample workbook, in the order the README names them. */
 import { checksWorkbook } from "./checks-book";
 import { logbook } from "./logbook";
+import { partnerLogbook } from "./partner-logbook";
 import type { Sample } from "./sample";
 import { whatIf } from "./what-if";
 
-export const samples: readonly Sample[] = [logbook, whatIf, checksWorkbook];
+export const samples: readonly Sample[] = [logbook, whatIf, checksWorkbook, partnerLogbook];
 
 /** Makes each sample once, also where another is made from it. */
 export async function makeSamples(): Promise<ReadonlyMap<string, Uint8Array>> {

@@ -6,7 +6,8 @@ import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import type { Book, BookCell, BookResult } from "../../workbook/book";
 
 const resultOf = (value: GivenCell): BookResult => {
-  if (value === null) return "";
+  // A formula that refers to an empty cell comes to 0.
+  if (value === null) return 0;
   return typeof value === "object" ? { error: value.basicValue } : value;
 };
 

