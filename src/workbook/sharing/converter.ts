@@ -9,7 +9,7 @@ import { type Formula, readFormula } from "../formula/read";
 import { nodesOf, titreCalls } from "../formula/walk";
 import type { Facts } from "./facts";
 import type { Home, Instance, Room } from "./instance";
-import { cut, piecesIn, spotOf } from "./pieces";
+import { cut, piecesIn, restored, spotOf } from "./pieces";
 import type { Template } from "./template";
 import { isShortEnough, writeOut } from "./write-out";
 
@@ -21,9 +21,8 @@ const spills = /#|ANCHORARRAY/i;
 /** One form of formula: the text without its cells. */
 interface Form {
   readonly canonical: string;
+  /** Undefined where it cannot be read. */
   readonly formula: Formula | undefined;
-  /** Why it cannot be read. */
-  readonly broken: string | undefined;
   readonly isOurs: boolean;
   /** Which pieces are the corners of blocks: forms of other sizes come out otherwise. */
   readonly blocks: readonly (readonly [number, number])[];
@@ -34,8 +33,7 @@ interface Form {
 function formOf(canonical: string): Form {
   const formula = readFormula(canonical);
   if (isProblem(formula)) {
-    const none = { canonical, formula: undefined, blocks: [], isOneOfAKind: false };
-    return { ...none, broken: say(formula), isOurs: true };
+    return { canonical, formula: undefined, isOurs: true, blocks: [], isOneOfAKind: false };
   }
   const blocks = [...nodesOf(formula.tree)].flatMap((node) => {
     if (node.kind !== "reference" || node.shape !== "block") return [];
@@ -44,7 +42,7 @@ function formOf(canonical: string): Form {
   });
   const isOurs = titreCalls(formula.tree).length > 0;
   const isOneOfAKind = spills.test(canonical);
-  return { canonical, formula, broken: undefined, isOurs, blocks, isOneOfAKind };
+  return { canonical, formula, isOurs, blocks, isOneOfAKind };
 }
 
 /** Sizes of the blocks, from their corners. */
@@ -56,6 +54,14 @@ function sizes(form: Form, pieces: readonly string[]): string {
     key += `${String(Math.abs(a.row - b.row))},${String(Math.abs(a.column - b.column))};`;
   }
   return form.isOneOfAKind ? key + pieces.join() : key;
+}
+
+/** Why it cannot be read, with places in the text as it was written. */
+function broken(text: string): Template {
+  const read = readFormula(text);
+  const why = isProblem(read) ? say(read) : "It cannot be read.";
+  const reason = why.charAt(0).toLowerCase() + why.slice(1).replace(/\.$/, "");
+  return { kind: "left", ids: [], reason, isSentence: false };
 }
 
 const nowhere: Room = { row: 0 };
@@ -83,14 +89,9 @@ export class Converter {
     const key = `${home.sheet}\n${home.isFixed ? "fixed" : ""}\n${sizes(form, pieces)}\n${form.canonical}`;
     const known = this.templates.get(key);
     if (known) return this.checked(known, pieces, home);
-    const made: Template = form.formula
-      ? writeOut(
-          form.canonical,
-          form.formula.tree,
-          { facts: this.facts, home, pieces },
-          this.twinOf,
-        )
-      : { kind: "left", ids: [], reason: form.broken ?? "", isSentence: false };
+    if (!form.formula) return broken(restored(form.canonical, pieces));
+    const around = { facts: this.facts, home, pieces };
+    const made = writeOut(form.canonical, form.formula.tree, around, this.twinOf);
     this.templates.set(key, made);
     return made;
   }

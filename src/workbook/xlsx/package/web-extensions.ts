@@ -31,6 +31,9 @@ function removePart(file: Package, part: string): void {
   if (file.has(relationships)) file.remove(relationships);
 }
 
+/** Some programs write no relationship from the pane to what it shows. */
+const isExtension = /(?:^|\/)webextensions\/[^/]+\.xml$/i;
+
 /** Returns how many panes the file opened. */
 export function removeWebExtensions(file: Package): number {
   const panes = relationshipsOf(file, "").filter(
@@ -38,6 +41,7 @@ export function removeWebExtensions(file: Package): number {
   );
   if (panes.length === 0) return 0;
   const parts = new Set(panes.flatMap(({ target }) => [...ledTo(file, target)]));
+  for (const name of file.names) if (isExtension.test(name)) parts.add(name);
   const others = file.names.flatMap((name) => {
     const source = sourceOf(name);
     return source === undefined || source === "" || parts.has(source)
