@@ -82,13 +82,13 @@ async function addInFiles(base) {
     "./src/cli/build/release-manifest.ts",
     import.meta.url,
   );
-  const icons = readdirSync(here("src/taskpane/icons"));
+  const filesOf = (from, to) =>
+    readdirSync(here(from)).map((name) => [`${to}/${name}`, readFileSync(here(`${from}/${name}`))]);
   return {
     "functions.json": JSON.stringify(functionsJson(catalogue, base), null, 1),
     "manifest.xml": releaseManifest(readFileSync(here("manifest.xml"), "utf8"), base, version),
-    ...Object.fromEntries(
-      icons.map((name) => [`icons/${name}`, readFileSync(here(`src/taskpane/icons/${name}`))]),
-    ),
+    ...Object.fromEntries(filesOf("src/taskpane/icons", "icons")),
+    ...Object.fromEntries(filesOf("src/help/pictures", "help")),
     ...Object.fromEntries(
       Object.entries(helpSite(catalogue)).map(([name, page]) => [`help/${name}`, page]),
     ),
@@ -181,7 +181,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
       ...common(mode),
       name: "add-in",
       optimization: small,
-      entry: { taskpane: "./src/taskpane/start.tsx" },
+      entry: { taskpane: "./src/taskpane/start.tsx", "help/search": "./src/help/search/start.ts" },
       output: {
         path: folder,
         filename: "[name].js",

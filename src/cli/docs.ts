@@ -14,5 +14,5 @@ if (made === written) {
   process.exit(1);
 } else {
   writeFileSync(path, made);
-  console.log("README.md: function table and cautions were made anew.");
+  console.log("README.md: function table, cautions and loading were made anew.");
 }

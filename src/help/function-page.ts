@@ -3,6 +3,11 @@ import { sources } from "../core/reference/sources";
 import { namespace } from "../functions/catalogue";
 import type { NamedArgument, WorksheetFunction } from "../functions/define";
 import { isOptional, shownName } from "../functions/metadata";
+import { isProblem } from "../core/problem/problem";
+import { readFormula } from "../workbook/formula/read";
+import { titreCalls } from "../workbook/formula/walk";
+import { plainCall } from "../workbook/plain/plain-call";
+import { plainLines } from "../workbook/plain/plain-lines";
 import { equationInWords } from "../workbook/explain/equation";
 import { list, page, table, text } from "./page";
 
@@ -34,6 +39,19 @@ const argumentRows = (entry: WorksheetFunction): string[][] =>
     text(argument.whenLeftOut ?? "required"),
   ]);
 
+/** The example without the add-in, as a partner copy writes it. */
+function plainExample(entry: WorksheetFunction): string {
+  const read = readFormula(entry.example.formula);
+  const [call] = isProblem(read) ? [] : titreCalls(read.tree);
+  if (!call) return "";
+  const plain = plainCall(entry, call);
+  if (plain.kind !== "formulas") return `<p>${text(plainLines(plain).join(" "))}.</p>`;
+  const lines = plainLines(plain).map((line) => `<code>${text(line)}</code>`);
+  const hint =
+    plain.helpers.length > 0 ? "<p>Cells named H hold what is worked out on the way.</p>" : "";
+  return hint + list(lines);
+}
+
 export const functionPage = (entry: WorksheetFunction): string =>
   page(
     entry.id,
@@ -48,6 +66,9 @@ ${entry.arguments.length > 0 ? `<h2>Arguments</h2>${table(["Argument", "What it 
 <h2>Example</h2>
 <p><code>${text(entry.example.formula)}</code> gives</p>
 ${shownAnswer(entry)}
+<h2>In plain formulas</h2>
+<p>The example for a partner without the add-in:</p>
+${plainExample(entry)}
 <h2>Mind</h2>
 ${list(entry.notes.map(text))}
 <h2>Sources</h2>

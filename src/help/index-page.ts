@@ -3,6 +3,8 @@ import type { WorksheetFunction } from "../functions/define";
 import { helpPageName } from "../functions/metadata";
 import { cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
+import { guides } from "./guides";
+import { inline } from "./inline";
 import { list, page, table, text } from "./page";
 
 export const indexPage = (catalogue: readonly WorksheetFunction[]): string =>
@@ -11,6 +13,8 @@ export const indexPage = (catalogue: readonly WorksheetFunction[]): string =>
     `
 <h1>Titrebook help</h1>
 <p class="lead">From bench readings to the grams of catalyst and litres of methanol for the batch in hand.</p>
+<h2>Guides</h2>
+${list(guides.map(({ file, title, lead }) => `<a href="${file}">${text(title)}</a>: ${inline(lead)}`))}
 <h2>Worksheet functions</h2>
 ${table(
   ["Function", "What it gives", "In"],
@@ -27,7 +31,7 @@ ${list([
   "Percent is percent: 1.97 means 1.97 %, and an assay of ninety percent is 90.",
   "Text is never read as a number: 2,35 typed into a program that expects 2.35 is refused, not guessed.",
 ])}
-<p><a href="cautions.html">Cautions</a></p>`,
+<p><a href="cautions.html">Cautions</a> · <a href="search.html">Search</a></p>`,
   );
 
 export const cautionsPage = (): string =>

@@ -23,12 +23,12 @@ export const page = (title: string, main: string): string => `<!doctype html>
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'">
 <title>${text(title)} - Titrebook</title>
 <link rel="stylesheet" href="help.css">
 </head>
 <body>
-<header><a href="index.html">Titrebook help</a></header>
+<header><a href="index.html">Titrebook help</a> <a href="search.html">Search</a> <a href="glossary.html">Glossary</a></header>
 <main>
 ${main}
 </main>

@@ -1,7 +1,9 @@
-/** The parts of the README that are made: the function table and the cautions. */
+/** The parts of the README that are made: the function table, the cautions, how to load the add-in. */
 import type { WorksheetFunction } from "../functions/define";
 import { cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
+import { markdownOf } from "./guide-markdown";
+import { developerParts, installParts } from "./guides/install";
 
 const cell = (raw: string): string => raw.replaceAll("|", "\\|");
 
@@ -26,5 +28,11 @@ function between(readme: string, part: string, made: string): string {
 }
 
 /** The README with its made parts made anew. */
-export const withMadeParts = (readme: string, catalogue: readonly WorksheetFunction[]): string =>
-  between(between(readme, "functions", functionTable(catalogue)), "cautions", cautionList());
+export function withMadeParts(readme: string, catalogue: readonly WorksheetFunction[]): string {
+  const made: Readonly<Record<string, string>> = {
+    functions: functionTable(catalogue),
+    cautions: cautionList(),
+    loading: markdownOf([...developerParts, ...installParts]),
+  };
+  return Object.entries(made).reduce((text, [part, now]) => between(text, part, now), readme);
+}

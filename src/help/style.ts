@@ -3,7 +3,8 @@ export const styleSheet = `:root { color-scheme: light dark; --ink: #12262b; --p
 @media (prefers-color-scheme: dark) { :root { --ink: #e6eff0; --paper: #10191b; --line: #44585c; --link: #8fd0da; --wash: #1a2629; } }
 * { box-sizing: border-box; }
 body { margin: 0; font: 17px/1.55 system-ui, sans-serif; color: var(--ink); background: var(--paper); }
-header { padding: 0.8rem 1.2rem; border-bottom: 1px solid var(--line); }
+header { display: flex; flex-wrap: wrap; gap: 0 1.2rem; padding: 0.4rem 1.2rem; border-bottom: 1px solid var(--line); }
+header a { padding: 0.4rem 0; }
 main { max-width: 62rem; margin: 0 auto; padding: 0.5rem 1.2rem 3rem; }
 h1 { font-size: 1.6rem; margin: 1rem 0 0.3rem; overflow-wrap: anywhere; }
 h2 { font-size: 1.15rem; margin: 1.8rem 0 0.4rem; }
@@ -14,5 +15,15 @@ code { font: 0.92em ui-monospace, monospace; background: var(--wash); padding: 0
 table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; vertical-align: top; padding: 0.45rem 0.7rem 0.45rem 0; border-bottom: 1px solid var(--line); }
 li { margin: 0.35rem 0; }
+h3 { font-size: 1rem; margin: 0.6rem 0 0.2rem; }
+pre { font: 0.9em/1.5 ui-monospace, monospace; background: var(--wash); padding: 0.7rem 0.9rem; border-radius: 3px; overflow-x: auto; }
+figure { margin: 1.2rem 0; }
+figure img { max-width: 100%; height: auto; border: 1px solid var(--line); }
+figcaption, .on { font-size: 0.9rem; opacity: 0.8; }
+.beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(16rem, 1fr)); gap: 0 1.6rem; }
+.beside > div { border-left: 3px solid var(--line); padding-left: 0.8rem; }
+input { font: inherit; width: 100%; max-width: 26rem; padding: 0.5rem; border: 1px solid var(--line); border-radius: 3px; color: inherit; background: var(--paper); }
+#entries { padding-left: 0; list-style: none; }
+#entries p { margin: 0.1rem 0 0; font-size: 0.9rem; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; }
 @media print { header { display: none; } body { font-size: 11pt; } }
 `;

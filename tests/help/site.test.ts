@@ -1,9 +1,13 @@
+import { readdirSync, statSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { functionsJson } from "../../src/functions/metadata";
 import { helpSite } from "../../src/help/site";
+import { root } from "../rules/sources-of";
 
 const site = helpSite(catalogue);
+const pictures = join(root, "src/help/pictures");
 const base = "https://co-op.example/titrebook/";
 
 describe("the help site", () => {
@@ -15,9 +19,14 @@ describe("the help site", () => {
   });
 
   it("has no link that leads nowhere, and none that leads outside", () => {
+    // the build adds the script; pictures stand beside the sources
+    const there = [...Object.keys(site), "search.js", ...readdirSync(pictures)];
     for (const [name, content] of Object.entries(site)) {
       for (const [, target = ""] of content.matchAll(/(?:href|src)="([^"]+)"/g)) {
-        expect([name, Object.keys(site)]).toEqual([name, expect.arrayContaining([target])]);
+        const [file = "", id] = target.split("#");
+        expect([name, file, there.includes(file)]).toEqual([name, file, true]);
+        if (id !== undefined)
+          expect([target, site[file]]).toEqual([target, expect.stringContaining(`id="${id}"`)]);
       }
     }
   });
@@ -44,7 +53,36 @@ describe("the help site", () => {
     }
   });
 
-  it("shows text as text", () => {
-    for (const content of Object.values(site)) expect(content).not.toMatch(/<script|\bon\w+=/i);
+  it("shows text as text, and runs one script of its own on one page", () => {
+    for (const [name, content] of Object.entries(site)) {
+      const scripts = content.match(/<script[^>]*>/gi) ?? [];
+      expect([name, scripts]).toEqual([
+        name,
+        name === "search.html" ? ['<script src="search.js" defer>'] : [],
+      ]);
+      expect(content).not.toMatch(/<[^>]*\son\w+=/i);
+    }
+  });
+
+  it("says on every page what it may load, and lets nothing in from elsewhere", () => {
+    for (const [name, content] of Object.entries(site)) {
+      if (!name.endsWith(".html")) continue;
+      expect(content).toContain("default-src 'none'");
+      expect(content).not.toMatch(/(?:src|href)="(?:https?:)?\/\//);
+    }
+  });
+
+  it("gives no heading twice the same address on a page", () => {
+    for (const [name, content] of Object.entries(site)) {
+      const ids = [...content.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+      expect([name, new Set(ids).size]).toEqual([name, ids.length]);
+    }
+  });
+
+  it("has pictures of one size, small in bytes, each shown on a page", () => {
+    for (const file of readdirSync(pictures)) {
+      expect([file, statSync(join(pictures, file)).size < 60_000]).toEqual([file, true]);
+      expect(Object.values(site).some((content) => content.includes(`src="${file}"`))).toBe(true);
+    }
   });
 });

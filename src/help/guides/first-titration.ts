@@ -1,0 +1,86 @@
+/** From a jar of oil to the grams of lye: one titration, start to end. */
+import { cautionList, type Guide, heading, picture, points, steps, text, worked } from "./guide";
+
+export const firstTitration: Guide = {
+  file: "first-titration.html",
+  title: "Your first titration",
+  lead: "Three titres, one blank and one weighing become the grams of lye for the batch in hand.",
+  parts: [
+    text(
+      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent, an indicator, and oil that is dry, settled and well mixed. The steps are common practice, no source; where you follow a standard, that standard wins.",
+    ),
+    heading("At the bench"),
+    steps(
+      "Warm the oil until it is clear, and stir it. A sample from the top of a drum says nothing about the drum.",
+      "Titrate a **blank**: the same volume of the same solvent, without oil. Or bring the solvent to the colour of the end point first; then the blank is the word `neutralised`. One or the other, never both.",
+      "Weigh the oil, to the last digit that the balance shows. At an expected 1 % and 0.1 mol/L, 28.2 g bring 10 mL of titre; 10 g do for a first try.",
+      "Dissolve it, add the same drops of indicator as in the blank, and titrate to the first colour that stays: 30 seconds by AOCS Ca 5a-40, 15 by EN 14104. The same shade as in the blank.",
+      "Write down what you read, all digits, **before** you know whether it pleases you. Do it twice more.",
+    ),
+    heading("In the pane"),
+    steps(
+      "Open _Titrate_. Go through titrant, oil, blank and replicates: Enter moves on, and what you type is kept if the machine dies.",
+      "Read what it says about the replicates. A reading it calls suspect is flagged, never dropped.",
+      "Look at the result, then _Record_: the exact cells are shown before anything is written, and one undo takes the row back.",
+    ),
+    picture("titrate.png", "The result, its uncertainty, and what that is made of."),
+    picture("record.png", "Before anything is written, the exact cells are shown."),
+    heading("Or in cells"),
+    text(
+      "Ten grams of oil of lot NQ-41, KOH of 0.1 mol/L, titres 2.40, 2.50 and 2.45 mL, a blank of 0.15 mL; a batch of 100 L, KOH of 90 %, 7 g/L of pure KOH for the reaction:",
+    ),
+    worked(
+      {
+        formula: "=TITRE.CORRECTED({2.4,2.5,2.45},{0.15})",
+        shows: "2.30",
+        unit: "mL",
+        byHand: "(2.40 + 2.50 + 2.45) ÷ 3 − 0.15",
+      },
+      {
+        formula: "=TITRE.ACIDVALUE(2.3,0.1,10)",
+        shows: "1.2903",
+        unit: "mg KOH/g",
+        byHand: "56.1 × 0.1 × 2.3 ÷ 10",
+      },
+      {
+        formula: "=TITRE.FFAFROMACIDVALUE(1.2903)",
+        shows: "0.649",
+        unit: "% as oleic",
+        byHand: "1.2903 × 282 ÷ 561",
+      },
+      {
+        formula: '=TITRE.OILMASS(100,"l",0.915)',
+        shows: "91.5",
+        unit: "kg",
+        byHand: "100 × 0.915",
+      },
+      {
+        formula: "=TITRE.CHARGEPERCENT(7,100,0.915)",
+        shows: "0.765",
+        unit: "% of the oil",
+        byHand: "7 ÷ 9.15",
+      },
+      {
+        formula: '=TITRE.CATALYST(91.5,1.2903,"KOH",90,0.765)',
+        shows: "908.9",
+        unit: "g of lye",
+        byHand: "(91.5 × 1.2903 ÷ 56.1 × 56.1053 + 10 × 91.5 × 0.765) ÷ 0.9",
+      },
+    ),
+    text(
+      "One formula does all of it: [DOSE](dose.html). [BATCH](batch.html) gives the methanol and the rest of the weigh-out as well.",
+    ),
+    picture(
+      "workbench.png",
+      "The workbench: a selected cell, and beside it how it was worked out.",
+    ),
+    heading("Then"),
+    points(
+      "Above 5 % no dose is given: [ROUTE](route.html) says which way such a lot can go.",
+      "For a new lot, run a one-litre trial before the vessel.",
+      "How sure is the figure? [Reading the uncertainty](uncertainty.html).",
+    ),
+    heading("Cautions"),
+    cautionList,
+  ],
+};

@@ -1,0 +1,68 @@
+/** For whoever serves Titrebook to others. */
+import { block, type Guide, heading, points, steps, table, text } from "./guide";
+
+export const hosting: Guide = {
+  file: "hosting.html",
+  title: "Hosting it for others",
+  lead: "A folder of files on any web server with https is all it takes, and updates never break a workbook that is open.",
+  parts: [
+    heading("Make the files"),
+    block("npm ci", "npm run build -- --env base=https://your.host/titrebook"),
+    text(
+      "Every address is written for that base; the build fails when an address of your own machine is left. The files are in `dist`: copy all of them into the folder that `https://your.host/titrebook/` serves. `--env out=some/folder` writes them elsewhere.",
+    ),
+    text(
+      "`checksums.txt` lists the SHA-256 sum of every file. On the server: `sha256sum -c checksums.txt`. Give your members the `manifest.xml` from there ([how to load it](install.html)).",
+    ),
+    heading("What the server must do"),
+    table(
+      ["Header or setting", "For", "Why"],
+      ["https with a certificate that browsers trust", "all", "The program loads nothing else."],
+      [
+        "`Access-Control-Allow-Origin: *`",
+        "`functions.json`, `functions.js`",
+        "The program on the web asks for them from its own address.",
+      ],
+      [
+        "`Cache-Control: no-cache`",
+        "`*.html`, `functions.json`, `functions.js`, `manifest.xml`",
+        "Kept, but asked about each time: a new version is seen at the next start.",
+      ],
+      [
+        "`Cache-Control: max-age=31536000, immutable`",
+        "files asked for with a `?`",
+        "Optional. Their addresses change with their content.",
+      ],
+      [
+        "no `X-Frame-Options`, no `frame-ancestors`",
+        "`taskpane.html`",
+        "On the web the pane stands in a frame of the program.",
+      ],
+      [
+        "`Content-Type`",
+        "`.js` text/javascript, `.json` application/json, `.html` text/html",
+        "Usual on every server.",
+      ],
+    ),
+    text(
+      "Each page carries its own content security policy, so none has to be set. The help and the workbench load nothing but their own files; the pane loads its own files and the program's runtime from `https://appsforoffice.microsoft.com`. See [privacy](privacy.html).",
+    ),
+    heading("Update"),
+    steps(
+      "Build the new version and check its sums.",
+      "Copy the scripts first and the pages last, or switch the whole folder at once. Keep the base: workbooks and manifests point there.",
+      "Members need not do anything. Only when `manifest.xml` itself has changed, in its texts or its icons, do they load it again.",
+    ),
+    heading("Why nothing breaks"),
+    points(
+      "Ids and the order of arguments never change; only optional arguments are added, at the end.",
+      "For up to a day a program may use an old list of functions with new code, or the other way round. Both answer: an argument that is not known yet is taken as left out, one too many is ignored.",
+      "A workbook that is open keeps its values until a cell is worked out again.",
+      "A function that an old copy does not know shows an error in its own cell alone. _Ask again_ in the pane mends #NAME?.",
+    ),
+    heading("Go back"),
+    text(
+      "Copy the former files over the new ones. Workbooks hold formulas and values, never code.",
+    ),
+  ],
+};

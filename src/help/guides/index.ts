@@ -1,0 +1,25 @@
+/** Every guide, in the order they are listed. */
+import { firstTitration } from "./first-titration";
+import { glossary } from "./glossary";
+import type { Guide } from "./guide";
+import { hosting } from "./hosting";
+import { install } from "./install";
+import { logbook } from "./logbook";
+import { mistakesPage } from "./mistakes";
+import { privacy } from "./privacy";
+import { sharing } from "./sharing";
+import { titrant } from "./titrant";
+import { uncertainty } from "./uncertainty";
+
+export const guides: readonly Guide[] = [
+  firstTitration,
+  titrant,
+  uncertainty,
+  mistakesPage,
+  logbook,
+  sharing,
+  glossary,
+  install,
+  hosting,
+  privacy,
+];

@@ -1,0 +1,31 @@
+/** What a partner without the add-in sees, and how to give them something that works. */
+import { block, type Guide, heading, points, text } from "./guide";
+
+export const sharing: Guide = {
+  file: "sharing.html",
+  title: "Sharing a workbook",
+  lead: "A partner without Titrebook can read your workbook, and with a partner copy also recalculate it.",
+  parts: [
+    heading("The workbook as it is"),
+    points(
+      "It opens everywhere with the values it was saved with.",
+      "A cell with a function of ours shows `_xldudf_TITRE_…` in the formula bar. If that cell is worked out again without the add-in, it becomes #NAME?, and so does what depends on it.",
+      "When you get the file back, the pane finds such cells and offers to _Ask again_. Nothing is lost: the formulas are still there.",
+      "Phones and tablets show values only: functions of add-ins do not run there.",
+    ),
+    heading("The partner copy"),
+    text(
+      "Every function of ours becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. The copy keeps the values, so it looks the same before anything is worked out again. What has no plain formula, such as a sentence of advice, stays as its value and is listed. Your own file is not changed.",
+    ),
+    heading("The numbers-only copy"),
+    text("Formulas are dropped and values kept: for a record, or for somebody who only reads."),
+    heading("From the command line"),
+    block(
+      "npm run share -- logbook.xlsx for-partner.xlsx",
+      "npm run share -- logbook.xlsx for-record.xlsx --numbers",
+    ),
+    text(
+      "An existing file is not overwritten unless you add `--force`. Macros, passwords and links to other files are left as they are or refused, with a sentence that says so.",
+    ),
+  ],
+};

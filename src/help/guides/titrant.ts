@@ -1,0 +1,63 @@
+/** Making a titrant by weighing, and learning its real strength. */
+import { type Guide, heading, points, steps, text, worked } from "./guide";
+
+export const titrant: Guide = {
+  file: "titrant.html",
+  title: "Making and standardising titrant",
+  lead: "Every acid value is only as good as the strength of the titrant: make it, then measure what you made.",
+  parts: [
+    heading("Weigh and make up"),
+    text(
+      "For one litre of 0.1 mol/L from KOH of 90 %. The assay stands on the label: bought pellets are rarely better than 85 to 90 %, because they hold water (common practice, no source).",
+    ),
+    worked({
+      formula: '=TITRE.TITRANTMASS(0.1,1,"KOH",90)',
+      shows: "6.234",
+      unit: "g",
+      byHand: "0.1 × 1 × 56.1053 ÷ 0.9",
+    }),
+    steps(
+      "Eye protection and gloves. Weigh quickly into a dry beaker: the pellets draw water and carbon dioxide out of the air.",
+      "Base into solvent, in small portions, never the other way round. It gets hot. Let it cool.",
+      "Make up to the mark at room temperature, mix well, and note the date and the temperature on the bottle.",
+    ),
+    text("If you weighed 6.20 g instead, that is no mishap, as long as you write 6.20:"),
+    worked({
+      formula: '=TITRE.MOLARITY(6.2,1,"KOH",90)',
+      shows: "0.09946",
+      unit: "mol/L",
+      byHand: "6.2 × 0.9 ÷ 56.1053 ÷ 1",
+    }),
+    heading("Measure its strength"),
+    text(
+      "Potassium hydrogen phthalate (KHP) is a solid acid that can be weighed exactly. Dry it two hours at about 110 C and let it cool in a dry place (common practice, no source). Titrate about half a gram in water, less a blank of the same water.",
+    ),
+    worked({
+      formula: "=TITRE.MOLARITYFROMKHP(0.5105,25.05)",
+      shows: "0.09979",
+      unit: "mol/L",
+      byHand: "0.5105 ÷ 204.2223 ÷ 25.05 × 1000",
+    }),
+    points(
+      "Do it three times and use the mean: [SPREAD](spread.html) shows how well they agree.",
+      "In the pane, choose _Checked against KHP_ in the titrant step; it keeps the strength by name.",
+      "Strength by label alone is a guess of a percent or more. Tell the pane so under _May be off by_, and the result carries it.",
+    ),
+    heading("Warm days"),
+    text(
+      "A titrant in alcohol grows by about 0.11 % for each degree (EN 14104, note). Set at 20 C and read at 28 C, 2.45 mL would have been:",
+    ),
+    worked({
+      formula: '=TITRE.TEMPERATURECORRECTED(2.45,28,20,"alcohol")',
+      shows: "2.428",
+      unit: "mL",
+      byHand: "2.45 × (1 − 0.0011 × (28 − 20))",
+    }),
+    heading("Keep it"),
+    points(
+      "Tightly closed, in plastic, away from light, with its strength and the day it was measured.",
+      "Measure it again each week of use, and whenever a known oil comes out differently (common practice, no source).",
+      "Titrant, methoxide and solvents burn or poison or both: read [the cautions](cautions.html) and the safety data sheets of the lots in hand.",
+    ),
+  ],
+};

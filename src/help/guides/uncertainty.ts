@@ -1,0 +1,51 @@
+/** What the ± means, where it comes from, and what to do about it. */
+import { type Guide, heading, picture, points, text, worked } from "./guide";
+
+export const uncertainty: Guide = {
+  file: "uncertainty.html",
+  title: "Reading the uncertainty",
+  lead: "A result without a ± is an opinion; with it you know which bench step to improve, and when to stop.",
+  parts: [
+    heading("What ± says"),
+    text(
+      "0.65 ± 0.07 % means: repeated with the same care, 95 intervals in 100 made this way hold the true value. Nothing is said about a sample that was not like the drum, or about an end point that is always run too far: only a blank run to the same shade takes that out.",
+    ),
+    worked({
+      formula: "=TITRE.FFAUNCERTAINTY({2.4,2.5,2.45},{0.15},0.1,{10},0.05,0.01,0.5)",
+      shows: "0.072",
+      unit: "% FFA",
+      byHand:
+        "0.6486 ÷ 2.3 × ((4.302653 × 0.05 × (1 ÷ 3 + 1) ^ 0.5) ^ 2 + 1.959964 ^ 2 × (0.05 ^ 2 ÷ 3 + 2.3 ^ 2 × (0.01 ^ 2 ÷ 600 + 0.005 ^ 2 ÷ 3))) ^ 0.5",
+    }),
+    text(
+      "The titres stand in the first range, blanks in the second, then molarity and mass; 0.05 mL is what the burette is read to, 0.01 g what the balance shows, and the titrant may be off by 0.5 %.",
+    ),
+    heading("What it is made of"),
+    text(
+      "[BUDGET](budget.html) spills a line for each cause. Read the last column: the share of the variance. Here the single blank has 59 %, the scatter of the titres 20 %, the reading of both 20 %; titrant and weighing hardly count. So a better balance would change nothing, and a second blank nearly halves the ±. The last line says exactly that.",
+    ),
+    heading("Replicates that do not agree"),
+    worked({
+      formula: "=TITRE.VERDICT({2.4,2.5,2.45},0.05)",
+      shows: "2.40 mL lies farthest out",
+      unit: "",
+      byHand: "",
+    }),
+    picture("suspect.png", "Five titres, one of them suspect: the pane asks, and drops nothing."),
+    points(
+      'Three readings cannot settle which one is wrong: a fourth titre settles more than any test. "Best two of three" is not on offer, since it makes bad work look good.',
+      "`suspect` asks you to look for a cause: a bubble, a late drop, a spilt crumb. If you find one, leave the reading out and write the reason beside it.",
+      "Titres closer together than the graduation prove nothing, and the functions know it.",
+    ),
+    heading("When to stop"),
+    text(
+      "Ask what the ± does to the dose. At 91.5 kg, ± 0.07 % FFA is ± 14 g of KOH of 90 % in 909 g. If your scale for lye is no better than that, stop titrating.",
+    ),
+    worked({
+      formula: '=TITRE.NEUTRALISER(91.5,0.1392,"KOH",90)',
+      shows: "14.2",
+      unit: "g, for 0.07 % FFA",
+      byHand: "91.5 × 0.07 × 561 ÷ 282 ÷ 56.1 × 56.1053 ÷ 0.9",
+    }),
+  ],
+};
