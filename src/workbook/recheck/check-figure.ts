@@ -4,7 +4,8 @@ import { type FormulaFacts, shown } from "./formula-facts";
 import type { HeldFigure } from "./held-figure";
 import type { Readings } from "./readings";
 import { pairsOf, type Slip, slipsFor } from "./slips";
-import { type From, fromNothing, type Ways } from "./worked";
+import type { Origin } from "./upstream";
+import { fromNothing, type Ways } from "./worked";
 import { workedOut, type Written } from "./worked-out";
 
 export type Verdict =
@@ -28,7 +29,7 @@ export interface Checking {
   /** What the core says should be there, in the column's unit; undefined when it cannot say. */
   readonly core: number | undefined;
   /** Held figures that this one may have been worked out from, and how unsure their digits make it. */
-  readonly froms: readonly { readonly from: From; readonly doubt: number }[];
+  readonly origins: () => readonly Origin[];
   readonly facts: FormulaFacts | undefined;
   /** How a part of a dose may be written down. */
   readonly writtens: readonly Written[];
@@ -72,7 +73,7 @@ function distance(held: HeldFigure, { value, doubt }: Try): number {
   return off / allowed;
 }
 
-function* tries(c: Checking, way: Ways, froms: Checking["froms"]): Generator<Try> {
+function* tries(c: Checking, way: Ways, froms: readonly Origin[]): Generator<Try> {
   for (const written of c.writtens) {
     for (const { from, doubt } of froms) {
       const value = workedOut(c.role, c.unit, written, c.readings, way, from);
@@ -109,7 +110,7 @@ const isBetter = (one: Match, other: Match | undefined): boolean =>
 /** The slip that gives the held figure: one that the formula shows, one that fits closer, the first. */
 function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
   let best: Match | undefined;
-  const froms = [...nothing, ...c.froms];
+  const froms = [...nothing, ...c.origins()];
   for (const slip of slips) {
     const evidence = shown(slip, c.facts);
     for (const each of tries(c, slip.ways, froms)) {
@@ -173,7 +174,7 @@ export function checkFigure(c: Checking): Verdict {
   if (!first) return { kind: "not-checked" };
   const right = straight.find((each) => distance(held, each) <= 1);
   if (right) return { kind: "right", written: right.written };
-  const follows = ways(readings, role).flatMap((way) => [...tries(c, way, c.froms)]);
+  const follows = ways(readings, role).flatMap((way) => [...tries(c, way, c.origins())]);
   const followed = follows.find((each) => distance(held, each) <= 1);
   const isNear = (each: Try): boolean => !isOff(held, each.value, conventional);
   if (followed && straight.some(isNear)) return { kind: "right", written: followed.written };

@@ -39,6 +39,12 @@ export interface CheckedRow {
 
 const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
 
+/** Worked out when it is first asked for: a right figure never asks. */
+function once<T>(work: () => T): () => T {
+  let done: { readonly value: T } | undefined;
+  return () => (done ??= { value: work() }).value;
+}
+
 export class RowChecker {
   private readonly memories = new Map<RoleId, Memory>(order.map((role) => [role, freshMemory()]));
   private readonly columns = new Map<RoleId, MappedColumn>();
@@ -70,7 +76,7 @@ export class RowChecker {
         held: figure,
         readings,
         core: this.inUnit(core.get(role === "catalystRate" ? "catalyst" : role), unit, readings),
-        froms: originsOf(role, upstream, facts),
+        origins: once(() => originsOf(role, upstream, facts)),
         facts,
         writtens: this.writtens(role, readings),
         memory: this.memories.get(role) ?? freshMemory(),

@@ -16,11 +16,18 @@ export interface HeldFigure {
   readonly shown: string;
 }
 
-/** Decimals that a number format shows; undefined when it shows what there is. */
-export function decimalsOfFormat(format: string): number | undefined {
+function readFormat(format: string): number | undefined {
   const first = (format.split(";")[0] ?? "").replace(/"[^"]*"|\\.|\[[^\]]*\]|_.|\*./g, "");
   if (!/[0#]/.test(first) || /[eE]\+/.test(first)) return undefined;
   return (/\.([0#?]+)/.exec(first)?.[1] ?? "").length;
+}
+
+const formatsRead = new Map<string, number | undefined>();
+
+/** Decimals that a number format shows; undefined when it shows what there is. */
+export function decimalsOfFormat(format: string): number | undefined {
+  if (!formatsRead.has(format)) formatsRead.set(format, readFormat(format));
+  return formatsRead.get(format);
 }
 
 /** Figures worked out by a formula and not rounded have all digits; a few digits are a rounded figure. */
