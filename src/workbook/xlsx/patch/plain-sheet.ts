@@ -39,6 +39,9 @@ const heightXml = (height: number | undefined): string =>
 const widthXml = (width: number, index: number): string =>
   `<col min="${String(index + 1)}" max="${String(index + 1)}" width="${String(width)}" customWidth="1"/>`;
 
+/** All columns of a sheet that is no wider than this print on one page's width, in letters one can read. */
+const pageCharacters = 200;
+
 /** @param widths in characters, from the first column on */
 export function plainSheet(rows: readonly PlainRow[], widths: readonly number[]): string {
   const data: string[] = [];
@@ -46,6 +49,9 @@ export function plainSheet(rows: readonly PlainRow[], widths: readonly number[])
     const inside = cells.map((cell) => cellXml(row, cell)).join("");
     data.push(`<row r="${String(row + 1)}"${heightXml(height)}>${inside}</row>`);
   }
+  const isFitted = widths.reduce((sum, width) => sum + width, 0) <= pageCharacters;
+  const properties = isFitted ? '<sheetPr><pageSetUpPr fitToPage="1"/></sheetPr>' : "";
+  const fit = isFitted ? ' fitToHeight="0"' : "";
   const columns = widths.length === 0 ? "" : `<cols>${widths.map(widthXml).join("")}</cols>`;
-  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${namespaces.main}"><sheetViews><sheetView workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>${columns}<sheetData>${data.join("")}</sheetData><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape"/></worksheet>`;
+  return `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<worksheet xmlns="${namespaces.main}">${properties}<sheetViews><sheetView workbookViewId="0"/></sheetViews><sheetFormatPr defaultRowHeight="15"/>${columns}<sheetData>${data.join("")}</sheetData><pageMargins left="0.5" right="0.5" top="0.6" bottom="0.6" header="0.3" footer="0.3"/><pageSetup paperSize="9" orientation="landscape"${fit}/></worksheet>`;
 }
