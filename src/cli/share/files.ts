@@ -30,6 +30,23 @@ function writeWhole(file: number, bytes: Uint8Array): void {
   fsyncSync(file);
 }
 
+/** What cannot be looked at is told by the step that needs it. */
+function isThere(path: string): boolean {
+  try {
+    return lstatSync(path, { throwIfNoEntry: false }) !== undefined;
+  } catch {
+    return false;
+  }
+}
+
+function followed(path: string) {
+  try {
+    return statSync(path, { throwIfNoEntry: false, bigint: true });
+  } catch {
+    return undefined;
+  }
+}
+
 const cannotLink = ["EPERM", "ENOSYS", "ENOTSUP", "EOPNOTSUPP", "EXDEV"];
 
 export const diskFiles: Files = {
@@ -57,8 +74,8 @@ export const diskFiles: Files = {
   nameOver: renameSync,
   remove: unlinkSync,
   kindOf(path) {
-    if (!lstatSync(path, { throwIfNoEntry: false })) return undefined;
-    const found = statSync(path, { throwIfNoEntry: false, bigint: true });
+    if (!isThere(path)) return undefined;
+    const found = followed(path);
     // A link that leads nowhere is something all the same.
     if (!found) return { isFile: true, id: "" };
     return { isFile: found.isFile(), id: `${String(found.dev)}:${String(found.ino)}` };
