@@ -43,7 +43,7 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
     found.difference.isNegative()
       ? {
           tone: "mind",
-          sentence: `That is ${grams} less than this oil’s acid and your charge ask for: as much as would leave ${percent(found.acidLeft)} % of the acid, or leave ${percent(found.chargeLeft)} % of the charge for the reaction.`,
+          sentence: `That is ${grams} less than this oil’s acid and your charge ask for. If the reaction had its whole charge, ${percent(found.acidLeft)} % of the acid would be left over; the acid comes first, so ${percent(found.chargeLeft)} % of the charge is left for the reaction.`,
         }
       : {
           tone: "mind",

@@ -39,8 +39,8 @@ async function mixes(hand: BenchHand, look: Look): Promise<void> {
 }
 
 async function former(hand: BenchHand, look: Look): Promise<void> {
-  // the charge, 700 g pure, and 1.5 % of it
-  await hand.type("What you used to weigh", "710");
+  // the charge, 700 g pure, and 0.9 % of it
+  await hand.type("What you used to weigh", "706");
   await look("weigh-out, what used to be weighed");
   await hand.type("What you used to weigh", "");
 }

@@ -23,17 +23,15 @@ export function OilStep() {
     <>
       <LotList />
       <Mixing />
-      <div className="side-by-side">
-        <Figure field="amount" />
-        <PickList
-          label="Unit"
-          value={picked.unit}
-          options={unitChoices}
-          onPick={(unit) => {
-            act({ do: "pick", picked: { unit } });
-          }}
-        />
-      </div>
+      <Figure field="amount" />
+      <PickList
+        label="Unit"
+        value={picked.unit}
+        options={unitChoices}
+        onPick={(unit) => {
+          act({ do: "pick", picked: { unit } });
+        }}
+      />
       {isVolume(view.draft) ? <Figure field="temperature" /> : null}
       <Mass />
     </>

@@ -1,5 +1,7 @@
 /** The weigh-out, its doubt, the route and the cautions; above the allowed acid, no dose. */
-import { isProblem } from "../../../core/problem/problem";
+import { useRef } from "react";
+import { shownAbove } from "../../../core/exact/shown";
+import { isProblem, type Problem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { cautions } from "../../../core/batch/cautions";
 import { route } from "../../../core/batch/route";
@@ -35,22 +37,36 @@ function Route() {
   );
 }
 
-function NoDose({ sentence }: { sentence: string }) {
+/** The limit in this person's words; what to do stands below it. */
+const limitWords = (found: Problem): string =>
+  found.fields.code === "acid-above-limit"
+    ? `${shownAbove(found.fields.ffaPercent, found.fields.limitPercent)} % FFA is above the ${found.fields.limitPercent.toString()} % you allow.`
+    : say(found);
+
+function NoDose({ found }: { found: Problem }) {
   const inMark = useMark();
   return (
     <>
       <div role="status">
-        <Say tone="mind">No dose. {inMark(sentence)}</Say>
+        <Say tone="mind">No dose: {inMark(limitWords(found))}</Say>
       </div>
       <Route />
       <AcidStep />
+    </>
+  );
+}
+
+/** Stays where it is while it is typed into, whatever the figure on the way allows. */
+function HigherLimit() {
+  return (
+    <section aria-label="Allowed acid">
       <h3>Go on all the same?</h3>
       <p>
         A higher limit, typed here, is your own word that you have read the route above. Or go back
         to Oil and mix this lot with one of less acid.
       </p>
       <Limit />
-    </>
+    </section>
   );
 }
 
@@ -58,8 +74,7 @@ function Former() {
   const { view } = useDesk();
   const inMark = useMark();
   return (
-    <section>
-      <h3>What you used to weigh</h3>
+    <section aria-label="What you used to weigh">
       <Figure field="former" />
       <div role="status">
         {formerWords(view).map(({ tone, sentence }) => (
@@ -119,7 +134,7 @@ function Cautions() {
   );
 }
 
-export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
+function Top({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
   const inMark = useMark();
   const { batch } = view.working;
@@ -135,10 +150,19 @@ export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
       />
     );
   }
+  return isProblem(batch) ? <NoDose found={batch} /> : <Dose />;
+}
+
+export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
+  const { view } = useDesk();
+  const { batch } = view.working;
+  const wasRefused = useRef(false);
+  if (isProblem(batch)) wasRefused.current = true;
   return (
     <>
-      {isProblem(batch) ? <NoDose sentence={say(batch)} /> : <Dose />}
-      <Cautions />
+      <Top onGo={onGo} />
+      {wasRefused.current ? <HigherLimit /> : null}
+      {batch === undefined ? null : <Cautions />}
     </>
   );
 }

@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { printOf } from "../../../src/taskpane/batch/print";
+import { atOdds, recordOf } from "../../../src/taskpane/batch/record";
+import type { RecordOutcome } from "../../../src/workbook/planning/plan";
+import { but, seen, whole } from "./slate";
+
+const today = "2026-09-30";
+
+describe("the row of a batch", () => {
+  it("holds what was decided, with the lot as the table has it", () => {
+    const record = recordOf(seen(but({ lots: ["41"] })), today);
+    expect(record).toMatchObject({ date: 46_295, batch: "B-1", lot: 41, unit: "l", base: "KOH" });
+    expect(record?.charge.toString()).toBe("0.765");
+    expect(record?.second).toBeUndefined();
+  });
+
+  it("holds a second lot with its share", () => {
+    const record = recordOf(seen(but({ lots: ["A", "B"], shares: { A: "60" } })), today);
+    expect([record?.second?.lot, record?.second?.percent.toString()]).toEqual(["B", "40"]);
+  });
+
+  it("is not made of three lots, which is said, while the sheet to print holds them all", () => {
+    const three = seen(but({ lots: ["A", "B", "C"], shares: { A: "80", B: "10" } }));
+    expect(recordOf(three, today)).toBeUndefined();
+    expect(three.wants.map(({ sentence }) => sentence).join(" ")).toContain(
+      "A row holds two lots at most",
+    );
+    expect(printOf(three, today)?.lots.map(({ lot }) => lot)).toEqual(["A", "B", "C"]);
+  });
+
+  it("is not made above the limit, nor is a sheet to print", () => {
+    const sour = seen(but({ lots: ["C"] }));
+    expect([recordOf(sour, today), printOf(sour, today)]).toEqual([undefined, undefined]);
+  });
+
+  it("has a temperature only where a volume was measured", () => {
+    const typed = { temperature: "45" };
+    expect(recordOf(seen(but({ typed })), today)?.temperature?.toString()).toBe("45");
+    const weighed = seen(but({ typed, picked: { unit: "kg" } }));
+    expect(recordOf(weighed, today)?.temperature).toBeUndefined();
+  });
+
+  it("is held against the pane's own figure once it is written", () => {
+    const outcome = (found: unknown): RecordOutcome =>
+      ({ kind: "recorded", results: { "Catalyst g": found } }) as unknown as RecordOutcome;
+    // By hand: 91.5 x (5 / 56.1 x 56.1053 + 7.65) / 0.9.
+    const right = (91.5 * ((5 / 56.1) * 56.1053 + 7.65)) / 0.9;
+    expect(atOdds(outcome(right), seen(whole))).toEqual([]);
+    expect(atOdds(outcome(1200), seen(whole))[0]).toContain("The row shows 1200 g of lye");
+    expect(atOdds(outcome({ error: "#VALUE!" }), seen(whole))[0]).toContain("#VALUE!");
+  });
+});
