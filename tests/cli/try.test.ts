@@ -17,6 +17,8 @@ describe("npm run try", () => {
       "  mean(titres) − mean(blanks)",
       "  = mean(2.4, 2.5, 2.45) − mean(0.15)",
       "  = 2.3   mL",
+      "  In plain formulas:",
+      "    =SUM({2.4,2.5,2.45})/3-0.15",
     ]);
   });
 
@@ -27,15 +29,35 @@ describe("npm run try", () => {
       "  = (91.5 × 0.1 × mean(({2.4, 2.5} − 0) ÷ 7.05) × 56.1053 + 10 × 91.5 × 0.765) ÷ (90 ÷ 100)",
     );
     // by hand: 91.5 x 0.1 x 2.45 / 7.05 = 3.179787234 mol; x 56.1053 + 699.975 g, over 0.9
-    const [figure] = /[\d.]+/.exec(text.at(-1) ?? "") ?? [];
+    const answer = text.find((line) => line.endsWith("g as weighed"));
+    const [figure] = /[\d.]+/.exec(answer ?? "") ?? [];
     expect(Number(figure)).toBeCloseTo((91.5 * 0.1 * (2.45 / 7.05) * 56.1053 + 699.975) / 0.9, 9);
-    expect(text.at(-1)).toMatch(/g as weighed$/);
   });
 
   it("prints an answer that spills as an aligned table", () => {
     const text = lines("=TITRE.EACHACIDVALUE({2.1,3.1;4,25},{0.1},0.1,{5,7.5;8,10})");
     // by hand: 5.61 x (V - 0.1) / m
-    expect(text.slice(-2)).toEqual(["       2.244    2.244", "    2.734875  13.9689"]);
+    const plain = text.indexOf("  In plain formulas:");
+    expect(text.slice(plain - 2, plain)).toEqual([
+      "       2.244    2.244",
+      "    2.734875  13.9689",
+    ]);
+  });
+
+  it("prints the plain formulas with a line for each helper cell, and for each cell of a table", () => {
+    const text = lines("=TITRE.CORRECTED(B2:B4,C2)").filter((line) => line.includes("plain"));
+    // without figures there is no answer to compare with
+    expect(text).toEqual([]);
+    const table = lines("=TITRE.EACHACIDVALUE({2.1,3.1},{0.1},0.1,{5,7.5})");
+    expect(table.filter((line) => /^ {4}H\d+ {2}\w.*: =/.test(line))).toHaveLength(7);
+    expect(table.slice(-2)).toEqual([
+      '    A1  =IF(H7,IF(H5="","",56.1*0.1*H5))',
+      '    B1  =IF(H7,IF(H6="","",56.1*0.1*H6))',
+    ]);
+  });
+
+  it("says of a sentence that a copy keeps its words", () => {
+    expect(lines("=TITRE.VERDICT({2.3,2.35,2.9})").at(-1)).toMatch(/a copy keeps the words/);
   });
 
   it("prints several calls, an outer one before those inside it", () => {

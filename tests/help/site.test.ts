@@ -20,7 +20,12 @@ describe("the help site", () => {
 
   it("has no link that leads nowhere, and none that leads outside", () => {
     // the build adds the script; pictures stand beside the sources
-    const there = [...Object.keys(site), "search.js", ...readdirSync(pictures)];
+    const there = [
+      ...Object.keys(site),
+      "search.js",
+      "../icons/icon-32.png",
+      ...readdirSync(pictures),
+    ];
     for (const [name, content] of Object.entries(site)) {
       for (const [, target = ""] of content.matchAll(/(?:href|src)="([^"]+)"/g)) {
         const [file = "", id] = target.split("#");
@@ -43,6 +48,13 @@ describe("the help site", () => {
       expect(entry.sources.length).toBeGreaterThan(0);
     },
   );
+
+  it.each(catalogue)("shows the example of $id in plain formulas that call no TITRE", ({ id }) => {
+    const content = site[`${id.toLowerCase()}.html`] ?? "";
+    const [, plain = ""] = /<h2>In plain formulas<\/h2>([^]*?)<h2>/.exec(content) ?? [];
+    expect(plain).toMatch(/<code>=|<code>[A-Z]+\d+ .*=|a copy keeps the words/);
+    expect(plain).not.toContain("TITRE.");
+  });
 
   it("writes every equation with the names of the function's own arguments", () => {
     for (const entry of catalogue) {

@@ -8,7 +8,6 @@ import type { Answer, CellValue } from "../../src/functions/answer";
 import { grubbsProbability } from "../../src/core/replicates/grubbs";
 import { catalogue } from "../../src/functions/catalogue";
 import type { WorksheetFunction } from "../../src/functions/define";
-import { twins } from "../../src/functions/twins/twins";
 import { goodArguments } from "../functions/good-arguments";
 import { callsOf } from "./twins/calls";
 import { rawBook, type RawCell } from "./twins/raw-book";
@@ -108,12 +107,6 @@ const known = new Set(
   ),
 );
 const longest = 8192;
-
-describe("the twins", () => {
-  it("are there for every function, one each", () => {
-    expect(Object.keys(twins).sort()).toEqual(catalogue.map(({ id }) => id).sort());
-  });
-});
 
 describe.skipIf(!isInstalled && !isRequired)("the twins, worked out by LibreOffice,", () => {
   const sheets = new Map<string, Sheets>();

@@ -5,6 +5,11 @@ import type { Answer, CellValue } from "../../functions/answer";
 import { catalogue, namespace } from "../../functions/catalogue";
 import type { ArgumentExplanation } from "../../workbook/explain/argument";
 import { type CallExplanation, explainFormula } from "../../workbook/explain/explain";
+import { readFormula } from "../../workbook/formula/read";
+import type { Call } from "../../workbook/formula/tree";
+import { titreCalls } from "../../workbook/formula/walk";
+import { plainCall } from "../../workbook/plain/plain-call";
+import { plainLines } from "../../workbook/plain/plain-lines";
 import { columns } from "./columns";
 
 export interface Report {
@@ -48,6 +53,15 @@ function outcomeLines(call: CallExplanation): string[] {
   return [`  No answer: ${say(problem({ code: "no-figure", given: missing }))}`];
 }
 
+/** The same without the add-in, where there is an answer to compare it with. */
+function twinLines({ entry, answer }: CallExplanation, call: Call | undefined): string[] {
+  if (!entry || !call || answer === undefined) return [];
+  return [
+    "  In plain formulas:",
+    ...plainLines(plainCall(entry, call)).map((line) => `    ${line}`),
+  ];
+}
+
 function callLines(call: CallExplanation): string[] {
   const { entry } = call;
   if (!entry) return [...outcomeLines(call), `  ${functionList}`];
@@ -69,7 +83,11 @@ export function report(formula: string): Report {
     const none = say(problem({ code: "no-call", given: formula }));
     return { text: `${none}\n${functionList}`, isComplete: false };
   }
-  const text = calls.map((call) => callLines(call).join("\n")).join("\n\n");
+  const read = readFormula(formula);
+  const nodes = isProblem(read) ? [] : titreCalls(read.tree);
+  const text = calls
+    .map((call, place) => [...callLines(call), ...twinLines(call, nodes[place])].join("\n"))
+    .join("\n\n");
   const isComplete = calls.every((call) => call.entry !== undefined && !isUnknown(call));
   return { text, isComplete };
 }

@@ -3,10 +3,11 @@ import type { Millilitre } from "../../../core/quantity/quantity";
 import { deviations, sumOfSquares } from "../../../core/replicates/deviations";
 import { meanBlank } from "../../../core/titration/corrected-titre";
 import type { TwinArgument } from "../../twin";
+import { constantOf } from "./constant";
 import { allowedIn, cellsOf, filledIn, hasLogical } from "./list";
 import type { Reading } from "./reading";
 import { squaresAbout } from "./scatter";
-import { figure, isEmpty, missing, plainSpaces, text, when, wrong } from "./text";
+import { always, figure, isEmpty, missing, never, plainSpaces, text, when, wrong } from "./text";
 
 export interface BlanksText {
   /** Mean blank, mL; 0 when the solvent was neutralised. */
@@ -72,6 +73,15 @@ export function blanksOf(reading: Reading): BlanksText {
   return { mean: average, count, squares: () => squaresOf(reading, range, count) };
 }
 
-/** A titre that does not exceed the blank is refused; the slack is a rounding error of the mean. */
-export const isAbove = (titre: string, blank: string): string =>
-  blank === "0" ? `${titre}>0` : `${titre}-${blank}>1E-14*${blank}`;
+/** Part of a blank that the rounding of its mean may make up. */
+const rounding = 1e-14;
+
+/** A titre that does not exceed the blank is refused. */
+export function isAbove(titre: string, blank: string): string {
+  const known = [titre, blank].map((each) => constantOf(each)?.value);
+  const [most, least] = known;
+  if (typeof most === "number" && typeof least === "number") {
+    return most - least > rounding * least ? always : never;
+  }
+  return blank === "0" ? `${titre}>0` : `${titre}-${blank}>${figure(rounding)}*${blank}`;
+}

@@ -8,7 +8,7 @@ import { isMissing, isProblem } from "../../../core/problem/problem";
 import type { NamedArgument, WorksheetFunction } from "../../define";
 import type { TwinAnswer, TwinArgument, TwinCall } from "../../twin";
 import { constantOf } from "./constant";
-import { always, and, figure, isEmpty, isWithin, missing, or, when, wrong } from "./text";
+import { always, and, figure, isEmpty, limitsOf, missing, or, when, wrong } from "./text";
 
 /** Known while the twin is written, or a cell to be read when it is worked out. */
 export type Given =
@@ -105,16 +105,16 @@ export class Reading {
     if (given.isKnown) return isExact(given.value) ? figure(given.value) : otherwise;
     const { cell } = given;
     const { limits, whenLeftOut, unit, says } = this.reader(name);
-    const within = limits ? isWithin(cell, limits) : always;
+    const within = limits ? limitsOf(cell, limits) : [];
     if (whenLeftOut === undefined) {
       this.needs(`${cell}=0`);
       this.needs(`TRIM(${cell})=""`);
-      this.allow(within);
+      this.allow(...within);
       return cell;
     }
     const usual = this.meaning(name, undefined);
     const value = usual.isKnown && isExact(usual.value) ? figure(usual.value) : otherwise;
-    const read = when(isEmpty(cell), value, when(within, cell, wrong));
+    const read = when(isEmpty(cell), value, when(and(...within), cell, wrong));
     const label = `${name}${unit ? `, ${unit}` : ""}: ${says}`;
     const helper = this.call.helper(label, when(`ISLOGICAL(${cell})`, wrong, read));
     this.passOn(helper);

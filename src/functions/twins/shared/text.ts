@@ -77,18 +77,20 @@ export function isEmpty(cell: string): string {
  * A figure within its limits. Text and, in most programs, TRUE and FALSE are larger than any figure;
  * where a logical value is a number, ISLOGICAL tells it.
  */
-export function isWithin(cell: string, limits: Limits): string {
+export function limitsOf(cell: string, limits: Limits): string[] {
   const constant = constantOf(cell);
   if (constant) {
     const { value } = constant;
-    return typeof value === "number" && !misses(exact(value), limits) ? always : never;
+    return [typeof value === "number" && !misses(exact(value), limits) ? always : never];
   }
-  return and(
+  return [
     `${cell}${limits.fromIncluded ? ">=" : ">"}${limits.from}`,
     `${cell}<=${limits.to}`,
     `NOT(ISLOGICAL(${cell}))`,
-  );
+  ];
 }
+
+export const isWithin = (cell: string, limits: Limits): string => and(...limitsOf(cell, limits));
 
 const isFigure = /^[\d.]+(E[+-]?\d+)?$/;
 
