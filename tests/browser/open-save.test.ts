@@ -1,0 +1,238 @@
+/** Opening and saving workbooks on the page, by keyboard. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Download, Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { isFileProblem, openXlsx, sayFile } from "../../src/workbook/xlsx";
+import { partsOf } from "../workbook/xlsx/files";
+import { root } from "../rules/sources-of";
+import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
+import { bigLogbook } from "./big-logbook";
+import { at, goTo, openSheet, paneSays, typeInto } from "./workbench-page";
+
+const fixture = (name: string): string => join(root, `tests/second-opinion/xlsx/${name}.xlsx`);
+
+interface NamedBytes {
+  readonly name: string;
+  readonly mimeType: string;
+  readonly buffer: Buffer;
+}
+
+const asFile = (name: string, content: Uint8Array): NamedBytes => ({
+  name,
+  mimeType: "application/octet-stream",
+  buffer: Buffer.from(content),
+});
+
+const news = (page: Page) => page.locator("#news-words");
+
+/** Enter on the button Open, and a file chosen. */
+async function choose(page: Page, file: string | NamedBytes): Promise<void> {
+  await page.focus("#open");
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.keyboard.press("Enter"),
+  ]);
+  await chooser.setFiles(file);
+}
+
+async function open(page: Page, file: string | NamedBytes): Promise<void> {
+  await choose(page, file);
+  await news(page).getByText("is open.").waitFor({ timeout: 60_000 });
+}
+
+async function save(page: Page): Promise<{ bytes: Uint8Array; download: Download }> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.keyboard.press("Control+s"),
+  ]);
+  await news(page).getByText("Saved as").waitFor({ timeout: 60_000 });
+  return { bytes: new Uint8Array(readFileSync(await download.path())), download };
+}
+
+function cellIn(bytes: Uint8Array, name: string, row: number, column: number) {
+  const workbook = openXlsx(bytes);
+  if (isFileProblem(workbook)) throw new Error(sayFile(workbook));
+  const sheet = workbook.sheets.find((each) => each.name === name);
+  return sheet?.cells.find((cell) => cell.row === row && cell.column === column);
+}
+
+const changedParts = (before: Uint8Array, after: Uint8Array): string[] => {
+  const [old, now] = [partsOf(before), partsOf(after)];
+  return Object.keys({ ...old, ...now }).filter((name) => old[name] !== now[name]);
+};
+
+describe.runIf(hasBrowser)("opening and saving on the page", () => {
+  let served: Served;
+  let opened: OpenPage;
+
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+  beforeEach(async () => {
+    opened = await served.open();
+    // heard from now on: Enter is quicker than the first call to listen
+    opened.page.on("filechooser", () => undefined);
+    await opened.page.goto(served.address);
+    await opened.page.waitForSelector("#save:enabled", { timeout: 60_000 });
+  });
+  afterEach(async () => {
+    expect(opened.complaints).toEqual([]);
+    await opened.page.context().close();
+  });
+
+  it("opens, edits, saves and opens again by keyboard, with every other part as it was", async () => {
+    const { page } = opened;
+    await open(page, fixture("charts"));
+    await typeInto(page, "C5", "2.5");
+    await goTo(page, "E5");
+    // By hand: 56.1 x 0.1 x 2.5 / 10.02 = 1.3997...
+    await paneSays(page, /^1\.40$/);
+    const { bytes, download } = await save(page);
+    expect(download.suggestedFilename()).toBe("charts.xlsx");
+    expect(changedParts(readFileSync(fixture("charts")), bytes)).toEqual([
+      "xl/worksheets/sheet1.xml",
+    ]);
+    expect(cellIn(bytes, "Log book", 4, 2)?.value).toBe(2.5);
+    expect(cellIn(bytes, "Log book", 4, 4)?.value).toBeCloseTo((56.1 * 0.1 * 2.5) / 10.02, 12);
+    await open(page, asFile("again.xlsx", bytes));
+    await goTo(page, "C5");
+    await paneSays(page, /^2\.50$/);
+  });
+
+  it("lists what the grid does not show, and saves the same bytes when nothing was edited", async () => {
+    const { page } = opened;
+    await open(page, fixture("charts"));
+    const list = await page.locator("#news li").allInnerTexts();
+    expect(list).toContain("2 charts on Log book");
+    expect(list).toContain("3 conditional formats on Log book");
+    const { bytes } = await save(page);
+    expect(Buffer.from(bytes).equals(readFileSync(fixture("charts")))).toBe(true);
+  });
+
+  it("refuses a broken file with a sentence, and the open workbook stays as it is", async () => {
+    const { page } = opened;
+    await open(page, fixture("tidy"));
+    const half = readFileSync(fixture("charts")).subarray(0, 3000);
+    await choose(page, asFile("half.xlsx", half));
+    await news(page)
+      .getByText(/half\.xlsx was not opened\. .* The workbook before it is still open\./)
+      .waitFor();
+    expect(await page.locator("#file-name").innerText()).toBe("tidy.xlsx");
+    await typeInto(page, "B2", "2.5");
+    expect(cellIn((await save(page)).bytes, "Bob's log, 2026", 1, 1)?.value).toBe(2.5);
+  });
+
+  it("opens a file that is dropped on the page", async () => {
+    const { page } = opened;
+    const bytes = [...readFileSync(fixture("office"))];
+    const carried = await page.evaluateHandle((content) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([new Uint8Array(content)], "office.xlsx"));
+      return transfer;
+    }, bytes);
+    await page.dispatchEvent("#grid", "dragover", { dataTransfer: carried });
+    await page.dispatchEvent("#grid", "drop", { dataTransfer: carried });
+    await news(page).getByText("office.xlsx is open").waitFor();
+    await page.locator("#grid").getByText("Sheet of lots").waitFor();
+  });
+
+  it("asks before edits are lost to another file, and before the page is left", async () => {
+    const { page } = opened;
+    await open(page, fixture("tidy"));
+    await typeInto(page, "B2", "2.5");
+    await page.locator("#file-name").getByText("tidy.xlsx (not saved)").waitFor();
+    await choose(page, fixture("office"));
+    await page.locator("#ask").getByText("The edits to tidy.xlsx are not saved").waitFor();
+    await page.keyboard.press("Escape");
+    expect(await page.locator("#file-name").innerText()).toBe("tidy.xlsx (not saved)");
+    const asked = page.waitForEvent("dialog");
+    void page.close({ runBeforeUnload: true });
+    const dialog = await asked;
+    expect(dialog.type()).toBe("beforeunload");
+    await dialog.dismiss();
+    await choose(page, fixture("office"));
+    await page.locator("#ask").waitFor();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await news(page).getByText("office.xlsx is open").waitFor();
+    expect(await page.locator("#file-name").innerText()).toBe("office.xlsx");
+  });
+
+  it("refuses what the file could not be told before it is done: cutting, deleting a row", async () => {
+    const { page } = opened;
+    await open(page, fixture("tidy"));
+    await goTo(page, "B2");
+    await page.keyboard.press("Control+x");
+    await news(page).getByText("Cells cannot be moved here").waitFor();
+    await page.mouse.click(300, 320, { button: "right" });
+    await page.getByText("Delete", { exact: true }).hover();
+    await page.getByText("Delete row", { exact: false }).first().click();
+    await news(page).getByText("Rows, columns and cells cannot be inserted").waitFor();
+    expect(await page.locator("#file-name").innerText()).toBe("tidy.xlsx");
+  });
+
+  it("saves what is still being typed", async () => {
+    const { page } = opened;
+    await open(page, fixture("tidy"));
+    await goTo(page, "B2");
+    await page.keyboard.type("3.25", { delay: 20 });
+    expect(cellIn((await save(page)).bytes, "Bob's log, 2026", 1, 1)?.value).toBe(3.25);
+  });
+
+  it("saves the sample with its functions as files hold them", async () => {
+    const { page } = opened;
+    await openSheet(page, "Batches");
+    await typeInto(page, at("Batches", "Amount", 1), "200");
+    const { bytes, download } = await save(page);
+    expect(download.suggestedFilename()).toBe("Saltmarsh Ferries logbook.xlsx");
+    const sheets = Object.entries(partsOf(bytes)).filter(([name]) => name.includes("worksheets/"));
+    expect(sheets.some(([, text]) => text.includes("<f>_xldudf_TITRE_OILMASS("))).toBe(true);
+    expect(sheets.every(([, text]) => !text.includes("<f>TITRE."))).toBe(true);
+    await open(page, asFile("logbook.xlsx", bytes));
+    await openSheet(page, "Batches");
+    await goTo(page, at("Batches", "Oil kg", 1));
+    // By hand: 200 L x 0.915 = 183 kg.
+    await paneSays(page, /^183\.00$/);
+  });
+
+  it("opens and saves 10,000 rows of 20 columns, and says how far it is", async () => {
+    const { page } = opened;
+    await page.evaluate(() => {
+      const said: string[] = [];
+      const words = document.getElementById("news-words");
+      new MutationObserver(() => said.push(words?.textContent ?? "")).observe(
+        words as HTMLElement,
+        { childList: true },
+      );
+      Object.assign(window, { said });
+    });
+    await open(page, asFile("big.xlsx", bigLogbook()));
+    const said = await page.evaluate(() => (window as unknown as { said: string[] }).said);
+    expect(said.some((words) => /^Working out big\.xlsx: \d+ %\.$/.test(words))).toBe(true);
+    await typeInto(page, "C9000", "3");
+    const { bytes } = await save(page);
+    expect(cellIn(bytes, "Data", 8999, 2)?.value).toBe(3);
+    // By hand: the column is ten times the third one.
+    expect(cellIn(bytes, "Data", 8999, 19)?.value).toBe(30);
+  });
+
+  it("takes no more memory with every file that is opened", async () => {
+    const { page } = opened;
+    const session = await page.context().newCDPSession(page);
+    const heap = async (): Promise<number> => {
+      await session.send("HeapProfiler.collectGarbage");
+      return (await session.send("Runtime.getHeapUsage")).usedSize;
+    };
+    const round = async () => {
+      await open(page, fixture("charts"));
+      await open(page, fixture("tidy"));
+    };
+    await round();
+    const before = await heap();
+    for (let count = 0; count < 4; count += 1) await round();
+    // A workbook that stayed would take several megabytes a round.
+    expect((await heap()) - before).toBeLessThan(8 * 1024 * 1024);
+  });
+});
