@@ -1,4 +1,7 @@
-/** Every sample workbook, in the order the README names them. */
+/**
+ * Every sample workbook, in the order the README names them. One that is added here is made, checked
+ * byte for byte, opened and printed by the tests.
+ */
 import { checksWorkbook } from "./checks-book";
 import { logbook } from "./logbook";
 import { partnerLogbook } from "./partner-logbook";
