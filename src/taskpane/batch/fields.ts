@@ -21,7 +21,7 @@ export const numberFields = {
     isOptional: true,
   }),
   target: field("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
-  assay: field("Assay of the lye", limits.assay, { hint: "From its label: 90, not 0.90." }),
+  assay: field("Lye assay", limits.assay, { hint: "From its label: 90, not 0.90." }),
   chargePercent: field("Charge for the reaction", chargeAsPercent, {
     unit: "% of the oil",
     hint: "Percent of the oil’s mass.",

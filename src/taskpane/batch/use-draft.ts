@@ -6,8 +6,11 @@ import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 
 const task = "batch";
-/** Typing is written within this many milliseconds; leaving the page writes at once. */
+/** Typing is written within this many milliseconds; any other act at once, and leaving the page too. */
 const pause = 400;
+
+const isTyping = ({ do: what }: Action): boolean =>
+  what === "type" || what === "write" || what === "share";
 
 export interface Drafting {
   /** Undefined until it is known whether one was kept. */
@@ -73,7 +76,8 @@ export function useDraft(memory: TaskMemory): Drafting {
     (action: Action): void => {
       if (latest.current === undefined) return;
       show(reduce(latest.current, action));
-      waiting.current ??= setTimeout(keep, pause);
+      if (isTyping(action)) waiting.current ??= setTimeout(keep, pause);
+      else keep();
     },
     [keep, show],
   );

@@ -200,7 +200,7 @@ describe("what is still wanted", () => {
     [but({ lots: ["I"] }), "“whale” of lot I is no oil known here: put it right in its row."],
     [but({ typed: { amount: "" } }), "Amount of oil is not filled in."],
     [but({ lots: ["A", "B"] }), "The share of lot A is not filled in."],
-    [but({ typed: { assay: "" } }), "Assay of the lye is not filled in."],
+    [but({ typed: { assay: "" } }), "Lye assay is not filled in."],
     [but({ typed: { chargePercent: "" } }), "Charge for the reaction is not filled in."],
     [but({ picked: { chargeIs: "" } }), "Is the charge pure base, or lye as weighed?"],
     [but({ typed: { limit: "" } }), "Allowed acid is not filled in."],

@@ -15,7 +15,7 @@ export async function fillOilOfBatch(
 export async function fillLye(hand: BenchHand, batch = "B-118"): Promise<void> {
   await hand.type("Batch", batch);
   await hand.type("Lye lot", "K-207");
-  await hand.type("Assay of the lye", "90");
+  await hand.type("Lye assay", "90");
   await hand.press(/^Take 7 g\/L/);
 }
 
@@ -82,7 +82,7 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await look("oil, hot, US gallons");
   await hand.next("Lye");
   await hand.choose("Base", "NaOCH3");
-  await hand.type("Assay of the lye", "30");
+  await hand.type("Lye assay", "30");
   await hand.press(/^Take 0.5 % of the oil, refined/);
   await look("lye, methoxide solution");
   await hand.next("Methanol");

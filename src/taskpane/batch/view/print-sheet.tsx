@@ -1,4 +1,5 @@
 /** A sheet to print, on request: shown first, then made as a sheet of its own. */
+import { useEffect, useRef } from "react";
 import type { Host } from "../../../host/port";
 import { makeWeighOut, planWeighOut } from "../../../workbook/planning/plan-weigh-out";
 import type { WeighOutRecord } from "../../../workbook/weigh-out/weigh-out-record";
@@ -22,10 +23,17 @@ export function PrintSheet({ host, today }: { host: Host; today: string }) {
     write: (confirmed, pause) => makeWeighOut(host, sheetOf(record), confirmed, pause),
   };
   const planned = usePlanned(change);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    // the button that was pressed is gone
+    heading.current?.focus();
+  }, []);
   if (record === undefined) return null;
   return (
     <section aria-label="A sheet to print">
-      <h3>A sheet to print</h3>
+      <h3 ref={heading} tabIndex={-1}>
+        A sheet to print
+      </h3>
       <PlannedChange
         planned={planned}
         command="Make the sheet"

@@ -1,0 +1,189 @@
+/**
+ * The batch task in Chromium: by keyboard alone from a recorded lot to a recorded batch, and what every
+ * screen must hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
+ */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { executablePath } from "../../src/cli/chromium";
+import type { MemoryHost } from "../../src/host/memory";
+import type { MemoryBook } from "../../src/host/memory/book";
+import { BenchHand } from "../taskpane/page/bench";
+import { batchScenes, fillLimit, fillLye, fillOilOfBatch } from "../taskpane/page/batch-scenes";
+import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+
+if (!hasChromium) {
+  const why = `There is no Chromium at ${executablePath}.`;
+  if (process.env.REQUIRE_ALL === "1") throw new Error(why);
+  console.warn(`Left out: browser tests of the batch task. ${why}`);
+}
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
+  "utf8",
+);
+
+type TestWindow = Window & { titrebook: { host: MemoryHost } };
+type AxeWindow = Window & {
+  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+};
+
+const bookOf = (page: Page): Promise<MemoryBook> =>
+  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
+
+const undo = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    (window as unknown as TestWindow).titrebook.host.undo();
+  });
+
+/** The last row of Batches by heading: values as they are, formulas as they are written. */
+async function lastBatch(page: Page): Promise<Record<string, unknown>> {
+  const { sheets, tables } = await bookOf(page);
+  const block = tables.find(({ name }) => name === "Batches")?.block;
+  const cells = sheets.find(({ name }) => name === block?.sheet)?.cells;
+  if (!block || !cells) return {};
+  const at = (row: number, column: number) => cells[`${row},${column}`];
+  return Object.fromEntries(
+    Array.from({ length: block.columns }, (_, column): [string, unknown] => {
+      const cell = at(block.row + block.rows - 1, column);
+      return [String(at(block.row, column)?.value), cell?.formula ? cell.formula : cell?.value];
+    }),
+  );
+}
+
+const sample = "task=batch&book=sample";
+
+async function toWeighOut(hand: BenchHand, lots: readonly string[]): Promise<void> {
+  await hand.page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+  await fillOilOfBatch(hand, lots);
+  await hand.next("Lye");
+  await fillLye(hand);
+  await hand.next("Methanol");
+  await fillLimit(hand);
+  await hand.next("Weigh-out");
+}
+
+describe.runIf(hasChromium)("the batch task in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("goes by keyboard alone from a recorded lot to a row of Batches, and one undo takes it back", async () => {
+    const { page, complaints } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    const before = await bookOf(page);
+    await toWeighOut(hand, ["SW-17"]);
+    // By hand: AV 56.1 x 0.0998 x (14.6/3 - 0.15) / 10.02 = 2.63549; 91.5 x (2.63573 + 7.65027) / 0.9.
+    await page.getByText("1,046", { exact: true }).waitFor();
+    await page.getByText(/95 % between 1,0\d\d and 1,0\d\d g/).waitFor();
+    expect(await bookOf(page)).toEqual(before);
+    await hand.next("Record");
+    await page.getByRole("button", { name: "Record this batch" }).waitFor();
+    await hand.press("Record this batch");
+    await page.getByText(/Written in row/).waitFor();
+    expect(await hand.hears()).toBe("Next batch");
+
+    expect(await lastBatch(page)).toMatchObject({
+      Batch: "B-118",
+      Lots: "SW-17",
+      Amount: 100,
+      Unit: "l",
+      "Acid value mg KOH/g": expect.stringContaining("LOOKUP(2,1/(Titrations[Lot]=") as string,
+      "Lye lot": "K-207",
+      "Assay %": 90,
+      "Catalyst g": expect.stringMatching(/^=TITRE\.CATALYST/) as string,
+      "Methanol ratio": 6,
+      "Allowed FFA %": 5,
+    });
+    await undo(page);
+    expect(await bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("makes a sheet to print in one step, with its print area, and one undo takes it away", async () => {
+    const { page, complaints } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    const before = await bookOf(page);
+    await toWeighOut(hand, ["SW-17"]);
+    await hand.next("Record");
+    await hand.press("A sheet to print");
+    expect(await hand.hears()).toBe("A sheet to print");
+    await page.getByRole("button", { name: "Make the sheet" }).waitFor();
+    await hand.press("Make the sheet");
+    await page.getByText("Written in the sheet Weigh-out B-118").waitFor();
+    const sheet = (await bookOf(page)).sheets.find(({ name }) => name === "Weigh-out B-118");
+    expect(sheet?.print).toMatchObject({ landscape: false, block: { row: 0, columns: 5 } });
+    await undo(page);
+    expect(await bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("shows no dose above the limit, and keeps the focus in the limit while a higher one is typed", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    await toWeighOut(hand, ["TW-09"]);
+    await page.getByText("No dose:").waitFor();
+    expect(await page.locator(".amounts").getByText("KOH, lot K-207").count()).toBe(0);
+    await hand.type("Allowed acid", "9.5");
+    expect(await hand.hears()).toMatch(/^Allowed acid/);
+    await page.getByText("KOH, lot K-207, 90 %").waitFor();
+    await page.keyboard.press("Control+A");
+    await page.keyboard.press("Delete");
+    await page.getByText("Still wanted for a weigh-out").waitFor();
+    expect(await hand.hears()).toMatch(/^Allowed acid/);
+    await page.context().close();
+  });
+
+  it("takes what was typed up again after the page is closed, in a country of decimal commas too", async () => {
+    const german = `${sample}&locale=de-DE`;
+    const { page } = await chromium.open({}, german);
+    const hand = new BenchHand(page);
+    await toWeighOut(hand, ["SW-17"]);
+    await page.getByText("91,50", { exact: true }).waitFor();
+    await page.close();
+    const again = await chromium.openIn(page.context(), german);
+    await again.page.getByRole("heading", { level: 2, name: /Weigh-out/ }).waitFor();
+    await again.page.getByText("91,50", { exact: true }).waitFor();
+    await page.context().close();
+  });
+
+  it("says what to do where no lot is on record", async () => {
+    const { page } = await chromium.open({}, "task=batch");
+    await page.getByText(/No lot is on record yet/).waitFor();
+    await page.context().close();
+  });
+
+  it.each([
+    [320, "light"],
+    [340, "dark"],
+  ] as const)(
+    "has nothing axe objects to and nothing wider than the pane, at %i px, %s",
+    async (width, colorScheme) => {
+      const options = { viewport: { width, height: 700 }, colorScheme } as const;
+      const { page, complaints } = await chromium.open(
+        { ...options, reducedMotion: "reduce" },
+        sample,
+      );
+      await page.evaluate(axeSource);
+      const found: string[] = [];
+      await batchScenes(page, async (name) => {
+        const { violations } = await page.evaluate(() =>
+          (window as unknown as AxeWindow).axe.run(),
+        );
+        found.push(...violations.map(({ id, nodes }) => `${name}: ${id} ${nodes[0]?.html ?? ""}`));
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+        if (wide > width) found.push(`${name}: ${String(wide)} px wide`);
+      });
+      expect(found).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
+});
