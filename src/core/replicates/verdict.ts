@@ -9,8 +9,8 @@ import { shown } from "../exact/shown";
 import { outlierTest, type ReplicateSet, type Tested } from "./outlier-test";
 import { scatterOf } from "./spread";
 
-const mostPlaces = 6;
-const placesOfG = 4;
+export const mostPlaces = 6;
+export const placesOfG = 4;
 
 /** As many decimals as were typed, or as the step has: 2.3 read to 0.01 is 2.30. */
 const placesOf = (set: ReplicateSet): number =>
@@ -22,22 +22,50 @@ const named = (reading: Exact, places: number): string =>
 
 const fourth = "a fourth titre settles more than any test";
 
+/**
+ * The sentences, around figures as text: the plain-formula twin says them too. `forMass` is "" where
+ * one mass served all.
+ */
+export const verdictWords = {
+  forMasses: " for their masses",
+  forMass: " for its mass",
+  one: (reading: string): string =>
+    `One reading, ${reading} mL: nothing to compare it with; titrate at least twice more.`,
+  bothAre: (reading: string): string =>
+    `Both readings are ${reading} mL: two that agree prove little; titrate a third.`,
+  two: (first: string, second: string, apart: string, forMasses: string): string =>
+    `Two readings, ${first} and ${second} mL, ${apart} mL apart${forMasses}: no test can say which is off; titrate a third and a fourth.`,
+  allThree: (mean: string, forMasses: string): string =>
+    `All 3 readings are ${mean} mL${forMasses}: no spread to test; ${fourth}.`,
+  all: (count: string, mean: string, forMasses: string): string =>
+    `All ${count} readings are ${mean} mL${forMasses}: no spread to test; use the mean.`,
+  figure: (g: string, limit: string, confidence: string): string =>
+    `G ${g}, limit ${limit} at ${confidence} %`,
+  farthestOfThree: (reading: string, forMass: string, figure: string): string =>
+    `${reading} mL lies farthest out${forMass} (${figure}): keep all three; they cannot settle it, and ${fourth}.`,
+  farthest: (reading: string, forMass: string, figure: string, count: string, mean: string) =>
+    `${reading} mL lies farthest out${forMass} (${figure}), which chance explains: all ${count} agree, use their mean, ${mean} mL.`,
+  suspectOfThree: (reading: string, forMass: string, figure: string): string =>
+    `${reading} mL is suspect${forMass} (${figure}): look for a cause and keep it for now; ${fourth}.`,
+  suspect: (reading: string, forMass: string, figure: string, mean: string, without: string) =>
+    `${reading} mL is suspect${forMass} (${figure}): look for a cause, then titrate again, or omit it with the reason noted (mean ${mean} mL with it, ${without} without).`,
+};
+
 function untested(set: ReplicateSet): string {
   const places = placesOf(set);
-  const [first, second] = set.readings.map((reading) => named(reading, places));
+  const [first = "", second = ""] = set.readings.map((reading) => named(reading, places));
   const count = set.readings.length;
-  if (count === 1) {
-    return `One reading, ${first ?? ""} mL: nothing to compare it with; titrate at least twice more.`;
-  }
+  const forMasses = set.hasOwnMasses ? verdictWords.forMasses : "";
+  if (count === 1) return verdictWords.one(first);
   if (count === 2) {
-    if (first === second && !set.hasOwnMasses) {
-      return `Both readings are ${first ?? ""} mL: two that agree prove little; titrate a third.`;
-    }
+    if (first === second && !set.hasOwnMasses) return verdictWords.bothAre(first);
     const apart = scatterOf(set)?.range.toFixed(places) ?? "";
-    return `Two readings, ${first ?? ""} and ${second ?? ""} mL, ${apart} mL apart${set.hasOwnMasses ? " for their masses" : ""}: no test can say which is off; titrate a third and a fourth.`;
+    return verdictWords.two(first, second, apart, forMasses);
   }
-  const all = `All ${count} readings are ${mean(set.judged).toFixed(places)} mL${set.hasOwnMasses ? " for their masses" : ""}: no spread to test`;
-  return count === 3 ? `${all}; ${fourth}.` : `${all}; use the mean.`;
+  const all = mean(set.judged).toFixed(places);
+  return count === 3
+    ? verdictWords.allThree(all, forMasses)
+    : verdictWords.all(String(count), all, forMasses);
 }
 
 /** The mean of the judged readings but one. */
@@ -47,20 +75,24 @@ const meanWithout = (set: ReplicateSet, position: number): Exact =>
 function tested(set: ReplicateSet, found: Tested): string {
   const places = placesOf(set);
   const shownG = (g: number): string => computed(g).toFixed(placesOfG);
-  const figure = `G ${shownG(found.graduated)}, limit ${shownG(found.critical)} at ${set.confidence.toString()} %`;
-  const reading = `${named(found.reading, places)} mL`;
-  const forMass = set.hasOwnMasses ? " for its mass" : "";
-  const isThree = set.readings.length === 3;
+  const figure = verdictWords.figure(
+    shownG(found.graduated),
+    shownG(found.critical),
+    set.confidence.toString(),
+  );
+  const reading = named(found.reading, places);
+  const forMass = set.hasOwnMasses ? verdictWords.forMass : "";
+  const count = set.readings.length;
   const withIt = mean(set.judged).toFixed(places + 1);
   if (!found.isSuspect) {
-    return isThree
-      ? `${reading} lies farthest out${forMass} (${figure}): keep all three; they cannot settle it, and ${fourth}.`
-      : `${reading} lies farthest out${forMass} (${figure}), which chance explains: all ${set.readings.length} agree, use their mean, ${withIt} mL.`;
+    return count === 3
+      ? verdictWords.farthestOfThree(reading, forMass, figure)
+      : verdictWords.farthest(reading, forMass, figure, String(count), withIt);
   }
   const without = meanWithout(set, found.position).toFixed(places + 1);
-  return isThree
-    ? `${reading} is suspect${forMass} (${figure}): look for a cause and keep it for now; ${fourth}.`
-    : `${reading} is suspect${forMass} (${figure}): look for a cause, then titrate again, or omit it with the reason noted (mean ${withIt} mL with it, ${without} without).`;
+  return count === 3
+    ? verdictWords.suspectOfThree(reading, forMass, figure)
+    : verdictWords.suspect(reading, forMass, figure, withIt, without);
 }
 
 /** @returns one sentence of at most 200 characters */
