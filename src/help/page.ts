@@ -25,6 +25,7 @@ export const page = (title: string, main: string): string => `<!doctype html>
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'">
 <title>${text(title)} - Titrebook</title>
+<link rel="icon" href="../icons/icon-32.png">
 <link rel="stylesheet" href="help.css">
 </head>
 <body>

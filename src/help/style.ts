@@ -17,7 +17,7 @@ th, td { text-align: left; vertical-align: top; padding: 0.45rem 0.7rem 0.45rem 
 li { margin: 0.35rem 0; }
 h3 { font-size: 1rem; margin: 0.6rem 0 0.2rem; }
 pre { font: 0.9em/1.5 ui-monospace, monospace; background: var(--wash); padding: 0.7rem 0.9rem; border-radius: 3px; overflow-x: auto; }
-figure { margin: 1.2rem 0; }
+figure { display: inline-block; vertical-align: top; max-width: 100%; margin: 0.8rem 1.6rem 0.8rem 0; }
 figure img { max-width: 100%; height: auto; border: 1px solid var(--line); }
 figcaption, .on { font-size: 0.9rem; opacity: 0.8; }
 .beside { display: grid; grid-template-columns: repeat(auto-fit, minmax(16rem, 1fr)); gap: 0 1.6rem; }
@@ -25,5 +25,13 @@ figcaption, .on { font-size: 0.9rem; opacity: 0.8; }
 input { font: inherit; width: 100%; max-width: 26rem; padding: 0.5rem; border: 1px solid var(--line); border-radius: 3px; color: inherit; background: var(--paper); }
 #entries { padding-left: 0; list-style: none; }
 #entries p { margin: 0.1rem 0 0; font-size: 0.9rem; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; }
+@media (max-width: 40rem) {
+  .words thead { display: none; }
+  .words tr, .words td { display: block; padding-right: 0; border: 0; }
+  .words tr { padding: 0.5rem 0; border-bottom: 1px solid var(--line); }
+  .words td { padding: 0.1rem 0; }
+  .words td:first-child { font-weight: 600; }
+  .words td:nth-child(2) { font-style: italic; }
+}
 @media print { header { display: none; } body { font-size: 11pt; } }
 `;

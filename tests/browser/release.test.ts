@@ -3,7 +3,7 @@
  */
 import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
@@ -39,7 +39,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     server = await serveFolder(site, 0);
     at = `http://${host}:${(server.address() as AddressInfo).port}/members/titrebook/`;
     browser = await launchChromium();
-  });
+  }, 300_000);
   afterAll(async () => {
     await browser?.close();
     server?.closeAllConnections();
@@ -75,14 +75,41 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
   it("opens every page of its help without a complaint", async () => {
     const { page, complaints } = await open({ viewport: { width: 360, height: 700 } });
     const metadata = JSON.parse(read("functions.json")) as { functions: { helpUrl: string }[] };
-    const pages = metadata.functions.map(({ helpUrl }) => helpUrl.replace(base, ""));
-    expect(pages.length).toBeGreaterThan(30);
-    for (const name of ["help/index.html", ...pages]) {
+    const named = metadata.functions.map(({ helpUrl }) => helpUrl.replace(base, ""));
+    const pages = readdirSync(join(folder, "help"))
+      .filter((name) => name.endsWith(".html"))
+      .map((name) => `help/${name}`);
+    expect(pages).toEqual(expect.arrayContaining(named));
+    expect(pages.length).toBeGreaterThan(45);
+    for (const name of pages) {
       const answer = await page.goto(at + name);
       expect([name, answer?.status()]).toEqual([name, 200]);
       const wide = await page.evaluate(() => document.documentElement.scrollWidth);
       expect([name, wide]).toEqual([name, 360]);
     }
+    expect(await complaints()).toEqual([]);
+  });
+
+  it("finds words in its help without asking anybody, and shows pictures", async () => {
+    const { page, complaints } = await open({ viewport: { width: 360, height: 700 } });
+    await page.goto(`${at}help/index.html`);
+    await page.getByRole("link", { name: "Search" }).first().click();
+    await page.getByLabel("Words to look for").fill("acid number");
+    const first = page.locator("#entries li a").first();
+    expect(await first.textContent()).toMatch(/acid ?value/i);
+    await page.getByLabel("Words to look for").fill("zebra");
+    await page.getByText("Nothing is said of “zebra”.").waitFor();
+    await page.goto(`${at}help/first-titration.html`);
+    const widths = await page.locator("figure img").evaluateAll((all) =>
+      Promise.all(
+        all.map(async (image) => {
+          (image as HTMLImageElement).loading = "eager";
+          await (image as HTMLImageElement).decode();
+          return (image as HTMLImageElement).naturalWidth;
+        }),
+      ),
+    );
+    expect(Math.min(...widths)).toBeGreaterThan(300);
     expect(await complaints()).toEqual([]);
   });
 
