@@ -19,6 +19,7 @@ import { type Block, type Content, type Fault, fault, type Step } from "../port"
 import { tableNamed } from "./answers";
 import { likeAbove } from "./like-above";
 import type { Command } from "./one-change";
+import { roomFor } from "./room";
 
 const rangeOf = ({ row, column, rows, columns }: Block) => ({
   startRow: row,
@@ -65,6 +66,7 @@ export function commandsFor(
   const values = (block: Block, value: ICellData[][]): readonly Command[] | Fault =>
     names.sheet(block.sheet)
       ? [
+          ...roomFor(cells, block),
           {
             id: SetRangeValuesCommand.id,
             params: { ...on(block.sheet), range: rangeOf(block), value },

@@ -1,0 +1,42 @@
+/** What every screen must hold: no accessibility fault, no wider than the pane, large enough to touch. */
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Page } from "playwright-core";
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
+  "utf8",
+);
+
+type AxeWindow = Window & {
+  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+};
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
+  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
+}
+
+/** What can be pressed or typed in and is smaller than a gloved finger: 44 px each way. */
+function tooSmall(): string[] {
+  const all = [...document.querySelectorAll("button, select, input, summary, [role=button]")];
+  return all.flatMap((element) => {
+    const at = element.closest(".fui-Radio, .fui-Input, .fui-Checkbox") ?? element;
+    const { width, height } = at.getBoundingClientRect();
+    const isHidden = element.classList.contains("unseen") || width === 0;
+    return isHidden || (width >= 44 && height >= 44)
+      ? []
+      : [`small: ${width} x ${height}: ${at.outerHTML}`];
+  });
+}
+
+/** Each fault of what is on screen, in words. */
+export async function screenFaults(page: Page, width: number): Promise<string[]> {
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+  return [
+    ...(await violations(page)),
+    ...(wide > width ? [`${wide} px wide`] : []),
+    ...(await page.evaluate(tooSmall)),
+  ];
+}
