@@ -42,6 +42,21 @@ export function withinAcidLimit(value: AcidValue, limitFfa: Percent): Outcome<Ac
 }
 
 /**
+ * The same as `catalyst` for an acid value that was held against the limit already: a table of doses
+ * asks that once a column.
+ */
+export const unlimitedCatalyst = (
+  oilMass: Kilogram,
+  value: AcidValue,
+  base: Base,
+  assay: Percent,
+  baseCharge: Percent,
+): Gram => {
+  const pure = pureForAcid(oilMass, value, base).plus(pureForReaction(oilMass, baseCharge));
+  return asWeighed(as("g", pure), assay);
+};
+
+/**
  * Grams of lye, as weighed, for acid and reaction together.
  *   g = (kg AV / 56.1 Mbase + 10 kg charge) / (assay/100)
  * The acid part comes from moles of acid; it is never a fraction of the base charge.
@@ -58,7 +73,5 @@ export function catalyst(
   limitFfa: Percent,
 ): Outcome<Gram> {
   const allowed = withinAcidLimit(value, limitFfa);
-  if (isProblem(allowed)) return allowed;
-  const pure = pureForAcid(oilMass, value, base).plus(pureForReaction(oilMass, baseCharge));
-  return asWeighed(as("g", pure), assay);
+  return isProblem(allowed) ? allowed : unlimitedCatalyst(oilMass, value, base, assay, baseCharge);
 }

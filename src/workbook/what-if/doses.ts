@@ -1,5 +1,5 @@
 /** Every dose of a question, worked out as its formulas will work it out. */
-import { catalyst } from "../../core/batch/catalyst";
+import { unlimitedCatalyst, withinAcidLimit } from "../../core/batch/catalyst";
 import { oilMass } from "../../core/batch/oil-mass";
 import { exact } from "../../core/exact/exact";
 import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
@@ -25,10 +25,12 @@ export function dosesOf(question: WhatIfQuestion): Outcome<Doses> {
     if (isProblem(mass)) return mass;
     masses.push(asInCell(mass));
   }
+  const allowed = columns.map(({ acid }) => withinAcidLimit(acid.value, limitFfa));
   const rows = masses.map((mass) =>
-    columns.map(({ acid, base, assay, charge }) =>
-      catalyst(mass, acid.value, base, assay, charge, limitFfa),
-    ),
+    columns.map(({ acid, base, assay, charge }, column) => {
+      const value = allowed[column] ?? acid.value;
+      return isProblem(value) ? value : unlimitedCatalyst(mass, value, base, assay, charge);
+    }),
   );
   return { masses, rows };
 }
