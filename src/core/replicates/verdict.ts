@@ -11,6 +11,8 @@ import { scatterOf } from "./spread";
 
 export const mostPlaces = 6;
 export const placesOfG = 4;
+/** Digits of a double that its rounding errors leave alone. */
+const digitsOfDouble = 12;
 
 /** As many decimals as were typed, or as the step has: 2.3 read to 0.01 is 2.30. */
 const placesOf = (set: ReplicateSet): number =>
@@ -74,7 +76,9 @@ const meanWithout = (set: ReplicateSet, position: number): Exact =>
 
 function tested(set: ReplicateSet, found: Tested): string {
   const places = placesOf(set);
-  const shownG = (g: number): string => computed(g).toFixed(placesOfG);
+  // A double just under a half in the last place shown is that half: rounded away from zero.
+  const shownG = (g: number): string =>
+    computed(g).toSignificantDigits(digitsOfDouble).toFixed(placesOfG);
   const figure = verdictWords.figure(
     shownG(found.graduated),
     shownG(found.critical),

@@ -5,6 +5,7 @@ import { listOf } from "./shared/list";
 import { nothing } from "./shared/pairs";
 import { outlierText, replicateColumns } from "./shared/replicate-columns";
 import { atMost, row, spoken, text, when } from "./shared/text";
+import { verdictText } from "./shared/verdict-text";
 import type { Work } from "./shared/work";
 
 /** Readings as typed have 15 digits: a smaller difference is a rounding error of the program's own. */
@@ -62,8 +63,15 @@ const spread: Work = (reading) => {
     [undefined, ifTested(test.graduated)],
     [undefined, ifTested(test.critical)],
     [undefined, ifTested(test.probability)],
-    [undefined, undefined],
+    [undefined, verdictText(reading, columns, test)],
   ]);
+};
+
+const verdict: Work = (reading) => {
+  const columns = replicateColumns(reading);
+  if (!columns) return nothing;
+  const test = outlierText(reading, columns);
+  return reading.answer(verdictText(reading, columns, test));
 };
 
 const replicates: Work = (reading) => {
@@ -82,7 +90,7 @@ const replicates: Work = (reading) => {
 
 export const replicateTwins = {
   OUTLIERS: outliers,
-  VERDICT: (): ReturnType<Work> => ({ kind: "value" }),
+  VERDICT: verdict,
   CONCORDANT: concordant,
   SPREAD: spread,
   REPLICATES: replicates,

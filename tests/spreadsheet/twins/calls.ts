@@ -272,6 +272,21 @@ const special: Record<string, Given[][]> = {
   MEANACIDVALUE: shapes.map(([titres, masses]) => [titres, row(0.15), one(0.1), masses]),
   EACHACIDVALUE: shapes.map(([titres, masses]) => [titres, row(0.15), one(0.1), masses]),
   OUTLIERS: shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+  VERDICT: [
+    ...shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+    ...[
+      [2.4],
+      [2.4, 2.4],
+      [2.4, 2.45],
+      [2, 3],
+      [2.3, 2.3, 2.3],
+      [2.3, 2.3, 2.3, 2.3],
+      [2.3, 2.31, 2.32, 2.9],
+      [2.3, 2.30001, 2.9],
+      [2.345678912, 2.31, 2.4],
+      [1 / 3, 2 / 3, 0.5],
+    ].map((readings) => [row(...readings)]),
+  ],
   SPREAD: shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
   FFAUNCERTAINTY: shapes.map(([titres, masses]) => [
     titres,

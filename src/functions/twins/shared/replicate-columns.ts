@@ -19,6 +19,8 @@ export interface ReplicateColumns {
   /** Confidence, %, and the risk that goes with it. */
   readonly confidence: string;
   readonly risk: string;
+  /** How many sample masses are filled in; 0 where one mass served all. */
+  readonly masses: string;
 }
 
 const checked = (reading: Reading, name: string, cell: string): string => {
@@ -49,7 +51,7 @@ function asOnMeanMass(
   readings: TwinArgument,
   read: TwinArgument,
   masses: TwinArgument,
-): TwinArgument {
+): [judged: TwinArgument, filled: string] {
   const { helper, helperColumn } = reading.call;
   const filled = helper("sample masses filled in", filledIn(masses.text));
   const cells = cellsOf(masses);
@@ -69,7 +71,7 @@ function asOnMeanMass(
     }),
   );
   const mean = helper("mean sample mass, g", `IF(${filled}=0,1,AVERAGE(${own.text}))`);
-  return helperColumn(
+  const judged = helperColumn(
     "reading as on the mean sample mass, mL",
     Array.from({ length: read.rows }, (_, place) => {
       const value = read.cell(place, 0);
@@ -77,6 +79,7 @@ function asOnMeanMass(
       return when(`${value}=""`, '""', when(`${filled}=0`, value, scaled));
     }),
   );
+  return [judged, filled];
 }
 
 export function replicateColumns(reading: Reading): ReplicateColumns | undefined {
@@ -92,7 +95,9 @@ export function replicateColumns(reading: Reading): ReplicateColumns | undefined
   );
   reading.needs(`COUNT(${read.text})=0`);
   const masses = massesOf(reading, readings);
-  const judged = masses ? asOnMeanMass(reading, readings, read, masses) : read;
+  const [judged, filledMasses] = masses
+    ? asOnMeanMass(reading, readings, read, masses)
+    : [read, "0"];
   reading.allow(`ISNUMBER(SUM(${judged.text}))`);
   const confidence = reading.figure("confidencePercent");
   const count = helper("readings: how many", `COUNT(${judged.text})`);
@@ -107,6 +112,7 @@ export function replicateColumns(reading: Reading): ReplicateColumns | undefined
     ),
     confidence,
     risk: `(100-${confidence})/100`,
+    masses: filledMasses,
   };
 }
 
@@ -136,6 +142,8 @@ export function stepOf(reading: Reading, { read }: ReplicateColumns): string {
 }
 
 export interface TestText {
+  /** As given, or the one all readings fit, mL. */
+  readonly step: string;
   /** TRUE where there is something to test. */
   readonly isTested: string;
   /** Place of the reading farthest from the mean, counted from 1. */
@@ -178,6 +186,7 @@ export function outlierText(reading: Reading, columns: ReplicateColumns): TestTe
   const tOfG = `SQRT((${n}-2)*${squared}/${below})`;
   const tail = `MIN(1,${n}*TDIST(${tOfG},${n}-2,2))`;
   return {
+    step,
     isTested,
     place: helper("place of the first reading as far as any", `MIN(${places.text})`),
     plain,
