@@ -79,7 +79,7 @@ export function heightFor(cell: BookCell, characters: number): number {
 }
 
 /** How many lines words take that are not cut. */
-function linesOf(text: string, characters: number): number {
+export function linesOf(text: string, characters: number): number {
   let lines = 1;
   let used = 0;
   for (const word of text.split(" ")) {

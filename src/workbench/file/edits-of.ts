@@ -4,7 +4,14 @@ import { CellEdits, empty } from "./cell-edits";
 import { datesOut } from "./dates";
 import type { CellState, GridState, SheetState } from "./grid-state";
 import { type FileArrays, keyOf } from "./opened-file";
-import { besideCells, freezeEdits, type SheetPair, tableEdits, widthEdits } from "./sheet-edits";
+import {
+  besideCells,
+  freezeEdits,
+  heightEdits,
+  type SheetPair,
+  tableEdits,
+  widthEdits,
+} from "./sheet-edits";
 
 /** How the grid stands to the file it shows. */
 export interface FileTerms {
@@ -83,6 +90,7 @@ export function editsOf(before: GridState, now: GridState, terms: FileTerms): Ed
     ...pairs.flatMap((pair) => [
       ...widthEdits(pair, (pixels) => terms.charactersOf(pixels)),
       ...freezeEdits(pair),
+      ...heightEdits(pair),
       ...besideCells(pair),
     ]),
   ];

@@ -14,6 +14,7 @@ import { namesResource, tablesResource } from "./file-resources";
 import { type DateShift, datesIn } from "./dates";
 import { styleName, styleOf } from "./file-style";
 import type { OpenedFile } from "./opened-file";
+import { rowHeights } from "./row-heights";
 
 /** Pixels of one character in a column's width. */
 export const pixelsPerCharacter = 7;
@@ -63,8 +64,10 @@ function cells(sheet: Sheet, looks: readonly Look[], shift: DateShift) {
   return data;
 }
 
-function columns(sheet: Sheet, last: number): IWorksheetData["columnData"] {
-  const data: Record<number, { w?: number; hd?: BooleanNumber; s?: string }> = {};
+type Columns = Record<number, { w?: number; hd?: BooleanNumber; s?: string }>;
+
+function columns(sheet: Sheet, last: number): Columns {
+  const data: Columns = {};
   for (const { first, last: end, width, isHidden, look } of sheet.widths) {
     for (let column = first; column <= Math.min(end, last); column += 1) {
       data[column] = {
@@ -74,6 +77,16 @@ function columns(sheet: Sheet, last: number): IWorksheetData["columnData"] {
       };
     }
   }
+  return data;
+}
+
+function rows(sheet: Sheet, looks: readonly Look[], widths: Columns): IWorksheetData["rowData"] {
+  const widthOf = (column: number) => widths[column]?.w ?? usualWidth;
+  const data: Record<number, { h?: number; hd?: BooleanNumber }> = {};
+  for (const [row, h] of Object.entries(rowHeights(sheet, looks, widthOf, usualHeight))) {
+    data[Number(row)] = { h };
+  }
+  for (const row of sheet.hiddenRows) data[row] = { ...data[row], hd: BooleanNumber.TRUE };
   return data;
 }
 
@@ -110,6 +123,7 @@ function sheetData(
 ): Partial<IWorksheetData> {
   const used = extent(sheet);
   const columnCount = Math.max(used.columns + spareColumns, leastColumns);
+  const columnData = columns(sheet, columnCount - 1);
   return {
     id: sheet.name,
     name: sheet.name,
@@ -117,8 +131,8 @@ function sheetData(
     rowCount: Math.max(used.rows + spareRows, leastRows),
     columnCount,
     cellData: cells(sheet, looks, shift),
-    columnData: columns(sheet, columnCount - 1),
-    rowData: Object.fromEntries(sheet.hiddenRows.map((row) => [row, { hd: BooleanNumber.TRUE }])),
+    columnData,
+    rowData: rows(sheet, looks, columnData),
     mergeData: sheet.merged.map(rangeOf),
     defaultColumnWidth: usualWidth,
     defaultRowHeight: usualHeight,

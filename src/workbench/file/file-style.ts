@@ -53,7 +53,7 @@ function borders(look: Look): IBorderData {
 const on = BooleanNumber.TRUE;
 
 /** Points of letters where the file does not say. */
-const usualSize = 11;
+export const usualSize = 11;
 
 export function styleOf(look: Look): IStyleData {
   return {

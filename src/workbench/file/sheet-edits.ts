@@ -65,6 +65,20 @@ export const tableEdits = (pair: SheetPair): Edit[] =>
 
 type Found = { readonly row: number; readonly column: number; readonly cell: CellState };
 
+/** What a program gives a row that does not say its height, and what a type of a size needs, in points. */
+const usualHeight = 15;
+const heightOfType = 1.45;
+
+/** Rows of a new sheet as high as their largest type: not every program sees to that by itself. */
+export function heightEdits({ before, now }: SheetPair): Edit[] {
+  if (before) return [];
+  return [...now.cells].flatMap(([row, cells]): Edit[] => {
+    const largest = Math.max(0, ...[...cells.values()].map(({ style }) => style?.fs ?? 0));
+    const points = Math.round(largest * heightOfType);
+    return points > usualHeight ? [{ do: "set-height", sheet: now.name, row, points }] : [];
+  });
+}
+
 /** Words to choose from, one edit for each run of cells down a column that offer the same. */
 function choices(sheet: string, found: readonly Found[]): Edit[] {
   const runs: { row: number; column: number; rows: number; words: readonly string[] }[] = [];

@@ -4,9 +4,12 @@
  */
 import {
   CustomCommandExecutionError,
+  EDITOR_ACTIVATED,
+  FOCUSING_FX_BAR_EDITOR,
   type ICellData,
   ICommandService,
   type ICommandInfo,
+  IContextService,
   type IExecutionOptions,
   type Injector,
   type IRange,
@@ -78,6 +81,8 @@ export class Guard {
         return this.nameIn(params, fixed) ? sentences.names : undefined;
       case "sheet.command.insert-sheet":
         return fixed.isLocked ? "The workbook is protected: it takes no new sheets." : undefined;
+      case "univer.command.cut":
+        return this.isTyping() ? undefined : sentences.moving;
       case InsertSheetMutation.id:
         // where the file will have it: behind the others
         params.index = this.cells.names.sheets.length;
@@ -93,6 +98,12 @@ export class Guard {
       default:
         return undefined;
     }
+  }
+
+  /** Cutting from a text is no moving of cells. */
+  private isTyping(): boolean {
+    const context = this.injector.get(IContextService);
+    return [EDITOR_ACTIVATED, FOCUSING_FX_BAR_EDITOR].some((key) => context.getContextValue(key));
   }
 
   /** The sheet a command names, or else the one that is shown. */

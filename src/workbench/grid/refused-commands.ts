@@ -19,7 +19,7 @@ const protection = "Protection cannot be changed here: do that in your spreadshe
 const frozen =
   "This sheet has frozen rows or columns in its file already, and they stay as they are.";
 
-export const sentences = { sheets, names, frozen } as const;
+export const sentences = { sheets, names, frozen, moving } as const;
 
 const sheet = (...ids: readonly string[]): string[] => ids.map((id) => `sheet.command.${id}`);
 
@@ -67,7 +67,7 @@ const groups: readonly (readonly [string, readonly string[]])[] = [
       "table-remove-column-at",
     ),
   ],
-  [moving, sheet("move-range", "cut")],
+  [moving, sheet("move-range")],
   [
     merging,
     sheet(
