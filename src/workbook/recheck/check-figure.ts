@@ -11,7 +11,7 @@ import { workedOut, type Written } from "./worked-out";
 export type Verdict =
   /** There is nothing to work it out from. */
   | { readonly kind: "not-checked" }
-  | { readonly kind: "right"; readonly written: Written }
+  | { readonly kind: "right"; readonly written: Written; readonly way: Ways }
   /** Wrong, and rightly worked out from a figure of the row that is wrong itself. */
   | { readonly kind: "carried"; readonly written: Written; readonly should: number }
   | {
@@ -28,6 +28,8 @@ export interface Checking {
   readonly readings: Readings;
   /** What the core says should be there, in the column's unit; undefined when it cannot say. */
   readonly core: number | undefined;
+  /** Ways that this logbook goes in most of its rows. */
+  readonly habits: Habits;
   /** Held figures that this one may have been worked out from, and how unsure their digits make it. */
   readonly origins: () => readonly Origin[];
   readonly facts: FormulaFacts | undefined;
@@ -35,6 +37,12 @@ export interface Checking {
   readonly writtens: readonly Written[];
   /** What was found in this column before: tried first. */
   readonly memory: Memory;
+}
+
+/** Ways that are as right as the plain one, where a whole logbook keeps to them. */
+export interface Habits {
+  readonly strengthAsWeighed: boolean;
+  readonly chargeAsWeighed: boolean;
 }
 
 /** Keeps a column's mistakes, so that the next row need not try them all. */
@@ -51,18 +59,25 @@ const conventional = 0.005;
 /** Published coefficients for the lye per % FFA differ by up to 2 % (facts of their sources). */
 const conventionalAcidDose = 0.02;
 
-const ways = ({ strength, molarity, temperature, amount }: Readings, role: RoleId): Ways[] => {
+function ways({ readings, role, habits }: Checking): Ways[] {
+  const { strength, molarity, temperature, amount, held } = readings;
+  const isVolume = amount?.unit.measures === "volume";
   const found: Ways[] = [{}];
-  if (strength && !molarity) found.push({ strengthAsWeighed: true });
-  if (role === "catalyst" || role === "catalystRate") found.push({ chargeAsWeighed: true });
-  if (temperature && amount?.unit.measures === "volume") found.push({ atTemperature: true });
+  if (habits.strengthAsWeighed && strength !== undefined && molarity === undefined) {
+    found.push({ strengthAsWeighed: true });
+  }
+  const isTotal = role === "catalyst" || role === "catalystRate";
+  if (habits.chargeAsWeighed && isTotal) found.push({ chargeAsWeighed: true });
+  if (temperature !== undefined && isVolume) found.push({ atTemperature: true });
+  if (held.has("oilMass") && isVolume) found.push({ litresByAmount: true });
   return found;
-};
+}
 
 interface Try {
   readonly value: number;
   readonly doubt: number;
   readonly written: Written;
+  readonly way: Ways;
 }
 
 /** How far the held figure is off, as a share of what its digits allow: 1 or less is as good as equal. */
@@ -77,7 +92,7 @@ function* tries(c: Checking, way: Ways, froms: readonly Origin[]): Generator<Try
   for (const written of c.writtens) {
     for (const { from, doubt } of froms) {
       const value = workedOut(c.role, c.unit, written, c.readings, way, from);
-      if (value) yield { value, doubt, written };
+      if (value !== undefined) yield { value, doubt, written, way };
     }
   }
 }
@@ -159,32 +174,36 @@ function leeway({ role, readings, unit }: Checking): number {
   return acid && all ? conventional + conventionalAcidDose * (acid / all) : conventional;
 }
 
+const coreTry = (value: number): Try => ({ value, doubt: 0, written: "weighed", way: {} });
+
 function straightTries(c: Checking): Try[] {
-  const all = ways(c.readings, c.role).flatMap((way) => [...tries(c, way, nothing)]);
-  return c.core === undefined ? all : [{ value: c.core, doubt: 0, written: "weighed" }, ...all];
+  const all = ways(c).flatMap((way) => [...tries(c, way, nothing)]);
+  return c.core === undefined ? all : [coreTry(c.core), ...all];
 }
 
 export function checkFigure(c: Checking): Verdict {
-  const { held, readings, role } = c;
-  const agreed =
-    c.core !== undefined && distance(held, { value: c.core, doubt: 0, written: "weighed" }) <= 1;
-  if (agreed) return { kind: "right", written: "weighed" };
+  const { held } = c;
+  const isAgreed = c.core !== undefined && distance(held, coreTry(c.core)) <= 1;
+  if (isAgreed) return { kind: "right", written: "weighed", way: {} };
   const straight = straightTries(c);
   const [first] = straight;
   if (!first) return { kind: "not-checked" };
   const right = straight.find((each) => distance(held, each) <= 1);
-  if (right) return { kind: "right", written: right.written };
-  const follows = ways(readings, role).flatMap((way) => [...tries(c, way, c.origins())]);
+  if (right) return { kind: "right", written: right.written, way: right.way };
+  const follows = ways(c).flatMap((way) => [...tries(c, way, c.origins())]);
   const followed = follows.find((each) => distance(held, each) <= 1);
   const isNear = (each: Try): boolean => !isOff(held, each.value, conventional);
-  if (followed && straight.some(isNear)) return { kind: "right", written: followed.written };
+  if (followed && straight.some(isNear))
+    return { kind: "right", written: followed.written, way: followed.way };
   if (followed) return { kind: "carried", written: followed.written, should: first.value };
   const single = explained(c);
   if (single)
     return { kind: "wrong", written: single.written, should: first.value, slip: single.slip };
   const near = leeway(c);
   const conventionally = straight.find((each) => !isOff(held, each.value, near));
-  if (conventionally) return { kind: "right", written: conventionally.written };
+  if (conventionally) {
+    return { kind: "right", written: conventionally.written, way: conventionally.way };
+  }
   const nearly = follows.find((each) => !isOff(held, each.value, near));
   if (nearly) return { kind: "carried", written: nearly.written, should: first.value };
   const double = explainedTwice(c);

@@ -1,7 +1,7 @@
 /** Every held result of one row, in the order in which one is worked out from the other. */
 import { columnOf, type LogbookMapping, type MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import { checkFigure, freshMemory, type Memory, type Verdict } from "./check-figure";
+import { checkFigure, freshMemory, type Habits, type Memory, type Verdict } from "./check-figure";
 import { coreFigures } from "./core-figures";
 import type { Finding } from "./finding";
 import { type FormulaFacts, formulaReader } from "./formula-facts";
@@ -37,6 +37,8 @@ export interface CheckedRow {
   readonly findings: readonly Finding[];
 }
 
+const doses: readonly RoleId[] = ["acidDose", "reactionDose", "catalystRate", "catalyst"];
+
 const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
 
 /** Worked out when it is first asked for: a right figure never asks. */
@@ -50,6 +52,7 @@ export class RowChecker {
   private readonly columns = new Map<RoleId, MappedColumn>();
   private readonly factsOf: (text: string, row: number) => FormulaFacts | undefined;
   private readonly findings: RowFindings;
+  private habits: Habits = { strengthAsWeighed: true, chargeAsWeighed: true };
 
   constructor(mapping: LogbookMapping) {
     this.factsOf = formulaReader(mapping);
@@ -58,6 +61,36 @@ export class RowChecker {
       if (column) this.columns.set(role, column);
     }
     this.findings = new RowFindings(mapping.sheet, this.columns);
+  }
+
+  /**
+   * Learns from some rows which ways a logbook keeps to. A way counts when more figures are right by it
+   * alone than by the plain way; else a figure that agrees with it does so by chance.
+   */
+  learn(rows: readonly Readings[]): void {
+    const count = { plain: 0, strengthAsWeighed: 0, chargeAsWeighed: 0 };
+    const relevant: readonly RoleId[] = [
+      "acidValue",
+      "ffa",
+      "acidDose",
+      "catalystRate",
+      "catalyst",
+    ];
+    for (const row of rows) {
+      for (const { figure, verdict } of this.check(row).figures) {
+        if (verdict.kind !== "right" || !relevant.includes(figure.role)) continue;
+        const { strengthAsWeighed, chargeAsWeighed } = verdict.way;
+        if (strengthAsWeighed) count.strengthAsWeighed += 1;
+        else if (chargeAsWeighed) count.chargeAsWeighed += 1;
+        else count.plain += 1;
+      }
+    }
+    // A charge touches the total alone, one figure of several in a row.
+    this.habits = {
+      strengthAsWeighed: count.strengthAsWeighed >= count.plain / 2 && count.strengthAsWeighed > 0,
+      chargeAsWeighed: count.chargeAsWeighed >= count.plain / 3 && count.chargeAsWeighed > 0,
+    };
+    this.memories.forEach((memory) => Object.assign(memory, freshMemory()));
   }
 
   check(given: Readings): CheckedRow {
@@ -75,7 +108,8 @@ export class RowChecker {
         unit,
         held: figure,
         readings,
-        core: this.inUnit(core.get(role === "catalystRate" ? "catalyst" : role), unit, readings),
+        core: this.coreIn(role, core, unit, readings),
+        habits: this.habits,
         origins: once(() => originsOf(role, upstream, facts)),
         facts,
         writtens: this.writtens(role, readings),
@@ -89,13 +123,15 @@ export class RowChecker {
     return { readings, figures, findings: this.findings.in(readings, figures) };
   }
 
-  /** The core's grams for a litre or a kilogram, where the column is in that. */
-  private inUnit(
-    figure: number | undefined,
+  /** The core's figure; a dose for a litre or a kilogram where the column is in that. */
+  private coreIn(
+    role: RoleId,
+    core: ReadonlyMap<RoleId, number>,
     unit: string | undefined,
     readings: Readings,
   ): number | undefined {
-    if (figure === undefined) return undefined;
+    const figure = core.get(role === "catalystRate" ? "catalyst" : role);
+    if (figure === undefined || !doses.includes(role)) return figure;
     const of = parts(unit, readings, {}, fromNothing);
     return of === "all" ? figure : of === undefined ? undefined : figure / of;
   }

@@ -75,6 +75,16 @@ export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boo
   return decimals[Math.floor(decimals.length * 0.75)] ?? 0;
 }
 
+/** As the cell shows it: a formula's result in its format, what was typed as it was typed. */
+function shownIn({ value, formula, format }: HeldCell, figure: number): string {
+  if (typeof value === "string") return value.trim();
+  const decimals = decimalsOfFormat(format);
+  if (formula === "" || decimals === undefined || format.includes("%")) {
+    return String(Number(figure.toPrecision(8)));
+  }
+  return figure.toFixed(Math.min(8, decimals));
+}
+
 /** The figure of a cell; undefined when it holds none (words, an error, nothing, 0). */
 export function heldFigure(
   cell: HeldCell,
@@ -94,9 +104,6 @@ export function heldFigure(
     value: typed.value * scale,
     halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale,
     formula: cell.formula,
-    shown:
-      typeof cell.value === "string"
-        ? cell.value.trim()
-        : String(Number(typed.value.toPrecision(8))),
+    shown: shownIn(cell, typed.value),
   };
 }

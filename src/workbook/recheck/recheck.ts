@@ -58,6 +58,24 @@ function remember(known: Map<string, LotTitration[]>, { readings, findings }: Ch
   known.set(key(readings.lot), list);
 }
 
+/** As many rows as tell a logbook's habits, from all over it. */
+const rowsToLearn = 60;
+
+function sampleOf(
+  { firstRow, lastRow }: LogbookMapping["place"],
+  read: (row: number) => Readings,
+  linked: (row: Readings) => Readings["ofLot"],
+): Readings[] {
+  const step = Math.max(1, Math.floor((lastRow - firstRow + 1) / rowsToLearn));
+  const found: Readings[] = [];
+  for (let row = firstRow; row <= lastRow; row += step) {
+    const readings = read(row);
+    const lot = hasTitration(readings) ? undefined : linked(readings);
+    found.push(lot ? { ...readings, ofLot: lot } : readings);
+  }
+  return found;
+}
+
 const titratesFirst = (one: Logbook, other: Logbook): number =>
   Number(columnsOf(other.mapping, "titre").length > 0) -
   Number(columnsOf(one.mapping, "titre").length > 0);
@@ -76,6 +94,7 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
   for (const { mapping, cells } of [...logbooks].sort(titratesFirst)) {
     const read = rowReader(mapping, cells);
     const checker = new RowChecker(mapping);
+    checker.learn(sampleOf(mapping.place, read, (row) => ofLot(known, row)));
     const asleep = latentIn(mapping);
     for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
       const readings = read(row);

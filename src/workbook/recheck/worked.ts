@@ -33,6 +33,8 @@ export interface Ways {
   readonly strengthAsWeighed?: boolean;
   readonly chargeAsWeighed?: boolean;
   readonly atTemperature?: boolean;
+  /** Litres from the amount, though the kilograms are held as well. */
+  readonly litresByAmount?: boolean;
 }
 
 /** Figures the sheet holds that stand in for their working. */
@@ -179,7 +181,8 @@ export function kilograms(r: Readings, w: Ways, from: From): Figure {
 /** L of oil. */
 export function litres(r: Readings, w: Ways, from: From): Figure {
   const unit = unitIn(r, w);
-  if (r.amount && unit?.measures === "volume") return r.amount.value * factorOf(unit);
+  const isByMass = from.has("oilMass") && !w.litresByAmount;
+  if (!isByMass && r.amount && unit?.measures === "volume") return r.amount.value * factorOf(unit);
   return times(kilograms(r, w, from), 1 / kilogramsPerLitre(r, w));
 }
 
