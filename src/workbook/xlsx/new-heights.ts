@@ -10,6 +10,7 @@ const forSentences = 40;
 /** In points. */
 const lineHeight = 15;
 const titleHeight = 22;
+const largeHeight = 32;
 
 /** Letters that fit for each one of a column's width, in the wider of the types programs choose. */
 const fits = 1.1;
@@ -47,6 +48,7 @@ function linesIn({ value, style, results }: BookCell, width: number): number {
 export function fixedHeights(sheet: BookSheet): (readonly [number, number])[] {
   return sheet.rows.flatMap((row, place) => {
     if (row.some((cell) => cell?.style === "title")) return [[place, titleHeight] as const];
+    if (row.some((cell) => cell?.style === "large")) return [[place, largeHeight] as const];
     const wrapped = row.flatMap((cell, column) =>
       cell && isWrapped(sheet, place, column)
         ? [{ cell, width: sheet.columnWidths[column] ?? 8 }]
