@@ -21,6 +21,20 @@ export const standardised = 0.2;
 
 const plain = (value: number): string => computed(value).toSignificantDigits(4).toFixed();
 
+/** The words around figures as text: the plain-formula twin says them too. */
+export const adviceWords = {
+  balance: (step: string): string => `a ${step} g balance`,
+  burette: (step: string): string => `a burette read to ${step} mL`,
+  titre: (count: string): string => `one more titre (${count})`,
+  blank: (count: string): string => `one more blank (${count})`,
+  sample: (mass: string): string => `ten times the sample (${mass} g)`,
+  titrant: (percent: string): string => `a titrant standardised to ±${percent} %`,
+  bring: (change: string, from: string, to: string): string =>
+    `${change} would bring ±${from} to ±${to} % FFA`,
+  helpsLittle: (bring: string): string => `Nothing alone helps much: even ${bring}.`,
+  helpsMost: (bring: string): string => `${bring}; nothing else helps as much.`,
+};
+
 const withCounts = (bench: BenchFigures, titres: number, blanks: number): BenchFigures => ({
   ...bench,
   titres,
@@ -43,30 +57,30 @@ export function changes(bench: BenchFigures): Change[] {
   const { titres, blanks, sampleMass, netTitre, blank } = bench;
   const open: Change[] = [
     {
-      words: `a ${plain(bench.massStep / 10)} g balance`,
+      words: adviceWords.balance(plain(bench.massStep / 10)),
       bench: { ...bench, massStep: bench.massStep / 10 },
     },
     {
-      words: `a burette read to ${plain(bench.titreStep / 2)} mL`,
+      words: adviceWords.burette(plain(bench.titreStep / 2)),
       bench: { ...bench, titreStep: bench.titreStep / 2 },
     },
-    { words: `one more titre (${titres + 1})`, bench: withCounts(bench, titres + 1, blanks) },
+    { words: adviceWords.titre(String(titres + 1)), bench: withCounts(bench, titres + 1, blanks) },
   ];
   if (blanks > 0) {
     open.push({
-      words: `one more blank (${blanks + 1})`,
+      words: adviceWords.blank(String(blanks + 1)),
       bench: withCounts(bench, titres, blanks + 1),
     });
   }
   if (sampleMass * 10 <= largestSample && netTitre * 10 + blank <= largestTitre) {
     open.push({
-      words: `ten times the sample (${plain(sampleMass * 10)} g)`,
+      words: adviceWords.sample(plain(sampleMass * 10)),
       bench: tenfoldSample(bench),
     });
   }
   if (bench.molarityPercent > standardised) {
     open.push({
-      words: `a titrant standardised to ±${standardised} %`,
+      words: adviceWords.titrant(String(standardised)),
       bench: { ...bench, molarityPercent: standardised },
     });
   }
@@ -95,13 +109,13 @@ function sideBySide(before: number, after: number): [string, string] {
 }
 
 /** Less than this part of the uncertainty gained is not worth the effort. */
-const worthwhile = 0.05;
+export const worthwhile = 0.05;
 
 /** @returns one sentence of at most 200 characters */
 export function adviceInWords({ words, before, after }: Advice): string {
   const [from, to] = sideBySide(before, after);
-  const bring = `${words} would bring ±${from} to ±${to} % FFA`;
+  const bring = adviceWords.bring(words, from, to);
   return before - after < worthwhile * before
-    ? `Nothing alone helps much: even ${bring}.`
-    : `${words[0]?.toUpperCase() ?? ""}${bring.slice(1)}; nothing else helps as much.`;
+    ? adviceWords.helpsLittle(bring)
+    : adviceWords.helpsMost(`${words[0]?.toUpperCase() ?? ""}${bring.slice(1)}`);
 }

@@ -1,8 +1,9 @@
 /** The sentence of VERDICT, built from the core's own words. */
 import { mostPlaces, placesOfG, verdictWords as words } from "../../../core/replicates/verdict";
 import { cellsOf } from "./list";
+import type { TestText } from "./outlier-text";
 import type { Reading } from "./reading";
-import type { ReplicateColumns, TestText } from "./replicate-columns";
+import type { ReplicateColumns } from "./replicate-columns";
 import { row, significant, spoken, text, when } from "./text";
 
 /** Digits of a figure that was worked out in the sheet. */

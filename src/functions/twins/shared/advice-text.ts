@@ -1,0 +1,120 @@
+/** What to improve first, as the core advises: each change worked out, and the best one in words. */
+import {
+  adviceWords as words,
+  largestSample,
+  largestTitre,
+  standardised,
+  worthwhile,
+} from "../../../core/uncertainty/advice";
+import { type BenchText, expanded, ifBlank, pooledFreedom } from "./bench-text";
+import type { Reading } from "./reading";
+import { always, never, significant, spoken, when } from "./text";
+
+interface Change {
+  /** Text of its words. */
+  readonly words: string;
+  /** When it is open to this bench. */
+  readonly isOpen: string;
+  readonly bench: BenchText;
+}
+
+/** Digits of a figure in the words. */
+const plain = (value: string): string => significant(value, 4);
+
+function changes(bench: BenchText): Change[] {
+  const { titres, blanks, weighings, mass, net } = bench;
+  const massStep = `${bench.massStep}/10`;
+  const titreStep = `${bench.titreStep}/2`;
+  const oneMore = (more: string, moreBlanks: string): BenchText => ({
+    ...bench,
+    titres: more,
+    blanks: moreBlanks,
+    freedom: pooledFreedom(more, moreBlanks),
+    weighings: weighings === "1" ? "1" : more,
+  });
+  const [moreTitres, moreBlanks] = [`(${titres}+1)`, `(${blanks}+1)`];
+  return [
+    {
+      words: spoken(words.balance, plain(`(${massStep})`)),
+      isOpen: always,
+      bench: { ...bench, massStep },
+    },
+    {
+      words: spoken(words.burette, plain(`(${titreStep})`)),
+      isOpen: always,
+      bench: { ...bench, titreStep },
+    },
+    { words: spoken(words.titre, moreTitres), isOpen: always, bench: oneMore(moreTitres, blanks) },
+    {
+      words: spoken(words.blank, moreBlanks),
+      isOpen: ifBlank(blanks, always, never),
+      bench: oneMore(titres, moreBlanks),
+    },
+    {
+      words: spoken(words.sample, plain(`(${mass}*10)`)),
+      isOpen: `AND(${mass}*10<=${largestSample},${net}*10+${bench.blank}<=${largestTitre})`,
+      bench: {
+        ...bench,
+        mass: `(${mass}*10)`,
+        net: `(${net}*10)`,
+        samplePercent: `${bench.samplePercent}/10`,
+      },
+    },
+    {
+      words: spoken(words.titrant, String(standardised)),
+      isOpen: `${bench.molarityPercent}>${standardised}`,
+      bench: { ...bench, molarityPercent: String(standardised) },
+    },
+  ];
+}
+
+/** Decimals that show two digits of a figure. */
+function placesOf(reading: Reading, value: string): string {
+  const short = reading.call.helper("that, to two digits", significant(value, 2));
+  const isOneDigit = `AND(${short}>=10,${short}=${significant(short, 1)})`;
+  const places = `MAX(0,1-INT(LOG10(${short})))+IF(${isOneDigit},1,0)`;
+  return reading.call.helper("decimals shown in the advice", places);
+}
+
+/** Changes that come to the same within a rounding error: the first counts. */
+const tie = "1.000000000001";
+
+/** @param before the expanded uncertainty as it is, a helper cell */
+export function adviceText(
+  reading: Reading,
+  bench: BenchText,
+  before: string,
+): { readonly words: string; readonly after: string } {
+  const { helper, helperColumn } = reading.call;
+  const open = changes(bench);
+  const each = helperColumn(
+    "± % FFA with one thing improved",
+    open.map(({ isOpen, bench: changed }) => when(isOpen, expanded(changed), '""')),
+  );
+  const said = helperColumn(
+    "one thing improved, in words",
+    open.map((change) => change.words),
+  );
+  const lowest = helper("the lowest of them, % FFA", `MIN(${each.text})`);
+  const isLowest = helperColumn(
+    "is it the lowest?",
+    open.map(
+      (_, place) =>
+        `AND(ISNUMBER(${each.cell(place, 0)}),${each.cell(place, 0)}<=${lowest}*${tie})`,
+    ),
+  );
+  const place = `MATCH(TRUE,${isLowest.text},0)`;
+  const change = helper("the change that helps most", `INDEX(${said.text},${place})`);
+  const places = placesOf(reading, lowest);
+  const shown = (value: string): string => `FIXED(${value},${places},TRUE)`;
+  const capital = `UPPER(LEFT(${change},1))&MID(${change},2,LEN(${change}))`;
+  const bring = (start: string): string => spoken(words.bring, start, shown(before), shown(lowest));
+  return {
+    after: lowest,
+    words: when(
+      `${before}-${lowest}<${worthwhile}*${before}`,
+      spoken(words.helpsLittle, bring(change)),
+      spoken(words.helpsMost, bring(capital)),
+    ),
+  };
+}
