@@ -1,7 +1,8 @@
 /** Every held result of one row, in the order in which one is worked out from the other. */
 import { columnOf, type LogbookMapping, type MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import { checkFigure, freshMemory, type Habits, type Memory, type Verdict } from "./check-figure";
+import { checkFigure, type Verdict } from "./check-figure";
+import { freshMemory, type Habits, type Memory } from "./checking";
 import { coreFigures } from "./core-figures";
 import type { Finding } from "./finding";
 import { type FormulaFacts, formulaReader } from "./formula-facts";

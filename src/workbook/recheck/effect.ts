@@ -4,7 +4,9 @@ import { acidPerKilogram } from "../../core/titration/acid-value";
 import { quantity } from "../../core/quantity/quantity";
 import { coreFigures } from "./core-figures";
 import type { Readings } from "./readings";
-import { acidValue, fromNothing, kilograms, lye, type Ways } from "./worked";
+import type { Ways } from "./ways";
+import { acidValue, fromNothing, kilograms } from "./worked";
+import { lye } from "./worked-dose";
 
 export interface Effect {
   /** As weighed; below 0: too little lye. */

@@ -1,54 +1,19 @@
 /** From a mapping and its sheet to a reader of rows; what is the same for all rows is looked up once. */
 import { quantity } from "../../core/quantity/quantity";
-import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
-import { type Base, baseNamed } from "../../core/reference/bases";
+import { type AmountUnit, amountUnits } from "../../core/quantity/units";
+import type { Base } from "../../core/reference/bases";
 import { limits } from "../../core/reference/limits";
 import { type Oil, oilNamed, oilNotNamed, oilOfDensity } from "../../core/reference/oils";
-import { headingParts } from "../recognising/heading";
-import {
-  columnOf,
-  columnsOf,
-  type LogbookMapping,
-  type MappedColumn,
-} from "../recognising/mapping";
-import { type RoleId, roles } from "../recognising/roles";
-import { heldCell, type HeldCell, type SheetCells } from "../recognising/sheet-cells";
+import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
+import type { RoleId } from "../recognising/roles";
+import { heldCell, type SheetCells } from "../recognising/sheet-cells";
 import { dateFrom } from "../recognising/typed-date";
-import { decimalsOfColumn, type HeldFigure, heldFigure } from "./held-figure";
+import { massReader } from "./read-masses";
 import type { Charge, Readings } from "./readings";
-
-type At = (row: number) => HeldCell | undefined;
+import { roleCells } from "./role-cells";
+import { amountUnit, baseWritten, soleBase, unitWritten } from "./written-units";
 
 export type RowReader = (row: number) => Readings;
-
-const unitNames: Readonly<Record<string, string>> = {
-  L: "l",
-  mL: "ml",
-  "US gal": "us_gal",
-  "imp gal": "uk_gal",
-  kg: "kg",
-  g: "g",
-  lb: "lb",
-};
-
-const amountUnit = (unit: string | undefined): AmountUnit | undefined =>
-  amountUnits.find(({ name }) => name === unitNames[unit ?? ""]);
-
-/** A unit as people write it beside a figure: "litres", "US gal", "imp. gallons". */
-function unitWritten(text: string): AmountUnit | undefined {
-  return amountUnitNamed(text) ?? amountUnit(headingParts(text).unit);
-}
-
-/** "potash", "KOH flakes 90%": the base that the words name first. */
-export function baseWritten(text: string): Base | undefined {
-  const exactly = baseNamed(text);
-  if (exactly) return exactly;
-  const words = text.toLowerCase();
-  if (/koch3|potassium meth/.test(words)) return baseNamed("KOCH3");
-  if (/naoch3|sodium meth/.test(words)) return baseNamed("NaOCH3");
-  if (/\bkoh\b|potash|potassium/.test(words)) return baseNamed("KOH");
-  return /\bnaoh\b|soda|sodium/.test(words) ? baseNamed("NaOH") : undefined;
-}
 
 const resultRoles: readonly RoleId[] = [
   "meanTitre",
@@ -63,63 +28,8 @@ const resultRoles: readonly RoleId[] = [
   "weighed",
 ];
 
-const textOf = (cell: HeldCell | undefined): string =>
-  cell === undefined || typeof cell.value === "object" ? "" : String(cell.value).trim();
-
 export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader {
-  const { commaIsDecimal } = mapping;
-  /** The cell that says a role in a row: the column's, or the one for all rows. */
-  const at = (role: RoleId): { cell: At; unit: string | undefined; column: number } => {
-    const column = columnOf(mapping, role);
-    if (column)
-      return {
-        cell: (row) => heldCell(cells, row, column.column),
-        unit: column.unit,
-        column: column.column,
-      };
-    const constant = mapping.constants.find((each) => each.role === role);
-    if (!constant) return { cell: () => undefined, unit: undefined, column: -1 };
-    const { from, unit } = constant;
-    const held: HeldCell =
-      from.kind === "cell"
-        ? heldCell(cells, from.row, from.column)
-        : { value: from.value, formula: "", format: "General" };
-    return { cell: () => held, unit, column: -1 };
-  };
-  const { firstRow, lastRow } = mapping.place;
-  const decimalsOf = (cell: At): number => {
-    const rows = Array.from({ length: Math.min(400, lastRow - firstRow + 1) }, (_, each) =>
-      cell(firstRow + each),
-    );
-    return decimalsOfColumn(
-      rows.filter((each) => each !== undefined),
-      commaIsDecimal,
-    );
-  };
-  const figureAt = (role: RoleId) => {
-    const { cell, unit, column } = at(role);
-    const decimals = column < 0 ? 0 : decimalsOf(cell);
-    return (row: number): HeldFigure | undefined => {
-      const held = cell(row);
-      return held && heldFigure(held, role, column, unit, commaIsDecimal, decimals);
-    };
-  };
-  const valueAt = (role: RoleId) => {
-    const figure = figureAt(role);
-    return (row: number): number | undefined => figure(row)?.value;
-  };
-  const textAt = (role: RoleId) => {
-    const { cell } = at(role);
-    return (row: number): string => textOf(cell(row));
-  };
-  const listAt =
-    (columns: readonly MappedColumn[], role: RoleId) =>
-    (row: number): (number | undefined)[] =>
-      columns.map(
-        ({ column, unit }) =>
-          heldFigure(heldCell(cells, row, column), role, column, unit, commaIsDecimal)?.value,
-      );
-
+  const { at, figureAt, valueAt, textAt, listAt } = roleCells(mapping, cells);
   const titreColumns = columnsOf(mapping, "titre");
   const titres = listAt(titreColumns, "titre");
   const blankColumns = columnsOf(mapping, "blank");
@@ -237,63 +147,3 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
     };
   };
 }
-
-type ListAt = (
-  columns: readonly MappedColumn[],
-  role: RoleId,
-) => (row: number) => (number | undefined)[];
-
-/** Masses of each titre's own sample where any is filled in, else the one for all. */
-function massReader(mapping: LogbookMapping, listAt: ListAt, titres: readonly MappedColumn[]) {
-  const columns = columnsOf(mapping, "sampleMass");
-  const numbers = columns.map(({ heading }) => headingParts(heading).number);
-  const forAll = listAt(
-    columns.filter((_, at) => numbers[at] === undefined),
-    "sampleMass",
-  );
-  const numbered = columns.filter((_, at) => numbers[at] !== undefined);
-  const own = listAt(numbered, "sampleMass");
-  return (row: number): (number | undefined)[] => {
-    const each = own(row);
-    if (each.some((mass) => mass !== undefined)) {
-      return titres.map(({ heading }, at) => {
-        const number = headingParts(heading).number ?? at + 1;
-        return each[numbered.findIndex((column) => headingParts(column.heading).number === number)];
-      });
-    }
-    const one = forAll(row)[0];
-    return titres.length > 0 ? titres.map(() => one) : [one];
-  };
-}
-
-/** A base that headings name: "ml KOH" is what the burette held, "KOH g" what was dosed. */
-function soleBase(mapping: LogbookMapping): {
-  titrant: Base | undefined;
-  catalyst: Base | undefined;
-} {
-  const named = (wanted: readonly RoleId[]): Base | undefined => {
-    const texts = [
-      ...mapping.columns.filter(({ role }) => wanted.includes(role)).map(({ heading }) => heading),
-      ...mapping.constants.flatMap(({ role, from }) =>
-        wanted.includes(role) && from.kind === "cell" ? [from.label] : [],
-      ),
-    ];
-    const found = new Set(texts.map(baseWritten).filter((each) => each !== undefined));
-    return found.size === 1 ? [...found][0] : undefined;
-  };
-  return {
-    titrant: named(["titrantBase", "titre", "strength", "molarity"]),
-    catalyst: named([
-      "base",
-      "acidDose",
-      "reactionDose",
-      "catalyst",
-      "catalystRate",
-      "weighed",
-      "assay",
-    ]),
-  };
-}
-
-export const isResultRole = (role: RoleId): boolean =>
-  roles.some((each) => each.id === role && each.isResult);

@@ -11,7 +11,8 @@ import type { MistakeId } from "./mistakes";
 import type { Readings } from "./readings";
 import { shownLike } from "./shown-like";
 import { waysOf } from "./slips";
-import { fromNothing, type Ways } from "./worked";
+import type { Ways } from "./ways";
+import { fromNothing } from "./worked";
 import { parts } from "./worked-out";
 
 /** Weighing to the nearest division of a kitchen balance is no mistake. */

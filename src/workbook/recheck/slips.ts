@@ -3,7 +3,8 @@ import { fattyAcids, oleic } from "../../core/reference/fatty-acids";
 import type { RoleId } from "../recognising/roles";
 import type { MistakeId } from "./mistakes";
 import type { Readings } from "./readings";
-import { otherBases, type Ways } from "./worked";
+import type { Ways } from "./ways";
+import { otherBases } from "./worked-dose";
 
 export interface Slip {
   readonly ids: readonly MistakeId[];

@@ -1,21 +1,18 @@
 /** The figure that a column of some role should hold in a row, in the column's unit. */
 import type { RoleId } from "../recognising/roles";
 import type { Readings } from "./readings";
+import type { Ways } from "./ways";
 import {
   acidValue,
-  asWeighed,
   correctedTitre,
   ffaPercent,
   type From,
   kilograms,
   litres,
-  lye,
   meanTitre,
-  pureAcid,
-  pureReaction,
   times,
-  type Ways,
 } from "./worked";
+import { asWeighed, lye, pureAcid, pureReaction } from "./worked-dose";
 
 /** Is a part of the dose written down as pure base, or as it is weighed? Only the sum tells. */
 export type Written = "pure" | "weighed";

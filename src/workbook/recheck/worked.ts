@@ -8,40 +8,19 @@ import { densityAt } from "../../core/batch/density";
 import { isProblem } from "../../core/problem/problem";
 import { quantity } from "../../core/quantity/quantity";
 import { amountUnits, type AmountUnit } from "../../core/quantity/units";
-import { type Base, bases } from "../../core/reference/bases";
+import type { Base } from "../../core/reference/bases";
 import { acidValueDefinition } from "../../core/reference/compounds";
 import { type FattyAcid, oleic } from "../../core/reference/fatty-acids";
 import type { Oil } from "../../core/reference/oils";
 import type { RoleId } from "../recognising/roles";
 import type { Readings } from "./readings";
-
-/** How the working goes, where it is not the right way. */
-export interface Ways {
-  readonly average?: "zeros";
-  readonly blank?: "ignored" | "added";
-  readonly strength?: "percent";
-  readonly sampleDensity?: "one";
-  readonly acid?: FattyAcid;
-  /** What % FFA is multiplied by where it goes wrong by a hundredfold. */
-  readonly ffaScale?: number;
-  readonly oilDensity?: "one";
-  readonly gallon?: "other";
-  readonly acidPart?: "by-charge" | "left-out";
-  readonly otherBase?: Base;
-  readonly assay?: "ignored" | "multiplied" | "over-hundred" | "under-hundred";
-  /** Ways that are right too: a titrant weighed from the same lye, a charge as weighed. */
-  readonly strengthAsWeighed?: boolean;
-  readonly chargeAsWeighed?: boolean;
-  readonly atTemperature?: boolean;
-  /** Litres from the amount, though the kilograms are held as well. */
-  readonly litresByAmount?: boolean;
-}
+import type { Ways } from "./ways";
 
 /** Figures the sheet holds that stand in for their working. */
 export type From = ReadonlyMap<RoleId, number>;
 export const fromNothing: From = new Map();
 
-type Figure = number | undefined;
+export type Figure = number | undefined;
 
 /** Undefined stays undefined. */
 export const times = (figure: Figure, factor: number): Figure =>
@@ -58,14 +37,14 @@ const plain = <K extends object>(of: (key: K) => { toNumber(): number }): ((key:
   };
 };
 
-const molarMass = plain<Base>((base) => base.molarMass);
-const reportedMass = plain<FattyAcid>((acid) => acid.reportedMass);
+export const molarMass = plain<Base>((base) => base.molarMass);
+export const reportedMass = plain<FattyAcid>((acid) => acid.reportedMass);
 const usualDensity = plain<Oil>((oil) => {
   const found = densityAt(oil);
   return isProblem(found) ? oil.density : found;
 });
 const factorOf = plain<AmountUnit>((unit) => unit.factor);
-const definition = acidValueDefinition.toNumber();
+export const definition = acidValueDefinition.toNumber();
 
 function kilogramsPerLitre(r: Readings, w: Ways): number {
   if (w.oilDensity === "one") return 1;
@@ -185,73 +164,3 @@ export function litres(r: Readings, w: Ways, from: From): Figure {
   if (!isByMass && r.amount && unit?.measures === "volume") return r.amount.value * factorOf(unit);
   return times(kilograms(r, w, from), 1 / kilogramsPerLitre(r, w));
 }
-
-/** g of pure base for the reaction. */
-export function pureReaction(r: Readings, w: Ways, from: From): Figure {
-  if (!r.charge) return undefined;
-  const { value, per } = r.charge;
-  if (per === "g/L") return times(litres(r, w, from), value);
-  return times(kilograms(r, w, from), per === "%" ? value * 10 : value);
-}
-
-/** A percentage worked out with another acid's mass, or a right one that is read as another acid's. */
-function withAcid(acid: FattyAcid | undefined, isGiven: boolean): number {
-  if (!acid) return 1;
-  const ratio = reportedMass(acid) / reportedMass(oleic);
-  return isGiven ? 1 / ratio : ratio;
-}
-
-/** g of pure base for the acid. */
-export function pureAcid(r: Readings, w: Ways, from: From): Figure {
-  if (w.acidPart === "left-out") return 0;
-  if (w.acidPart === "by-charge") {
-    const share = from.get("ffa") ?? ffaPercent(r, w, from);
-    return share === undefined ? undefined : times(pureReaction(r, w, from), share / 100);
-  }
-  const value = acidValue(r, w, from);
-  const mass = kilograms(r, w, from);
-  const base = w.otherBase ?? r.base;
-  if (value === undefined || mass === undefined || !base) return undefined;
-  const scale = w.ffaScale !== undefined && !from.has("ffa") ? w.ffaScale : 1;
-  return (
-    ((mass * value * scale) / definition) * molarMass(base) * withAcid(w.acid, from.has("ffa"))
-  );
-}
-
-/** What pure base is multiplied by to be what is weighed; undefined when the assay is not known. */
-function weighing({ assay }: Readings, w: Ways): Figure {
-  if (assay === undefined) return undefined;
-  switch (w.assay) {
-    case "ignored":
-      return 1;
-    case "multiplied":
-      return assay / 100;
-    case "over-hundred":
-      return 1 / assay;
-    case "under-hundred":
-      return 10_000 / assay;
-    default:
-      return 100 / assay;
-  }
-}
-
-/** Pure base as it is weighed. */
-export const asWeighed = (r: Readings, w: Ways, pure: number): Figure =>
-  times(weighing(r, w), pure);
-
-/**
- * g of lye as weighed, for acid and reaction. Doses that the sheet holds stand in `from` as pure, a
- * dose for a litre as weighed.
- */
-export function lye(r: Readings, w: Ways, from: From): Figure {
-  const rate = from.get("catalystRate");
-  if (rate !== undefined) return times(litres(r, w, from), rate);
-  const acid = from.get("acidDose") ?? pureAcid(r, w, from);
-  const reaction = from.get("reactionDose") ?? pureReaction(r, w, from);
-  if (acid === undefined || reaction === undefined) return undefined;
-  if (!w.chargeAsWeighed) return asWeighed(r, w, acid + reaction);
-  const weighed = asWeighed(r, w, acid);
-  return weighed === undefined ? undefined : weighed + reaction;
-}
-
-export const otherBases = (base: Base): Base[] => bases.filter(({ name }) => name !== base.name);

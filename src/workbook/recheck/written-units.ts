@@ -1,0 +1,64 @@
+/** Units and bases as people write them beside figures and in headings. */
+import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
+import { type Base, baseNamed } from "../../core/reference/bases";
+import { headingParts } from "../recognising/heading";
+import type { LogbookMapping } from "../recognising/mapping";
+import type { RoleId } from "../recognising/roles";
+
+const unitNames: Readonly<Record<string, string>> = {
+  L: "l",
+  mL: "ml",
+  "US gal": "us_gal",
+  "imp gal": "uk_gal",
+  kg: "kg",
+  g: "g",
+  lb: "lb",
+};
+
+export const amountUnit = (unit: string | undefined): AmountUnit | undefined =>
+  amountUnits.find(({ name }) => name === unitNames[unit ?? ""]);
+
+/** A unit as people write it beside a figure: "litres", "US gal", "imp. gallons". */
+export function unitWritten(text: string): AmountUnit | undefined {
+  return amountUnitNamed(text) ?? amountUnit(headingParts(text).unit);
+}
+
+/** "potash", "KOH flakes 90%": the base that the words name first. */
+export function baseWritten(text: string): Base | undefined {
+  const exactly = baseNamed(text);
+  if (exactly) return exactly;
+  const words = text.toLowerCase();
+  if (/koch3|potassium meth/.test(words)) return baseNamed("KOCH3");
+  if (/naoch3|sodium meth/.test(words)) return baseNamed("NaOCH3");
+  if (/\bkoh\b|potash|potassium/.test(words)) return baseNamed("KOH");
+  return /\bnaoh\b|soda|sodium/.test(words) ? baseNamed("NaOH") : undefined;
+}
+
+/** A base that headings name: "ml KOH" is what the burette held, "KOH g" what was dosed. */
+export function soleBase(mapping: LogbookMapping): {
+  titrant: Base | undefined;
+  catalyst: Base | undefined;
+} {
+  const named = (wanted: readonly RoleId[]): Base | undefined => {
+    const texts = [
+      ...mapping.columns.filter(({ role }) => wanted.includes(role)).map(({ heading }) => heading),
+      ...mapping.constants.flatMap(({ role, from }) =>
+        wanted.includes(role) && from.kind === "cell" ? [from.label] : [],
+      ),
+    ];
+    const found = new Set(texts.map(baseWritten).filter((each) => each !== undefined));
+    return found.size === 1 ? [...found][0] : undefined;
+  };
+  return {
+    titrant: named(["titrantBase", "titre", "strength", "molarity"]),
+    catalyst: named([
+      "base",
+      "acidDose",
+      "reactionDose",
+      "catalyst",
+      "catalystRate",
+      "weighed",
+      "assay",
+    ]),
+  };
+}
