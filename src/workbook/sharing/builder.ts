@@ -4,7 +4,11 @@ import { columnLetters } from "../column-letters";
 import type { Expression } from "../formula/tree";
 import type { Instance, Operand } from "./instance";
 import type { Around, Located } from "./located";
+import { noTwin } from "./no-twin";
 import { markOf } from "./template";
+
+/** Beyond any formula that a person has written. */
+const mostChoices = 32;
 
 interface MarkedHelper {
   readonly label: string;
@@ -36,6 +40,7 @@ export class Builder {
   readonly blocks: MarkedBlock[] = [];
   readonly ids = new Set<string>();
   guards: readonly Guard[] = [];
+  private choices = 0;
 
   constructor(
     /** The formula with stand-ins for its cells. */
@@ -45,6 +50,12 @@ export class Builder {
     /** Each call in a helper cell of its own, for formulas that would grow too long. */
     readonly isSpread: boolean,
   ) {}
+
+  /** Each choice between two ranges doubles what is written. */
+  countChoice(): void {
+    this.choices += 1;
+    if (this.choices > mostChoices) noTwin("it chooses between too many ranges");
+  }
 
   mark(operand: Operand): string {
     this.operands.push(operand);

@@ -104,9 +104,10 @@ function oneOfTwo(call: Call, index: number, entry: WorksheetFunction, builder: 
   if (!test || test.kind === "omitted" || !yes) return noTwin("its condition is missing");
   const name = entry.arguments[index]?.name ?? "";
   const condition = builder.helper(
-    `Which ${name}? TRUE: the first, FALSE: the other`,
+    `${name}: TRUE takes the first range, FALSE the other`,
     expressionText(test, builder),
   );
+  builder.countChoice();
   const side = (when: boolean, given: Expression | Omitted): Answer => {
     const outside = builder.guards;
     builder.guards = [...outside, { condition, when }];

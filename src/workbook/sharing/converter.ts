@@ -7,6 +7,7 @@ import { say } from "../../core/problem/wording";
 import type { Twin } from "../../functions/twin";
 import { type Formula, readFormula } from "../formula/read";
 import { nodesOf, titreCalls } from "../formula/walk";
+import { isReadable } from "../xlsx/formulas/readable";
 import type { Facts } from "./facts";
 import type { Home, Instance, Room } from "./instance";
 import { cut, piecesIn, restored, spotOf } from "./pieces";
@@ -64,6 +65,13 @@ function broken(text: string): Template {
   return { kind: "left", ids: [], reason, isSentence: false };
 }
 
+const tooLong: Template = {
+  kind: "left",
+  ids: [],
+  reason: "it is longer than a formula can be",
+  isSentence: false,
+};
+
 const nowhere: Room = { row: 0 };
 
 export class Converter {
@@ -77,6 +85,7 @@ export class Converter {
 
   /** Undefined when it calls none of our functions. */
   instance(formula: string, home: Home): Instance | undefined {
+    if (!isReadable(formula)) return { template: tooLong, pieces: [], home, room: nowhere };
     const { canonical, pieces } = cut(formula);
     let form = this.forms.get(canonical);
     if (!form) this.forms.set(canonical, (form = formOf(canonical)));

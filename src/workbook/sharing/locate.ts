@@ -33,6 +33,9 @@ function locateCells({ text }: Reference, { home, pieces }: Around): Located {
     columns: Math.abs(from.column - to.column) + 1,
     whole: (instance, mode) => prefix(instance, mode) + asWritten(instance.pieces),
     cell: (row, column) => (instance, mode) => {
+      if (firstIndex === lastIndex) {
+        return prefix(instance, mode) + (instance.pieces[firstIndex] ?? "");
+      }
       const [one, other] = corners(instance.pieces);
       const letters = columnLetters(Math.min(one.column, other.column) + column);
       const line = String(Math.min(one.row, other.row) + row + 1);

@@ -80,12 +80,22 @@ export interface Corner {
   readonly row: number;
 }
 
-const parts = /^(\$?)([A-Za-z]{1,3})(\$?)(\d+)$/;
+const dollar = 36;
 
-/** A cell as it was written, taken apart; rows and columns from 0. */
+/** A cell as it was written, taken apart; rows and columns from 0. Asked for very often. */
 export function cornerOf(piece: string): Corner {
-  const [, columnDollar = "", letters = "", rowDollar = "", digits = ""] = parts.exec(piece) ?? [];
+  let at = 0;
   let column = 0;
-  for (const letter of letters.toUpperCase()) column = column * 26 + letter.charCodeAt(0) - 64;
-  return { columnDollar, column: column - 1, rowDollar, row: Number(digits) - 1 };
+  const isColumnFixed = piece.charCodeAt(0) === dollar;
+  if (isColumnFixed) at += 1;
+  for (; piece.charCodeAt(at) > 64; at++)
+    column = column * 26 + (piece.charCodeAt(at) & ~0x20) - 64;
+  const isRowFixed = piece.charCodeAt(at) === dollar;
+  if (isRowFixed) at += 1;
+  return {
+    columnDollar: isColumnFixed ? "$" : "",
+    column: column - 1,
+    rowDollar: isRowFixed ? "$" : "",
+    row: Number(piece.slice(at)) - 1,
+  };
 }

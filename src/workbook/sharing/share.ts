@@ -58,7 +58,7 @@ function read(bytes: Uint8Array): Reading {
 function addOurSheet(
   { file }: Reading,
   name: string,
-  rows: readonly PlainRow[],
+  rows: Iterable<PlainRow>,
   widths: readonly number[],
 ): void {
   const workbook = readWorkbookPart(file);
@@ -67,9 +67,18 @@ function addOurSheet(
   file.set(part, plainSheet(rows, widths));
 }
 
+/** How files mark the functions of add-ins. */
+const marks = ["_xldudf_", "_xll."];
+
 /** Another add-in's formulas, or ours that are left, would lose their results. */
-function hasForeignFormulas({ file, workbook }: Reading): boolean {
-  return workbook.sheets.some(({ part }) => /_xldudf_|_xll\./i.test(file.text(part) ?? ""));
+function hasForeignFormulas({ file, workbook }: Reading, { left }: Tally): boolean {
+  return (
+    left.length > 0 ||
+    workbook.sheets.some(({ part }) => {
+      const text = file.text(part) ?? "";
+      return marks.some((mark) => text.includes(mark));
+    })
+  );
 }
 
 function addSheets(
@@ -122,7 +131,7 @@ function share(bytes: Uint8Array, options: ShareOptions): Shared {
     webExtensions: removeWebExtensions(file),
   };
   if (isChanged) {
-    setCalculation(file, workbook.part, hasHelpers && !hasForeignFormulas(reading));
+    setCalculation(file, workbook.part, hasHelpers && !hasForeignFormulas(reading, tally));
     addSheets(reading, workings, tally, report, options);
   }
   return { bytes: file.toBytes(), report };

@@ -24,6 +24,19 @@ export interface FoundFormula {
   readonly answers: Map<string, CellValue | undefined>;
 }
 
+const none = {};
+
+/** Most cells have nothing in their tags that is asked for again: there can be very many of them. */
+function slim(raw: RawCell): RawCell {
+  const { tag, formula } = raw;
+  if (!formula || tag.attributes.cm || formula.tag.attributes.t) return raw;
+  return {
+    ...raw,
+    tag: { ...tag, attributes: none },
+    formula: { ...formula, tag: { ...formula.tag, attributes: none } },
+  };
+}
+
 export const placeKey = (row: number, column: number): string => `${String(row)},${String(column)}`;
 
 export class SheetFormulas implements SheetVisitor {
@@ -58,11 +71,12 @@ export class SheetFormulas implements SheetVisitor {
   }
 
   private add(
-    raw: RawCell,
+    given: RawCell,
     text: string,
     more: Partial<Pick<FoundFormula, "array" | "isLeaning">> = {},
   ): FoundFormula | undefined {
     if (!mayCallUs(text)) return undefined;
+    const raw = slim(given);
     const value = () => this.values.cellValue(raw);
     const answers = new Map<string, CellValue | undefined>();
     const found = { raw, text, array: undefined, isLeaning: false, ...more, value, answers };

@@ -79,6 +79,12 @@ const intro = [
 /** Title and heading of a group, and an empty row before it. */
 const above = 3;
 
+const width = 18;
+/** In bold a line takes fewer letters than the column is wide, and words are not broken. */
+const lettersInLine = 14;
+const headingHeight = (labels: readonly string[]): number =>
+  15 * Math.max(1, ...labels.map(({ length }) => Math.ceil(length / lettersInLine)));
+
 export class Workings {
   private readonly groups: readonly Group[];
   readonly helperCells: number;
@@ -109,25 +115,25 @@ export class Workings {
   /** Widths of its columns, in characters. */
   get widths(): number[] {
     const columns = Math.max(0, ...this.groups.map(({ labels }) => labels.length));
-    return [24, ...Array.from({ length: columns }, () => 18)];
+    return [24, ...Array.from({ length: columns }, () => width)];
   }
 
-  rows(styles: WorkingStyles): PlainRow[] {
-    const rows: PlainRow[] = intro.map((text, row) => ({
-      row,
-      cells: [{ column: 0, style: row === 0 ? styles.title : 0, text }],
-    }));
+  /** One after the other, since there can be very many. */
+  *rows(styles: WorkingStyles): Generator<PlainRow> {
+    for (const [row, text] of intro.entries()) {
+      yield { row, cells: [{ column: 0, style: row === 0 ? styles.title : 0, text }] };
+    }
     for (const { title, labels, members } of this.groups) {
       const first = members[0]?.room.row ?? 0;
-      rows.push({ row: first - 2, cells: [{ column: 0, style: styles.title, text: title }] });
+      yield { row: first - 2, cells: [{ column: 0, style: styles.title, text: title }] };
       const headings = ["For", ...labels];
-      rows.push({
+      yield {
         row: first - 1,
         cells: headings.map((text, column) => ({ column, style: styles.heading, text })),
-      });
-      for (const member of members) rows.push(...rowsFor(member, styles));
+        height: headingHeight(labels),
+      };
+      for (const member of members) yield* rowsFor(member, styles);
     }
-    return rows;
   }
 }
 

@@ -43,7 +43,7 @@ const widthXml = (width: number, index: number): string =>
 const pageCharacters = 200;
 
 /** @param widths in characters, from the first column on */
-export function plainSheet(rows: readonly PlainRow[], widths: readonly number[]): string {
+export function plainSheet(rows: Iterable<PlainRow>, widths: readonly number[]): string {
   const data: string[] = [];
   for (const { row, cells, height } of rows) {
     const inside = cells.map((cell) => cellXml(row, cell)).join("");
