@@ -81,8 +81,8 @@ describe("a what-if table in the workbench", () => {
       }
     }
     await undo();
-    const [sheets] = (await host.read([{ ask: "sheets" }])) as [{ sheets: { name: string }[] }];
-    expect(sheets.sheets.map(({ name }) => name)).toEqual(["Sheet1"]);
+    const found = await host.read([{ ask: "sheets" }]);
+    expect(found).toMatchObject([{ kind: "sheets", sheets: [{ name: "Sheet1" }] }]);
   });
 
   it("follows a recorded lot by the lot's name", async () => {

@@ -11,15 +11,17 @@ export type FigureId = "lot" | "acid" | "ffa" | "base" | "assay" | "charge";
 export interface Figure {
   readonly id: FigureId;
   readonly label: string;
+  /** Its unit, or what else tells it; "" for none. */
+  readonly unit: string;
 }
 
 const all: readonly Figure[] = [
-  { id: "lot", label: "Lot, as in Titrations" },
-  { id: "acid", label: "Acid value, mg KOH/g" },
-  { id: "ffa", label: "FFA, % as oleic" },
-  { id: "base", label: "Base" },
-  { id: "assay", label: "Assay of the lye, %" },
-  { id: "charge", label: "Base charge, % of oil, pure" },
+  { id: "lot", label: "Lot", unit: "in Titrations" },
+  { id: "acid", label: "Acid value", unit: "mg KOH/g" },
+  { id: "ffa", label: "FFA", unit: "% as oleic" },
+  { id: "base", label: "Base", unit: "of the lye" },
+  { id: "assay", label: "Assay", unit: "% of lye" },
+  { id: "charge", label: "Charge", unit: "% of oil, pure" },
 ];
 
 const acrossWhen: Record<Compared, readonly FigureId[]> = {

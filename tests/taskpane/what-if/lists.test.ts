@@ -102,7 +102,7 @@ describe("sizes from one to another", () => {
       fc.property(tenths, tenths, tenths, (a, more, step) => {
         const [from, to] = [exact(a).div(10), exact(a + more).div(10)];
         const found = stepped(from, to, exact(step).div(10));
-        if (found.kind === "wrong") return more / step > mostSizes - 2;
+        if (found.kind !== "sizes") return more / step > mostSizes - 2;
         const { values: all } = found;
         return all.every(
           (each, at) => each.eq(from.plus(exact(step * at).div(10))) && each.lte(to),

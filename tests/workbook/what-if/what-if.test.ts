@@ -107,16 +107,16 @@ describe("the what-if table as cells", () => {
       ["l", "Unit of the batch sizes: l, ml, us_gal, uk_gal, g, kg or lb"],
       ["used cooking oil", "Oil, or its density at 20 C, kg/L"],
       [20, "Oil measured at, C"],
-      ["KOH", "Base"],
-      [90, "Assay of the lye, %"],
-      [0.765, "Base charge, % of oil, pure"],
+      ["KOH", "Base, of the lye"],
+      [90, "Assay, % of lye"],
+      [0.765, "Charge, % of oil, pure"],
       [5, "No dose above, % FFA as oleic"],
     ]);
     expect(texts.slice(11, 14)).toEqual([
-      ["Acid value, mg KOH/g", "", 2, 5, 7],
+      ["Acid value", "mg KOH/g", 2, 5, 7],
       [
-        "FFA, % as oleic",
-        "",
+        "FFA",
+        "% as oleic",
         "=TITRE.FFAFROMACIDVALUE(C$12)",
         "=TITRE.FFAFROMACIDVALUE(D$12)",
         "=TITRE.FFAFROMACIDVALUE(E$12)",
