@@ -50,7 +50,11 @@ const server = new WebpackDevServer(
     // the program on the web fetches functions.json from another origin
     headers: { "Access-Control-Allow-Origin": "*" },
     static: false,
-    client: { overlay: { errors: true, warnings: false } },
+    client: {
+      overlay: { errors: true, warnings: false },
+      // the address of the page: its policy lets it speak to nobody else
+      webSocketURL: { protocol: "wss", hostname: "localhost", port },
+    },
   },
   compiler,
 );
