@@ -167,8 +167,8 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     await page.keyboard.press("Control+x");
     await news(page).getByText("Cells cannot be moved here").waitFor();
     await page.mouse.click(300, 320, { button: "right" });
-    await page.getByText("Delete", { exact: true }).hover();
-    await page.getByText("Delete row", { exact: false }).first().click();
+    await page.getByText("Delete", { exact: true }).last().hover();
+    await page.getByText("Delete Selected Row").click();
     await news(page).getByText("Rows, columns and cells cannot be inserted").waitFor();
     expect(await page.locator("#file-name").innerText()).toBe("tidy.xlsx");
   });

@@ -168,6 +168,7 @@ export class Files {
   /** False when it could not be saved. */
   private async write(): Promise<boolean> {
     const { news, grid } = this;
+    const isNew = this.session === undefined;
     const session = await this.current();
     await grid.finishTyping();
     news.clear();
@@ -185,7 +186,7 @@ export class Files {
     download(written.bytes, session.name);
     await session.keep(now, written.arrays);
     this.settle(now);
-    news.say(savedWords(session.name, written.edits));
+    news.say(savedWords(session.name, written.edits, isNew));
     return true;
   }
 

@@ -4,19 +4,27 @@ import type { Edits } from "../file/edits-of";
 const counted = (count: number, one: string, many: string): string =>
   count === 1 ? `1 ${one}` : `${count.toLocaleString("en-GB")} ${many}`;
 
-export function savedWords(name: string, { edits, leftAsTheyWere, looksLost }: Edits): string {
+const left = (formulas: number): string =>
+  formulas === 0
+    ? ""
+    : ` ${counted(formulas, "formula", "formulas")} could not be worked out here and kept the result of before: let a spreadsheet program work them out.`;
+
+/** @param isNew it was no file before */
+export function savedWords(
+  name: string,
+  { edits, leftAsTheyWere, looksLost }: Edits,
+  isNew: boolean,
+): string {
+  if (isNew)
+    return `Saved as ${name}, in your downloads. It was read back and is right.${left(leftAsTheyWere)}`;
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
   const what =
     edits.length === 0
       ? "Nothing was changed, so it is the same file, byte for byte."
       : `${counted(cells, "cell", "cells")} written; what is not concerned is as it was. It was read back and is right.`;
-  const left =
-    leftAsTheyWere === 0
-      ? ""
-      : ` ${counted(leftAsTheyWere, "formula", "formulas")} could not be worked out here and kept the result of before: let a spreadsheet program work them out.`;
   const looks =
     looksLost === 0
       ? ""
       : ` The look of ${counted(looksLost, "cell", "cells")} could not be saved in full.`;
-  return `Saved as ${name}, in your downloads. ${what}${left}${looks}`;
+  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere)}${looks}`;
 }

@@ -61,6 +61,12 @@ function Sheet({ sheet }: { sheet: PlainSheet }) {
           </tbody>
         </table>
       </div>
+      {sheet.leftOut > 0 && (
+        <p>
+          {sheet.leftOut.toLocaleString("en-GB")} rows below are not in this table: see them in the
+          grid.
+        </p>
+      )}
     </div>
   );
 }

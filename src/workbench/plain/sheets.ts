@@ -15,7 +15,12 @@ export interface PlainCell {
 export interface PlainSheet {
   readonly name: string;
   readonly rows: readonly (readonly PlainCell[])[];
+  /** Rows below that are left out: a page of a hundred thousand cells helps nobody. */
+  readonly leftOut: number;
 }
+
+/** Rows of a sheet that are shown. */
+const most = 500;
 
 function plainCell(cells: WorkbookCells, place: CellPlace, isHeading: boolean): PlainCell {
   const value = cells.value(place);
@@ -38,12 +43,13 @@ function withoutEmptyTail(rows: PlainCell[][]): PlainCell[][] {
 function plainSheet(cells: WorkbookCells, sheet: string): PlainSheet {
   const extent = cells.names.extent(sheet);
   const headingRows = new Set(cells.names.tables(sheet).map((table) => table.top));
-  const rows = Array.from({ length: (extent?.bottom ?? -1) + 1 }, (_, row) =>
+  const all = (extent?.bottom ?? -1) + 1;
+  const rows = Array.from({ length: Math.min(all, most) }, (_, row) =>
     Array.from({ length: (extent?.right ?? -1) + 1 }, (__, column) =>
       plainCell(cells, { sheet, row, column }, headingRows.has(row)),
     ),
   );
-  return { name: sheet, rows: withoutEmptyTail(rows) };
+  return { name: sheet, rows: withoutEmptyTail(rows), leftOut: Math.max(0, all - most) };
 }
 
 export const plainSheets = (cells: WorkbookCells): PlainSheet[] =>
