@@ -6,8 +6,8 @@ import { isOptional, shownName } from "../functions/metadata";
 import { isProblem } from "../core/problem/problem";
 import { readFormula } from "../workbook/formula/read";
 import { titreCalls } from "../workbook/formula/walk";
+import type { PlainCell } from "../workbook/plain/page";
 import { plainCall } from "../workbook/plain/plain-call";
-import { plainLines } from "../workbook/plain/plain-lines";
 import { equationInWords } from "../workbook/explain/equation";
 import { list, page, table, text } from "./page";
 
@@ -39,17 +39,34 @@ const argumentRows = (entry: WorksheetFunction): string[][] =>
     text(argument.whenLeftOut ?? "required"),
   ]);
 
+/** More lines than these are folded away until they are asked for. */
+const mostLines = 6;
+
+const plainLine = ({ cell, label, formula }: PlainCell): string => {
+  const what = label === "" ? cell : `${cell}, ${label}`;
+  return `${text(what)}: <code>${text(formula)}</code>`;
+};
+
 /** The example without the add-in, as a partner copy writes it. */
 function plainExample(entry: WorksheetFunction): string {
   const read = readFormula(entry.example.formula);
   const [call] = isProblem(read) ? [] : titreCalls(read.tree);
   if (!call) return "";
   const plain = plainCall(entry, call);
-  if (plain.kind !== "formulas") return `<p>${text(plainLines(plain).join(" "))}.</p>`;
-  const lines = plainLines(plain).map((line) => `<code>${text(line)}</code>`);
-  const hint =
-    plain.helpers.length > 0 ? "<p>Cells named H hold what is worked out on the way.</p>" : "";
-  return hint + list(lines);
+  if (plain.kind !== "formulas") return "<p>None: a partner copy keeps what stands there.</p>";
+  const { helpers, answer } = plain;
+  const lead = "<p>The same example for a partner without the add-in:</p>";
+  const [only] = answer;
+  if (only && helpers.length === 0 && answer.length === 1) {
+    return `${lead}<p><code>${text(only.formula)}</code></p>`;
+  }
+  const lines = [...helpers, ...answer].map(plainLine);
+  const how = `<p>${helpers.length === 0 ? "" : "Cells of column H hold what is worked out on the way. "}The answer stands from A1 on.</p>`;
+  const shown =
+    lines.length <= mostLines
+      ? list(lines)
+      : `<details><summary>${lines.length} cells</summary>${list(lines)}</details>`;
+  return lead + how + shown;
 }
 
 export const functionPage = (entry: WorksheetFunction): string =>
@@ -67,7 +84,6 @@ ${entry.arguments.length > 0 ? `<h2>Arguments</h2>${table(["Argument", "What it 
 <p><code>${text(entry.example.formula)}</code> gives</p>
 ${shownAnswer(entry)}
 <h2>In plain formulas</h2>
-<p>The example for a partner without the add-in:</p>
 ${plainExample(entry)}
 <h2>Mind</h2>
 ${list(entry.notes.map(text))}
