@@ -30,8 +30,8 @@ export const hosting: Guide = {
       ],
       [
         "`Cache-Control: max-age=31536000, immutable`",
-        "files asked for with a `?`",
-        "Optional. Their addresses change with their content.",
+        "`taskpane*.js`, `workbench*.js` and their `.css`, asked for with a `?`",
+        "Optional: what stands behind the `?` changes with every build.",
       ],
       [
         "no `X-Frame-Options`, no `frame-ancestors`",
