@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { coreRow } from "./bench/core-row";
 import { pageLoad } from "./bench/page-load";
+import { partnerCopy } from "./bench/partner-copy";
 import { report } from "./bench/report";
 import { sizes } from "./bench/sizes";
 import { workbenchCells } from "./bench/workbench-cells";
@@ -13,6 +14,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 const figures = [
   ...(await coreRow()),
   ...(await workbenchCells()),
+  ...(await partnerCopy()),
   ...sizes(root),
   ...(await pageLoad(root)),
 ];
