@@ -1,6 +1,6 @@
 /**
  * The sentences about a workbook that cannot be read or written: what happened and what to do, 6 to
- * 200 characters each. Readings stay in the pane's draft whatever happens, and the sentences say so.
+ * 200 characters each. What was typed stays in the pane's draft whatever happens, and the sentences say so.
  */
 import type { Fault, FaultCode } from "../../host/port";
 
@@ -12,27 +12,27 @@ export const named = (name: string): string => {
   return flat.length > longestName ? `${flat.slice(0, longestName)}…` : flat;
 };
 
-const kept = "Nothing was written and your readings are kept";
+const kept = "Nothing was written and what you typed is kept";
 
 const wording: Record<FaultCode, (about: string) => string> = {
   "read-only": () =>
-    `This workbook takes no changes. ${kept}: save a copy under another name, open it and record there.`,
+    `This workbook takes no changes. ${kept}: save a copy under another name, open it and write there.`,
   "sheet-protected": (sheet) =>
-    `${sheet ? `The sheet ${sheet}` : "The sheet"} is protected. ${kept}: take its protection off, then record again.`,
+    `${sheet ? `The sheet ${sheet}` : "The sheet"} is protected. ${kept}: take its protection off, then try again.`,
   "workbook-protected": () =>
-    `The workbook is protected against new sheets. ${kept}: take that protection off, then record again.`,
+    `The workbook is protected against new sheets. ${kept}: take that protection off, then try again.`,
   "table-filtered": (table) =>
-    `${table ? `The table ${table}` : "The table"} is filtered, so a new row could be hidden. ${kept}: clear the filter, then record again.`,
+    `${table ? `The table ${table}` : "The table"} is filtered, so a new row could be hidden. ${kept}: clear the filter, then try again.`,
   "target-not-empty": (address) =>
-    `${address || "A cell to be written"} is not empty. ${kept}: look at it, then record again.`,
+    `${address || "A cell to be written"} is not empty. ${kept}: look at it, then try again.`,
   "name-taken": (name) =>
-    `${name ? `The name ${name}` : "A name"} is used for something else in this workbook. ${kept}: rename that, then record again.`,
+    `${name ? `The name ${name}` : "A name"} is used for something else in this workbook. ${kept}: rename that, then try again.`,
   "being-edited": () =>
-    `A cell is being edited. ${kept}: finish it with Enter or leave it with Escape, then record again.`,
+    `A cell is being edited. ${kept}: finish it with Enter or leave it with Escape, then try again.`,
   "no-answer": () =>
-    "The spreadsheet did not answer in time. Your readings are kept: wait a moment, then try again.",
+    "The spreadsheet did not answer in time. What you typed is kept: wait a moment, then try again.",
   "half-done": () =>
-    "The spreadsheet stopped half-way, and some cells may be written: undo once (Ctrl+Z), then record again. Your readings are kept.",
+    "The spreadsheet stopped half-way, and some cells may be written: undo once (Ctrl+Z), then try again. What you typed is kept.",
   "not-offered": (what) =>
     `This spreadsheet does not offer ${what || "what is needed here"}. ${kept}.`,
   failed: () => `The spreadsheet reported an error. ${kept}: try again in a moment.`,

@@ -260,7 +260,7 @@ describe("the sentences about faults", () => {
         const sentence = faultSentence(fault(code, about));
         expect(sentence.length).toBeGreaterThan(60);
         expect(sentence.length).toBeLessThanOrEqual(200);
-        expect(sentence).toMatch(/readings are kept/);
+        expect(sentence).toMatch(/what you typed is kept/i);
         expect(sentence.endsWith(".")).toBe(true);
       }
     }

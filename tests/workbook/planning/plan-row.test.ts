@@ -252,7 +252,7 @@ describe("a table that takes no row", () => {
       kind: "refused",
       code: "sheet-protected",
       sentence:
-        "The sheet Lab log is protected. Nothing was written and your readings are kept: take its protection off, then record again.",
+        "The sheet Lab log is protected. Nothing was written and what you typed is kept: take its protection off, then try again.",
     });
   });
 
