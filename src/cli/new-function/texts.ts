@@ -14,6 +14,7 @@ export const entryText = ({
   id,
 }: NewFunction): string => `import { worksheetFunction } from "../define";
 
+// Its plain-formula twin goes into ../twins: see "Writing a plain-formula twin" in DEVELOPERS.md.
 export const ${id} = worksheetFunction(
   "${id}",
   "", // One line of at most 120 characters: what it gives, with its unit.
