@@ -14,7 +14,7 @@ import type { WeighOutRecord } from "./weigh-out-record";
 type Row = (BookCell | null)[];
 
 const box: BookCell = { value: "☐", style: "large" };
-const text = (value: BookValue): BookCell => ({ value });
+const text = (value: BookValue): BookCell => ({ value, style: "words" });
 const heading = (...words: string[]): Row => [
   null,
   ...words.map((value): BookCell => ({ value, style: "heading" })),

@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { browserDrafts } from "../../../src/taskpane/drafts/browser";
 import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
 import { PaneTheme } from "../../../src/taskpane/theme";
+import { BatchTask } from "../../../src/taskpane/batch/batch-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
 import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
@@ -12,7 +13,9 @@ import { withFile } from "./file-host";
 
 const asked = new URLSearchParams(location.search);
 const task = asked.get("task") ?? "titrate";
-const Task = { titrate: TitrateTask, "what-if": WhatIfTask, share: ShareTask }[task] ?? TitrateTask;
+const Task =
+  { titrate: TitrateTask, batch: BatchTask, "what-if": WhatIfTask, share: ShareTask }[task] ??
+  TitrateTask;
 const memory = openMemory(asked.get("book") === "sample" ? sampleLogbook() : undefined);
 const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : memory;
 
