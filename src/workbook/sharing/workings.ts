@@ -104,7 +104,7 @@ export class Workings {
         for (const block of blocks) cells += block.rows.flat().length;
       }
     }
-    if (row > limits.rows) refuse({ code: "too-many-cells" });
+    if (row > limits.rows || cells > limits.cells) refuse({ code: "too-many-cells" });
     this.helperCells = cells;
   }
 

@@ -1,6 +1,8 @@
 /** The part of a sheet of our own: widths, frozen rows, and its cells from the top. */
 import { columnLetters } from "../../column-letters";
+import { limits } from "../limits";
 import { namespaces } from "../package/names";
+import { refuse } from "../problem";
 import { encodeString, escapeText } from "../xml/escape";
 
 export interface PlainCell {
@@ -45,8 +47,11 @@ const pageCharacters = 200;
 /** @param widths in characters, from the first column on */
 export function plainSheet(rows: Iterable<PlainRow>, widths: readonly number[]): string {
   const data: string[] = [];
+  let length = 0;
   for (const { row, cells, height } of rows) {
     const inside = cells.map((cell) => cellXml(row, cell)).join("");
+    length += inside.length;
+    if (length > limits.unpackedBytes) refuse({ code: "too-large" });
     data.push(`<row r="${String(row + 1)}"${heightXml(height)}>${inside}</row>`);
   }
   const isFitted = widths.reduce((sum, width) => sum + width, 0) <= pageCharacters;
