@@ -8,7 +8,8 @@ import { type Bench, needed, neededList, type Wanting } from "./wanting";
 
 /** The acid value of a recorded lot, by reference. */
 function lotSource({ lots }: Bench, mark: string, want: Wanting): AcidSource | undefined {
-  const found = lots?.find(({ lot }) => String(lot) === mark);
+  if (lots === undefined) return want("compare", "The lots on record are still being read.");
+  const found = lots.find(({ lot }) => String(lot) === mark);
   if (!found) return want("compare", `Lot ${mark} is not in Titrations any more.`);
   if (found.acidValue === undefined || found.acidValue <= 0) {
     return want("compare", `Lot ${mark} shows no acid value: ${found.trouble}.`);

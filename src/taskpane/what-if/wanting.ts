@@ -13,7 +13,7 @@ export interface Want {
 export interface Bench {
   readonly draft: Draft;
   readonly figures: Figures;
-  /** Undefined when there is no logbook of titrations. */
+  /** Empty when there is no logbook of titrations; undefined until that is known. */
   readonly lots: readonly RecordedLot[] | undefined;
 }
 

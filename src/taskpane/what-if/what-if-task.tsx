@@ -5,7 +5,7 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./what-if.css";
-import { useLots } from "../batch/use-lots";
+import { type Lots, useLots } from "../batch/use-lots";
 import { useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar, type StepState } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
@@ -25,6 +25,12 @@ import { TableStep } from "./view/table-step";
 import { WriteStep } from "./view/write-step";
 import { type View, viewOf } from "./view-of";
 
+/** Undefined until it is known which lots there are. */
+function recorded(lots: Lots): View["lots"] {
+  if (lots.state === "looking") return undefined;
+  return lots.state === "read" ? lots.lots : [];
+}
+
 const keeping = { task: "what-if", from: draftFrom, reduce };
 
 /** A step is done when nothing is wanted in it. The table is done when it can be shown. */
@@ -38,7 +44,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
   const { draft, act, isUnkept } = useKeptDraft(memory, keeping);
   const { lots } = useLots(host);
   if (draft === undefined) return <p className="task">One moment.</p>;
-  const view = viewOf(draft, decimalMarkOf(locale), lots.state === "read" ? lots.lots : undefined);
+  const view = viewOf(draft, decimalMarkOf(locale), recorded(lots));
   const { step } = draft;
   const at = stepIds.indexOf(step);
   const go = (to: StepId): void => {

@@ -1,7 +1,10 @@
 /** What follows from the fields: the question for the table, or what is still wanted for it. */
+import { densityAt } from "../../core/batch/density";
 import type { Exact } from "../../core/exact/exact";
 import { as } from "../../core/quantity/quantity";
 import { amountUnitNamed } from "../../core/quantity/units";
+import { isProblem } from "../../core/problem/problem";
+import { say } from "../../core/problem/wording";
 import {
   type Oil,
   oilNamed,
@@ -24,6 +27,14 @@ export interface Working {
 interface OilGiven {
   readonly oil: Oil;
   readonly oilCell: string | number;
+}
+
+/** What keeps a volume of this oil from being a mass: a fat that is solid. */
+export function oilTrouble(bench: Bench): string | undefined {
+  const nothing = (): undefined => undefined;
+  if (amountUnitNamed(bench.draft.picked.unit)?.measures !== "volume") return undefined;
+  const density = densityAt(oilOf(bench, nothing).oil, bench.figures.in("C", "temperature"));
+  return isProblem(density) ? say(density) : undefined;
 }
 
 function oilOf(bench: Bench, want: Wanting): OilGiven {

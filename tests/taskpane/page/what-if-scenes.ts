@@ -21,6 +21,9 @@ async function sizes(hand: BenchHand, look: Look): Promise<void> {
   await hand.tabTo("Oil measured at");
   await look("sizes, refused");
   await hand.type("Batch sizes", "");
+  await hand.choose("Oil", "Tallow");
+  await look("sizes, solid");
+  await hand.choose("Oil", "Used");
   await hand.choose("Unit", "US");
   await fillSizes(hand);
   await look("sizes, US gallons in steps");

@@ -4,6 +4,7 @@ import { newDraft } from "../../../src/taskpane/what-if/draft";
 import { linesOf, dosePlot, mostLines, plotWords } from "../../../src/taskpane/what-if/plot";
 import { previewOf } from "../../../src/taskpane/what-if/preview";
 import { reduce } from "../../../src/taskpane/what-if/reducer";
+import { oilTrouble } from "../../../src/taskpane/what-if/working";
 import { draftFrom } from "../../../src/taskpane/what-if/stored";
 import type { View } from "../../../src/taskpane/what-if/view-of";
 import { dosesOf } from "../../../src/workbook/what-if/doses";
@@ -111,6 +112,7 @@ describe("a what-if table under way", () => {
     expect(columns("")).toEqual(["NQ-44", 12]);
     const gone = reduce(chosen, { do: "choose-lot", lot: "SW-19", isChosen: true });
     expect(sentences(seen(gone, lots))).toEqual(["Lot SW-19 shows no acid value: #N/A."]);
+    expect(sentences(seen(chosen))).toEqual(["The lots on record are still being read."]);
     expect(sentences(seen(chosen, []))).toEqual([
       "Lot NQ-44 is not in Titrations any more.",
       "Lot 12 is not in Titrations any more.",
@@ -124,6 +126,16 @@ describe("a what-if table under way", () => {
     ]);
     const near = after(...filled, { do: "type", field: "temperature", text: "0.01" });
     expect(Number(question(seen(near)).temperature)).toBe(0.01);
+  });
+
+  it("says at once that a fat is solid where its volume is asked for, and not where it is weighed", () => {
+    const solid = after({ do: "pick", picked: { oil: "tallow" } });
+    expect(oilTrouble(seen(solid))).toBe(
+      "tallow is solid at 20 C: weigh it, or warm it to 45 C and give the temperature.",
+    );
+    const warm = reduce(solid, { do: "type", field: "temperature", text: "50" });
+    const weighed = reduce(solid, { do: "pick", picked: { unit: "lb" } });
+    expect([oilTrouble(seen(warm)), oilTrouble(seen(weighed))]).toEqual([undefined, undefined]);
   });
 
   it("writes an oil that is not in the list as its density", () => {

@@ -61,16 +61,16 @@ export function DosePlotView({ lines, unit, words }: DosePlotProps) {
       <text x={room.left} y={height - 4}>
         Batch size, {unit}
       </text>
-      {plot.lines.map(({ name, points, nameAt }) => {
+      {plot.lines.map(({ name, points, nameAt }, at) => {
         const [x, y] = points.at(-1) ?? [0, 0];
         return (
-          <g key={name}>
+          <g key={`${name} ${String(at)}`}>
             <path className="dose-line" d={path([...points]) ?? ""} />
             {points.length > mostDots
               ? null
-              : points.map(([px, py]) => (
+              : points.map(([px, py], index) => (
                   <path
-                    key={String(px)}
+                    key={String(index)}
                     className="dose-dot"
                     d={dot}
                     transform={`translate(${String(px)},${String(py)})`}

@@ -37,7 +37,7 @@ export function DoseTable({ preview, unit }: DoseTableProps) {
               <tr key={`${size} ${String(row)}`}>
                 <th scope="row">{inMark(size)}</th>
                 {cells.map(({ text, isRefused }, column) => (
-                  <td key={preview.heads[column]} className={isRefused ? "is-refused" : ""}>
+                  <td key={String(column)} className={isRefused ? "is-refused" : ""}>
                     {inMark(text)}
                   </td>
                 ))}

@@ -6,6 +6,7 @@ import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { unitChoices, unitNames } from "../names";
 import { sizesOf } from "../sizes";
+import { oilTrouble } from "../working";
 import { Figure, Figures, useDesk, useMark } from "./desk";
 
 const capital = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
@@ -45,7 +46,9 @@ function Stepped() {
 
 export function SizesStep() {
   const { view, act } = useDesk();
+  const inMark = useMark();
   const { picked } = view.draft;
+  const trouble = oilTrouble(view);
   return (
     <>
       <PickList
@@ -80,6 +83,7 @@ export function SizesStep() {
         {picked.oil === "" ? <Figure field="density" /> : null}
         <Figure field="temperature" />
       </div>
+      {trouble === undefined ? null : <Say tone="mind">{inMark(trouble)}</Say>}
     </>
   );
 }
