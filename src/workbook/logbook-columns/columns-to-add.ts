@@ -1,0 +1,74 @@
+/** What can be added to a logbook now, and what each of the others still lacks. */
+import type { LogbookMapping } from "../recognising/mapping";
+import { columnOf } from "../recognising/mapping";
+import type { SheetCells } from "../recognising/sheet-cells";
+import { type Added, type AddedId, addedColumns, headingOf } from "./added";
+import { plainFormula } from "./plain-formulas";
+import { type Part, type Sources, sourcesOf } from "./sources";
+import { titreFormula } from "./titre-formulas";
+
+export type Spelling = "functions" | "plain";
+
+export interface Offer {
+  readonly id: AddedId;
+  readonly heading: string;
+  readonly format: string;
+  readonly width: number;
+  /** With its equals sign, for a row counted from 1; undefined when something is lacking. */
+  readonly formula: Part | undefined;
+  /** What is lacking: "the assay of the lye"; "" for nothing. */
+  readonly lacks: string;
+  /** The logbook has a column of that kind already. */
+  readonly isThere: boolean;
+}
+
+const perUnit: Readonly<Record<string, number>> = {
+  kg: 1000,
+  lb: 453.59237,
+  oz: 28.349523125,
+  mL: 0.001,
+  "US gal": 3.785411784,
+  "imp gal": 4.54609,
+};
+
+/** In the unit of their own column of the kind, where they have one. */
+function unitOf(mapping: LogbookMapping, { id, unit }: Added): string {
+  const own = id === "catalyst" || id === "methanol" ? columnOf(mapping, id)?.unit : undefined;
+  return own !== undefined && perUnit[own] !== undefined ? own : unit;
+}
+
+/** Rows without readings stay empty. */
+function guarded(
+  part: Part,
+  { titres, heldAcidValue, heldFfa, amount }: Sources,
+  id: AddedId,
+): Part {
+  const from = titres ?? heldAcidValue ?? heldFfa;
+  const dosed = id === "catalyst" || id === "methanol" ? amount : undefined;
+  return (row) => {
+    const empty = [from, dosed].flatMap((each) => (each ? [`COUNT(${each(row)})=0`] : []));
+    const test = empty.length === 1 ? (empty[0] ?? "") : `OR(${empty.join(",")})`;
+    return `=IF(${test},"",${part(row)})`;
+  };
+}
+
+export function offers(mapping: LogbookMapping, cells: SheetCells, spelling: Spelling): Offer[] {
+  const sources = sourcesOf(mapping, cells);
+  return addedColumns.map((added) => {
+    const built =
+      spelling === "plain" ? plainFormula(added.id, sources) : titreFormula(added.id, sources);
+    const unit = unitOf(mapping, added);
+    const divisor = unit === added.unit ? undefined : perUnit[unit];
+    const inUnit = (part: Part): Part =>
+      divisor === undefined ? part : (row) => `(${part(row)})/${String(divisor)}`;
+    return {
+      id: added.id,
+      heading: headingOf({ ...added, unit }),
+      format: unit === "kg" ? "0.000" : added.format,
+      width: added.width,
+      formula: "formula" in built ? guarded(inUnit(built.formula), sources, added.id) : undefined,
+      lacks: "lacks" in built ? built.lacks : "",
+      isThere: columnOf(mapping, added.id) !== undefined,
+    };
+  });
+}

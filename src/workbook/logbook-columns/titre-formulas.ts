@@ -1,0 +1,117 @@
+/** The new columns as our worksheet functions. */
+import { namespace } from "../../functions/catalogue";
+import type { AddedId } from "./added";
+import type { Part, Sources } from "./sources";
+
+const call = (id: string, ...parts: readonly (string | undefined)[]): string => {
+  const given = [...parts];
+  while (given.length > 0 && given[given.length - 1] === undefined) given.pop();
+  return `${namespace}.${id}(${given.map((part) => part ?? "").join(",")})`;
+};
+
+/** What a formula says, or what it lacks. */
+export type Built = { readonly formula: Part } | { readonly lacks: string };
+
+const lack = (what: string): Built => ({ lacks: what });
+const formula = (part: Part): Built => ({ formula: part });
+
+/** mol/L: as it stands, or from grams of the base in a litre. */
+function molarity({ molarity: known, strength, titrantBase }: Sources): Part | undefined {
+  if (known) return known;
+  if (!strength || !titrantBase) return undefined;
+  return (row) => call("MOLARITY", strength(row), "1", titrantBase(row), "100");
+}
+
+const mass = ({ mass: weighed, sampleVolume, oil }: Sources): Part | undefined =>
+  weighed ?? (sampleVolume && ((row) => call("SAMPLEGRAMS", sampleVolume(row), oil?.(row))));
+
+function bench(s: Sources): ((row: number) => readonly (string | undefined)[]) | string {
+  const { titres, blanks } = s;
+  const c = molarity(s);
+  const m = mass(s);
+  if (!titres) return "the titres, in columns side by side";
+  if (!c) return "the titrant's strength (mol/L, or g/L and the base)";
+  if (!m) return "how much oil was titrated";
+  return (row) => [titres(row), blanks?.(row), c(row), m(row)];
+}
+
+function acidValue(s: Sources): Part | string {
+  const of = bench(s);
+  if (typeof of !== "string") return (row) => call("MEANACIDVALUE", ...of(row));
+  const { heldAcidValue, heldFfa } = s;
+  if (s.titres) return of;
+  if (heldAcidValue) return heldAcidValue;
+  return heldFfa ? (row) => call("ACIDVALUEFROMFFA", heldFfa(row)) : of;
+}
+
+const oilMass = ({ amount, unit, oil }: Sources): Part | string => {
+  if (!amount || !unit) return "the amount of oil with its unit";
+  return (row) => call("OILMASS", amount(row), unit(row), oil?.(row));
+};
+
+function chargePercent({ charge, oil }: Sources): Part | string {
+  if (!charge) return "the base charge";
+  const { part, per } = charge;
+  if (per === "%") return part;
+  if (per === "g/kg") return (row) => `${part(row)}/10`;
+  return (row) => call("CHARGEPERCENT", part(row), "100", oil?.(row));
+}
+
+function catalyst(s: Sources): Built {
+  const kilograms = oilMass(s);
+  const value = acidValue(s);
+  const charge = chargePercent(s);
+  const { base, assay } = s;
+  if (typeof kilograms === "string") return lack(kilograms);
+  if (typeof value === "string") return lack(value);
+  if (!base) return lack("the base");
+  if (!assay) return lack("the assay of the lye");
+  if (typeof charge === "string") return lack(charge);
+  return formula((row) =>
+    call("CATALYST", kilograms(row), value(row), base(row), assay(row), charge(row)),
+  );
+}
+
+function uncertainty(s: Sources): Built {
+  const of = bench(s);
+  const { titreStep, massStep, titrantDoubt } = s;
+  if (typeof of === "string") return lack(of);
+  if (!titreStep || !massStep)
+    return lack("the smallest differences read on the burette and on the balance");
+  return formula((row) =>
+    call("FFAUNCERTAINTY", ...of(row), titreStep(row), massStep(row), titrantDoubt?.(row)),
+  );
+}
+
+export function titreFormula(id: AddedId, s: Sources): Built {
+  const { titres, blanks } = s;
+  const value = acidValue(s);
+  switch (id) {
+    case "correctedTitre":
+      return titres
+        ? formula((row) => call("CORRECTED", titres(row), blanks?.(row)))
+        : lack("the titres, in columns side by side");
+    case "acidValue":
+      return typeof value === "string" ? lack(value) : formula(value);
+    case "ffa":
+      return typeof value === "string"
+        ? lack(value)
+        : formula((row) => call("FFAFROMACIDVALUE", value(row)));
+    case "ffaUncertainty":
+      return uncertainty(s);
+    case "verdict": {
+      const step = s.titreStep;
+      return titres
+        ? formula((row) => call("VERDICT", titres(row), step?.(row)))
+        : lack("the titres, in columns side by side");
+    }
+    case "catalyst":
+      return catalyst(s);
+    case "methanol": {
+      const kilograms = oilMass(s);
+      if (typeof kilograms === "string") return lack(kilograms);
+      if (typeof value === "string") return lack(value);
+      return formula((row) => call("METHANOL", kilograms(row), "6", value(row), s.oil?.(row)));
+    }
+  }
+}
