@@ -1,8 +1,12 @@
+import { join } from "node:path";
 import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { root } from "../rules/sources-of";
 import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady } from "./workbench-page";
+import { goTo, gridIsReady } from "./workbench-page";
+
+const charts = join(root, "tests/second-opinion/xlsx/charts.xlsx");
 
 interface Fault {
   readonly id: string;
@@ -18,7 +22,8 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
 
   /** The grid itself is drawn on a canvas; what stands in for it is checked with the rest. */
   const faults = async (page: Page) => {
-    await page.addScriptTag({ content: axe.source });
+    // not as a script of the page, which may load none but its own
+    await page.evaluate(axe.source);
     return page.evaluate(async () => {
       const { violations } = await (
         window as unknown as { axe: { run(about: object): Promise<{ violations: Fault[] }> } }
@@ -36,6 +41,27 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
     await page.locator("#plain table").first().waitFor();
     expect(await faults(page)).toEqual([]);
   });
+
+  it.each([1400, 320])(
+    "has none with the list of what a file keeps, and with the question before edits are lost, at %i pixels",
+    async (width) => {
+      const { page } = await served.open({ viewport: { width, height: 700 } });
+      await page.goto(served.address);
+      await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+      await page.locator("#chooser").setInputFiles(charts);
+      await page.locator("#news li").first().waitFor();
+      expect(await faults(page)).toEqual([]);
+      await goTo(page, "C5");
+      await page.keyboard.type("2.5", { delay: 20 });
+      await page.keyboard.press("Enter");
+      await page.locator("#file-name").getByText("not saved").waitFor();
+      await page.locator("#chooser").setInputFiles(charts);
+      await page.locator("#ask button").first().waitFor();
+      expect(await faults(page)).toEqual([]);
+      const widest = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(widest).toBeLessThanOrEqual(width);
+    },
+  );
 
   it.each([1400, 900, 320])("fits into %i pixels without scrolling sideways", async (width) => {
     const { page } = await served.open({ viewport: { width, height: 700 } });
