@@ -2,7 +2,6 @@
 import { readFileSync } from "node:fs";
 import { type Exact, exact, hundred } from "../../src/core/exact/exact";
 import { mean as exactMean } from "../../src/core/exact/lists";
-import { isProblem, type Outcome } from "../../src/core/problem/problem";
 import { as, quantity } from "../../src/core/quantity/quantity";
 import { amountUnitNamed } from "../../src/core/quantity/units";
 import { baseNamed } from "../../src/core/reference/bases";
@@ -23,6 +22,8 @@ import { studentT } from "../../src/core/replicates/student-t";
 import { acidValue } from "../../src/core/titration/acid-value";
 import { acidValueFromFfa, ffaPercent } from "../../src/core/titration/free-fatty-acid";
 import { molarityFromPhthalate, temperatureCorrected } from "../../src/core/titration/titrant";
+import { batchFunctions } from "./batch-functions";
+import { figure, found } from "./figure";
 import { combined, effectiveFreedom } from "../../src/core/uncertainty/combine";
 import {
   fromInterval95,
@@ -31,16 +32,6 @@ import {
   fromTriangle,
   ofMean,
 } from "../../src/core/uncertainty/standard-uncertainty";
-
-const figure = (found: Outcome<Exact>): number => {
-  if (isProblem(found)) throw new Error(JSON.stringify(found.fields));
-  return found.toNumber();
-};
-
-const found = <T>(value: T | undefined): T => {
-  if (value === undefined) throw new Error("the case names something unknown");
-  return value;
-};
 
 const exactly = (values: readonly string[]): Exact[] => values.map(exact);
 
@@ -172,6 +163,7 @@ export const functions = {
     ).toNumber(),
   basePerGramOfAcid: (given: { base: string }) =>
     found(baseNamed(given.base)).molarMass.div(oleicAcid).toNumber(),
+  ...batchFunctions,
   unitFactor: (given: { unit: string }) => found(amountUnitNamed(given.unit)).factor.toNumber(),
 } as const;
 

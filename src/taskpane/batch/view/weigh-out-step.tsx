@@ -10,12 +10,13 @@ import { Say } from "../../widgets/say";
 import { fixed } from "../../titrate/shown";
 import { Wants } from "../../stepped/wants";
 import type { StepId } from "../draft";
-import { formerWords } from "../former";
 import { stepNames } from "../names";
 import { forWeighOut } from "../wants";
 import { expectedOf, weighOutOf } from "../weigh-out";
 import { AcidStep } from "./acid-step";
-import { Figure, useDesk, useMark } from "./desk";
+import { useDesk, useMark } from "./desk";
+import { FinishedFuel } from "./finished-fuel";
+import { Former } from "./former";
 import { Limit } from "./limit";
 import { Lines } from "./lines";
 
@@ -70,23 +71,6 @@ function HigherLimit() {
   );
 }
 
-function Former() {
-  const { view } = useDesk();
-  const inMark = useMark();
-  return (
-    <section aria-label="What you used to weigh">
-      <Figure field="former" />
-      <div role="status">
-        {formerWords(view).map(({ tone, sentence }) => (
-          <Say key={sentence} tone={tone}>
-            {inMark(sentence)}
-          </Say>
-        ))}
-      </div>
-    </section>
-  );
-}
-
 function Dose() {
   const { view, act } = useDesk();
   return (
@@ -116,6 +100,7 @@ function Dose() {
           ))}
         </dl>
       </details>
+      <FinishedFuel />
       <Former />
     </>
   );

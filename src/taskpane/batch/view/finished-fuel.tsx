@@ -1,0 +1,27 @@
+/** What standards ask of the fuel, as context: oil is not fuel, and nothing here is judged by it. */
+import { aboutSoap, fuelEditions, fuelLimits } from "../../../core/reference/fuel-limits";
+import { useMark } from "./desk";
+
+export function FinishedFuel() {
+  const inMark = useMark();
+  return (
+    <details className="more">
+      <summary>What finished fuel is held to</summary>
+      <p className="soft">
+        For context alone: this is oil, not fuel. Look up the edition in force where you are.
+      </p>
+      <dl className="cells">
+        {fuelLimits.map(({ property, astm, en }) => (
+          <div key={property}>
+            <dt>{property}</dt>
+            <dd>
+              {inMark(astm)} <span className="soft now">{fuelEditions.astm}</span>
+              {inMark(en)} <span className="soft now">{fuelEditions.en}</span>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <p className="soft">{aboutSoap}</p>
+    </details>
+  );
+}
