@@ -2,14 +2,13 @@
  * The batch task in Chromium: by keyboard alone from a recorded lot to a recorded batch, and what every
  * screen must hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
  */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { executablePath } from "../../src/cli/chromium";
 import type { MemoryHost } from "../../src/host/memory";
 import type { MemoryBook } from "../../src/host/memory/book";
 import { BenchHand } from "../taskpane/page/bench";
+import { screenFaults } from "../taskpane/page/checks";
 import { batchScenes, fillLimit, fillLye, fillOilOfBatch } from "../taskpane/page/batch-scenes";
 import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 
@@ -19,15 +18,7 @@ if (!hasChromium) {
   console.warn(`Left out: browser tests of the batch task. ${why}`);
 }
 
-const axeSource = readFileSync(
-  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-  "utf8",
-);
-
 type TestWindow = Window & { titrebook: { host: MemoryHost } };
-type AxeWindow = Window & {
-  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-};
 
 const bookOf = (page: Page): Promise<MemoryBook> =>
   page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
@@ -164,22 +155,17 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     [320, "light"],
     [340, "dark"],
   ] as const)(
-    "has nothing axe objects to and nothing wider than the pane, at %i px, %s",
+    "has nothing axe objects to, nothing wider than the pane and nothing too small to touch, at %i px, %s",
     async (width, colorScheme) => {
       const options = { viewport: { width, height: 700 }, colorScheme } as const;
       const { page, complaints } = await chromium.open(
         { ...options, reducedMotion: "reduce" },
         sample,
       );
-      await page.evaluate(axeSource);
       const found: string[] = [];
       await batchScenes(page, async (name) => {
-        const { violations } = await page.evaluate(() =>
-          (window as unknown as AxeWindow).axe.run(),
-        );
-        found.push(...violations.map(({ id, nodes }) => `${name}: ${id} ${nodes[0]?.html ?? ""}`));
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-        if (wide > width) found.push(`${name}: ${String(wide)} px wide`);
+        const faults = await screenFaults(page, width);
+        found.push(...faults.map((fault) => `${name}: ${fault}`));
       });
       expect(found).toEqual([]);
       expect(complaints).toEqual([]);
