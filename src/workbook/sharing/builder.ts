@@ -2,10 +2,10 @@
 import type { Twin } from "../../functions/twin";
 import { columnLetters } from "../column-letters";
 import type { Expression } from "../formula/tree";
-import type { Instance, Operand } from "./instance";
+import type { Operand } from "./instance";
 import type { Around, Located } from "./located";
 import { noTwin } from "./no-twin";
-import { markOf } from "./template";
+import { markOf, marksIn } from "./template";
 
 /** Beyond any formula that a person has written. */
 const mostChoices = 32;
@@ -21,8 +21,9 @@ interface MarkedBlock {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** On the added sheet the first column says which cell the row is for. */
-export const firstHelperColumn = 1;
+/** On the added sheet the first two columns say which cell the row is for. */
+export const rowColumn = 1;
+export const firstHelperColumn = 2;
 
 /** Only this side of a condition is used: a helper cell of the other side stays empty. */
 export interface Guard {
@@ -41,6 +42,9 @@ export class Builder {
   readonly ids = new Set<string>();
   guards: readonly Guard[] = [];
   private choices = 0;
+  /** Operands that are helper cells, and their marks. */
+  private readonly onWorkings = new WeakSet<Operand>();
+  private readonly helperMarks = new Set<number>();
 
   constructor(
     /** The formula with stand-ins for its cells. */
@@ -58,6 +62,7 @@ export class Builder {
   }
 
   mark(operand: Operand): string {
+    if (this.onWorkings.has(operand)) this.helperMarks.add(this.operands.length);
     this.operands.push(operand);
     return markOf(this.operands.length - 1);
   }
@@ -65,19 +70,56 @@ export class Builder {
   textOf = ({ start, end }: Pick<Expression, "start" | "end">): string =>
     this.canonical.slice(start, end);
 
-  /** A cell of the added sheet, in the row of the formula. */
-  private place(row: (instance: Instance) => number, column: number): Operand {
+  private known(operand: Operand): Operand {
+    this.onWorkings.add(operand);
+    return operand;
+  }
+
+  /** A cell of the added sheet, so many rows below the first of the formula. */
+  private place(down: number, column: () => number): Operand {
     const { facts } = this.around;
-    return (instance, mode) => {
-      const { isFixed } = instance.home;
-      const dollar = isFixed ? "$" : "";
-      const cell = `${dollar}${columnLetters(column)}${dollar}${String(row(instance) + 1)}`;
+    return this.known(({ home, room }, mode) => {
+      const dollar = home.isFixed ? "$" : "";
+      const cell = `${dollar}${columnLetters(column())}${dollar}${String(room.row + down + 1)}`;
       return mode === "here" ? facts.workingsPrefix + cell : cell;
-    };
+    });
+  }
+
+  /** A helper cell that a formula outside shows: looked up by its row where it is not beside it. */
+  private linked(index: number): Operand {
+    const { workingsPrefix } = this.around.facts;
+    const column = firstHelperColumn + index;
+    const direct = this.place(0, () => column);
+    const rows = ([first, last]: readonly [number, number], letters: string) =>
+      `${workingsPrefix}${letters}$${String(first + 1)}:${letters}$${String(last + 1)}`;
+    return this.known((instance, mode) => {
+      const cell = direct(instance, mode);
+      const { row, siblings } = instance.room;
+      if (mode === "workings" || !siblings) return cell;
+      const key = columnLetters(rowColumn);
+      const isBeside = `${workingsPrefix}${key}${String(row + 1)}=ROW()`;
+      const found = `MATCH(ROW(),${rows(siblings, key)},0)`;
+      return `IF(${isBeside},${cell},INDEX(${rows(siblings, columnLetters(column))},${found}))`;
+    });
+  }
+
+  /** Does a formula go through helper cells? */
+  private isHelped(formula: string): boolean {
+    return marksIn(formula).some((mark) => this.helperMarks.has(mark));
+  }
+
+  /**
+   * What a call comes to, for a formula outside the added sheet: the formula itself, or, where it goes
+   * through helper cells, one more of them.
+   */
+  answer(label: string, formula: string): string {
+    if (!this.isSpread && !this.isHelped(formula)) return formula;
+    this.helpers.push({ label, formula: this.guards.reduceRight(guarded, formula) });
+    return this.mark(this.linked(this.helpers.length - 1));
   }
 
   private helperAt(index: number): string {
-    return this.mark(this.place(({ room }) => room.row, firstHelperColumn + index));
+    return this.mark(this.place(0, () => firstHelperColumn + index));
   }
 
   helper(label: string, formula: string): string {
@@ -88,6 +130,10 @@ export class Builder {
     return this.helperAt(this.helpers.length - 1);
   }
 
+  private range(first: Operand, last: Operand): Operand {
+    return this.known((instance, mode) => `${first(instance, mode)}:${last(instance, "workings")}`);
+  }
+
   /** Helper cells side by side, in the row of the formula. */
   line(label: string, formulas: readonly string[]): Located {
     const start = this.helpers.length;
@@ -96,16 +142,12 @@ export class Builder {
       const numbered = formulas.length > 1 ? `${label} ${String(index + 1)}` : label;
       this.helpers.push({ label: numbered, formula: whole });
     }
-    const at = (index: number) =>
-      this.place(({ room }) => room.row, firstHelperColumn + start + index);
+    const at = (index: number) => this.place(0, () => firstHelperColumn + start + index);
     const last = at(formulas.length - 1);
     return {
       rows: 1,
       columns: formulas.length,
-      whole: (instance, mode) =>
-        formulas.length === 1
-          ? last(instance, mode)
-          : `${at(0)(instance, mode)}:${last(instance, "workings")}`,
+      whole: formulas.length === 1 ? last : this.range(at(0), last),
       cell: (_, column) => at(column),
     };
   }
@@ -122,16 +164,13 @@ export class Builder {
       firstHelperColumn +
       this.helpers.length +
       before.reduce((sum, block) => sum + (block.rows[0]?.length ?? 0), 0);
-    const at =
-      (down: number, across: number): Operand =>
-      (instance, mode) =>
-        this.place(({ room }) => room.row + down, left() + across)(instance, mode);
+    const at = (down: number, across: number) => this.place(down, () => left() + across);
     const columns = rows[0]?.length ?? 1;
     const last = at(rows.length - 1, columns - 1);
     return {
       rows: rows.length,
       columns,
-      whole: (instance, mode) => `${at(0, 0)(instance, mode)}:${last(instance, "workings")}`,
+      whole: this.range(at(0, 0), last),
       cell: at,
     };
   }

@@ -9,6 +9,7 @@ import type { Builder } from "./builder";
 import { expressionText } from "./expression-text";
 import type { Located } from "./located";
 import { NoTwin, noTwin } from "./no-twin";
+import { isMark } from "./template";
 
 export type Answer = Exclude<TwinAnswer, { kind: "none" }>;
 
@@ -132,9 +133,21 @@ export function answerTo(call: Call, builder: Builder): Answer {
   if (!twin) return noTwin(`${namespace}.${id} has no plain formula`);
   const choice = choiceIn(call, entry);
   if (choice >= 0) return oneOfTwo(call, choice, entry, builder);
-  const answer = answerOf(call, entry, twin, builder);
-  if (!builder.isSpread || answer.kind !== "formula") return answer;
-  return { kind: "formula", formula: builder.helper(entry.summary, answer.formula) };
+  return answerOf(call, entry, twin, builder);
+}
+
+/** What the cell of an answer is called: "TITRE.CORRECTED, mL". */
+const answerLabel = (call: Call): string => {
+  const id = titreCallId(call) ?? "";
+  const unit = functionNamed(id)?.result ?? "";
+  return `${namespace}.${id}${unit ? `, ${unit}` : ""}`;
+};
+
+/** The same for a formula in a cell, which may lie beside its helper cells no longer. */
+export function shownAnswer(call: Call, builder: Builder): Answer {
+  const answer = answerTo(call, builder);
+  if (answer.kind !== "formula") return answer;
+  return { kind: "formula", formula: builder.answer(answerLabel(call), answer.formula) };
 }
 
 /** A table that something else works on, in helper cells. */
@@ -152,11 +165,11 @@ export function blockOf(
 
 /** A call inside something larger, as text that can stand there. */
 export function nestedText(call: Call, builder: Builder): string {
-  const answer = answerTo(call, builder);
+  const answer = shownAnswer(call, builder);
   const id = titreCallId(call) ?? "";
   switch (answer.kind) {
     case "formula":
-      return `(${answer.formula})`;
+      return isMark(answer.formula) ? answer.formula : `(${answer.formula})`;
     case "table":
       return builder.mark(blockOf(answer, `${namespace}.${id}`, builder).whole);
     case "value":

@@ -72,7 +72,7 @@ const tooLong: Template = {
   isSentence: false,
 };
 
-const nowhere: Room = { row: 0 };
+const nowhere: Room = { row: 0, siblings: undefined };
 
 export class Converter {
   private readonly forms = new Map<string, Form>();
@@ -114,8 +114,8 @@ export class Converter {
   }
 }
 
-/** A gap takes less than 64 characters but for long sheet names. */
-const perGap = 64;
+/** A gap takes less than that but for long sheet names. */
+const perGap = 128;
 const far = new WeakMap<Template, boolean>();
 
 function isFarFromLimit(template: Extract<Template, { kind: "formulas" }>): boolean {

@@ -17,9 +17,15 @@ export interface Home {
 export const shownHome = ({ label, sheet, row, column }: Home): string =>
   label ?? named(sheet, row, column);
 
-/** Where the helper cells of a formula stand on the added sheet: the first of their rows. */
+/** Where the helper cells of a formula stand on the added sheet. */
 export interface Room {
+  /** The first of their rows. */
   readonly row: number;
+  /**
+   * The rows of all formulas of the same column, first and last, where each says which row it is for.
+   * Sorting may part a formula from its helper cells: then they are looked up.
+   */
+  readonly siblings: readonly [number, number] | undefined;
 }
 
 export interface Instance {

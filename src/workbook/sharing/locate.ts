@@ -15,7 +15,7 @@ import { locateInTable } from "./table-cells";
 const writtenPrefix = (text: string): string => text.slice(0, text.lastIndexOf("!") + 1);
 
 /** One cell, or a block between two. */
-function locateCells({ text }: Reference, { home, pieces }: Around): Located {
+function locateCells({ text }: Reference, { home, pieces, ownRow }: Around): Located {
   const written = writtenPrefix(text);
   const indexes = piecesIn(text);
   const firstIndex = indexes[0] ?? 0;
@@ -25,6 +25,8 @@ function locateCells({ text }: Reference, { home, pieces }: Around): Located {
   const [from, to] = corners(pieces);
   const moves = [from, to].some(({ columnDollar, rowDollar }) => !columnDollar || !rowDollar);
   if (home.isFixed && moves) noTwin("it moves with the cell that uses it");
+  const isOnOwnRow = from.row === home.row && to.row === home.row;
+  if (!written && isOnOwnRow && !from.rowDollar) ownRow.push({ piece: firstIndex });
   const prefix: Operand = (instance, mode) =>
     written || (mode === "workings" ? sheetPrefix(instance.home.sheet) : "");
   const asWritten = restorer(text.slice(written.length));

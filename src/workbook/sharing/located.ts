@@ -20,7 +20,12 @@ export interface Around {
   /** Of the first cell that has a formula of this form; the others have theirs. */
   readonly home: Home;
   readonly pieces: readonly string[];
+  /** Cells of the formula's own row that it goes by: found while it is written out. */
+  readonly ownRow: OwnRowCell[];
 }
+
+/** A cell in the row of the formula: a piece of its text, or a column of its table. */
+export type OwnRowCell = { readonly piece: number } | { readonly column: number };
 
 export const same =
   (text: string): Operand =>

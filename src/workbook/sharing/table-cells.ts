@@ -56,7 +56,7 @@ function inOwnRow(reference: Reference, table: KnownTable, left: number, right: 
   };
 }
 
-export function locateInTable(reference: Reference, { facts, home }: Around): Located {
+export function locateInTable(reference: Reference, { facts, home, ownRow }: Around): Located {
   const target = targetOf(reference);
   if (target.kind !== "structured") return noTwin(`${reference.text} cannot be read`);
   const table = target.table
@@ -66,6 +66,7 @@ export function locateInTable(reference: Reference, { facts, home }: Around): Lo
   const [left, right] = columnsOf(table, target.columns);
   if (target.sections.includes("this row")) {
     if (home.isFixed) noTwin("it moves with the row that uses it");
+    if (table.sheet === home.sheet) ownRow.push({ column: left });
     return inOwnRow(reference, table, left, right);
   }
   const [top, bottom] = rowsOf(table, target.sections);

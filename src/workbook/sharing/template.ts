@@ -1,5 +1,6 @@
 /** A formula as it comes out in plain functions, for every cell of its form. */
 import type { Instance, Mode, Operand } from "./instance";
+import type { OwnRowCell } from "./located";
 import { pieceIndex, standInPattern } from "./pieces";
 
 /** A text with gaps, each filled as its cell asks. */
@@ -33,6 +34,8 @@ export type Template = Common &
         readonly isArray: boolean;
         readonly helpers: readonly HelperCell[];
         readonly blocks: readonly HelperBlock[];
+        /** A cell of the formula's own row. */
+        readonly ownRow: OwnRowCell | undefined;
       }
     /** A sentence: the copy keeps its value. */
     | { readonly kind: "value" }
@@ -55,6 +58,16 @@ const gap = new RegExp(`${opening}(\\d+)${closing}|${standInPattern}`, "g");
 
 /** Text that stands for an operand until the formula is written out. */
 export const markOf = (index: number): string => `${opening}${String(index)}${closing}`;
+
+const marks = new RegExp(`${opening}(\\d+)${closing}`, "g");
+
+/** The marks in a text, by their figures. */
+export const marksIn = (marked: string): number[] =>
+  [...marked.matchAll(marks)].map(([, index]) => Number(index));
+
+/** Is the text one cell of ours and nothing else? */
+export const isMark = (marked: string): boolean =>
+  marked.startsWith(opening) && marked.indexOf(closing) === marked.length - 1;
 
 /** A text with marks taken apart. Cells that nothing was put in place of come out as they were. */
 export function partsOf(marked: string, operands: readonly Operand[]): Parts {

@@ -4,11 +4,14 @@
  * their own rows, so that sorting or filling down keeps them and their helper cells together.
  */
 import { namespace } from "../../functions/catalogue";
+import { columnLetters } from "../column-letters";
 import { limits } from "../xlsx/limits";
 import type { PlainCell, PlainRow } from "../xlsx/patch/plain-sheet";
 import { refuse } from "../xlsx/problem";
-import { firstHelperColumn } from "./builder";
+import { firstHelperColumn, rowColumn } from "./builder";
 import { type Instance, shownHome } from "./instance";
+import { cornerOf } from "./pieces";
+import { sheetPrefix } from "./sheet-prefix";
 import { type FormulaTemplate, written } from "./template";
 
 export interface WorkingStyles {
@@ -71,6 +74,16 @@ const inOrder = (a: Instance, b: Instance): number =>
 const heightOf = ({ template }: Helped): number =>
   Math.max(1, ...template.blocks.map(({ rows }) => rows.length));
 
+/** A cell in the row of the formula, as the added sheet writes it; undefined where it has none. */
+function ownRowCell({ template, pieces, home }: Helped): string | undefined {
+  const { ownRow } = template;
+  if (!ownRow || home.isFixed || home.label !== undefined) return undefined;
+  const row = String(home.row + 1);
+  if ("column" in ownRow) return `${sheetPrefix(home.sheet)}$${columnLetters(ownRow.column)}${row}`;
+  const piece = pieces[ownRow.piece] ?? "";
+  return cornerOf(piece).row === home.row ? sheetPrefix(home.sheet) + piece : undefined;
+}
+
 const intro = [
   "Workings",
   "The plain formulas of this copy go through these cells, a row for each formula. Nothing is typed here: it all follows from the other sheets.",
@@ -78,6 +91,21 @@ const intro = [
 
 /** Title and heading of a group, and an empty row before it. */
 const above = 3;
+
+/** Formulas of one column, under one heading: each is told where all of them are. */
+function tellSiblings(members: readonly Helped[]): void {
+  let first = 0;
+  for (const [at, member] of members.entries()) {
+    if (members[at + 1]?.home.column === member.home.column) continue;
+    const column = members.slice(first, at + 1);
+    first = at + 1;
+    const rows = [column[0]?.room.row ?? 0, member.room.row] as const;
+    if (column.length === 1) continue;
+    for (const each of column) {
+      if (ownRowCell(each) !== undefined) each.room = { row: each.room.row, siblings: rows };
+    }
+  }
+}
 
 const width = 18;
 /** In bold a line takes fewer letters than the column is wide, and words are not broken. */
@@ -96,13 +124,15 @@ export class Workings {
     let cells = 0;
     for (const { members } of this.groups) {
       row += above;
-      for (const member of members.sort(inOrder)) {
-        member.room = { row };
+      members.sort(inOrder);
+      for (const member of members) {
+        member.room = { row, siblings: undefined };
         row += heightOf(member);
         const { helpers, blocks } = member.template;
         cells += helpers.length;
         for (const block of blocks) cells += block.rows.flat().length;
       }
+      tellSiblings(members);
     }
     if (row > limits.rows || cells > limits.cells) refuse({ code: "too-many-cells" });
     this.helperCells = cells;
@@ -115,7 +145,7 @@ export class Workings {
   /** Widths of its columns, in characters. */
   get widths(): number[] {
     const columns = Math.max(0, ...this.groups.map(({ labels }) => labels.length));
-    return [24, ...Array.from({ length: columns }, () => width)];
+    return [24, 8, ...Array.from({ length: columns }, () => width)];
   }
 
   /** One after the other, since there can be very many. */
@@ -126,7 +156,7 @@ export class Workings {
     for (const { title, labels, members } of this.groups) {
       const first = members[0]?.room.row ?? 0;
       yield { row: first - 2, cells: [{ column: 0, style: styles.title, text: title }] };
-      const headings = ["For", ...labels];
+      const headings = ["For", "Row", ...labels];
       yield {
         row: first - 1,
         cells: headings.map((text, column) => ({ column, style: styles.heading, text })),
@@ -140,7 +170,14 @@ export class Workings {
 function rowsFor(instance: Helped, { calculated }: WorkingStyles): PlainRow[] {
   const { template, room, home } = instance;
   const lines: PlainCell[][] = Array.from({ length: heightOf(instance) }, () => []);
-  lines[0]?.push({ column: 0, style: 0, text: shownHome(home) });
+  const cell = ownRowCell(instance);
+  // The row is told by the program, since rows may be put in or taken out.
+  const shown =
+    cell === undefined ? shownHome(home) : `${home.sheet}, column ${columnLetters(home.column)}`;
+  lines[0]?.push({ column: 0, style: 0, text: shown });
+  if (cell !== undefined) {
+    lines[0]?.push({ column: rowColumn, style: 0, formula: `ROW(${cell})` });
+  }
   let column = firstHelperColumn;
   for (const { parts, isArray } of template.helpers) {
     const formula = written(parts, instance, "workings");

@@ -6,9 +6,9 @@ import { readFormula } from "../formula/read";
 import type { Call, Expression, Omitted } from "../formula/tree";
 import { isArrayNatured } from "../xlsx/formulas/array-nature";
 import { Builder } from "./builder";
-import { type Answer, answerTo } from "./calls";
+import { type Answer, shownAnswer } from "./calls";
 import { expressionText } from "./expression-text";
-import type { Home, Instance } from "./instance";
+import type { Home, Instance, Mode } from "./instance";
 import type { Around } from "./located";
 import { NoTwin } from "./no-twin";
 import { type FormulaTemplate, type Parts, partsOf, type Template, written } from "./template";
@@ -28,10 +28,10 @@ function indexed(tree: Expression) {
 }
 
 function wholeAnswer(tree: Expression, builder: Builder): Answer {
-  if (isOurs(tree)) return answerTo(tree, builder);
+  if (isOurs(tree)) return shownAnswer(tree, builder);
   const cell = indexed(tree);
   if (cell) {
-    const answer = answerTo(cell.call, builder);
+    const answer = shownAnswer(cell.call, builder);
     if (answer.kind === "value") return answer;
     const formulas = answer.kind === "table" ? answer.formulas : [[answer.formula]];
     const formula = formulas[cell.row - 1]?.[cell.column - 1];
@@ -45,7 +45,7 @@ const sample = (template: Template, pieces: readonly string[], home: Home): Inst
   template,
   pieces,
   home,
-  room: { row: 999_999 },
+  room: { row: 999_999, siblings: [999_999, 999_999] },
 });
 
 const worksOnMany = (formula: string): boolean => {
@@ -59,7 +59,7 @@ function templateOf(answer: Answer, builder: Builder): Template {
   const { home, pieces } = builder.around;
   const instance = sample({ kind: "value", ids }, pieces, home);
   const parts = (marked: string): Parts => partsOf(marked, builder.operands);
-  const isArray = (given: Parts) => worksOnMany(written(given, instance, "workings"));
+  const isArray = (given: Parts, mode: Mode) => worksOnMany(written(given, instance, mode));
   const isTable = answer.kind === "table";
   const rows = isTable
     ? answer.formulas.map((row) =>
@@ -71,10 +71,11 @@ function templateOf(answer: Answer, builder: Builder): Template {
     ids,
     rows,
     isTable,
-    isArray: rows.some((row) => row.some((cell) => cell !== undefined && isArray(cell))),
+    isArray: rows.some((row) => row.some((cell) => cell !== undefined && isArray(cell, "here"))),
+    ownRow: builder.around.ownRow[0],
     helpers: builder.helpers.map(({ label, formula }) => {
       const own = parts(formula);
-      return { label, parts: own, isArray: isArray(own) };
+      return { label, parts: own, isArray: isArray(own, "workings") };
     }),
     blocks: builder.blocks.map((block) => ({
       label: block.label,
@@ -106,11 +107,11 @@ export function isShortEnough(
 function attempt(
   canonical: string,
   tree: Expression,
-  around: Around,
+  around: Omit<Around, "ownRow">,
   twinOf: (id: string) => Twin | undefined,
   isSpread: boolean,
 ): Template {
-  const builder = new Builder(canonical, around, twinOf, isSpread);
+  const builder = new Builder(canonical, { ...around, ownRow: [] }, twinOf, isSpread);
   try {
     return templateOf(wholeAnswer(tree, builder), builder);
   } catch (stopped) {
@@ -124,7 +125,7 @@ function attempt(
 export function writeOut(
   canonical: string,
   tree: Expression,
-  around: Around,
+  around: Omit<Around, "ownRow">,
   twinOf: (id: string) => Twin | undefined,
 ): Template {
   const plain = attempt(canonical, tree, around, twinOf, false);

@@ -104,8 +104,8 @@ describe("what a copy does to the rest of the file", () => {
     const { report, bytes } = shared(zipped({ ...parts, "xl/workbook.xml": renamed }));
     expect(report).toMatchObject({ workings: "Workings 2", readMe: "Read me" });
     const after = partsOf(bytes);
-    expect(formulasIn(after).G2).toBe("56.1*'Workings 2'!B6/10");
-    expect(formulasIn(after, 2)).toEqual({ B6: "workings!A2*workings!B2" });
+    expect(formulasIn(after).G2).toBe("'Workings 2'!D6");
+    expect(formulasIn(after, 2)).toMatchObject({ C6: "workings!A2*workings!B2" });
   });
 
   it("leaves what it was given as it was", () => {
@@ -209,7 +209,7 @@ describe("the report in words", () => {
     const { report } = shared(bookOf(row(inputs + call + left)));
     expect(reportWords(report)).toEqual([
       "1 formula on Data now calls plain functions that every spreadsheet program has.",
-      "1 helper cell on the sheet Workings that was added.",
+      "2 helper cells on the sheet Workings that was added.",
       "1 formula not converted, each with its reason:",
     ]);
     expect(report.left.map(leftWords)).toEqual(["Data!H2, left as it is: it is out of reach."]);

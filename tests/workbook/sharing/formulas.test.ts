@@ -61,10 +61,20 @@ describe("a call of ours in a cell", () => {
 describe("helper cells", () => {
   it("stand in a row for their formula on a sheet that is added, under what they are", () => {
     const parts = sharedParts(bookOf(row(inputs, cell("G2", "TITRE.ACIDVALUE(A2,B2,C2)"))));
-    expect(formulasIn(parts).G2).toBe("56.1*Workings!B6/C2");
-    expect(formulasIn(parts, 2)).toEqual({ B6: "Data!A2*Data!B2" });
-    const words = wordsIn(parts, 2);
-    expect(words.slice(-4)).toEqual(["Data: TITRE.ACIDVALUE", "For", "acid, mmol", "Data!G2"]);
+    expect(formulasIn(parts).G2).toBe("Workings!D6");
+    expect(formulasIn(parts, 2)).toEqual({
+      B6: "ROW(Data!A2)",
+      C6: "Data!A2*Data!B2",
+      D6: "56.1*C6/Data!C2",
+    });
+    expect(wordsIn(parts, 2).slice(-6)).toEqual([
+      "Data: TITRE.ACIDVALUE",
+      "For",
+      "Row",
+      "acid, mmol",
+      "TITRE.ACIDVALUE, mg KOH/g",
+      "Data, column G",
+    ]);
   });
 
   it("hold what an argument is worked out by, with the sheet it is worked out from", () => {
@@ -72,21 +82,25 @@ describe("helper cells", () => {
       bookOf(row(inputs, cell("G2", "TITRE.ACIDVALUE(A2-$C$2,B2/1000,10)"))),
     );
     expect(formulasIn(parts, 2)).toEqual({
-      B6: "Data!A2-Data!$C$2",
-      C6: "Data!B2/1000",
-      D6: "B6*C6",
+      B6: "ROW(Data!A2)",
+      C6: "Data!A2-Data!$C$2",
+      D6: "Data!B2/1000",
+      E6: "C6*D6",
+      F6: "56.1*E6/10",
     });
-    expect(formulasIn(parts).G2).toBe("56.1*Workings!D6/10");
+    expect(formulasIn(parts).G2).toBe("Workings!F6");
   });
 
   it("hold the answer of a call inside a call", () => {
     const formula = "TITRE.ACIDVALUE(TITRE.CORRECTED(A2:B2,C2),0.1,10)";
     const parts = sharedParts(bookOf(row(inputs, cell("G2", formula))));
     expect(formulasIn(parts, 2)).toEqual({
-      B6: "AVERAGE(Data!A2:B2)-AVERAGE(Data!C2)",
-      C6: "B6*0.1",
+      B6: "ROW(Data!A2)",
+      C6: "AVERAGE(Data!A2:B2)-AVERAGE(Data!C2)",
+      D6: "C6*0.1",
+      E6: "56.1*D6/10",
     });
-    expect(formulasIn(parts).G2).toBe("56.1*Workings!C6/10");
+    expect(formulasIn(parts).G2).toBe("Workings!E6");
   });
 
   it("are marked to be worked out, and the file to be worked out on opening", () => {
@@ -95,46 +109,57 @@ describe("helper cells", () => {
     expect(parts["xl/workbook.xml"]).toContain('<calcPr calcId="191029" fullCalcOnLoad="1"/>');
   });
 
-  it("are gone through in the order of the rows, so that sorting keeps the pairs together", () => {
+  it("of a column are looked up by the row, should sorting part them from their formulas", () => {
     const lines = [2, 3, 4].map(
       (n) => `<row r="${n}">${cell(`G${n}`, `TITRE.ACIDVALUE(A${n},B${n},C${n})`)}</row>`,
     );
     const parts = sharedParts(bookOf(lines.join("")));
     const found = formulasIn(parts);
+    const others = "INDEX(Workings!D$6:D$8,MATCH(ROW(),Workings!B$6:B$8,0))";
     expect([found.G2, found.G3, found.G4]).toEqual(
-      [6, 7, 8].map((line) => `56.1*Workings!B${line}/C${line - 4}`),
+      [6, 7, 8].map((line) => `IF(Workings!B${line}=ROW(),Workings!D${line},${others})`),
     );
+    expect(formulasIn(parts, 2)).toMatchObject({ B6: "ROW(Data!A2)", B8: "ROW(Data!A4)" });
   });
 
   it("stand for a range that is worked out cell by cell", () => {
     const parts = sharedParts(bookOf(row(inputs, cell("G2", "TITRE.CORRECTED(A2:B2*2,C2)"))));
-    expect(formulasIn(parts).G2).toBe("AVERAGE(Workings!B6:C6)-AVERAGE(C2)");
-    expect(formulasIn(parts, 2)).toEqual({ B6: "Data!A2*2", C6: "Data!B2*2" });
+    expect(formulasIn(parts).G2).toBe("Workings!E6");
+    expect(formulasIn(parts, 2)).toMatchObject({
+      C6: "Data!A2*2",
+      D6: "Data!B2*2",
+      E6: "AVERAGE(C6:D6)-AVERAGE(Data!C2)",
+    });
   });
 
   it("stand one below another for a column that is worked out cell by cell", () => {
     const parts = sharedParts(bookOf(row(inputs, cell("G2", "TITRE.CORRECTED(A2:A4/2,C2)"))));
-    expect(formulasIn(parts).G2).toBe("AVERAGE(Workings!B6:B8)-AVERAGE(C2)");
-    expect(formulasIn(parts, 2)).toEqual({ B6: "Data!A2/2", B7: "Data!A3/2", B8: "Data!A4/2" });
+    expect(formulasIn(parts).G2).toBe("Workings!C6");
+    expect(formulasIn(parts, 2)).toMatchObject({
+      C6: "AVERAGE(D6:D8)-AVERAGE(Data!C2)",
+      D6: "Data!A2/2",
+      D7: "Data!A3/2",
+      D8: "Data!A4/2",
+    });
   });
 
   it("of a choice between two ranges are empty on the side that is not taken", () => {
     const formula = "TITRE.CORRECTED(IF(COUNT(A2:B2)&gt;0,A2:B2*1,D2),C2)";
     const parts = sharedParts(bookOf(row(inputs, cell("G2", formula))));
-    expect(formulasIn(parts).G2).toBe(
-      "IF(Workings!B6,AVERAGE(Workings!C6:D6)-AVERAGE(C2),AVERAGE(D2)-AVERAGE(C2))",
-    );
+    expect(formulasIn(parts).G2).toBe("Workings!F6");
     expect(formulasIn(parts, 2)).toEqual({
-      B6: "COUNT(Data!A2:B2)>0",
-      C6: 'IF(B6,Data!A2*1,"")',
-      D6: 'IF(B6,Data!B2*1,"")',
+      B6: "ROW(Data!A2)",
+      C6: "COUNT(Data!A2:B2)>0",
+      D6: 'IF(C6,Data!A2*1,"")',
+      E6: 'IF(C6,Data!B2*1,"")',
+      F6: "IF(C6,AVERAGE(D6:E6)-AVERAGE(Data!C2),AVERAGE(Data!D2)-AVERAGE(Data!C2))",
     });
   });
 
   it("take a call each where the plain formula would be too long for a cell", () => {
     const formula = "TITRE.MOLARITY(A2,B2)+TITRE.MOLARITY(A2,B2)+TITRE.MOLARITY(B2,A2)";
     const parts = sharedParts(bookOf(row(inputs, cell("G2", formula))));
-    expect(formulasIn(parts).G2).toBe("(Workings!B6)+(Workings!C6)+(Workings!D6)");
+    expect(formulasIn(parts).G2).toBe("Workings!C6+Workings!D6+Workings!E6");
   });
 });
 

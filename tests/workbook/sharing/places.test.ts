@@ -91,8 +91,8 @@ describe("array formulas", () => {
   it("give a figure to a larger formula through a table of helper cells", () => {
     const rows = row('<c r="G2"><f>COUNTIF(TITRE.OUTLIERS(A2:B2),TRUE)</f><v>1</v></c>');
     const parts = sharedParts(bookOf(rows));
-    expect(formulasIn(parts).G2).toBe("COUNTIF(Workings!B6:C6,TRUE)");
-    expect(formulasIn(parts, 2)).toEqual({ B6: "Data!A2>3", C6: "Data!B2>3" });
+    expect(formulasIn(parts).G2).toBe("COUNTIF(Workings!C6:D6,TRUE)");
+    expect(formulasIn(parts, 2)).toMatchObject({ C6: "Data!A2>3", D6: "Data!B2>3" });
   });
 
   it("of which one cell is asked for by INDEX give that cell", () => {
@@ -145,10 +145,18 @@ describe("columns of a table", () => {
     const { report } = shared(tableBook(formula));
     expect(report.unfilled).toEqual(["Lots[Answer]"]);
     const parts = sharedParts(tableBook(formula));
-    expect(formulasIn(parts, 2)).toEqual({ B6: "Data!$A2*0.1", B7: "Data!$A3*0.1" });
+    expect(formulasIn(parts, 2)).toEqual({
+      B6: "ROW(Data!$A2)",
+      C6: "Data!$A2*0.1",
+      D6: "56.1*C6/Data!$C2",
+      B7: "ROW(Data!$A3)",
+      C7: "Data!$A3*0.1",
+      D7: "56.1*C7/Data!$C3",
+    });
+    const others = "INDEX(Workings!D$6:D$7,MATCH(ROW(),Workings!B$6:B$7,0))";
     expect(formulasIn(parts)).toEqual({
-      D2: "56.1*Workings!B6/Lots[[#This Row],[Blank]]",
-      D3: "56.1*Workings!B7/Lots[[#This Row],[Blank]]",
+      D2: `IF(Workings!B6=ROW(),Workings!D6,${others})`,
+      D3: `IF(Workings!B7=ROW(),Workings!D7,${others})`,
     });
     expect(parts["xl/tables/table1.xml"]).not.toContain("calculatedColumnFormula");
   });
@@ -198,10 +206,9 @@ describe("names", () => {
     const parts = partsOf(bytes);
     expect(report).toMatchObject({ formulas: 2, left: [] });
     expect(parts["xl/workbook.xml"]).toContain(
-      name("today", "AVERAGE(Data!$A$2:$B$2)-AVERAGE(Data!$C$2)") +
-        name("acid", "56.1*Workings!$B$6/10"),
+      name("today", "AVERAGE(Data!$A$2:$B$2)-AVERAGE(Data!$C$2)") + name("acid", "Workings!$D$6"),
     );
-    expect(formulasIn(parts, 2)).toEqual({ B6: "Data!$A$2*0.1" });
+    expect(formulasIn(parts, 2)).toEqual({ C6: "Data!$A$2*0.1", D6: "56.1*$C$6/10" });
   });
 
   it("that move with the cell that uses them are left when they need helper cells", () => {
@@ -237,8 +244,8 @@ describe("conditional formats and rules for what may be typed", () => {
   it("of one cell may go through helper cells, those of many may not", () => {
     const helped = "TITRE.ACIDVALUE(A2,0.1,10)&gt;3";
     const one = sharedParts(bookOf(row(inputs), format(helped, "A2")));
-    expect(one["xl/worksheets/sheet1.xml"]).toContain("(56.1*Workings!B6/10)&gt;3");
-    expect(formulasIn(one, 2)).toEqual({ B6: "Data!A2*0.1" });
+    expect(one["xl/worksheets/sheet1.xml"]).toContain("Workings!D6&gt;3");
+    expect(formulasIn(one, 2)).toEqual({ C6: "Data!A2*0.1", D6: "56.1*C6/10" });
     const { report } = shared(bookOf(row(inputs), format(helped, "A2:A9")));
     expect(report.left[0]).toMatchObject({
       cell: "the conditional format of A2:A9 on Data",
