@@ -84,18 +84,19 @@ const unitNames: Readonly<Record<string, string>> = {
   lb: "lb",
 };
 
-export function sourcesOf(mapping: LogbookMapping, cells: SheetCells): Sources {
+/** @param onSheet what stands before a cell seen from another sheet: "'Oil book'!" */
+export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = ""): Sources {
   const unitOf = (role: RoleId): string | undefined =>
     columnOf(mapping, role)?.unit ?? mapping.constants.find((each) => each.role === role)?.unit;
   const plain = (role: RoleId): Part | undefined => {
     const column = columnOf(mapping, role);
-    if (column) return (row) => `${columnLetters(column.column)}${String(row)}`;
+    if (column) return (row) => `${onSheet}${columnLetters(column.column)}${String(row)}`;
     const from = mapping.constants.find((each) => each.role === role)?.from;
     if (!from) return undefined;
     const text =
       from.kind === "typed"
         ? literal(from.value)
-        : `$${columnLetters(from.column)}$${String(from.row + 1)}`;
+        : `${onSheet}$${columnLetters(from.column)}$${String(from.row + 1)}`;
     return () => text;
   };
   const times = (part: Part | undefined, factor: string): Part | undefined =>
@@ -107,10 +108,10 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells): Sources {
     const last = columns[columns.length - 1] ?? first;
     // A list is one range: columns that do not stand side by side are not one.
     if (last - first !== columns.length - 1) return undefined;
-    return (row) =>
-      first === last
-        ? `${columnLetters(first)}${String(row)}`
-        : `${columnLetters(first)}${String(row)}:${columnLetters(last)}${String(row)}`;
+    return (row) => {
+      const from = `${onSheet}${columnLetters(first)}${String(row)}`;
+      return first === last ? from : `${from}:${columnLetters(last)}${String(row)}`;
+    };
   };
   const isPercent = (role: RoleId): boolean => {
     const column = columnOf(mapping, role)?.column;

@@ -1,5 +1,6 @@
 /** The new columns as our worksheet functions. */
 import { namespace } from "../../functions/catalogue";
+import type { RoleId } from "../recognising/roles";
 import type { AddedId } from "./added";
 import type { Part, Sources } from "./sources";
 
@@ -57,7 +58,8 @@ function chargePercent({ charge, oil }: Sources): Part | string {
   return (row) => call("CHARGEPERCENT", part(row), "100", oil?.(row));
 }
 
-function catalyst(s: Sources): Built {
+/** @param limit % FFA above which no dose is given; left out: the usual limit */
+function catalyst(s: Sources, limit?: string): Built {
   const kilograms = oilMass(s);
   const value = acidValue(s);
   const charge = chargePercent(s);
@@ -68,7 +70,7 @@ function catalyst(s: Sources): Built {
   if (!assay) return lack("the assay of the lye");
   if (typeof charge === "string") return lack(charge);
   return formula((row) =>
-    call("CATALYST", kilograms(row), value(row), base(row), assay(row), charge(row)),
+    call("CATALYST", kilograms(row), value(row), base(row), assay(row), charge(row), limit),
   );
 }
 
@@ -113,5 +115,35 @@ export function titreFormula(id: AddedId, s: Sources): Built {
       if (typeof value === "string") return lack(value);
       return formula((row) => call("METHANOL", kilograms(row), "6", value(row), s.oil?.(row)));
     }
+  }
+}
+
+/** Above any limit of a dose: the report of a re-check tells what a row should have held all the same. */
+const noLimit = "30";
+
+/** What a held result should be, as a formula of our functions; undefined where there is none for it. */
+export function shouldHold(role: RoleId, s: Sources): Part | undefined {
+  const of = (built: Built): Part | undefined => ("formula" in built ? built.formula : undefined);
+  const { titres, base, assay } = s;
+  const kilograms = oilMass(s);
+  const value = acidValue(s);
+  switch (role) {
+    case "meanTitre":
+      return titres && ((row) => `AVERAGE(${titres(row)})`);
+    case "correctedTitre":
+    case "acidValue":
+    case "ffa":
+      return of(titreFormula(role, s));
+    case "oilMass":
+      return typeof kilograms === "string" ? undefined : kilograms;
+    case "acidDose":
+      if (typeof kilograms === "string" || typeof value === "string" || !base || !assay)
+        return undefined;
+      return (row) => call("NEUTRALISER", kilograms(row), value(row), base(row), assay(row));
+    case "catalyst":
+    case "weighed":
+      return of(catalyst(s, noLimit));
+    default:
+      return undefined;
   }
 }

@@ -12,7 +12,7 @@ export const cellAt = (sheet: string, row: number, column: number): Block => ({
 });
 
 /** A name that could be taken for anything else stands in quotation marks. */
-const quotedSheet = (name: string): string =>
+export const quotedSheet = (name: string): string =>
   /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !/^[a-z]{1,3}\d+$/i.test(name) && !/^r?c?$/i.test(name)
     ? name
     : `'${name.replace(/'/g, "''")}'`;
