@@ -5,7 +5,8 @@ import { listOf } from "./shared/list";
 import { nothing } from "./shared/pairs";
 import { outlierText } from "./shared/outlier-text";
 import { replicateColumns } from "./shared/replicate-columns";
-import { atMost, row, spoken, text, when } from "./shared/text";
+import { exactly } from "./shared/shown-text";
+import { atMost, spoken, text, when } from "./shared/text";
 import { verdictText } from "./shared/verdict-text";
 import type { Work } from "./shared/work";
 
@@ -51,7 +52,7 @@ const spread: Work = (reading) => {
   const ifTested = (formula: string) => when(test.isTested, formula, text(noTest));
   const range = `MAX(${judged.text})-MIN(${judged.text})`;
   const halfWidth = `TINV(${risk},${count}-1)*${deviation}/SQRT(${count})`;
-  const interval = spoken(intervalLabel, confidence);
+  const interval = spoken(intervalLabel, exactly(reading, confidence));
   return reading.table([
     [undefined, count],
     [undefined, mean],
@@ -75,18 +76,29 @@ const verdict: Work = (reading) => {
   return reading.answer(verdictText(reading, columns, test));
 };
 
+/** From half the range down to one. */
+const halvings = [64, 32, 16, 8, 4, 2, 1];
+
 const replicates: Work = (reading) => {
   const deviation = reading.figure("standardDeviation");
   const halfWidth = reading.figure("halfWidth");
   const confidence = reading.figure("confidencePercent");
-  const freedoms = row(Array.from({ length: most - fewest + 1 }, (_, place) => String(place + 1)));
-  const widths = `TINV((100-${confidence})/100,${freedoms})*${deviation}/SQRT(1+${freedoms})`;
-  const tooFew = reading.call.helper(
-    `numbers of titrations from ${fewest} to ${most} that are too few`,
-    reading.guarded(`SUMPRODUCT(1-(${atMost(widths, halfWidth)}))`),
+  const width = (n: string) => `TINV((100-${confidence})/100,${n}-1)*${deviation}/SQRT(${n})`;
+  // The width falls with every titration, so that halving the doubt finds the number.
+  const tooFew = halvings.reduce(
+    (known, step) => {
+      const more = `(${known}+${step})`;
+      const isTooFew = `NOT(${atMost(width(more), halfWidth)})`;
+      const next = when(`${more}>${most}`, known, when(isTooFew, more, known));
+      return reading.call.helper(
+        `so many are too few, give or take ${step - 1}`,
+        reading.guarded(next),
+      );
+    },
+    String(fewest - 1),
   );
-  reading.needs(`${tooFew}=${most - fewest + 1}`);
-  return reading.answer(`${fewest}+${tooFew}`);
+  reading.needs(`${tooFew}=${most}`);
+  return reading.answer(`${tooFew}+1`);
 };
 
 export const replicateTwins = {

@@ -10,6 +10,7 @@ import { kilogramsInOne } from "./amounts";
 import { dose, ffaAsOleic } from "./shared/doses";
 import { cellsOf, listOf } from "./shared/list";
 import type { Reading } from "./shared/reading";
+import { exactly } from "./shared/shown-text";
 import { atMost, isEmpty, significant, spoken, when } from "./shared/text";
 import { wordOf } from "./shared/word";
 import type { Work } from "./shared/work";
@@ -38,12 +39,20 @@ function inOrder(reading: Reading, name: string, label: string): string[] {
 
 /** Figures that stand for the two in the message, to be put in by the formula. */
 const [anyFfa, anyLimit] = ["88", "77"];
+/** Digits of a figure in a sentence. */
 const digits = 10;
+const fewest = 2;
 
 /** The limit's message, as the cells of the function say it. */
-function aboveLimit(ffa: string, limit: string): string {
-  const tried = `{2,3,4,5,6,7,8,9,10,11}-1-INT(LOG10(${ffa}))`;
-  const shortest = `MIN(${digits},2+SUMPRODUCT(--(ROUND(${ffa},${tried})<=${limit})))`;
+function aboveLimit(reading: Reading, ffa: string, limit: string): string {
+  const tried = Array.from({ length: digits - fewest }, (_, place) => place + fewest);
+  const shortest = tried.reduceRight(
+    (otherwise, each) => {
+      const rounded = significant(ffa, each);
+      return when(`${rounded}>${limit}`, rounded, otherwise);
+    },
+    significant(ffa, digits),
+  );
   const said = say(
     problem({
       code: "acid-above-limit",
@@ -53,8 +62,8 @@ function aboveLimit(ffa: string, limit: string): string {
   );
   return spoken(
     (shown, most) => said.replace(anyFfa, shown).replace(anyLimit, most),
-    significant(ffa, shortest),
-    limit,
+    exactly(reading, reading.call.helper("that, as shown", when(`${ffa}=""`, '""', shortest))),
+    exactly(reading, limit),
   );
 }
 
@@ -78,7 +87,7 @@ export const whatIf: Work = (reading) => {
       `FFA as oleic of acid value ${place + 1}, %`,
       when(`${value}=""`, '""', ffaAsOleic(value)),
     );
-    const message = when(atMost(ffa, limit), '""', aboveLimit(ffa, limit));
+    const message = when(atMost(ffa, limit), '""', aboveLimit(reading, ffa, limit));
     return helper(`message of acid value ${place + 1}`, when(`${ffa}=""`, '""', message));
   });
   const cell = (mass: string, place: number): string => {

@@ -8,6 +8,7 @@ import {
 } from "../../../core/uncertainty/advice";
 import { type BenchText, expanded, ifBlank, pooledFreedom } from "./bench-text";
 import type { Reading } from "./reading";
+import { shown } from "./shown-text";
 import { always, never, significant, spoken, when } from "./text";
 
 interface Change {
@@ -19,10 +20,11 @@ interface Change {
 }
 
 /** Digits of a figure in the words. */
-const plain = (value: string): string => significant(value, 4);
+const digits = 4;
 
-function changes(bench: BenchText): Change[] {
+function changes(reading: Reading, bench: BenchText): Change[] {
   const { titres, blanks, weighings, mass, net } = bench;
+  const plain = (value: string): string => shown(reading, value, digits);
   const massStep = `${bench.massStep}/10`;
   const titreStep = `${bench.titreStep}/2`;
   const oneMore = (more: string, moreBlanks: string): BenchText => ({
@@ -86,7 +88,7 @@ export function adviceText(
   before: string,
 ): { readonly words: string; readonly after: string } {
   const { helper, helperColumn } = reading.call;
-  const open = changes(bench);
+  const open = changes(reading, bench);
   const each = helperColumn(
     "± % FFA with one thing improved",
     open.map(({ isOpen, bench: changed }) => when(isOpen, expanded(changed), '""')),
@@ -106,9 +108,10 @@ export function adviceText(
   const place = `MATCH(TRUE,${isLowest.text},0)`;
   const change = helper("the change that helps most", `INDEX(${said.text},${place})`);
   const places = placesOf(reading, lowest);
-  const shown = (value: string): string => `FIXED(${value},${places},TRUE)`;
+  const toPlaces = (value: string): string => `FIXED(${value},${places},TRUE)`;
   const capital = `UPPER(LEFT(${change},1))&MID(${change},2,LEN(${change}))`;
-  const bring = (start: string): string => spoken(words.bring, start, shown(before), shown(lowest));
+  const bring = (start: string): string =>
+    spoken(words.bring, start, toPlaces(before), toPlaces(lowest));
   return {
     after: lowest,
     words: when(

@@ -4,7 +4,7 @@ import { deviations, sumOfSquares } from "../../../core/replicates/deviations";
 import { meanBlank } from "../../../core/titration/corrected-titre";
 import type { TwinArgument } from "../../twin";
 import { constantOf } from "./constant";
-import { allowedIn, cellsOf, filledIn, hasLogical } from "./list";
+import { allowedIn, cellsOf, filledIn, hasLogical, howMany } from "./list";
 import type { Reading } from "./reading";
 import { squaresAbout } from "./scatter";
 import { always, figure, isEmpty, missing, never, plainSpaces, text, when, wrong } from "./text";
@@ -25,9 +25,9 @@ const known = (blanks: readonly Millilitre[]): BlanksText => ({
 });
 
 /** How many cells hold the word. */
-const neutralised = (reading: Reading, range: string): string =>
+const neutralised = (reading: Reading, range: TwinArgument): string =>
   (reading.reader("blanks").words ?? [])
-    .map((word) => `SUMPRODUCT(--(LOWER(TRIM(${plainSpaces(range)}))=${text(word)}))`)
+    .map((word) => howMany(range, (cells) => `(LOWER(TRIM(${plainSpaces(cells)}))=${text(word)})`))
     .join("+");
 
 function squaresOf(reading: Reading, range: TwinArgument, count: string): string {
@@ -48,7 +48,7 @@ export function blanksOf(reading: Reading): BlanksText {
   if (!range) return known([]);
 
   const all = range.text;
-  const filled = reading.call.helper("blanks: cells filled in", filledIn(all));
+  const filled = reading.call.helper("blanks: cells filled in", filledIn(range));
   const figures = allowedIn(reading, "blanks", all);
   const count = reading.call.helper(
     "blanks: how many, 0 when neutralised",
@@ -59,7 +59,7 @@ export function blanksOf(reading: Reading): BlanksText {
         hasLogical(range),
         wrong,
         when(
-          `${neutralised(reading, all)}=${filled}`,
+          `${neutralised(reading, range)}=${filled}`,
           "0",
           when(`${figures}=${filled}`, filled, wrong),
         ),

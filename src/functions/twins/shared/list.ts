@@ -21,18 +21,29 @@ export const cellsOf = (range: TwinArgument): string[] =>
     range.cell(Math.floor(position / range.columns), position % range.columns),
   );
 
+/** More cells than this are not asked one by one. */
+const mostAsked = 40;
+
+/**
+ * How many cells of a range something holds for. Not all programs go through a range inside TRIM or
+ * LOWER, so that each cell is asked by itself while they are few.
+ */
+export const howMany = (range: TwinArgument, holds: (cells: string) => string): string =>
+  range.rows * range.columns > mostAsked
+    ? `SUMPRODUCT(1*${holds(range.text)})`
+    : cellsOf(range)
+        .map((cell) => holds(cell))
+        .join("+");
+
 /** How many cells of a range hold anything. */
-export const filledIn = (range: string): string =>
-  `SUMPRODUCT((TRIM(${plainSpaces(range)})<>"")*(${range}<>0))`;
+export const filledIn = (range: TwinArgument): string =>
+  howMany(range, (cells) => `(TRIM(${plainSpaces(cells)})<>"")*(${cells}<>0)`);
 
 /** How many figures of a range are above 0 and within the argument's limits. */
 export const allowedIn = (reading: Reading, name: string, range: string): string => {
   const { limits } = reading.reader(name);
   return `SUMPRODUCT((${range}>${limits?.from ?? "0"})*(${range}<=${limits?.to ?? "0"}))`;
 };
-
-/** More cells than this are not asked one by one. */
-const mostAsked = 40;
 
 /**
  * In a range LibreOffice takes TRUE and FALSE for figures, so that each cell is asked by itself. Where
@@ -69,7 +80,7 @@ export function listOf(reading: Reading, name: string): RangeText {
   if (!range) return none;
   const { text } = range;
   const allowed = allowedIn(reading, name, text);
-  const isWrong = or(hasLogical(range), `${filledIn(text)}>${allowed}`);
+  const isWrong = or(hasLogical(range), `${filledIn(range)}>${allowed}`);
   const count = reading.call.helper(
     `${name}: how many`,
     when(isWrong, wrong, when(`${allowed}=0`, missing, allowed)),

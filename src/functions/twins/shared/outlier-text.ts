@@ -1,34 +1,47 @@
 /** The outlier test of the core, in helper cells. */
+import { one } from "../../../core/exact/exact";
 import { usualSteps } from "../../../core/replicates/step";
+import type { TwinArgument } from "../../twin";
 import { cellsOf } from "./list";
 import type { Reading } from "./reading";
 import type { ReplicateColumns } from "./replicate-columns";
 import { areEqual } from "./scatter";
-import { and, figure, row, when } from "./text";
+import { and, figure, when } from "./text";
 
-/** Part of a step that two doubles of the same reading may differ by. */
+/** Part of a reading that two doubles of the same decimals may differ by. */
 const rounding = "1E-14";
 
-/** The step as given, or the coarsest usual one of which all readings are multiples. */
+const finest = usualSteps[usualSteps.length - 1] ?? one;
+
+/**
+ * The step as given, or the coarsest usual one of which all readings are multiples: counted in the
+ * finest step, it divides the greatest common divisor of the readings.
+ */
 export function stepOf(reading: Reading, { read }: ReplicateColumns): string {
+  if (reading.call.argument("step")) return reading.figure("step", usualStep(reading, read));
+  return usualStep(reading, read);
+}
+
+function usualStep(reading: Reading, read: TwinArgument): string {
   const { helper, helperColumn } = reading.call;
-  const typed = helperColumn(
-    "reading, mL, 0 where there is none",
-    cellsOf(read).map((cell) => `N(${cell})`),
-  );
-  const misfits = helperColumn(
-    "readings that are no multiple of the step, coarsest step first",
-    usualSteps.map((step) => {
-      const steps = `${typed.text}/${figure(step)}`;
-      return `SUMPRODUCT(--(ABS(${steps}-ROUND(${steps},0))>${rounding}*${steps}))`;
+  const counted = helperColumn(
+    `reading, in steps of ${figure(finest)} mL; empty where it is none`,
+    cellsOf(read).map((cell) => {
+      const steps = `${cell}/${figure(finest)}`;
+      const isNone = `ABS(${steps}-ROUND(${steps},0))>${rounding}*${steps}`;
+      return when(`${cell}=""`, "0", when(isNone, '""', `ROUND(${steps},0)`));
     }),
   );
-  const usual = row([...usualSteps.map(figure), "0"]);
-  const inferred = helper(
-    "step that all readings fit, mL",
-    `IFERROR(INDEX(${usual},MATCH(0,${misfits.text},0)),0)`,
+  const divisor = helper(
+    "greatest common divisor of the readings, in those steps",
+    when(`COUNT(${counted.text})<${counted.rows}`, "0", `GCD(${counted.text})`),
   );
-  return reading.figure("step", inferred);
+  const fitting = usualSteps.reduceRight(
+    (otherwise, step) =>
+      when(`MOD(${divisor},${figure(step.div(finest))})=0`, figure(step), otherwise),
+    "0",
+  );
+  return helper("step that all readings fit, mL", when(`${divisor}=0`, "0", fitting));
 }
 
 export interface TestText {

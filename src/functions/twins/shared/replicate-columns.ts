@@ -40,7 +40,7 @@ function massesOf(reading: Reading, readings: TwinArgument): TwinArgument | unde
     return undefined;
   }
   if (canPair(readings, masses)) return masses;
-  reading.allow(`${filledIn(masses.text)}=0`);
+  reading.allow(`${filledIn(masses)}=0`);
   return undefined;
 }
 
@@ -52,7 +52,7 @@ function asOnMeanMass(
   masses: TwinArgument,
 ): [judged: TwinArgument, filled: string] {
   const { helper, helperColumn } = reading.call;
-  const filled = helper("sample masses filled in", filledIn(masses.text));
+  const filled = helper("sample masses filled in", filledIn(masses));
   const cells = cellsOf(masses);
   const places = Math.max(cells.length, cellsOf(readings).length);
   const own = helperColumn(

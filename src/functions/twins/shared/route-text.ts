@@ -2,6 +2,7 @@
 import { bands, mostWater, routeWords } from "../../../core/batch/route";
 import { ffaAsOleic } from "./doses";
 import type { Reading } from "./reading";
+import { exactly, shown } from "./shown-text";
 import { atLeast, atMost, figure, significant, spoken, text, when } from "./text";
 
 /** No edge lies above. */
@@ -14,13 +15,16 @@ const rounding = "1E-13";
 const digits = 10;
 const fewest = 3;
 
-const shown = (value: string): string => significant(value, digits);
-
 /** As few digits as still show that the figure is below the edge. */
-function shownBelow(value: string, edge: string): string {
-  const tried = Array.from({ length: digits - fewest + 1 }, (_, place) => place + fewest);
-  const rounded = `ROUND(${value},{${tried.join(",")}}-1-INT(LOG10(${value})))`;
-  return significant(value, `(${fewest}+SUMPRODUCT(--(${rounded}>=${edge})))`);
+function roundedBelow(value: string, edge: string): string {
+  const tried = Array.from({ length: digits - fewest }, (_, place) => place + fewest);
+  return tried.reduceRight(
+    (otherwise, each) => {
+      const rounded = significant(value, each);
+      return when(`${rounded}<${edge}`, rounded, otherwise);
+    },
+    significant(value, digits),
+  );
 }
 
 /**
@@ -44,21 +48,27 @@ export function routeText(
     .map((edge) => `IF(${edge}-${ffa}>${rounding}*${edge},${edge},${none})`);
   const to = helper("upper edge of the band, % FFA", `MIN(${above.join(",")})`);
   const from = `CHOOSE(${band},${edges.join(",")})`;
-  const shownFrom = helper("lower edge of the band, % FFA", from);
+  const shownFrom = exactly(reading, helper("lower edge of the band, % FFA", from));
+  const shownTo = exactly(reading, to);
   const words = when(
     `${to}=${none}`,
     spoken(routeWords.orMore, shownFrom),
-    when(`${band}=1`, spoken(routeWords.under, to), spoken(routeWords.between, shownFrom, to)),
+    when(
+      `${band}=1`,
+      spoken(routeWords.under, shownTo),
+      spoken(routeWords.between, shownFrom, shownTo),
+    ),
   );
-  const shownFfa = when(`${to}=${none}`, significant(ffa, fewest), shownBelow(ffa, to));
+  const shownFfa = when(`${to}=${none}`, significant(ffa, fewest), roundedBelow(ffa, to));
+  const shownWater = water === '""' ? water : shown(reading, water, digits);
   const measured = when(
     atMost(water, figure(mostWater)),
-    spoken(routeWords.dry, shown(water)),
-    spoken(routeWords.wet, shown(water)),
+    spoken(routeWords.dry, shownWater),
+    spoken(routeWords.wet, shownWater),
   );
   return spoken(
     routeWords.sentence,
-    helper("FFA as shown, %", shownFfa),
+    exactly(reading, helper("FFA as shown, %", shownFfa)),
     words,
     `CHOOSE(${band},${bands.map(({ advice }) => text(advice)).join(",")})`,
     water === '""'

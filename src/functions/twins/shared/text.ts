@@ -56,8 +56,8 @@ export function spoken(say: (...parts: string[]) => string, ...parts: string[]):
 }
 
 /** Rounded to significant digits: for words only. */
-export const significant = (value: string, digits: string | number): string =>
-  `ROUND(${value},${digits}-1-INT(LOG10(${value})))`;
+export const significant = (value: string, digits: number): string =>
+  `ROUND(${value},${digits - 1}-INT(LOG10(${value})))`;
 
 /** What a page calls a space that does not break is white space too. */
 const unbroken = "\u00a0";

@@ -4,22 +4,11 @@ import { cellsOf } from "./list";
 import type { TestText } from "./outlier-text";
 import type { Reading } from "./reading";
 import type { ReplicateColumns } from "./replicate-columns";
-import { row, significant, spoken, text, when } from "./text";
+import { decimalsOf, exactly, fixed } from "./shown-text";
+import { significant, spoken, text, when } from "./text";
 
 /** Digits of a figure that was worked out in the sheet. */
 const digits = 10;
-/** Part of a figure that two doubles of the same decimals may differ by. */
-const rounding = "1E-14";
-
-/** A double just under a half in the last place shown is that half: the inner rounding mends it. */
-const fixed = (value: string, places: string | number): string =>
-  `FIXED(ROUND(${value},12),${places},TRUE)`;
-
-/** How many decimals a figure has; one more than the most where it has more. */
-function decimalsOf(value: string): string {
-  const tried = row(Array.from({ length: mostPlaces + 1 }, (_, place) => String(place)));
-  return `SUMPRODUCT(--(ABS(${value}-ROUND(${value},${tried}))>${rounding}*${value}))`;
-}
 
 export function verdictText(reading: Reading, columns: ReplicateColumns, test: TestText): string {
   const { helper, helperColumn } = reading.call;
@@ -27,16 +16,17 @@ export function verdictText(reading: Reading, columns: ReplicateColumns, test: T
   const cells = cellsOf(read);
   const decimals = helperColumn(
     "decimals of the reading",
-    cells.map((cell) => when(`${cell}=""`, '""', decimalsOf(cell))),
+    cells.map((cell) => when(`${cell}=""`, '""', decimalsOf(cell, mostPlaces))),
   );
   const places = helper(
     "decimals shown",
-    `MIN(${mostPlaces},MAX(${decimals.text},${decimalsOf(test.step)}))`,
+    `MIN(${mostPlaces},MAX(${decimals.text},${decimalsOf(test.step, mostPlaces)}))`,
   );
   const finer = helper("decimals of a mean", `${places}+1`);
   const shown = helperColumn(
     "reading as shown",
     cells.map((cell, place) => {
+      // A reading that was worked out in the sheet.
       const long = `${significant(cell, digits)}&""`;
       const short = fixed(cell, places);
       return when(
@@ -50,7 +40,8 @@ export function verdictText(reading: Reading, columns: ReplicateColumns, test: T
     "place of a reading",
     cells.map((cell, place) => when(`${cell}=""`, '""', String(place + 1))),
   );
-  const nth = (n: number): string => `INDEX(${shown.text},SMALL(${filled.text},${n}))`;
+  const nth = (n: number): string =>
+    cells.length === 1 ? shown.cell(0, 0) : `INDEX(${shown.text},SMALL(${filled.text},${n}))`;
   const forMass = (said: string): string =>
     masses === "0" ? '""' : when(`${masses}=0`, '""', text(said));
 
@@ -71,7 +62,7 @@ export function verdictText(reading: Reading, columns: ReplicateColumns, test: T
       words.figure,
       fixed(test.graduated, placesOfG),
       fixed(test.critical, placesOfG),
-      confidence,
+      exactly(reading, confidence),
     ),
   );
   const one = `INDEX(${shown.text},${test.place})`;

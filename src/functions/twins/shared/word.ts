@@ -29,12 +29,9 @@ const comparable = (cell: string, spaces: Spaces): string =>
     ? `LOWER(SUBSTITUTE(${plainSpaces(cell)}," ",""))`
     : `LOWER(TRIM(${plainSpaces(cell)}))`;
 
-/** 1 for the word that a cell holds, 0 for all others. TRIM also mends spaces inside: FIND does not. */
-function isEach(cell: string, words: readonly string[], spaces: Spaces): string {
-  const list = row(words.map(text));
-  const same = `(${comparable(cell, spaces)}=${list})`;
-  return spaces.anywhere ? same : `${same}*ISNUMBER(FIND(${list},LOWER(${cell})))`;
-}
+/** TRIM also mends several spaces inside a word, which no word of ours has: then it is not found. */
+const asWritten = (cell: string, spaces: Spaces): string =>
+  spaces.anywhere ? "" : `ISNUMBER(FIND(TRIM(${plainSpaces(cell)}),${plainSpaces(cell)}))*`;
 
 function lookup<T>(
   cell: string,
@@ -51,7 +48,8 @@ function lookup<T>(
   const different = [...new Set(values)];
   const places = values.map((value) => String(different.indexOf(value) + 2));
   const empty = whenLeftOut === undefined ? missing : valueOf(undefined);
-  const found = `SUMPRODUCT(${isEach(cell, keys, spaces)}*${row(places)})`;
+  const isEach = `(${comparable(cell, spaces)}=${row(keys.map(text))})`;
+  const found = `${asWritten(cell, spaces)}SUMPRODUCT(${isEach}*${row(places)})`;
   const isBlank = `(TRIM(${plainSpaces(cell)})="")`;
   const byWord = `CHOOSE(1+${isBlank}+${found},${[wrong, empty, ...different].join(",")})`;
   const byFigure = limits
