@@ -23,9 +23,9 @@ async function sizes(hand: BenchHand, look: Look): Promise<void> {
   await hand.type("Batch sizes", "");
   await hand.choose("Oil", "Tallow");
   await look("sizes, solid");
-  await hand.choose("Oil", "Used");
   await hand.choose("Unit", "US");
   await fillSizes(hand);
+  await hand.choose("Oil", "Used");
   await look("sizes, US gallons in steps");
   await hand.choose("Unit", "Lit");
 }
