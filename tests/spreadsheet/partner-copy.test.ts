@@ -11,6 +11,7 @@ import { evaluateFormula } from "../../src/workbook/formula/evaluate";
 import { shareWorkbook, type Shared } from "../../src/workbook/sharing";
 import { isFileProblem, newXlsx, sayFile } from "../../src/workbook/xlsx";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
+import { areaName } from "../../src/workbook/xlsx/cell-address";
 import { root } from "../rules/sources-of";
 import { cellIn, opened, valueIn } from "../workbook/xlsx/answers";
 import { partsOf, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
@@ -137,11 +138,9 @@ describe.skipIf(!isInstalled && !isRequired)("a partner copy in LibreOffice", ()
     const lot = valueIn(opened(owner), address("Lot"), "Titrations");
     expect(lot).toBe("NQ-41");
 
-    const saved = savedByPartner(shared(owner).bytes, {
-      sheet: "Titrations",
-      cell: address("Titre 1 mL"),
-      value: 2.9,
-    });
+    const saved = savedByPartner(shared(owner).bytes, [
+      { do: "type", sheet: "Titrations", cell: address("Titre 1 mL"), value: 2.9 },
+    ]);
     const book = opened(saved);
     const bench = "{2.9,2.5,2.45},{0.15},0.0998,10";
     const acid = answer(`TITRE.MEANACIDVALUE(${bench})`);
@@ -172,6 +171,46 @@ describe.skipIf(!isInstalled && !isRequired)("a partner copy in LibreOffice", ()
     expect(cellIn(opened(owner), address("Corrected titre mL"), "Titrations")?.formula).toContain(
       "TITRE.CORRECTED(",
     );
+  });
+
+  it("gives every lot its own figures after the rows were sorted, and one was put in", () => {
+    const owner = new Uint8Array(readFileSync(join(root, "sample-workbooks", "logbook.xlsx")));
+    const copy = shared(owner).bytes;
+    const table = opened(copy)
+      .sheets.flatMap(({ tables }) => tables)
+      .find(({ name }) => name === "Titrations");
+    if (!table) throw new Error("no table of titrations");
+    const { row, column, rows, columns } = table.area;
+    const area = { row: row + 1, column, rows: rows - 1, columns };
+    const by = table.columns.findIndex(({ heading }) => heading === "Lot");
+    const figures = ["Corrected titre mL", "Acid value mg KOH/g", "± FFA %"].map((wanted) =>
+      table.columns.findIndex(({ heading }) => heading === wanted),
+    );
+    /** The figures of each lot, by its name. */
+    const byLot = (bytes: Uint8Array): ReadonlyMap<unknown, unknown[]> => {
+      const cells = opened(bytes).sheets.find(({ name }) => name === "Titrations")?.cells ?? [];
+      const at = (line: number, of: number) =>
+        cells.find((cell) => cell.row === line && cell.column === column + of)?.value;
+      const lines = Array.from({ length: rows + 1 }, (_, index) => row + 1 + index);
+      return new Map(lines.map((line) => [at(line, by), figures.map((of) => at(line, of))]));
+    };
+    const before = byLot(copy);
+    const after = byLot(
+      savedByPartner(copy, [
+        { do: "sort", sheet: "Titrations", area: areaName(area), by },
+        { do: "insert-row", sheet: "Titrations", row: row + 3 },
+        { do: "work-out-all" },
+      ]),
+    );
+    const lots = [...before.keys()].filter((lot) => typeof lot === "string");
+    expect(lots.length).toBeGreaterThan(8);
+    for (const lot of lots) {
+      for (const [at, figure] of (before.get(lot) ?? []).entries()) {
+        const now = after.get(lot)?.[at];
+        if (typeof figure === "number") near(now, figure, `${lot}, ${String(at)}`);
+        else expect(now, lot).toEqual(figure);
+      }
+    }
   });
 
   it("of the logbook that the workbench opens has no formula left that calls an add-in", () => {
