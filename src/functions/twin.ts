@@ -43,7 +43,7 @@ export type TwinAnswer =
       readonly kind: "table";
       readonly formulas: readonly (readonly (string | undefined)[])[];
     }
-  /** A sentence that has no plain formula: the copy keeps its value. */
+  /** What no plain formula says: the copy keeps what stands there. */
   | { readonly kind: "value" }
   /** This call has no twin; the reason completes "Left as it is: ...". */
   | { readonly kind: "none"; readonly reason: string };

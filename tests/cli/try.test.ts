@@ -56,8 +56,8 @@ describe("npm run try", () => {
     ]);
   });
 
-  it("says of a sentence that a copy keeps its words", () => {
-    expect(lines("=TITRE.VERDICT({2.3,2.35,2.9})").at(-1)).toMatch(/a copy keeps the words/);
+  it("says where a copy keeps what stands there", () => {
+    expect(lines("=TITRE.CHECKS()").at(-1)).toMatch(/a copy keeps what stands there/);
   });
 
   it("prints several calls, an outer one before those inside it", () => {

@@ -3,7 +3,7 @@ import type { PlainCall } from "./plain-call";
 
 /** Helper cells first, each with what it holds; then the answer. */
 export function plainLines(plain: PlainCall): string[] {
-  if (plain.kind === "value") return ["none: a copy keeps the words that stand there"];
+  if (plain.kind === "value") return ["none: a copy keeps what stands there"];
   if (plain.kind === "none") return [`none: ${plain.reason}`];
   const helpers = plain.helpers.map(({ cell, label, formula }) => `${cell}  ${label}: ${formula}`);
   const isTable = plain.answer.length > 1;
