@@ -32,8 +32,16 @@ const config = (await import(new URL("../../webpack.config.js", import.meta.url)
   default: (env: object, options: object) => Promise<(Configuration & { name: string })[]>;
 };
 const all = await config.default({ base }, { mode: "development" });
-const compiler = webpack(all.filter(({ name }) => name !== "workbench"));
+const quiet = { stats: "errors-warnings", infrastructureLogging: { level: "warn" } } as const;
+const compiler = webpack(
+  all.filter(({ name }) => name !== "workbench").map((each) => ({ ...each, ...quiet })),
+);
 if (!compiler) stop("The build could not be set up.");
+const firstBuild = new Promise<void>((built) => {
+  compiler.hooks.done.tap("serve:excel", () => {
+    built();
+  });
+});
 
 const server = new WebpackDevServer(
   {
@@ -58,7 +66,9 @@ const server = new WebpackDevServer(
   },
   compiler,
 );
+console.log("Building the add-in. This takes less than a minute.");
 await server.start();
+await firstBuild;
 
 const manifest = port === usualPort ? "manifest.xml" : `${base}manifest.xml (not manifest.xml)`;
 console.log(`The add-in is at ${base}taskpane.html (Ctrl+C ends it). Load ${manifest}.`);
