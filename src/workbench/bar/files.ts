@@ -4,6 +4,7 @@
  */
 import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
 import type { Book } from "../../workbook/book";
+import type { Edit } from "../../workbook/xlsx";
 import type { GridState } from "../file/grid-state";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
@@ -15,12 +16,10 @@ import { download } from "./download";
 import { keptList } from "./kept-list";
 import type { News } from "./news";
 import { savedWords } from "./saved-words";
+import { untouched } from "./untouched";
 
 /** Read when first needed: most who look at the page never open a file. */
 const filePart = () => import(/* webpackChunkName: "files" */ "../file");
-
-/** Larger files are refused unread. */
-const mostBytes = 100 * 1024 * 1024;
 
 const demonstration = "Saltmarsh Ferries, a demonstration logbook";
 
@@ -29,6 +28,8 @@ export interface Sample {
   readonly book: Book;
   readonly state: GridState;
 }
+
+const isLasting = ({ do: what }: Edit): boolean => what !== "set-cell" && what !== "set-width";
 
 /** Lets the page be drawn before work that keeps it busy. */
 const drawn = () =>
@@ -39,7 +40,8 @@ const drawn = () =>
 export class Files {
   /** One thing at a time. */
   private isBusy = false;
-  private opened = 0;
+  private tried = 0;
+  private isSample = true;
   private session: Session | undefined;
   private rules: ReadonlyMap<string, CellRule> = new Map();
   facts: FileFacts = noFacts;
@@ -75,7 +77,7 @@ export class Files {
   /** The name in the bar and of the window, and whether all of it is saved. */
   private named(): void {
     const edited = this.grid.edited.now ? " (not saved)" : "";
-    const name = this.opened === 0 ? demonstration : this.name;
+    const name = this.isSample ? demonstration : this.name;
     this.page.fileName.textContent = `${name}${edited}`;
     document.title = `${this.name}${edited} - Titrebook`;
   }
@@ -111,46 +113,43 @@ export class Files {
   private async read(file: File): Promise<void> {
     const { news, grid } = this;
     const { name } = file;
-    if (file.size > mostBytes) {
-      news.refuse(`${name} is larger than 100 MB: split it. The workbook before it is still open.`);
-      return;
-    }
     news.clear();
     news.progress(`Reading ${name}.`);
-    const bytes = await file.arrayBuffer().catch(() => undefined);
-    if (!bytes) {
-      news.refuse(`${name} could not be read from the disk: it may have been moved.`);
-      return;
-    }
-    const { FileWorker, fileSnapshot, isRefused, Session } = await filePart();
-    const worker = new FileWorker();
-    const read = await worker.ask({ ask: "open", bytes: new Uint8Array(bytes) });
+    const { fileSnapshot, isRefused, readFile, Session } = await filePart();
+    const read = await readFile(file);
     if (isRefused(read)) {
-      worker.close();
-      news.refuse(`${name} was not opened. ${read.refused} The workbook before it is still open.`);
+      news.refuse(read.refused);
       return;
     }
+    const { worker, opened } = read;
     news.progress(`Laying out ${name}.`);
     await drawn();
-    this.opened += 1;
-    const unit = `file-${String(this.opened)}`;
-    grid.guard.fixed = undefined;
-    const snapshot = fileSnapshot(read.is, { unit, name, frozenColumns: !grid.isNarrow });
-    const state = await grid.show(snapshot, (percent) => {
-      news.progress(`Working out ${name}: ${String(percent)} %.`);
-    });
+    this.tried += 1;
+    const unit = `file-${String(this.tried)}`;
+    const snapshot = fileSnapshot(opened, { unit, name, frozenColumns: !grid.isNarrow });
+    const state = await untouched(this.page, grid.guard, () =>
+      grid.show(snapshot, (percent) => {
+        news.progress(`Working out ${name}: ${String(percent)} %.`);
+      }),
+    );
+    if (!state) {
+      worker.close();
+      news.refuse(`${name} could not be laid out here. The workbook before it is still open.`);
+      return;
+    }
     this.session?.close();
-    this.session = Session.ofFile(name, worker, read.is, state);
-    this.facts = factsOf(read.is);
-    this.rules = fileRules(read.is);
+    this.session = Session.ofFile(name, worker, opened, state);
+    this.isSample = false;
+    this.facts = factsOf(opened);
+    this.rules = fileRules(opened);
     grid.edited.set(false);
     this.settle(state);
     this.shown();
-    const first = read.is.sheets.find(
+    const first = opened.sheets.find(
       ({ kind, state: seen }) => kind === "cells" && seen === "visible",
     );
     grid.select({ sheet: first?.name ?? state.sheets[0]?.name ?? "", row: 0, column: 0 });
-    const kept = keptList(read.is, state);
+    const kept = keptList(opened, state);
     news.say(
       kept.length === 0
         ? `${name} is open. All of it is shown.`
@@ -185,6 +184,8 @@ export class Files {
     }
     download(written.bytes, session.name);
     await session.keep(now, written.arrays);
+    // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
+    if (written.edits.edits.some(isLasting)) grid.forgetHistory();
     this.settle(now);
     news.say(savedWords(session.name, written.edits, isNew));
     return true;

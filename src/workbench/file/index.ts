@@ -1,4 +1,4 @@
 /** What the page reads when a file is opened or saved for the first time. */
-export { FileWorker } from "./file-worker";
 export { fileSnapshot } from "./file-snapshot";
+export { readFile } from "./read-file";
 export { isRefused, Session } from "./session";

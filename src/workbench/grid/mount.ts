@@ -4,6 +4,7 @@ import {
   type IDisposable as Disposable,
   ICommandService,
   type Injector,
+  IUndoRedoService,
   IUniverInstanceService,
   type IWorkbookData,
   LocaleType,
@@ -53,6 +54,8 @@ export interface Grid {
   show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState>;
   /** What it holds, once what was changed is worked out. */
   state(): Promise<GridState>;
+  /** What was done so far cannot be undone any more. */
+  forgetHistory(): void;
   /** Takes what is being typed in a cell as typed. */
   finishTyping(): Promise<void>;
   /** Puts the keyboard into the sheet. */
@@ -113,9 +116,9 @@ class Shown {
     const old = units
       .getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)
       .map((unit) => unit.getUnitId());
+    this.univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, snapshot);
     this.shown?.dispose();
     this.selection.set(undefined);
-    this.univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, snapshot);
     for (const unit of old) units.disposeUnit(unit);
     return this.settle(progress);
   }
@@ -176,6 +179,7 @@ export async function mountGrid(
       await worked(injector);
       return gridState(injector, cells);
     },
+    forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),
     finishTyping: async () => {
       const closing = { visible: false, eventType: DeviceInputEventType.PointerDown };
       await command.executeCommand(SetCellEditVisibleOperation.id, {
