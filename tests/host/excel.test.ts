@@ -258,3 +258,17 @@ describe("the file of the spreadsheet program", () => {
     expect(told.closed).toBe(1);
   });
 });
+
+describe("what is printed in the spreadsheet program", () => {
+  it("is a block on one page, upright or on its side", async () => {
+    for (const landscape of [false, true]) {
+      const standIn = new ExcelStandIn(memoryBook(book));
+      installExcel(standIn);
+      const printed = { ...cell(0, 0), rows: 2, columns: 2 };
+      const step: Step = { do: "print-area", block: printed, landscape };
+      expect(await new ExcelHost().write("Print", [step])).toBeUndefined();
+      expect(standIn.model.book.sheets[0]?.print).toEqual({ block: printed, landscape });
+      expect(standIn.misuses).toEqual([]);
+    }
+  });
+});

@@ -12,7 +12,7 @@ const ofLastTitration = (heading: string, lot = "Lots"): string =>
   `LOOKUP(2,1/(Titrations[Lot]=${one(lot)}),Titrations[${heading}])`;
 
 /** What stands under `Titrant lye` when the acid value was worked out as if the lye were pure. */
-export const asIfPure = "same lye, as if pure";
+export const asIfPure = "same lye taken as pure";
 
 const acidValueHeading = "Acid value mg KOH/g";
 const first = ofLastTitration(acidValueHeading);

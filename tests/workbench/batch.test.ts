@@ -1,0 +1,82 @@
+/** A batch in the embedded engine: its row's figures, and its sheet to print as it reaches the file. */
+import { describe, expect, it } from "vitest";
+import { exact } from "../../src/core/exact/exact";
+import { makeWeighOut, planWeighOut } from "../../src/workbook/planning/plan-weigh-out";
+import { planBatch, recordBatch } from "../../src/workbook/planning/record-batch";
+import type { BatchRecord } from "../../src/workbook/record/batch-record";
+import { sampleLogbook } from "../../src/workbook/sample/logbook";
+import { isFileProblem, newXlsx, sayFile } from "../../src/workbook/xlsx";
+import { slipwayBatch } from "../workbook/record/batch-records";
+import { slipwaySheet } from "../workbook/weigh-out/computed";
+import { type FileInGrid, inGrid, opened } from "./file";
+
+const sample = (): Uint8Array => {
+  const bytes = newXlsx(sampleLogbook());
+  if (isFileProblem(bytes)) throw new Error(sayFile(bytes));
+  return bytes;
+};
+
+const hostOf = async ({ grid }: FileInGrid) => {
+  const { WorkbenchHost } = await import("../../src/host/workbench");
+  return new WorkbenchHost(grid.injector);
+};
+
+async function resultsOf(file: FileInGrid, record: BatchRecord) {
+  const host = await hostOf(file);
+  const plan = await planBatch(host, record);
+  if (plan.kind !== "plan") throw new Error(plan.sentence);
+  const { fingerprint, mustConfirm } = plan;
+  const outcome = await recordBatch(host, record, { fingerprint, agreed: mustConfirm });
+  if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
+  expect(outcome.differences).toEqual([]);
+  return outcome.results;
+}
+
+/** By hand: SW-17 has 14.6/3 - 0.15 mL on 10.02 g, NQ-41 2.3 mL on 10 g. */
+const slipway = (56.1 * 0.0998 * (14.6 / 3 - 0.15)) / 10.02;
+const northQuay = (56.1 * 0.0998 * 2.3) / 10;
+
+describe("a batch in the embedded engine", () => {
+  it("works out two lots, a titrant taken as pure and a methoxide solution in the row itself", () =>
+    inGrid(sample(), async (file) => {
+      const second = { lot: "NQ-41", percent: exact("40") };
+      const mixed = await resultsOf(file, { ...slipwayBatch, second, isTitrantAsIfPure: true });
+      expect(mixed["Acid value mg KOH/g"]).toBeCloseTo(0.9 * (0.6 * slipway + 0.4 * northQuay), 12);
+      const solution = await resultsOf(file, {
+        ...slipwayBatch,
+        batch: "B-119",
+        base: "NaOCH3",
+        assay: exact("30"),
+        charge: exact("0.5"),
+      });
+      const brought = (Number(solution["Catalyst g"]) * 0.7) / 791.4;
+      expect(solution["Methanol to add L"]).toBeCloseTo(
+        Number(solution["Methanol L"]) - brought,
+        9,
+      );
+    }));
+
+  it("puts the sheet to print into the saved file with its area, its large type and its figures", () =>
+    inGrid(sample(), async (file) => {
+      const host = await hostOf(file);
+      const plan = await planWeighOut(host, slipwaySheet);
+      if (plan.kind !== "plan") throw new Error(plan.sentence);
+      const confirmed = { fingerprint: plan.fingerprint, agreed: [] };
+      expect(await makeWeighOut(host, slipwaySheet, confirmed)).toMatchObject({ differences: [] });
+      const { edits } = await file.edits();
+      const { row, column, rows, columns } = plan.block;
+      expect(edits).toContainEqual({
+        do: "print-setup",
+        sheet: "Weigh-out B-118",
+        area: { row, column, rows, columns },
+        landscape: false,
+        fitToWidth: true,
+      });
+      const saved = opened(await file.saved());
+      const sheet = saved.sheets.find(({ name }) => name === "Weigh-out B-118");
+      const lye = sheet?.cells.find((cell) => cell.formula?.startsWith("=TITRE.CATALYST"));
+      const acid = 0.6 * slipway + 0.4 * northQuay;
+      expect(lye?.value).toBeCloseTo((91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9, 9);
+      expect(saved.looks[lye?.look ?? 0]?.size).toBe(22);
+    }));
+});
