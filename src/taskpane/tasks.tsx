@@ -55,6 +55,16 @@ export const tasks: readonly Task[] = [
     }),
   },
   {
+    id: "logbook",
+    name: "Logbook",
+    Component: lazy(async () => {
+      const { LogbookTask } = await import(
+        /* webpackChunkName: "logbook" */ "./logbook/logbook-task"
+      );
+      return { default: LogbookTask };
+    }),
+  },
+  {
     id: "share",
     name: "Share",
     Component: lazy(async () => {

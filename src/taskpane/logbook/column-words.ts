@@ -1,0 +1,35 @@
+/** What a column is guessed to be, in words, and what else it may be said to be. */
+import { columnLetters } from "../../workbook/column-letters";
+import type { ColumnGuess } from "../../workbook/recognising/guess-columns";
+import { type RoleId, roles } from "../../workbook/recognising/roles";
+
+/** How sure a guess is. The word carries it, not a colour. */
+export function sureness(score: number): string {
+  if (score >= 0.85) return "sure";
+  if (score >= 0.6) return "likely";
+  return score > 0 ? "a guess" : "not used";
+}
+
+export const columnName = ({ column, heading }: ColumnGuess): string =>
+  `${columnLetters(column)}: ${heading === "" ? "no heading" : heading}`;
+
+/** "Sure: the heading "Blank", the unit mL, figures around 0.15." */
+export function reasonWords({ score, reasons }: ColumnGuess): string {
+  const sure = sureness(score);
+  const words = `${sure.charAt(0).toUpperCase()}${sure.slice(1)}`;
+  return reasons.length === 0 ? `${words}.` : `${words}: ${reasons.join(", ")}.`;
+}
+
+const nameOf = (id: RoleId): string => {
+  const words = roles.find((role) => role.id === id)?.words ?? id;
+  return words.charAt(0).toUpperCase() + words.slice(1);
+};
+
+/** The likeliest roles of this column first, then all others. */
+export function roleOptions({ role, others }: ColumnGuess): readonly (readonly [RoleId, string])[] {
+  const first = [...new Set<RoleId>([role, ...others.map((each) => each.role)])];
+  const rest = roles.map(({ id }) => id).filter((id) => !first.includes(id));
+  return [...first, ...rest].map((id) => [id, nameOf(id)] as const);
+}
+
+export { nameOf };

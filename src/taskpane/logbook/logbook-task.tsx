@@ -1,0 +1,95 @@
+/**
+ * The logbook task: understand the logbook that is there, add columns beside it, re-check every row.
+ * Nothing is used before somebody has seen it, and nothing is written that was not shown.
+ */
+import "../widgets/widgets.css";
+import "../task.css";
+import "./logbook.css";
+import { Button } from "@fluentui/react-components";
+import { useEffect, useReducer } from "react";
+import type { Host } from "../../host/port";
+import { StepBar, type StepState } from "../stepped/step-bar";
+import { StepHeading } from "../stepped/step-heading";
+import { WayOn } from "../stepped/way-on";
+import { Say } from "../widgets/say";
+import { decimalMarkOf, withMark } from "../widgets/typed-number";
+import { readLogbooks } from "./read-logbooks";
+import {
+  agreedTables,
+  firstState,
+  type LogbookState,
+  reduce,
+  stepIds,
+  stepNames,
+  type StepId,
+} from "./state";
+import { AddStep } from "./view/add-step";
+import { CheckStep } from "./view/check-step";
+import { RecogniseStep } from "./view/recognise-step";
+
+export interface LogbookTaskProps {
+  readonly host: Host;
+  readonly locale: string;
+}
+
+function stateOf(step: StepId, state: LogbookState): StepState {
+  const agreed = agreedTables(state).length;
+  if (step === "check") return state.check.state === "done" ? "done" : "to do";
+  if (step === "add") return "to do";
+  return agreed === 0 ? "to do" : agreed < state.tables.length ? "part done" : "done";
+}
+
+export function LogbookTask({ host, locale }: LogbookTaskProps) {
+  const [state, act] = useReducer(reduce, firstState);
+  const { step, looking } = state;
+  const isLooking = looking.state === "looking";
+  useEffect(() => {
+    if (!isLooking) return undefined;
+    let isCurrent = true;
+    readLogbooks(host).then(
+      (found) => {
+        if (isCurrent) act(found);
+      },
+      () => {
+        if (isCurrent)
+          act({ do: "failed", sentence: "The workbook could not be read. Try again in a moment." });
+      },
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [host, isLooking]);
+  const mark = decimalMarkOf(locale);
+  const inMark = (text: string): string => withMark(text, mark);
+  const at = stepIds.indexOf(step);
+  const go = (to: StepId): void => {
+    act({ do: "go", step: to });
+  };
+  const steps = stepIds.map((id) => ({ id, name: stepNames[id], state: stateOf(id, state) }));
+  const props = { host, state, act, inMark };
+  return (
+    <div className="task logbook">
+      <StepBar label="Steps of the logbook" steps={steps} here={step} onGo={go} />
+      <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
+      <div role="status">{isLooking ? "Looking through the workbook." : null}</div>
+      {looking.state === "failed" ? (
+        <>
+          <Say tone="mind">{looking.sentence}</Say>
+          <Button
+            size="large"
+            className="wide"
+            onClick={() => {
+              act({ do: "look" });
+            }}
+          >
+            Look again
+          </Button>
+        </>
+      ) : null}
+      {looking.state === "found" && step === "recognise" ? <RecogniseStep {...props} /> : null}
+      {looking.state === "found" && step === "add" ? <AddStep {...props} /> : null}
+      {looking.state === "found" && step === "check" ? <CheckStep {...props} /> : null}
+      <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
+    </div>
+  );
+}

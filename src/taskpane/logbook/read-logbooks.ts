@@ -1,0 +1,50 @@
+/** Every logbook of the workbook that is open, and what was remembered of each. */
+import { type Host, isFault, type Sheet } from "../../host/port";
+import { faultSentence } from "../../workbook/planning/fault-wording";
+import { readRemembered } from "../../workbook/planning/remember-columns";
+import { recogniseSheet } from "../../workbook/recognising/recognise";
+import { rememberedMapping, rememberedSheet } from "../../workbook/recognising/remembered";
+import { cellsFromAnswer } from "../../workbook/recognising/sheet-cells";
+import type { Action, ReadTable } from "./state";
+
+/** More cells on one sheet are no logbook anybody keeps by hand. */
+const mostCells = 2_000_000;
+
+/** Sheets that this task wrote itself. */
+const isOurs = (name: string): boolean =>
+  name === rememberedSheet || /^Logbook check( \d+)?$/.test(name);
+
+const isOffered = ({ name, used }: Sheet): boolean =>
+  used !== undefined && !isOurs(name) && used.rows * used.columns <= mostCells;
+
+async function tablesOn(
+  host: Host,
+  { used }: Sheet,
+  rows: readonly (readonly unknown[])[],
+): Promise<ReadTable[] | string> {
+  if (!used) return [];
+  const answer = await host.read([{ ask: "cells", block: used }]);
+  if (isFault(answer)) return faultSentence(answer);
+  const [found] = answer;
+  if (found?.kind !== "cells") return [];
+  const cells = cellsFromAnswer(found);
+  return recogniseSheet(cells)
+    .filter(({ isLogbook }) => isLogbook)
+    .map((guess) => ({ guess, cells, remembered: rememberedMapping(guess, rows) }));
+}
+
+export async function readLogbooks(host: Host): Promise<Action> {
+  const answer = await host.read([{ ask: "sheets" }]);
+  if (isFault(answer)) return { do: "failed", sentence: faultSentence(answer) };
+  const [sheets] = answer;
+  if (sheets?.kind !== "sheets") return { do: "failed", sentence: "The sheets could not be read." };
+  const remembered = await readRemembered(host);
+  const rows = remembered && "cells" in remembered ? remembered.cells.values.slice(1) : [];
+  const tables: ReadTable[] = [];
+  for (const sheet of sheets.sheets.filter(isOffered)) {
+    const found = await tablesOn(host, sheet, rows);
+    if (typeof found === "string") return { do: "failed", sentence: found };
+    tables.push(...found);
+  }
+  return { do: "found", tables };
+}

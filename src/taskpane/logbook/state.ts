@@ -1,0 +1,185 @@
+/** What the logbook task knows and how it changes. No page, no workbook. */
+import type { AddedId } from "../../workbook/logbook-columns/added";
+import type { Spelling } from "../../workbook/logbook-columns/columns-to-add";
+import {
+  type LogbookMapping,
+  mappingFrom,
+  withColumn,
+  withConstant,
+} from "../../workbook/recognising/mapping";
+import type { TableGuess } from "../../workbook/recognising/recognise";
+import type { RoleId } from "../../workbook/recognising/roles";
+import type { SheetCells } from "../../workbook/recognising/sheet-cells";
+import type { RecheckReport } from "../../workbook/recheck/finding";
+import type { MistakeId } from "../../workbook/recheck/mistakes";
+
+export const stepIds = ["recognise", "add", "check"] as const;
+export type StepId = (typeof stepIds)[number];
+export const stepNames: Readonly<Record<StepId, string>> = {
+  recognise: "Understand",
+  add: "Add columns",
+  check: "Re-check",
+};
+
+/** One table of the workbook: what it was guessed to be, and what was agreed. */
+export interface FoundTable {
+  readonly guess: TableGuess;
+  readonly cells: SheetCells;
+  readonly mapping: LogbookMapping;
+  /** A person has seen the mapping and said that it is right. */
+  readonly isAgreed: boolean;
+  /** The mapping was agreed to before and stood on a sheet. */
+  readonly isRemembered: boolean;
+}
+
+export type Looking =
+  | { readonly state: "looking" }
+  | { readonly state: "found" }
+  | { readonly state: "failed"; readonly sentence: string };
+
+export type Check =
+  | { readonly state: "not yet" }
+  | { readonly state: "running"; readonly done: number; readonly of: number }
+  | { readonly state: "stopped" }
+  | { readonly state: "done"; readonly report: RecheckReport };
+
+export type Order = "row" | "effect" | "mistake";
+
+export interface LogbookState {
+  readonly step: StepId;
+  readonly looking: Looking;
+  readonly tables: readonly FoundTable[];
+  /** Which of them is shown. */
+  readonly at: number;
+  readonly spelling: Spelling;
+  readonly picked: readonly AddedId[];
+  readonly check: Check;
+  readonly only: MistakeId | "all";
+  readonly order: Order;
+}
+
+export const firstState: LogbookState = {
+  step: "recognise",
+  looking: { state: "looking" },
+  tables: [],
+  at: 0,
+  spelling: "functions",
+  picked: [],
+  check: { state: "not yet" },
+  only: "all",
+  order: "row",
+};
+
+/** A table as it was read, and the mapping that was remembered for it, if any. */
+export interface ReadTable {
+  readonly guess: TableGuess;
+  readonly cells: SheetCells;
+  readonly remembered: LogbookMapping | undefined;
+}
+
+export type Action =
+  | { readonly do: "look" }
+  | { readonly do: "found"; readonly tables: readonly ReadTable[] }
+  | { readonly do: "failed"; readonly sentence: string }
+  | { readonly do: "go"; readonly step: StepId }
+  | { readonly do: "show"; readonly at: number }
+  | {
+      readonly do: "column";
+      readonly column: number;
+      readonly role: RoleId;
+      readonly unit?: string;
+    }
+  | { readonly do: "constant"; readonly role: RoleId; readonly value: string }
+  /** A figure that only the new columns need: what was agreed still holds. */
+  | { readonly do: "step"; readonly role: RoleId; readonly value: string }
+  | { readonly do: "agree" }
+  | { readonly do: "spell"; readonly spelling: Spelling }
+  | { readonly do: "pick"; readonly id: AddedId; readonly isPicked: boolean }
+  | { readonly do: "checking"; readonly done: number; readonly of: number }
+  | { readonly do: "checked"; readonly report: RecheckReport }
+  | { readonly do: "stopped" }
+  | { readonly do: "only"; readonly only: MistakeId | "all" }
+  | { readonly do: "order"; readonly order: Order };
+
+const foundTable = ({ guess, cells, remembered }: ReadTable): FoundTable => ({
+  guess,
+  cells,
+  mapping: remembered ?? mappingFrom(guess),
+  isAgreed: remembered !== undefined,
+  isRemembered: remembered !== undefined,
+});
+
+/** A change to the mapping that is shown: what was agreed and found before no longer holds. */
+function remapped(
+  state: LogbookState,
+  how: (mapping: LogbookMapping) => LogbookMapping,
+): LogbookState {
+  const tables = state.tables.map((table, at) =>
+    at === state.at
+      ? { ...table, mapping: how(table.mapping), isAgreed: false, isRemembered: false }
+      : table,
+  );
+  return { ...state, tables, check: { state: "not yet" } };
+}
+
+export function reduce(state: LogbookState, action: Action): LogbookState {
+  switch (action.do) {
+    case "look":
+      return { ...state, looking: { state: "looking" }, check: { state: "not yet" } };
+    case "found":
+      return {
+        ...state,
+        looking: { state: "found" },
+        tables: action.tables.map(foundTable),
+        at: 0,
+      };
+    case "failed":
+      return { ...state, looking: { state: "failed", sentence: action.sentence } };
+    case "go":
+      return { ...state, step: action.step };
+    case "show":
+      return { ...state, at: action.at };
+    case "column":
+      return remapped(state, (mapping) =>
+        withColumn(mapping, action.column, action.role, action.unit),
+      );
+    case "constant":
+      return remapped(state, (mapping) => withConstant(mapping, action.role, action.value));
+    case "step":
+      return {
+        ...state,
+        tables: state.tables.map((table, at) =>
+          at === state.at
+            ? { ...table, mapping: withConstant(table.mapping, action.role, action.value) }
+            : table,
+        ),
+      };
+    case "agree":
+      return {
+        ...state,
+        tables: state.tables.map((table, at) =>
+          at === state.at ? { ...table, isAgreed: true } : table,
+        ),
+      };
+    case "spell":
+      return { ...state, spelling: action.spelling };
+    case "pick": {
+      const others = state.picked.filter((each) => each !== action.id);
+      return { ...state, picked: action.isPicked ? [...others, action.id] : others };
+    }
+    case "checking":
+      return { ...state, check: { state: "running", done: action.done, of: action.of } };
+    case "checked":
+      return { ...state, check: { state: "done", report: action.report }, only: "all" };
+    case "stopped":
+      return { ...state, check: { state: "stopped" } };
+    case "only":
+      return { ...state, only: action.only };
+    case "order":
+      return { ...state, order: action.order };
+  }
+}
+
+export const shownTable = ({ tables, at }: LogbookState): FoundTable | undefined => tables[at];
+export const agreedTables = ({ tables }: LogbookState): readonly FoundTable[] =>
+  tables.filter(({ isAgreed }) => isAgreed);
