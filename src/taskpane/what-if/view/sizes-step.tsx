@@ -1,6 +1,7 @@
 /** Sizes: how large the batches are, in which unit, and of what oil. */
 import { shown } from "../../../core/exact/shown";
 import { oils } from "../../../core/reference/oils";
+import { capital } from "../../titrate/shown";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
@@ -8,8 +9,6 @@ import { unitChoices, unitNames } from "../names";
 import { sizesOf } from "../sizes";
 import { oilTrouble } from "../working";
 import { Figure, Figures, useDesk, useMark } from "./desk";
-
-const capital = (words: string): string => `${words.slice(0, 1).toUpperCase()}${words.slice(1)}`;
 
 const kinds = [
   ...oils.map(({ name }) => [name, capital(name)] as const),
@@ -83,7 +82,7 @@ export function SizesStep() {
         {picked.oil === "" ? <Figure field="density" /> : null}
         <Figure field="temperature" />
       </div>
-      {trouble === undefined ? null : <Say tone="mind">{inMark(trouble)}</Say>}
+      {trouble === undefined ? null : <Say tone="mind">{inMark(capital(trouble))}</Say>}
     </>
   );
 }

@@ -4,6 +4,7 @@ import { say } from "../../../core/problem/wording";
 import { placesFor } from "../../../workbook/what-if/format";
 import type { WhatIfQuestion } from "../../../workbook/what-if/question";
 import { Wants } from "../../stepped/wants";
+import { capital } from "../../titrate/shown";
 import { Say } from "../../widgets/say";
 import type { StepId } from "../draft";
 import { stepNames, unitNames } from "../names";
@@ -18,7 +19,7 @@ function Doses({ question }: { question: WhatIfQuestion }) {
   const { view } = useDesk();
   const inMark = useMark();
   const doses = useDoses(question);
-  if (isProblem(doses)) return <Say tone="mind">{inMark(say(doses))}</Say>;
+  if (isProblem(doses)) return <Say tone="mind">{inMark(capital(say(doses)))}</Say>;
   const unit = unitNames[view.draft.picked.unit];
   const preview = previewOf(question, doses);
   const lines = linesOf(question, doses);

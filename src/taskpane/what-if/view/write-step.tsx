@@ -13,6 +13,7 @@ import type { WhatIfQuestion } from "../../../workbook/what-if/question";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { Wants } from "../../stepped/wants";
+import { capital } from "../../titrate/shown";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import type { StepId } from "../draft";
@@ -152,7 +153,7 @@ function WithDoses({ host, question }: { host: Host; question: WhatIfQuestion })
   const inMark = useMark();
   const doses = useDoses(question);
   return isProblem(doses) ? (
-    <Say tone="mind">{inMark(say(doses))}</Say>
+    <Say tone="mind">{inMark(capital(say(doses)))}</Say>
   ) : (
     <Write key={textOf(question)} host={host} question={question} doses={doses} />
   );
