@@ -122,6 +122,27 @@ describe("helper cells", () => {
     expect(formulasIn(parts, 2)).toMatchObject({ B6: "ROW(Data!A2)", B8: "ROW(Data!A4)" });
   });
 
+  it("are looked up among formulas of the very same kind alone", () => {
+    const lines = [0.1, 0.2, 0.1].map(
+      (strength, at) =>
+        `<row r="${at + 2}">${cell(`G${at + 2}`, `TITRE.ACIDVALUE(A${at + 2},${strength},C${at + 2})`)}</row>`,
+    );
+    const found = formulasIn(sharedParts(bookOf(lines.join(""))));
+    expect(found.G2).toContain("MATCH(ROW(),Workings!B$6:B$7,0)");
+    expect(found.G4).toMatch(/^IF\(Workings!B7=ROW\(\),Workings!D7,/);
+    expect(found.G3).toBe("Workings!D8");
+  });
+
+  it("of two columns are never as far away, so that none is taken for another's", () => {
+    const call = (column: string, n: number) =>
+      `<row r="${n}">${cell(`${column}${n}`, `TITRE.ACIDVALUE(A${n},B${n},C${n})`)}</row>`;
+    const rows = [call("G", 2), call("G", 3), call("H", 4), call("H", 5)];
+    const found = formulasIn(sharedParts(bookOf(rows.join(""))));
+    expect(found.G3).toMatch(/^IF\(Workings!B7=ROW/);
+    // Workings!B8 would be as far from H4 as Workings!B6 is from G2.
+    expect(found.H4).toMatch(/^IF\(Workings!B9=ROW/);
+  });
+
   it("stand for a range that is worked out cell by cell", () => {
     const parts = sharedParts(bookOf(row(inputs, cell("G2", "TITRE.CORRECTED(A2:B2*2,C2)"))));
     expect(formulasIn(parts).G2).toBe("Workings!E6");
