@@ -7,6 +7,7 @@ import { openHeadless } from "../../src/workbench/engine/node";
 import type { Book } from "../../src/workbook/book";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { isFileProblem, newXlsx, openXlsx, patchXlsx, sayFile } from "../../src/workbook/xlsx";
+import { partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
 import { type FileInGrid, fixture, inGrid, opened } from "./file";
 
 const block = (sheet: string, row: number, column: number, rows: number, columns: number) => ({
@@ -184,6 +185,30 @@ describe("what a file could not be told", () => {
         expect((await file.edits()).edits).toEqual([]);
       }),
     ));
+
+  it("is refused on a protected sheet, but for the cells left open there", () => {
+    const styles =
+      '<styleSheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><fonts count="1"><font/></fonts><fills count="1"><fill/></fills><borders count="1"><border/></borders><cellXfs count="2"><xf/><xf applyProtection="1"><protection locked="0"/></xf></cellXfs></styleSheet>';
+    const relations =
+      '<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/worksheet" Target="worksheets/sheet1.xml"/><Relationship Id="rId2" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/styles" Target="styles.xml"/></Relationships>';
+    const rows = '<row r="1"><c r="A1"><v>1</v></c><c r="B1" s="1"><v>2</v></c></row>';
+    const bytes = zipped(
+      partsWith(sheetOf(rows, '<sheetProtection sheet="1"/>'), {
+        "xl/_rels/workbook.xml.rels": relations,
+        "xl/styles.xml": styles,
+      }),
+    );
+    return inGrid(bytes, (file) =>
+      guarded(file, async (said) => {
+        await file.grid.type({ sheet: "Data", row: 0, column: 0 }, [[5]]);
+        expect(said).toEqual(["The sheet Data is protected: its cells take no changes."]);
+        await file.grid.type({ sheet: "Data", row: 0, column: 1 }, [[6]]);
+        expect(said.length).toBe(1);
+        const { edits } = await file.edits();
+        expect(edits).toMatchObject([{ row: 0, column: 1, content: { value: 6 } }]);
+      }),
+    );
+  });
 
   it("lets a sheet be named and deleted that the file does not have yet", () =>
     inGrid(fixture("tidy"), (file) =>

@@ -119,6 +119,20 @@ describe("a file in the grid", () => {
       },
     ));
 
+  it("writes a text of several lines as it stands in the cell", () =>
+    inGrid(bookOf('<row r="1"><c r="A1"><v>2</v></c></row>'), async (file) => {
+      const body = {
+        dataStream: "first\rsecond\r\n",
+        paragraphs: [{ startIndex: 5 }, { startIndex: 12 }],
+      };
+      await set(file, ["Data", 0, 0], {
+        v: null,
+        f: null,
+        p: { id: "d", documentStyle: {}, body },
+      });
+      expect(cellIn(await file.saved(), "Data", 0, 0)?.value).toBe("first\nsecond");
+    }));
+
   it("empties a cell and keeps its look", () =>
     inGrid(fixture("charts"), async (file) => {
       await file.grid.type({ sheet: "Log book", row: 4, column: 1 }, [[null]]);

@@ -4,7 +4,6 @@
  */
 import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
 import type { Book } from "../../workbook/book";
-import type { Edit } from "../../workbook/xlsx";
 import type { GridState } from "../file/grid-state";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
@@ -15,7 +14,7 @@ import { askBeforeLosing } from "./ask";
 import { download } from "./download";
 import { keptList } from "./kept-list";
 import type { News } from "./news";
-import { savedWords } from "./saved-words";
+import { addsToFile, savedWords } from "./saved-words";
 import { untouched } from "./untouched";
 
 /** Read when first needed: most who look at the page never open a file. */
@@ -28,8 +27,6 @@ export interface Sample {
   readonly book: Book;
   readonly state: GridState;
 }
-
-const isLasting = ({ do: what }: Edit): boolean => what !== "set-cell" && what !== "set-width";
 
 /** Lets the page be drawn before work that keeps it busy. */
 const drawn = () =>
@@ -185,7 +182,7 @@ export class Files {
     download(written.bytes, session.name);
     await session.keep(now, written.arrays);
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
-    if (written.edits.edits.some(isLasting)) grid.forgetHistory();
+    if (addsToFile(written.edits)) grid.forgetHistory();
     this.settle(now);
     news.say(savedWords(session.name, written.edits, isNew));
     return true;

@@ -28,3 +28,7 @@ export function savedWords(
       : ` The look of ${counted(looksLost, "cell", "cells")} could not be saved in full.`;
   return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere)}${looks}`;
 }
+
+/** Does the file now have something, a sheet or a table, that it did not have? */
+export const addsToFile = ({ edits }: Edits): boolean =>
+  edits.some(({ do: what }) => what !== "set-cell" && what !== "set-width");
