@@ -1,6 +1,8 @@
 /** The lots on record, each to be chosen; one without an acid value says why it cannot be. */
 import { Button, Checkbox } from "@fluentui/react-components";
 import { useState } from "react";
+import { quantity } from "../../../core/quantity/quantity";
+import { ffaAsOleic } from "../../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
 import { fixed } from "../../titrate/shown";
 import { mostLots } from "../draft";
@@ -10,8 +12,9 @@ import { useDesk, useMark } from "./desk";
 /** So many of the latest are shown at first. */
 const shownFirst = 8;
 
-const acidWords = ({ ffa, halfWidth, trouble }: RecordedLot): string => {
-  if (ffa === undefined) return `no dose: its acid value shows ${trouble}`;
+const acidWords = ({ acidValue, halfWidth, trouble }: RecordedLot): string => {
+  if (acidValue === undefined) return `no dose: its acid value shows ${trouble}`;
+  const ffa = ffaAsOleic(quantity("mg KOH/g", acidValue));
   return `${fixed(ffa, 2)}${halfWidth === undefined ? "" : ` ± ${fixed(halfWidth, 2)}`} % FFA`;
 };
 

@@ -62,6 +62,12 @@ export function LyeStep() {
         />
         <Figure field="assay" />
       </div>
+      {picked.base.endsWith("CH3") ? (
+        <Say tone="know">
+          Under 50 % a methoxide is a solution: the rest of it is counted as methanol, and so much
+          less is added.
+        </Say>
+      ) : null}
       <Choice
         label="The titrant was made of"
         value={picked.titrantLye}

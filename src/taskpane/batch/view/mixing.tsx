@@ -5,7 +5,7 @@ import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../titrate/shown";
 import { numberFields } from "../fields";
-import { lotMark, mixTrouble } from "../mix";
+import { chosenLots, lotMark, mixTrouble } from "../mix";
 import { Figure, useDesk, useMark } from "./desk";
 
 function Shares() {
@@ -26,6 +26,19 @@ function Shares() {
       ))}
       <p className="soft">{lots.at(-1)?.lot} takes what is left.</p>
     </>
+  );
+}
+
+/** Volume and methanol are counted for one kind of oil. */
+function OneKind() {
+  const { view } = useDesk();
+  const kinds = chosenLots(view.draft, view.recorded).map((lot) => lot?.oil ?? "");
+  if (kinds.every((kind) => kind === kinds[0])) return null;
+  return (
+    <Say tone="mind">
+      These lots are of different oils. Volume and methanol are counted as for the first,{" "}
+      {kinds[0] || "an oil not named"}: weigh the oil rather than measure it.
+    </Say>
   );
 }
 
@@ -69,6 +82,7 @@ export function Mixing() {
       ) : null}
       {byTarget ? <Figure field="target" /> : <Shares />}
       <Mixed />
+      <OneKind />
     </section>
   );
 }
