@@ -27,13 +27,16 @@ export const firstHelperColumn = 2;
 
 /** Only this side of a condition is used: a helper cell of the other side stays empty. */
 export interface Guard {
-  /** The cell that holds the condition. */
   readonly condition: string;
   readonly when: boolean;
 }
 
 const guarded = (formula: string, { condition, when }: Guard): string =>
   when ? `IF(${condition},${formula},"")` : `IF(${condition},"",${formula})`;
+
+/** "reading 2, mL": the figure before the unit. */
+const numbered = (label: string, number: number): string =>
+  label.replace(/^[^,]*/, (name) => `${name} ${String(number)}`);
 
 export class Builder {
   readonly operands: Operand[] = [];
@@ -139,8 +142,8 @@ export class Builder {
     const start = this.helpers.length;
     for (const [index, formula] of formulas.entries()) {
       const whole = this.guards.reduceRight(guarded, formula);
-      const numbered = formulas.length > 1 ? `${label} ${String(index + 1)}` : label;
-      this.helpers.push({ label: numbered, formula: whole });
+      const own = formulas.length > 1 ? numbered(label, index + 1) : label;
+      this.helpers.push({ label: own, formula: whole });
     }
     const at = (index: number) => this.place(0, () => firstHelperColumn + start + index);
     const last = at(formulas.length - 1);

@@ -104,10 +104,12 @@ function oneOfTwo(call: Call, index: number, entry: WorksheetFunction, builder: 
   const [test, yes, no = noBranch(choice, false)] = choice.arguments;
   if (!test || test.kind === "omitted" || !yes) return noTwin("its condition is missing");
   const name = entry.arguments[index]?.name ?? "";
-  const condition = builder.helper(
-    `${name}: TRUE takes the first range, FALSE the other`,
-    expressionText(test, builder),
+  // Figures, since programs differ in how they show TRUE.
+  const which = builder.helper(
+    `${name}: 1 takes the first range, 2 the other`,
+    `IF(${expressionText(test, builder)},1,2)`,
   );
+  const condition = `${which}=1`;
   builder.countChoice();
   const side = (when: boolean, given: Expression | Omitted): Answer => {
     const outside = builder.guards;

@@ -170,10 +170,10 @@ describe("helper cells", () => {
     expect(formulasIn(parts).G2).toBe("Workings!F6");
     expect(formulasIn(parts, 2)).toEqual({
       B6: "ROW(Data!A2)",
-      C6: "COUNT(Data!A2:B2)>0",
-      D6: 'IF(C6,Data!A2*1,"")',
-      E6: 'IF(C6,Data!B2*1,"")',
-      F6: "IF(C6,AVERAGE(D6:E6)-AVERAGE(Data!C2),AVERAGE(Data!D2)-AVERAGE(Data!C2))",
+      C6: "IF(COUNT(Data!A2:B2)>0,1,2)",
+      D6: 'IF(C6=1,Data!A2*1,"")',
+      E6: 'IF(C6=1,Data!B2*1,"")',
+      F6: "IF(C6=1,AVERAGE(D6:E6)-AVERAGE(Data!C2),AVERAGE(Data!D2)-AVERAGE(Data!C2))",
     });
   });
 
