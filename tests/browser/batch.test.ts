@@ -145,6 +145,22 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("asks before a batch that is not recorded is left for a new one", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    await toWeighOut(hand, ["SW-17"]);
+    await hand.press("New batch");
+    expect(await hand.hears()).toBe("Keep this one");
+    await page.keyboard.press("Enter");
+    expect(await hand.hears()).toBe("New batch");
+    await page.getByText("91.50", { exact: true }).waitFor();
+    await page.keyboard.press("Enter");
+    await hand.press("Begin anew");
+    await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+    expect(await page.getByRole("checkbox", { checked: true }).count()).toBe(0);
+    await page.context().close();
+  });
+
   it("says what to do where no lot is on record", async () => {
     const { page } = await chromium.open({}, "task=batch");
     await page.getByText(/No lot is on record yet/).waitFor();

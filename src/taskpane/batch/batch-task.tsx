@@ -22,6 +22,7 @@ import { type Lots, useLots } from "./use-lots";
 import { DeskProvider } from "./view/desk";
 import { LyeStep } from "./view/lye-step";
 import { MethanolStep } from "./view/methanol-step";
+import { NewBatch } from "./view/new-batch";
 import { OilStep } from "./view/oil-step";
 import { RecordStep } from "./view/record-step";
 import { WeighOutStep } from "./view/weigh-out-step";
@@ -93,7 +94,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
         ) : null}
         <header className="task-top">
           <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
-          <Button onClick={next}>New batch</Button>
+          <NewBatch onNew={next} />
         </header>
         <StepBar label="Steps of the batch" steps={steps} here={step} onGo={go} />
         <StepHeading

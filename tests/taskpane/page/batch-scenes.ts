@@ -63,6 +63,9 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await look("methanol");
   await hand.next("Weigh-out");
   await look("weigh-out of a blend");
+  await hand.press("New batch");
+  await look("leaving it?");
+  await hand.press("Keep this one");
   await hand.pick("lb and oz as well");
   await former(hand, look);
   await hand.next("Record");
