@@ -1,6 +1,7 @@
 /** What is walked through for each task of the pane: a way to open it, and its screens. */
 import type { Page } from "playwright-core";
 import { batchScenes } from "../../../tests/taskpane/page/batch-scenes";
+import { logbookScenes } from "../../../tests/taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../../../tests/taskpane/page/scenes";
 import { whatIfLotScenes, whatIfScenes } from "../../../tests/taskpane/page/what-if-scenes";
 
@@ -17,4 +18,5 @@ export const walks: Readonly<Record<string, readonly Walk[]>> = {
     { query: "task=what-if", through: whatIfScenes },
     { query: "task=what-if&book=sample", through: whatIfLotScenes },
   ],
+  logbook: [{ query: "task=logbook&book=old", through: logbookScenes }],
 };

@@ -27,6 +27,7 @@ async function bundle(): Promise<Parts> {
     format: "esm",
     jsx: "automatic",
     outdir: "page",
+    loader: { ".xlsx": "binary" },
     define: { "process.env.NODE_ENV": '"production"' },
   });
   const ending = (with_: string) =>

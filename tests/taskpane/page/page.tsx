@@ -4,19 +4,28 @@ import { browserDrafts } from "../../../src/taskpane/drafts/browser";
 import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { BatchTask } from "../../../src/taskpane/batch/batch-task";
+import { LogbookTask } from "../../../src/taskpane/logbook/logbook-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
 import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
+import type { Book } from "../../../src/workbook/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";
 import { withFile } from "./file-host";
+import { oldBook } from "./old-book";
 
 const asked = new URLSearchParams(location.search);
 const task = asked.get("task") ?? "titrate";
 const Task =
-  { titrate: TitrateTask, batch: BatchTask, "what-if": WhatIfTask, share: ShareTask }[task] ??
-  TitrateTask;
-const memory = openMemory(asked.get("book") === "sample" ? sampleLogbook() : undefined);
+  {
+    titrate: TitrateTask,
+    batch: BatchTask,
+    "what-if": WhatIfTask,
+    logbook: LogbookTask,
+    share: ShareTask,
+  }[task] ?? TitrateTask;
+const books: Readonly<Record<string, () => Book>> = { sample: sampleLogbook, old: oldBook };
+const memory = openMemory(books[asked.get("book") ?? ""]?.());
 const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : memory;
 
 /** What a test may look at and do: the workbook, and its undo. */

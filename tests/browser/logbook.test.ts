@@ -1,0 +1,99 @@
+/** The logbook task in Chromium: by keyboard alone from a home-made logbook to a report. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { MemoryHost } from "../../src/host/memory";
+import type { MemoryBook } from "../../src/host/memory/book";
+import { BenchHand } from "../taskpane/page/bench";
+import { screenFaults } from "../taskpane/page/checks";
+import { chooseFour, logbookScenes, understand } from "../taskpane/page/logbook-scenes";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { oldLogbookKey } from "../workbook/recheck/old-logbook-key";
+import { hasBrowser } from "./browser";
+
+type TestWindow = Window & { titrebook: { host: MemoryHost } };
+const bookOf = (page: Page): Promise<MemoryBook> =>
+  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
+const undo = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    (window as unknown as TestWindow).titrebook.host.undo();
+  });
+const old = "task=logbook&book=old";
+
+describe.runIf(hasBrowser)("the logbook task in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("understands, is put right, adds four columns and takes them back, by keyboard alone", async () => {
+    const { page, complaints } = await chromium.open({}, old);
+    const hand = new BenchHand(page);
+    const before = await bookOf(page);
+    await understand(hand);
+    await hand.next("Add columns");
+    await chooseFour(hand);
+    expect(await bookOf(page)).toEqual(before);
+    await hand.press("Add these 4 columns");
+    await page.getByText(/Written in/).waitFor();
+    const log = (await bookOf(page)).sheets[0];
+    expect([20, 21, 22, 23].map((column) => log?.cells[`6,${String(column)}`]?.value)).toEqual([
+      "Corrected titre, mL",
+      "Acid value, mg KOH/g",
+      "FFA as oleic, %",
+      "Lye to weigh, g",
+    ]);
+    expect(log?.cells["208,20"]?.formula).toBe(
+      '=IF(COUNT(D209:F209)=0,"",TITRE.CORRECTED(D209:F209,G209))',
+    );
+    await undo(page);
+    expect(await bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("re-checks, jumps to a cell, and writes the report with a line for each planted mistake", async () => {
+    const { page, complaints } = await chromium.open({}, old);
+    const hand = new BenchHand(page);
+    await understand(hand);
+    await hand.press(/^3 Re-check/);
+    await hand.press("Re-check every row");
+    await page.getByText(/figures checked/).waitFor();
+    await hand.press("Go to I19");
+    const selected = await page.evaluate(async () =>
+      (window as unknown as TestWindow).titrebook.host.read([{ ask: "selection" }]),
+    );
+    expect(JSON.stringify(selected)).toContain('"row":18,"column":8');
+    await hand.press("Report on a new sheet");
+    await page.getByRole("button", { name: "Write this report" }).waitFor();
+    await hand.press("Write this report");
+    await page.getByText(/Written in/).waitFor();
+    const report = (await bookOf(page)).sheets.find(({ name }) => name === "Logbook check");
+    const cells = Object.entries(report?.cells ?? {}).flatMap(([place, { value }]) =>
+      /^\d+,0$/.test(place) && /^[A-Z]\d+$/.test(String(value)) ? [String(value)] : [],
+    );
+    expect(cells.sort()).toEqual(oldLogbookKey.map((each) => each.split(" ")[0]).sort());
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it.each([
+    [320, "light"],
+    [320, "dark"],
+    [340, "light"],
+  ] as const)("has no fault on any screen at %i pixels, %s", async (width, colorScheme) => {
+    const { page, complaints } = await chromium.open(
+      { viewport: { width, height: 700 }, colorScheme, reducedMotion: "reduce" },
+      old,
+    );
+    const faults: string[] = [];
+    await logbookScenes(page, async (name) => {
+      for (const fault of await screenFaults(page, name)) faults.push(fault);
+    });
+    expect(faults).toEqual([]);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
