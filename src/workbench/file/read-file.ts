@@ -15,6 +15,11 @@ const refused = (sentence: string) => ({
   refused: `${sentence} The workbook before it is still open.`,
 });
 
+const unshowable = ({ sheets }: OpenedFile): string | undefined =>
+  sheets.some(({ kind, state }) => kind === "cells" && state === "visible")
+    ? undefined
+    : "It has no sheet of cells that could be shown.";
+
 export async function readFile(file: File): Promise<ReadFile | { readonly refused: string }> {
   const { name } = file;
   if (file.size > mostBytes) return refused(`${name} is larger than 100 MB: split it.`);
@@ -22,7 +27,8 @@ export async function readFile(file: File): Promise<ReadFile | { readonly refuse
   if (!bytes) return refused(`${name} could not be read from the disk: it may have been moved.`);
   const worker = new FileWorker();
   const read = await worker.ask({ ask: "open", bytes: new Uint8Array(bytes) });
-  if (!isRefused(read)) return { worker, opened: read.is };
+  const why = isRefused(read) ? read.refused : unshowable(read.is);
+  if (!isRefused(read) && why === undefined) return { worker, opened: read.is };
   worker.close();
-  return refused(`${name} was not opened. ${read.refused}`);
+  return refused(`${name} was not opened. ${why ?? ""}`);
 }
