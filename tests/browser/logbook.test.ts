@@ -90,7 +90,7 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
     );
     const faults: string[] = [];
     await logbookScenes(page, async (name) => {
-      for (const fault of await screenFaults(page, name)) faults.push(fault);
+      for (const fault of await screenFaults(page, width)) faults.push(`${name}: ${fault}`);
     });
     expect(faults).toEqual([]);
     expect(complaints).toEqual([]);

@@ -64,13 +64,13 @@ const rowsLookedAt = 400;
 
 /**
  * Decimals in which a column is kept: a cell drops the zeros at the end of what was typed, so that the
- * 5 among 4.98 and 5.12 means 5.00. Three quarters of the column have as many or fewer.
+ * 5 among 4.98 and 5.12 means 5.00. Figures with all their digits were not typed. Three quarters of the column have as many or fewer.
  */
 export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boolean): number {
   const decimals = cells
     .slice(0, rowsLookedAt)
     .flatMap(({ value, formula }) => (formula === "" ? [numberFrom(value, commaIsDecimal)] : []))
-    .flatMap((typed) => (typed ? [typed.decimals] : []))
+    .flatMap((typed) => (typed && typed.decimals <= fewDigits ? [typed.decimals] : []))
     .sort((a, b) => a - b);
   return decimals[Math.floor(decimals.length * 0.75)] ?? 0;
 }

@@ -29,7 +29,7 @@ function One({ finding, inMark, onJump }: OneProps) {
   const { address, heading, label, mistake, fromRow, formula } = finding;
   return (
     <li className="finding">
-      <h4>{mistakeNames[mistake]}</h4>
+      <h3>{mistakeNames[mistake]}</h3>
       <p>
         {heading}
         {label === "" ? "" : ` of ${label}`}: {inMark(figureWords(finding))}.
