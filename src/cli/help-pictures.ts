@@ -8,9 +8,9 @@ import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { gridIsReady } from "../../tests/browser/workbench-page";
 import { openChromium } from "../../tests/taskpane/page/open-page";
-import { scenes } from "../../tests/taskpane/page/scenes";
 import { launchChromium } from "./chromium";
 import { packPng } from "./help-pictures/pack-png";
+import { walks } from "./shots/walks";
 import { host, serveFolder } from "./static-server";
 
 const folder = fileURLToPath(new URL("../help/pictures/", import.meta.url));
@@ -18,16 +18,26 @@ const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
 const pane = { viewport: { width: 340, height: 700 }, reducedMotion: "reduce" } as const;
 const workbench = { viewport: { width: 900, height: 480 }, reducedMotion: "reduce" } as const;
 
-/** Scenes of the titration task, and the picture each becomes. */
-const ofTitrating: Readonly<Record<string, string>> = {
-  result: "titrate.png",
-  "replicates, suspect": "suspect.png",
-  record: "record.png",
-};
+interface Picture {
+  readonly file: string;
+  /** One of the walks through the pane's tasks, and the screen of it. */
+  readonly walk: string;
+  readonly scene: string;
+}
+
+const pictures: readonly Picture[] = [
+  { file: "titrate.png", walk: "titrate", scene: "result" },
+  { file: "suspect.png", walk: "titrate", scene: "replicates, suspect" },
+  { file: "batch.png", walk: "batch", scene: "weigh-out of a blend" },
+  { file: "columns.png", walk: "logbook", scene: "understand, as guessed" },
+];
 
 mkdirSync(folder, { recursive: true });
 
 async function keep(page: Page, file: string): Promise<void> {
+  await page.evaluate(() => {
+    scrollTo(0, 0);
+  });
   const png = packPng(await page.screenshot());
   writeFileSync(`${folder}${file}`, png);
   console.log(`src/help/pictures/${file}: ${(png.length / 1000).toFixed(1)} kB`);
@@ -35,11 +45,16 @@ async function keep(page: Page, file: string): Promise<void> {
 
 const chromium = await openChromium();
 try {
-  const { page } = await chromium.open(pane);
-  await scenes(page, async (name) => {
-    const file = ofTitrating[name];
-    if (file !== undefined) await keep(page, file);
-  });
+  for (const walk of new Set(pictures.map((each) => each.walk))) {
+    for (const { query, through } of walks[walk] ?? []) {
+      const { page } = await chromium.open(pane, query);
+      await through(page, async (scene) => {
+        const wanted = pictures.find((each) => each.walk === walk && each.scene === scene);
+        if (wanted) await keep(page, wanted.file);
+      });
+      await page.context().close();
+    }
+  }
 } finally {
   await chromium.close();
 }

@@ -45,6 +45,11 @@ export function Pane({ cell, bench, notice }: PaneProps) {
       <div hidden={open !== cellTask}>
         <CellExplanation cell={cell} />
         <RunChecksAgain host={bench.host} cell={cell} />
+        <p className="pane-help">
+          <a href="help/index.html" target="_blank" rel="noreferrer">
+            Help and guides
+          </a>
+        </p>
       </div>
       {tasks
         .filter(({ id }) => opened.includes(id))

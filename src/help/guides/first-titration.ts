@@ -24,7 +24,6 @@ export const firstTitration: Guide = {
       "Look at the result, then _Record_: the exact cells are shown before anything is written, and one undo takes the row back.",
     ),
     picture("titrate.png", "The result, its uncertainty, and what that is made of."),
-    picture("record.png", "Before anything is written, the exact cells are shown."),
     heading("Or in cells"),
     text(
       "Ten grams of oil of lot NQ-41, KOH of 0.1 mol/L, titres 2.40, 2.50 and 2.45 mL, a blank of 0.15 mL; a batch of 100 L, KOH of 90 %, 7 g/L of pure KOH for the reaction:",
@@ -75,6 +74,7 @@ export const firstTitration: Guide = {
       "The workbench: a selected cell, and beside it how it was worked out.",
     ),
     heading("Then"),
+    picture("batch.png", "The batch task: the weigh-out, with what each figure is for."),
     points(
       "Above 5 % no dose is given: [ROUTE](route.html) says which way such a lot can go.",
       "For a new lot, run a one-litre trial before the vessel.",

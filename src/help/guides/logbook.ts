@@ -1,5 +1,5 @@
 /** Using the functions in a logbook that is already there. */
-import { type Guide, heading, points, steps, text } from "./guide";
+import { type Guide, heading, picture, points, steps, text } from "./guide";
 
 export const logbook: Guide = {
   file: "logbook.html",
@@ -11,19 +11,23 @@ export const logbook: Guide = {
       "Keep a copy of the file. It will not be needed, and you will sleep better.",
       "One row for each titration or each batch, one heading row, no merged cells: then the columns can be recognised.",
     ),
-    heading("What is looked at"),
+    heading("What each column is"),
     text(
-      "Headings, units and the figures themselves: a column called _Blank_ whose figures are larger than those of _Titre_ is asked about, not believed. You confirm or correct each guess. What you confirm is kept in a small table on a sheet you agreed to, where everybody can read it.",
+      "Open _Logbook_ in the pane. Headings, units and the figures themselves say what a column seems to be, and why; a column called _Blank_ whose figures are larger than those of _Titre_ is asked about, not believed. You confirm or correct each guess. If you wish, what you confirmed is written on a sheet, where everybody can read it, and is known next time.",
     ),
-    heading("What is added"),
+    picture(
+      "columns.png",
+      "An invented home-made logbook: what each column seems to be, to be confirmed.",
+    ),
+    heading("Columns that are added"),
     steps(
-      "A **new** column beside yours, one formula for every row. Nothing is written into a column of yours.",
-      "The plan is shown first: which cells, what is there now, what would be written.",
-      "Then it is written as one step. One undo takes all of it back.",
+      "Choose what you want worked out, as our functions or as plain formulas that need no add-in.",
+      "It becomes a **new** column beside yours, one formula for every row. Nothing is written into a column of yours.",
+      "The plan is shown first: which cells, what is there now, what would be written. Then it is written as one step, and one undo takes all of it back.",
     ),
-    heading("What is found"),
+    heading("Mistakes that are found"),
     text(
-      "The re-check compares what your logbook says with what its readings say, and names known mistakes with what each does to the dose: a blank left out, grams per litre taken for mol/L, a percentage of the wrong acid. See [popular mistakes](mistakes.html).",
+      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose, the largest first: a blank left out, grams per litre taken for mol/L, a percentage of the wrong acid. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
     ),
     heading("By hand"),
     text(
