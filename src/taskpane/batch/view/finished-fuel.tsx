@@ -8,15 +8,17 @@ export function FinishedFuel() {
     <details className="more">
       <summary>What finished fuel is held to</summary>
       <p className="soft">
-        For context alone: this is oil, not fuel. Look up the edition in force where you are.
+        For context alone: this is oil, not fuel. At most, by{" "}
+        {`${fuelEditions.astm} and ${fuelEditions.en}; look up`} the edition in force where you are.
       </p>
       <dl className="cells">
         {fuelLimits.map(({ property, astm, en }) => (
           <div key={property}>
             <dt>{property}</dt>
             <dd>
-              {inMark(astm)} <span className="soft now">{fuelEditions.astm}</span>
-              {inMark(en)} <span className="soft now">{fuelEditions.en}</span>
+              {inMark(`ASTM ${astm}`)}
+              <br />
+              {inMark(`EN ${en}`)}
             </dd>
           </div>
         ))}
