@@ -7,6 +7,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
+import axe from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readChecksums } from "../../src/cli/build/checksums";
@@ -118,6 +119,30 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     expect(Math.min(...widths)).toBeGreaterThan(300);
     expect(await complaints()).toEqual([]);
   });
+
+  it.each(["index", "mistakes", "search", "glossary", "hosting", "budget"])(
+    "has no fault that axe can find in help/%s.html, light or dark",
+    async (name) => {
+      for (const colorScheme of ["light", "dark"] as const) {
+        const { page } = await open({
+          viewport: { width: 360, height: 700 },
+          colorScheme,
+          bypassCSP: true,
+        });
+        await page.goto(`${at}help/${name}.html`);
+        await page.addScriptTag({ content: axe.source });
+        const faults = await page.evaluate(async () => {
+          const { violations } = await (
+            window as unknown as {
+              axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+            }
+          ).axe.run();
+          return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
+        });
+        expect([colorScheme, faults]).toEqual([colorScheme, []]);
+      }
+    },
+  );
 
   it("names in its manifest only files that are there", () => {
     const addresses = [...read("manifest.xml").matchAll(/"(https:[^"]+)"/g)].map(

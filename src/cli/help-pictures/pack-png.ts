@@ -13,20 +13,29 @@ function chunk(kind: string, data: Uint8Array): Buffer {
   return Buffer.concat([length, body, sum]);
 }
 
-/** Each shade rounded to so many steps, white and black kept. */
-const rounded = (shade: number, steps: number): number =>
-  Math.round((Math.round((shade / 255) * steps) / steps) * 255);
+/** How far apart two colours are, as numbers of red, green and blue. */
+const apart = (one: number, other: number): number =>
+  [16, 8, 0].reduce((sum, bits) => sum + (((one >> bits) & 255) - ((other >> bits) & 255)) ** 2, 0);
 
-/** The colours of a picture as numbers, with as many shades as leave at most 256 of them. */
+/** The colours of a picture as numbers: the most frequent as they are, the others as the nearest of them. */
 function fewer({ colours }: Pixels): number[] {
-  for (let steps = 255; ; steps = steps === 255 ? 32 : steps - 2) {
-    const found: number[] = [];
-    for (let at = 0; at < colours.length; at += 3) {
-      const [red, green, blue] = [0, 1, 2].map((c) => rounded(colours[at + c] ?? 0, steps));
-      found.push(((red ?? 0) << 16) | ((green ?? 0) << 8) | (blue ?? 0));
-    }
-    if (new Set(found).size <= mostColours) return found;
+  const all: number[] = [];
+  const counts = new Map<number, number>();
+  for (let at = 0; at < colours.length; at += 3) {
+    const [red = 0, green = 0, blue = 0] = colours.subarray(at, at + 3);
+    const colour = (red << 16) | (green << 8) | blue;
+    all.push(colour);
+    counts.set(colour, (counts.get(colour) ?? 0) + 1);
   }
+  const frequent = [...counts].sort((a, b) => b[1] - a[1]).map(([colour]) => colour);
+  const kept = frequent.slice(0, mostColours);
+  const nearest = new Map(
+    frequent.map((colour) => [
+      colour,
+      kept.reduce((best, each) => (apart(each, colour) < apart(best, colour) ? each : best)),
+    ]),
+  );
+  return all.map((colour) => nearest.get(colour) ?? colour);
 }
 
 export function packPng(png: Buffer): Buffer {
