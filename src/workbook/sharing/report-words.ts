@@ -29,8 +29,9 @@ function partnerWords(report: ShareReport): string[] {
     lines.push(`${counted(helperCells, "helper cell")} on the sheet ${workings} that was added.`);
   }
   if (sentences > 0) {
+    const [are, they] = sentences === 1 ? ["is", "it was"] : ["are", "they were"];
     lines.push(
-      `${counted(sentences, "answer")} in words ${sentences === 1 ? "is" : "are"} kept as ${sentences === 1 ? "it was" : "they were"} and will not follow a change: verdicts, routes and the like.`,
+      `${counted(sentences, "answer")} ${are} kept as ${they} and will not follow a change, since no plain formula can say ${sentences === 1 ? "it" : "them"}.`,
     );
   }
   if (unfilled.length > 0) {
