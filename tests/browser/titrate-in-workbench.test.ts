@@ -17,6 +17,8 @@ describe.runIf(hasBrowser)("the titration task beside the grid", () => {
     const hand = new BenchHand(page);
     await page.keyboard.press("F6");
     await hand.press("Titrate");
+    // the task is loaded when it is first opened
+    await page.getByLabel("Its strength is known by").waitFor();
     const slip = { lot: "NQ-44", titres: ["2.40", "2.50", "2.45"], blanks: ["0.15"] };
     await fillTitrant(hand);
     await hand.next("Oil");
