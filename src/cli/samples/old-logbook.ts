@@ -144,7 +144,7 @@ function sheetOf(): BookSheet {
         acrossTitle: "Date",
         upTitle: "FFA, %",
         acrossFormat: "mmm yy",
-        over: { row: 8, column: 22, rows: 18, columns: 8 },
+        over: { row: 8, column: 30, rows: 18, columns: 8 },
         series: [
           {
             name: { sheet: sheetName, row: headingRow, column: 11 },

@@ -75,11 +75,11 @@ export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boo
   return decimals[Math.floor(decimals.length * 0.75)] ?? 0;
 }
 
-/** As the cell shows it: a formula's result in its format, what was typed as it was typed. */
-function shownIn({ value, formula, format }: HeldCell, figure: number): string {
+/** As the cell shows it. */
+function shownIn({ value, format }: HeldCell, figure: number): string {
   if (typeof value === "string") return value.trim();
   const decimals = decimalsOfFormat(format);
-  if (formula === "" || decimals === undefined || format.includes("%")) {
+  if (decimals === undefined || format.includes("%")) {
     return String(Number(figure.toPrecision(8)));
   }
   return figure.toFixed(Math.min(8, decimals));
