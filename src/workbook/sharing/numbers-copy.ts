@@ -14,6 +14,7 @@ import { childOf, childrenOf, type Node, readTree } from "../xlsx/xml/tree";
 import { mayCallUs } from "./converter";
 import type { Facts, KnownTable } from "./facts";
 import type { Tally } from "./report";
+import { ruleFormulas } from "./rule-formulas";
 
 /** The text of a formula's answer becomes a text that was typed. */
 function withoutFormula(text: string, raw: RawCell, values: CellReader): Replacement[] {
@@ -42,7 +43,10 @@ function dropInSheet(
       changes.push(...withoutFormula(text, raw, values));
     },
   };
-  scanSheet(sheet.part, text, visitor, budget);
+  const { frame } = scanSheet(sheet.part, text, visitor, budget);
+  for (const { label } of ruleFormulas({ listed: sheet, frame })) {
+    tally.leave(label, "a rule holds a formula and no value");
+  }
   if (changes.length === 0) return;
   tally.sheets.add(sheet.name);
   file.set(sheet.part, splice(text, changes));

@@ -20,7 +20,7 @@ const kinds = [
 ] as const;
 
 interface Sheet {
-  readonly listed: ListedSheet;
+  readonly listed: Pick<ListedSheet, "name">;
   readonly frame: Node;
 }
 
@@ -33,26 +33,40 @@ const formulasIn = (node: Node): Node[] =>
 const areasOf = (node: Node): string =>
   attribute(node, "sqref") ?? descendants(node, "sqref")[0]?.text ?? "";
 
+/** A formula of ours in a rule, and which rule it is in. */
+interface RuleFormula {
+  readonly node: Node;
+  /** The cells the rule is for. */
+  readonly areas: string;
+  readonly label: string;
+  readonly isForTyping: boolean;
+}
+
+export function ruleFormulas({ listed, frame }: Sheet): RuleFormula[] {
+  return kinds.flatMap(({ element, called }) =>
+    descendants(frame, element).flatMap((rule) => {
+      const areas = areasOf(rule);
+      const label = `${called} ${areas} on ${listed.name}`;
+      const isForTyping = element === "dataValidation";
+      return formulasIn(rule).map((node) => ({ node, areas, label, isForTyping }));
+    }),
+  );
+}
+
 export class RuleFormulas {
   readonly instances: Instance[] = [];
   private readonly changed: { readonly node: Node; readonly instance: Instance }[] = [];
 
-  constructor({ listed, frame }: Sheet, converter: Converter, tally: Tally) {
-    for (const { element, called } of kinds) {
-      for (const rule of descendants(frame, element)) {
-        const areas = areasOf(rule);
-        const area = readArea(areas.split(" ")[0] ?? "");
-        const { row, column } = area ?? { row: 0, column: 0 };
-        const isOneCell = readArea(areas) !== undefined && area?.rows === 1 && area.columns === 1;
-        const label = `${called} ${areas} on ${listed.name}`;
-        for (const node of formulasIn(rule)) {
-          const home = { sheet: listed.name, row, column, label };
-          const instance = isOneCell
-            ? converter.instance(node.text, { ...home, isFixed: false })
-            : fixedFormula(converter, node.text, home);
-          if (instance) this.take(node, instance, element === "dataValidation", tally);
-        }
-      }
+  constructor(sheet: Sheet, converter: Converter, tally: Tally) {
+    for (const { node, areas, label, isForTyping } of ruleFormulas(sheet)) {
+      const area = readArea(areas.split(" ")[0] ?? "");
+      const { row, column } = area ?? { row: 0, column: 0 };
+      const isOneCell = readArea(areas) !== undefined && area?.rows === 1 && area.columns === 1;
+      const home = { sheet: sheet.listed.name, row, column, label };
+      const instance = isOneCell
+        ? converter.instance(node.text, { ...home, isFixed: false })
+        : fixedFormula(converter, node.text, home);
+      if (instance) this.take(node, instance, isForTyping, tally);
     }
   }
 

@@ -155,6 +155,21 @@ describe("a copy with numbers only", () => {
     );
   });
 
+  it("lists rules and names that call ours, which hold no value", () => {
+    const rule =
+      '<dataValidations count="1"><dataValidation type="custom" sqref="A2:A9"><formula1>TITRE.CORRECTED(A2,B2)&gt;3</formula1></dataValidation></dataValidations>';
+    const parts = partsWith(sheetOf(row('<c r="A2"><f>1+1</f><v>2</v></c>'), rule));
+    const named = (parts["xl/workbook.xml"] ?? "").replace(
+      "</sheets>",
+      '</sheets><definedNames><definedName name="today">TITRE.CORRECTED(Data!$A$2)</definedName></definedNames>',
+    );
+    const { report } = shared(zipped({ ...parts, "xl/workbook.xml": named }), { kind: "numbers" });
+    expect(report.left.map(({ cell }) => cell)).toEqual([
+      "the rule for what may be typed in A2:A9 on Data",
+      "the name today",
+    ]);
+  });
+
   it("shows every value that the file showed", () => {
     for (const name of ["office", "charts", "dynamic", "tidy"]) {
       const [was, is] = [opened(made(name)), opened(shared(made(name), { kind: "numbers" }).bytes)];
