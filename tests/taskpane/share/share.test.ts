@@ -1,0 +1,114 @@
+import { describe, expect, it } from "vitest";
+import { fault, type FaultCode, type Host } from "../../../src/host/port";
+import { dayOf, faultWords, makeCopy, whatIsOffered } from "../../../src/taskpane/share/make-copy";
+import {
+  canMake,
+  firstState,
+  type Made,
+  reduceShare,
+  type ShareAct,
+  type ShareState,
+} from "../../../src/taskpane/share/share-state";
+import { isFileProblem, openXlsx } from "../../../src/workbook/xlsx";
+import { openMemory } from "../../host/memory-host";
+import { withFile } from "../page/file-host";
+
+const made: Made = {
+  bytes: new Uint8Array(),
+  fileName: "partner-copy.xlsx",
+  report: {
+    kind: "partner",
+    formulas: 1,
+    sentences: 0,
+    left: [],
+    sheets: ["Log"],
+    helperCells: 0,
+    workings: undefined,
+    readMe: "Read me",
+    unfilled: [],
+    webExtensions: 0,
+  },
+};
+
+const after = (...acts: readonly ShareAct[]): ShareState => acts.reduce(reduceShare, firstState);
+
+const day = new Date(2026, 4, 4, 23, 59);
+const host = (kind: string): Host => withFile(openMemory(), kind);
+
+describe("where the making of a copy stands", () => {
+  it("begins by looking, and nothing can be made before it is known whether it can", () => {
+    expect(canMake(firstState)).toBe(false);
+    expect(after({ do: "make", kind: "partner" })).toEqual(firstState);
+    expect(canMake(after({ do: "offered" }))).toBe(true);
+  });
+
+  it("makes one copy at a time: what is asked meanwhile is not heard", () => {
+    const making = after({ do: "offered" }, { do: "make", kind: "partner" });
+    expect(making).toEqual({ at: "making", kind: "partner" });
+    expect(canMake(making)).toBe(false);
+    expect(reduceShare(making, { do: "make", kind: "numbers" })).toBe(making);
+  });
+
+  it("can make another after one was made, and after one failed", () => {
+    const begun = [{ do: "offered" }, { do: "make", kind: "partner" }] as const;
+    expect(canMake(after(...begun, { do: "made", made }))).toBe(true);
+    expect(canMake(after(...begun, { do: "failed", sentence: "It failed." }))).toBe(true);
+  });
+
+  it("hears of a copy only while one is being made", () => {
+    expect(after({ do: "offered" }, { do: "made", made })).toEqual({ at: "ready" });
+    expect(after({ do: "offered" }, { do: "failed", sentence: "Late." })).toEqual({ at: "ready" });
+  });
+});
+
+describe("what is offered", () => {
+  it("is a copy where the program hands out its file", async () => {
+    expect(await whatIsOffered(host("logbook"))).toEqual({ do: "offered" });
+  });
+
+  it("is the way round it where the program does not", async () => {
+    const found = await whatIsOffered(openMemory());
+    expect(found).toMatchObject({ do: "not-offered" });
+    expect("sentence" in found ? found.sentence : "").toContain("npm run share");
+  });
+});
+
+describe("a copy from the pane", () => {
+  it.each([
+    ["partner", "partner-copy-2026-05-04.xlsx", ["Workings", "Read me"]],
+    ["numbers", "numbers-only-2026-05-04.xlsx", ["Read me"]],
+  ] as const)("is a workbook with a name and a report: %s", async (kind, fileName, added) => {
+    const copy = await makeCopy(host("logbook"), kind, day);
+    if (typeof copy === "string") throw new Error(copy);
+    expect(copy.fileName).toBe(fileName);
+    expect(copy.report.kind).toBe(kind);
+    const opened = openXlsx(copy.bytes);
+    if (isFileProblem(opened)) throw new Error("the copy cannot be opened");
+    expect(opened.sheets.map(({ name }) => name).slice(-added.length)).toEqual(added);
+    const words = opened.sheets.at(-1)?.cells.map(({ value }) => value);
+    expect(words).toContain("2026-05-04");
+  });
+
+  it("that cannot be had is a sentence", async () => {
+    expect(await makeCopy(host("edited"), "partner", day)).toContain("A cell is being edited");
+    expect(await makeCopy(openMemory(), "partner", day)).toContain("does not hand out its file");
+  });
+
+  it("says of every fault what happened and what to do, in 6 to 200 characters", () => {
+    const codes: readonly FaultCode[] = [
+      "read-only",
+      "sheet-protected",
+      "being-edited",
+      "no-answer",
+      "half-done",
+      "not-offered",
+      "failed",
+    ];
+    for (const code of codes) expect(faultWords(fault(code))).toMatch(/^.{6,200}$/);
+    expect(faultWords(fault("failed", "The file is damaged."))).toBe("The file is damaged.");
+  });
+
+  it("counts days as the person at the machine does", () => {
+    expect(dayOf(day)).toBe("2026-05-04");
+  });
+});
