@@ -9,7 +9,10 @@ import {
   ICommandService,
   IContextService,
   type Injector,
+  IUniverInstanceService,
+  UniverInstanceType,
 } from "@univerjs/core";
+import { skip } from "rxjs";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { WorkbookCells } from "../workbench/engine/workbook-cells";
@@ -112,9 +115,19 @@ export class WorkbenchHost implements Host {
     const change = this.commands.onCommandExecuted(({ id }) => {
       if (id === SetRangeValuesMutation.id) heard({ event: "change" });
     });
+    // another file is shown: nothing is as it was; the first that is told of is the one there now
+    const file = this.injector
+      .get(IUniverInstanceService)
+      .getCurrentTypeOfUnit$(UniverInstanceType.UNIVER_SHEET)
+      .pipe(skip(1))
+      .subscribe((shown) => {
+        this.isUnsettled = true;
+        if (shown) heard({ event: "change" });
+      });
     return () => {
       selection.unsubscribe();
       change.dispose();
+      file.unsubscribe();
     };
   }
 

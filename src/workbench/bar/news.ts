@@ -9,8 +9,12 @@ const soonEnough = 500;
 export class News {
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(private readonly page: Pick<Page, "news" | "newsWords" | "newsClose">) {
-    page.newsClose.addEventListener("click", () => this.clear());
+  constructor(private readonly page: Pick<Page, "news" | "newsWords" | "newsClose" | "open">) {
+    page.newsClose.addEventListener("click", () => {
+      this.clear();
+      // the button that had the keyboard goes with the strip
+      page.open.focus();
+    });
   }
 
   private show(kind: Kind, words: readonly Node[]): void {
