@@ -15,7 +15,7 @@ const word = ([name, also, meaning]: readonly [string, string, string]): string 
   `<tr id="${anchor(name)}"><td>${text(name)}</td><td>${text(also)}</td><td>${inline(meaning)}</td></tr>`;
 
 const words = (all: readonly (readonly [string, string, string])[]): string => `
-<div class="wide words"><table>
+<div class="wide words" role="group" aria-label="Words" tabindex="0"><table>
 <thead><tr><th scope="col">Word</th><th scope="col">Also called</th><th scope="col">Meaning</th></tr></thead>
 <tbody>${all.map(word).join("\n")}</tbody>
 </table></div>`;

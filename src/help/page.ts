@@ -12,7 +12,7 @@ export const list = (items: readonly string[]): string =>
   `<ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul>`;
 
 export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string => `
-<div class="wide"><table>
+<div class="wide" role="group" aria-label="Table" tabindex="0"><table>
 <thead><tr>${head.map((cell) => `<th scope="col">${text(cell)}</th>`).join("")}</tr></thead>
 <tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`).join("\n")}</tbody>
 </table></div>`;

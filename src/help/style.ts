@@ -16,7 +16,7 @@ table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; vertical-align: top; padding: 0.45rem 0.7rem 0.45rem 0; border-bottom: 1px solid var(--line); }
 li { margin: 0.35rem 0; }
 h3 { font-size: 1rem; margin: 0.6rem 0 0.2rem; }
-pre { font: 0.9em/1.5 ui-monospace, monospace; background: var(--wash); padding: 0.7rem 0.9rem; border-radius: 3px; overflow-x: auto; }
+pre { font: 0.9em/1.5 ui-monospace, monospace; background: var(--wash); padding: 0.7rem 0.9rem; border-radius: 3px; white-space: pre-wrap; overflow-wrap: anywhere; }
 figure { display: inline-block; vertical-align: top; max-width: 100%; margin: 0.8rem 1.6rem 0.8rem 0; }
 figure img { max-width: 100%; height: auto; border: 1px solid var(--line); }
 figcaption, .on { font-size: 0.9rem; opacity: 0.8; }
