@@ -48,6 +48,7 @@ const sample = "task=batch&book=sample";
 async function toWeighOut(hand: BenchHand, lots: readonly string[]): Promise<void> {
   await hand.page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
   await fillOilOfBatch(hand, lots);
+  await hand.type("Water in the oil", "0.05");
   await hand.next("Lye");
   await fillLye(hand);
   await hand.next("Methanol");
@@ -71,6 +72,7 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     await toWeighOut(hand, ["SW-17"]);
     // By hand: AV 56.1 x 0.0998 x (14.6/3 - 0.15) / 10.02 = 2.63549; 91.5 x (2.63573 + 7.65027) / 0.9.
     await page.getByText("1,046", { exact: true }).waitFor();
+    await page.getByText(/water 0\.05 % is low enough/).waitFor();
     await page.getByText(/95 % between 1,0\d\d and 1,0\d\d g/).waitFor();
     expect(await bookOf(page)).toEqual(before);
     await hand.next("Record");
@@ -90,6 +92,8 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
       "Catalyst g": expect.stringMatching(/^=TITRE\.CATALYST/) as string,
       "Methanol ratio": 6,
       "Allowed FFA %": 5,
+      "Water %": 0.05,
+      Route: expect.stringContaining("[Water %]") as string,
     });
     await undo(page);
     expect(await bookOf(page)).toEqual(before);

@@ -64,7 +64,7 @@ const firstPicked: Picked = {
 };
 
 /** Belongs to one batch alone. */
-const ownFields: readonly NumberFieldId[] = ["temperature", "target", "former"];
+const ownFields: readonly NumberFieldId[] = ["temperature", "water", "target", "former"];
 
 /** A fresh batch. After another it keeps the vessel and the lye, never the lots or the limit. */
 export const newDraft = (after?: Draft): Draft => ({

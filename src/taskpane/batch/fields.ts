@@ -20,6 +20,10 @@ export const numberFields = {
     hint: "When it was measured. Left empty: 20 °C.",
     isOptional: true,
   }),
+  water: field("Water in the oil", limits.waterPercent, {
+    hint: "600 ppm is 0.06. Left empty: not measured.",
+    isOptional: true,
+  }),
   target: field("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
   assay: field("Lye assay", limits.assay, { hint: "From its label: 90, not 0.90." }),
   chargePercent: field("Charge for the reaction", chargeAsPercent, {

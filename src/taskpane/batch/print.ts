@@ -1,9 +1,9 @@
 /** The batch as a sheet to print. */
-import { route } from "../../core/batch/route";
 import { isProblem } from "../../core/problem/problem";
 import { exact } from "../../core/exact/exact";
 import type { WeighOutRecord } from "../../workbook/weigh-out/weigh-out-record";
 import { batchOf } from "./record";
+import { routeOf } from "./route-of";
 import { interval } from "./shown";
 import type { Seen } from "./view-of";
 
@@ -12,8 +12,9 @@ export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {
   const { draft, figures, working, mark } = seen;
   const made = batchOf(seen, today);
   const { mix, batch, halfWidth } = working;
-  const limit = figures.in("%", "limit");
-  if (!made || !limit || !mix || isProblem(mix) || !batch || isProblem(batch)) return undefined;
+  const sentence = routeOf(seen);
+  if (!made || sentence === undefined || !mix || isProblem(mix) || !batch || isProblem(batch))
+    return undefined;
   const toTarget = draft.lots.length === 2 && draft.picked.mixedBy === "target";
   return {
     batch: made,
@@ -24,7 +25,7 @@ export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {
     oil: mix.lots[0]?.recorded.oil ?? "",
     target: toTarget ? figures.value("target") : undefined,
     between: halfWidth ? `between ${interval(batch.catalyst, halfWidth, mark)} g` : "",
-    route: route(mix.acidValue, undefined, limit),
+    route: sentence,
     hasPounds: draft.picked.pounds === "yes",
   };
 }

@@ -41,6 +41,7 @@ export function batchOf({ draft, figures, working }: Seen, today: string): Batch
     charge,
     ratio,
     limitFfa,
+    water: figures.value("water"),
     isTitrantAsIfPure: isTakenAsPure(
       draft,
       mix.lots.map(({ recorded }) => recorded),

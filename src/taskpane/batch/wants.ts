@@ -75,6 +75,7 @@ function oil(seen: Seen): Want[] {
     ...shares(seen),
     ...wants(seen, step, "amount"),
     ...wants(seen, step, "temperature"),
+    ...wants(seen, step, "water"),
     ...(isProblem(oilMass) ? [oilSays(say(oilMass))] : []),
   ];
 }

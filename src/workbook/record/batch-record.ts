@@ -25,6 +25,8 @@ export interface BatchRecord {
   readonly charge: Exact;
   readonly ratio: Exact;
   readonly limitFfa: Exact;
+  /** % of the oil's mass; undefined when it was not measured. */
+  readonly water: Exact | undefined;
   /** The titrant was made of this lye and taken as pure. */
   readonly isTitrantAsIfPure: boolean;
   readonly note: string;

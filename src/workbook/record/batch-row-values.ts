@@ -22,6 +22,7 @@ const columns = (record: BatchRecord): [string, BookValue | Exact | undefined][]
   ["Second lot", record.second?.lot],
   ["Second lot %", record.second?.percent],
   ["Titrant lye", record.isTitrantAsIfPure ? asIfPure : undefined],
+  ["Water %", record.water],
 ];
 
 export const batchRowValues = (record: BatchRecord): RowValue[] =>

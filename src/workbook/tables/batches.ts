@@ -83,7 +83,7 @@ export const batches: TableShape = {
       "Route",
       "General",
       "Which way this lot can be processed.",
-      `TITRE.ROUTE(${one(acidValueHeading)},,${one("Allowed FFA %")})`,
+      `TITRE.ROUTE(${one(acidValueHeading)},${one("Water %")},${one("Allowed FFA %")})`,
       60,
     ),
     typed("Weighed g", 10, "Lye that was in fact weighed out, g.", { format: "0" }),
@@ -110,5 +110,8 @@ export const batches: TableShape = {
       "Methanol less what a methoxide solution brings with it.",
       `MAX(0,${one("Methanol L")}-${brought})`,
     ),
+    typed("Water %", 9, "Water in the oil, percent of its mass. Left empty: not measured.", {
+      format: "0.00##",
+    }),
   ],
 };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { printOf } from "../../../src/taskpane/batch/print";
 import { atOdds, recordOf } from "../../../src/taskpane/batch/record";
+import { routeOf } from "../../../src/taskpane/batch/route-of";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
 import { but, seen, whole } from "./slate";
 
@@ -38,6 +39,23 @@ describe("the row of a batch", () => {
     expect(recordOf(seen(but({ typed })), today)?.temperature?.toString()).toBe("45");
     const weighed = seen(but({ typed, picked: { unit: "kg" } }));
     expect(recordOf(weighed, today)?.temperature).toBeUndefined();
+  });
+
+  it("has the water where it was measured, and its route and the sheet to print name it", () => {
+    const dry = seen(whole);
+    expect(recordOf(dry, today)?.water).toBeUndefined();
+    expect(routeOf(dry)).toMatch(/; water not measured\.$/);
+    // Ma 1998: above 0.06 % a base batch suffers.
+    const wet = seen(but({ typed: { water: "0.09" } }));
+    expect(recordOf(wet, today)?.water?.toString()).toBe("0.09");
+    expect(routeOf(wet)).toMatch(/; water 0\.09 % is above 0\.06 %: dry the oil first\.$/);
+    expect(printOf(wet, today)?.route).toBe(routeOf(wet));
+  });
+
+  it("is not made while the water is typed wrong", () => {
+    const wrong = seen(but({ typed: { water: "120" } }));
+    expect(recordOf(wrong, today)).toBeUndefined();
+    expect(wrong.wants.map(({ step }) => step)).toEqual(["oil"]);
   });
 
   it("is held against the pane's own figure once it is written", () => {

@@ -27,6 +27,7 @@ const ready = (page: Page) => page.getByRole("heading", { level: 2, name: /Oil/ 
 
 async function mixes(hand: BenchHand, look: Look): Promise<void> {
   await fillOilOfBatch(hand, ["SW-17"]);
+  await hand.type("Water in the oil", "0.09");
   await look("oil");
   await fillOilOfBatch(hand, ["NQ-41"]);
   await hand.type("Share of SW-17", "60");

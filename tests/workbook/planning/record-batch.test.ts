@@ -142,6 +142,35 @@ describe("recording a batch", () => {
     expect(lye["Methanol to add L"]).toEqual(lye["Methanol L"]);
   });
 
+  it("names the water in its route, and says when it was not measured", async () => {
+    // Ma 1998: above 0.06 % a base batch suffers.
+    const routeWith = async (water: string): Promise<unknown> =>
+      (await resultsOf({ water: water === "" ? undefined : exact(water) })).Route;
+    expect(await routeWith("")).toMatch(/; water not measured\.$/);
+    expect(await routeWith("0.06")).toMatch(/; water 0\.06 % is low enough\.$/);
+    expect(await routeWith("0.09")).toMatch(
+      /; water 0\.09 % is above 0\.06 %: dry the oil first\.$/,
+    );
+  });
+
+  it("asks first when water was measured and the table, an older one, has no column for it", async () => {
+    const older = async (water: BatchRecord["water"]) => {
+      const host = openMemory(sampleLogbook());
+      host.change(({ sheets, tables }) => {
+        const block = tables.find(({ name }) => name === "Batches")?.block;
+        const found = sheets.find(({ name }) => name === "Batches");
+        if (!block || !found) throw new Error("no batches");
+        const heading = found.cells[`${block.row},${block.column + block.columns - 1}`];
+        expect(heading?.value).toBe("Water %");
+        if (heading) heading.value = "Seal no.";
+      });
+      const plan = await planBatch(host, { ...slipwayBatch, water });
+      return plan.kind === "plan" ? plan.mustConfirm : plan;
+    };
+    expect(await older(undefined)).toEqual([]);
+    expect(await older(exact("0.05"))).toEqual(["column-missing"]);
+  });
+
   it("says when the same batch is there already", async () => {
     const host = openMemory(sampleLogbook());
     await recorded(host, slipwayBatch);

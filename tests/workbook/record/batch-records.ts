@@ -17,6 +17,7 @@ export const slipwayBatch: BatchRecord = {
   charge: exact("0.765"),
   ratio: exact("6"),
   limitFfa: exact("5"),
+  water: undefined,
   isTitrantAsIfPure: false,
   note: "",
 };

@@ -34,6 +34,7 @@ export function OilStep() {
       />
       {isVolume(view.draft) ? <Figure field="temperature" /> : null}
       <Mass />
+      <Figure field="water" />
     </>
   );
 }

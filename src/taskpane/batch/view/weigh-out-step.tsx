@@ -4,13 +4,13 @@ import { shownAbove } from "../../../core/exact/shown";
 import { isProblem, type Problem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { cautions } from "../../../core/batch/cautions";
-import { route } from "../../../core/batch/route";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../titrate/shown";
 import { Wants } from "../../stepped/wants";
 import type { StepId } from "../draft";
 import { stepNames } from "../names";
+import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { expectedOf, weighOutOf } from "../weigh-out";
 import { AcidStep } from "./acid-step";
@@ -25,15 +25,15 @@ function Route() {
   const { view } = useDesk();
   const inMark = useMark();
   const { mix } = view.working;
-  const limit = view.figures.in("%", "limit");
-  if (mix === undefined || isProblem(mix) || limit === undefined) return null;
+  const sentence = routeOf(view);
+  if (mix === undefined || isProblem(mix) || sentence === undefined) return null;
   const doubt = mix.halfWidth === undefined ? "" : ` ± ${fixed(mix.halfWidth, 2)}`;
   return (
     <>
       <p>
         {inMark(`Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${fixed(mix.acidValue, 2)}.`)}
       </p>
-      <Say tone="know">{inMark(route(mix.acidValue, undefined, limit))}</Say>
+      <Say tone="know">{inMark(sentence)}</Say>
     </>
   );
 }
