@@ -1,0 +1,101 @@
+/** The old logbook in the workbench, by keyboard: opened, understood, put right, added to, re-checked, saved. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { isFileProblem, openXlsx, sayFile } from "../../src/workbook/xlsx";
+import { root } from "../rules/sources-of";
+import { BenchHand } from "../taskpane/page/bench";
+import { chooseFour, understand } from "../taskpane/page/logbook-scenes";
+import { oldLogbookKey } from "../workbook/recheck/old-logbook-key";
+import { partsOf } from "../workbook/xlsx/files";
+import { hasBrowser, type Served, serve } from "./browser";
+import { gridIsReady } from "./workbench-page";
+
+const file = join(root, "sample-workbooks/old-logbook.xlsx");
+
+/** What new columns and a new sheet change in a file; every other part stays as it was. */
+const mayChange =
+  /^(?:xl\/worksheets\/sheet(?:1|3)\.xml|xl\/workbook\.xml|xl\/styles\.xml|xl\/metadata\.xml|xl\/calcChain\.xml|xl\/_rels\/workbook\.xml\.rels|\[Content_Types\]\.xml)$/;
+
+/** F6 goes from the sheet to the pane, and from anywhere else into the sheet first. */
+async function intoPane(page: Page): Promise<void> {
+  const isThere = () =>
+    page.evaluate(() => document.querySelector("#pane")?.contains(document.activeElement) ?? false);
+  for (let times = 0; times < 3 && !(await isThere()); times += 1) {
+    await page.keyboard.press("F6");
+    await page.waitForTimeout(200);
+  }
+}
+
+describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  it("is understood, put right, given four columns, re-checked, reported on and saved by keyboard alone", async () => {
+    const { page, complaints } = await served.open();
+    page.on("filechooser", () => undefined);
+    await page.goto(served.address);
+    await gridIsReady(page);
+    await page.focus("#open");
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page.keyboard.press("Enter"),
+    ]);
+    await chooser.setFiles(file);
+    await page.locator("#news-words").getByText("is open.").waitFor({ timeout: 60_000 });
+    await gridIsReady(page);
+
+    const hand = new BenchHand(page);
+    await intoPane(page);
+    await hand.press("Logbook");
+    await understand(hand);
+    await hand.next("Add columns");
+    await chooseFour(hand);
+    await hand.press("Add these 4 columns");
+    await page
+      .getByText(/^.*Written in U7:X209 of the sheet Oil book/)
+      .waitFor({ timeout: 60_000 });
+    await hand.next("Re-check");
+    await hand.press("Re-check every row");
+    await page.getByText(/figures checked/).waitFor({ timeout: 60_000 });
+    await hand.press("Report on a new sheet");
+    await page.getByRole("button", { name: "Write this report" }).waitFor({ timeout: 60_000 });
+    await hand.press("Write this report");
+    await page.getByText(/Written in .* of the sheet Logbook check/).waitFor({ timeout: 60_000 });
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.keyboard.press("Control+s"),
+    ]);
+    const bytes = new Uint8Array(readFileSync(await download.path()));
+    const [before, after] = [partsOf(readFileSync(file)), partsOf(bytes)];
+    const changed = Object.keys({ ...before, ...after }).filter(
+      (name) => before[name] !== after[name],
+    );
+    expect(changed.filter((name) => !mayChange.test(name))).toEqual([]);
+
+    const book = openXlsx(bytes);
+    if (isFileProblem(book)) throw new Error(sayFile(book));
+    const valueAt = (sheet: number, row: number, column: number) =>
+      book.sheets[sheet]?.cells.find((cell) => cell.row === row && cell.column === column)?.value;
+    // Row 38 by hand: the titres less the blank; 56.1 x (5.61 / 56.1053) x net / sample; 282 / 561 of that.
+    const [d, e, f, g, j] = [3, 4, 5, 6, 9].map((column) => Number(valueAt(0, 37, column)));
+    const net = (Number(d) + Number(e) + Number(f)) / 3 - Number(g);
+    const acidValue = (56.1 * (5.61 / 56.1053) * net) / Number(j);
+    expect(Number(valueAt(0, 37, 20))).toBeCloseTo(net, 10);
+    expect(Number(valueAt(0, 37, 21))).toBeCloseTo(acidValue, 10);
+    expect(Number(valueAt(0, 37, 22))).toBeCloseTo((acidValue * 282) / 561, 10);
+    const report = book.sheets.find(({ name }) => name === "Logbook check");
+    const lines = report?.cells.filter(
+      ({ column, value }) => column === 0 && /^[A-Z]\d+$/.test(String(value)),
+    );
+    expect(lines?.map(({ value }) => String(value)).sort()).toEqual(
+      oldLogbookKey.map((each) => each.split(" ")[0]).sort(),
+    );
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
