@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import {
+  agreedTables,
+  firstState,
+  type LogbookState,
+  reduce,
+  shownTable,
+} from "../../../src/taskpane/logbook/state";
+import { recogniseSheet } from "../../../src/workbook/recognising/recognise";
+import { makeLogbook } from "../../workbook/recognising/logbooks";
+
+function found(): LogbookState {
+  const { cells } = makeLogbook(2, "all", 1);
+  const tables = recogniseSheet(cells).map((guess) => ({ guess, cells, remembered: undefined }));
+  return reduce(firstState, { do: "found", tables });
+}
+
+describe("the logbook task", () => {
+  it("uses no guess that nobody has agreed to", () => {
+    const state = found();
+    expect(state.tables).toHaveLength(2);
+    expect(agreedTables(state)).toEqual([]);
+    const agreed = reduce(state, { do: "agree" });
+    expect(agreedTables(agreed).map(({ guess }) => guess.place.firstColumn)).toEqual([0]);
+  });
+
+  it("asks again once a column has been put right", () => {
+    const agreed = reduce(found(), { do: "agree" });
+    const changed = reduce(agreed, { do: "column", column: 1, role: "note" });
+    expect(shownTable(changed)?.isAgreed).toBe(false);
+    expect(shownTable(changed)?.mapping.columns[1]?.role).toBe("note");
+    expect(changed.check).toEqual({ state: "not yet" });
+  });
+
+  it("takes a mapping that was remembered as agreed to", () => {
+    const state = found();
+    const tables = state.tables.map(({ guess, cells, mapping }) => ({
+      guess,
+      cells,
+      remembered: mapping,
+    }));
+    expect(agreedTables(reduce(firstState, { do: "found", tables }))).toHaveLength(2);
+  });
+
+  it("keeps what was agreed when a step of burette or balance is typed", () => {
+    const agreed = reduce(found(), { do: "agree" });
+    const typed = reduce(agreed, { do: "step", role: "titreStep", value: "0.05" });
+    expect(shownTable(typed)?.isAgreed).toBe(true);
+    expect(shownTable(typed)?.mapping.constants).toContainEqual({
+      role: "titreStep",
+      unit: "mL",
+      from: { kind: "typed", value: "0.05" },
+    });
+  });
+});
