@@ -40,6 +40,7 @@ import { Guard } from "./guard";
 import { listAllOfOurs } from "./list-all";
 import { select } from "./select";
 import { tableTheme, theme } from "./theme";
+import { missingWords } from "./words";
 import { watchSelection } from "./watch-selection";
 
 export interface Grid {
@@ -73,7 +74,7 @@ function start(container: HTMLElement): Univer {
   const hasRoom = container.clientWidth >= 760;
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, tableWords) },
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, tableWords, missingWords) },
     logLevel: LogLevel.ERROR,
     theme,
   });
