@@ -1,0 +1,89 @@
+/**
+ * The old logbook with its new columns as plain formulas, and a partner copy of it with our functions:
+ * both come out in LibreOffice as a second implementation says. Where LibreOffice is not installed this
+ * is left out, and says so; with REQUIRE_ALL=1 a missing one fails.
+ */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { offers, type Spelling } from "../../src/workbook/logbook-columns/columns-to-add";
+import { mappingFrom, withColumn } from "../../src/workbook/recognising/mapping";
+import { recogniseSheet } from "../../src/workbook/recognising/recognise";
+import { cellsFromFile, heldCell } from "../../src/workbook/recognising/sheet-cells";
+import { shareWorkbook } from "../../src/workbook/sharing";
+import { type Edit, isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/workbook/xlsx";
+import { root } from "../rules/sources-of";
+import { strengthColumn } from "../workbook/recheck/old-logbook-key";
+import { hasLibreOffice, shownBy } from "./xlsx/libreoffice";
+
+const isInstalled = hasLibreOffice();
+const isRequired = process.env.REQUIRE_ALL === "1";
+if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
+
+const file = new Uint8Array(readFileSync(join(root, "sample-workbooks/old-logbook.xlsx")));
+const book = openXlsx(file);
+if (isFileProblem(book)) throw new Error(sayFile(book));
+const [sheet] = book.sheets;
+if (!sheet) throw new Error("no sheet");
+const cells = cellsFromFile(book, sheet);
+const [guess] = recogniseSheet(cells);
+if (!guess) throw new Error("no logbook");
+const mapping = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+const wanted = ["correctedTitre", "acidValue", "ffa", "catalyst"];
+const firstColumn = 20;
+/** One of each kind: typed, worked out, gallons, a titre left out, a weak titrant. */
+const rowsLookedAt = [8, 38, 73, 100, 119, 130, 209];
+
+function withColumns(spelling: Spelling): Uint8Array {
+  const added = offers(mapping, cells, spelling).filter(({ id }) => wanted.includes(id));
+  const edits = added.flatMap(({ formula }, at) =>
+    rowsLookedAt.map((row): Edit => ({
+      do: "set-cell",
+      sheet: sheet?.name ?? "",
+      row: row - 1,
+      column: firstColumn + at,
+      content: { kind: "formula", formula: formula?.(row) ?? "", result: 0 },
+    })),
+  );
+  const made = patchXlsx(file, edits);
+  if (isFileProblem(made)) throw new Error(sayFile(made));
+  return made;
+}
+
+/** In doubles, from the readings of the row; 90 % of assay and 7 g/L stand above the headings. */
+function byHand(row: number): readonly number[] {
+  const at = (column: number) => heldCell(cells, row - 1, column).value;
+  const titres = [3, 4, 5].map(at).filter((each): each is number => typeof each === "number");
+  const net = titres.reduce((sum, each) => sum + each, 0) / titres.length - Number(at(6));
+  const acidValue = (56.1 * (Number(at(10)) / 56.1053) * net) / Number(at(9));
+  const litres = Number(at(12)) * (at(13) === "imp gal" ? 4.54609 : 1);
+  const pure = ((litres * 0.915 * acidValue) / 56.1) * 56.1053 + litres * 7;
+  return [net, acidValue, (acidValue * 282) / 561, pure / 0.9];
+}
+
+function shownAs(spelling: Spelling): Uint8Array {
+  const made = withColumns(spelling);
+  if (spelling === "plain") return made;
+  const shared = shareWorkbook(made, { kind: "partner", fileName: "old.xlsx" });
+  if (isFileProblem(shared)) throw new Error(sayFile(shared));
+  return shared.bytes;
+}
+
+describe.runIf(isInstalled || isRequired)("new columns of a logbook in LibreOffice", () => {
+  it("come out right as plain formulas, and in a partner copy of our functions", () => {
+    const files = new Map(
+      (["plain", "functions"] as const).map((spelling) => [spelling, shownAs(spelling)] as const),
+    );
+    const shown = shownBy(files, 0);
+    for (const spelling of files.keys()) {
+      const log = shown.get(spelling)?.get("Oil book");
+      for (const row of rowsLookedAt) {
+        for (const [column, right] of byHand(row).entries()) {
+          const found = log?.[row - 1]?.[firstColumn + column];
+          const off = Math.abs(Number(found) / right - 1);
+          expect(off, `${spelling}, row ${String(row)}: ${String(found)}`).toBeLessThan(1e-12);
+        }
+      }
+    }
+  }, 120_000);
+});
