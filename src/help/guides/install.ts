@@ -47,7 +47,7 @@ export const installParts: readonly Part[] = [
   ),
   heading("Where it runs"),
   text(
-    "Excel for Microsoft 365 or 2024 on Windows and Mac, and Excel on the web. Phones, tablets and Excel 2019 or older do not run functions of add-ins; 2021 is not supported by its maker for them.",
+    "Excel for Microsoft 365 or 2024 on Windows and Mac, and Excel on the web. Phones, tablets and Excel 2019 or older do not run functions of add-ins; of 2021 its maker's pages say both yes and no.",
   ),
 ];
 
@@ -61,7 +61,7 @@ export const install: Guide = {
 /** For the machine on which it is developed: only in the README. */
 export const developerParts: readonly Part[] = [
   heading("From this project"),
-  block("npm ci", "npm run certs", "npm run serve:excel", "npm run doctor"),
+  block("npm ci", "npm run certs", "npm run doctor", "npm run serve:excel"),
   points(
     "`npm run certs` makes certificates for https in `.certs/` and asks Windows or the Mac to trust them, for your account alone. On other systems it says what to do in a browser. `npm run certs -- --forget` takes trust and files away.",
     "`npm run serve:excel` serves the add-in at `https://localhost:3001`, where `manifest.xml` points, and makes it anew whenever a file changes. It serves without trust as well, and says so; Excel itself shows nothing until the certificate is trusted.",
