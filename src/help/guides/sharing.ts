@@ -15,17 +15,19 @@ export const sharing: Guide = {
     ),
     heading("The partner copy"),
     text(
-      "Every function of ours becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. The copy keeps the values, so it looks the same before anything is worked out again. What has no plain formula, such as a sentence of advice, stays as its value and is listed. Your own file is not changed.",
+      "In the pane: _Share_, _Partner copy_. Every function of ours becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. The copy keeps the values, so it looks the same before anything is worked out again. What has no plain formula, such as a sentence of advice, stays as its value and is listed; so are columns that a new row does not fill by itself. Helper cells stand on a sheet _Workings_ that can be read. Your own file is not changed.",
     ),
     heading("The numbers-only copy"),
-    text("Formulas are dropped and values kept: for a record, or for somebody who only reads."),
+    text(
+      "_Share_, _Numbers only_: formulas are dropped and values kept, for a record or for somebody who only reads.",
+    ),
     heading("From the command line"),
     block(
       "npm run share -- logbook.xlsx for-partner.xlsx",
       "npm run share -- logbook.xlsx for-record.xlsx --numbers",
     ),
     text(
-      "An existing file is not overwritten unless you add `--force`. Macros, passwords and links to other files are left as they are or refused, with a sentence that says so.",
+      "An existing file is not overwritten unless you add `--force`. A workbook with a password, of the old kind (.xls) or binary (.xlsb) is refused with a sentence that says what to save it as.",
     ),
   ],
 };
