@@ -72,6 +72,20 @@ function waiting({ now, ours, heading, logbook }: RowCell): Decision {
   };
 }
 
+/**
+ * A column that is typed into goes on with a formula only where two rows or more all have it. One that
+ * stands alone (=2.4+0.05) is that row's reading, and would be counted again in this one.
+ */
+function forTyping(at: RowCell): Decision {
+  const { heading, logbook, target, column, now } = at;
+  const formula = target.row > 2 ? otherColumnFormula(logbook, target.row, column) : undefined;
+  if (formula === undefined) return { content: isEmpty(now) ? keep : clear };
+  return {
+    content: { kind: "formula", formula, format: formatFor(at) },
+    remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+  };
+}
+
 function calculated(at: RowCell, ours: Column): Decision {
   const { heading, logbook, target, column, now } = at;
   const found = ourColumnFormula(logbook, target.row, column, ours, at.shape);
@@ -79,13 +93,12 @@ function calculated(at: RowCell, ours: Column): Decision {
   if (found.kind === "formula") {
     const { formula, isOurs } = found;
     const content: Content = { kind: "formula", formula, format: formatFor(at) };
-    if (isOurs || ours.formula === undefined) return { content };
+    if (isOurs) return { content };
     return {
       content,
       remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
     };
   }
-  if (ours.formula === undefined) return { content: nothing };
   const sentence =
     found.kind === "none" ? remarkWords.noFormula(heading) : remarkWords.otherOrder(heading);
   return { content: nothing, remark: { code: "no-formula", sentence } };
@@ -101,6 +114,7 @@ function notOurs(at: RowCell): Decision {
 export function decided(at: RowCell): Decision {
   const { value, ours, now, target } = at;
   if (ours && value !== undefined) return typed(at, value, ours);
+  if (ours && ours.formula === undefined) return forTyping(at);
   if (now.formula !== "" && !target.isNew) return waiting(at);
   return ours ? calculated(at, ours) : notOurs(at);
 }

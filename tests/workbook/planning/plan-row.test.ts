@@ -188,6 +188,26 @@ describe("a row in a table of somebody else's", () => {
     expect(cellUnder(plan, "Odd")).toBeUndefined();
   });
 
+  it("never takes a reading of another row, worked out in its cell, for one of its own", async () => {
+    const readings = { Lot: "E-1", "Titre 1 mL": 3, "Titre 5 mL": "=2.4+0.05", "Blank 1 mL": 0.1 };
+    const rows = [rowUnder(ourHeadings, withFormulas(readings))];
+    const alone = await planned(open({ headings: ourHeadings, rows }), fryerLot);
+    expect(cellUnder(alone, "Titre 5 mL")).toBeUndefined();
+    const waiting = rowUnder(ourHeadings, { "Titre 5 mL": "=2.4+0.05" });
+    const spare = await planned(
+      open({ headings: ourHeadings, rows: [...rows, waiting] }),
+      fryerLot,
+    );
+    expect(cellUnder(spare, "Titre 5 mL")).toMatchObject({ shown: "", mustConfirm: true });
+  });
+
+  it("goes on with a formula that every row has in a column for typing, and says so", async () => {
+    const row = rowUnder(ourHeadings, withFormulas({ ...earlier, "Own mass 5 g": "=1+1" }));
+    const plan = await planned(open({ headings: ourHeadings, rows: [row, row] }), fryerLot);
+    expect(cellUnder(plan, "Own mass 5 g")?.shown).toBe("=1+1");
+    expect(plan.remarks.map(({ sentence }) => sentence).join(" ")).toContain("Own mass 5 g has");
+  });
+
   it("puts the figure that was entered where the rows above have a formula, and says so", async () => {
     const headings = ["Lot", "Titre 1 mL", "Molarity mol/L"];
     const host = open({ headings, rows: [["X", 1, "=0.05*2"]] });
