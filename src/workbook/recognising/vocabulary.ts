@@ -47,7 +47,7 @@ export const vocabulary: Partial<Record<RoleId, readonly Word[]>> = {
   amountUnit: words([`${any}(?:units?|uom|measure|measured in)${more}`, 0.95]),
   oilMass: words([`${any}(?:${oil}|batch|feed|load)(?: (?:mass|weight|wt|in|used))?`, 0.62], [`(?:mass|weight|wt)(?: of)? (?:${oil}|batch)`, 0.65], ["mass|weight|wt", 0.4]),
   density: words([`${any}(?:density|dens|sg|specific gravity|rho|rel dens|relative density|gravity)`, 1]),
-  temperature: words([`(?:${oil} )?at`, 0.6], [`${any}(?:temp|temperature|temps|heat)${more}`, 1], ["deg|t", 0.5]),
+  temperature: words([`(?:${oil} )?at(?: c)?`, 0.8], [`${any}(?:temp|temperature|temps|heat)${more}`, 1], ["deg|t", 0.5]),
   base: words([`${any}(?:which|what|type of|kind of) ${lye}`, 1], [`${lye} (?:type|kind|used)`, 1], ["(?:koh|naoh) or (?:koh|naoh)", 1], [lye, 0.75]),
   lyeLot: words([`${lye} (?:lot|bag|batch|drum|no|source)${more}`, 1], ["bag(?: no)?", 0.7]),
   assay: words([`${any}(?:assay|purity|pure|active)${more}`, 1], [`${lye} (?:strength|content|quality)`, 0.55]),

@@ -12,7 +12,7 @@ import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
 import { type FoundTable, shownTable } from "../state";
-import type { StepProps } from "./recognise-step";
+import type { StepProps } from "./step-props";
 
 interface ChangeProps {
   readonly host: Host;

@@ -1,0 +1,47 @@
+/** One column: what it is taken to be and why, and what else it may be said to be. */
+import type { ColumnGuess } from "../../../workbook/recognising/guess-columns";
+import { roleOf } from "../../../workbook/recognising/roles";
+import { PickList } from "../../widgets/pick-list";
+import { columnName, nameOf, reasonWords, roleOptions } from "../column-words";
+import type { Action, FoundTable } from "../state";
+
+interface ColumnProps {
+  readonly guess: ColumnGuess;
+  readonly table: FoundTable;
+  readonly act: (action: Action) => void;
+  readonly inMark: (text: string) => string;
+}
+
+export function Column({ guess, table, act, inMark }: ColumnProps) {
+  const mapped = table.mapping.columns.find(({ column }) => column === guess.column);
+  const role = mapped?.role ?? "other";
+  const isAsGuessed = role === guess.role;
+  const { units } = roleOf(role);
+  return (
+    <li className="column-guess">
+      <PickList
+        label={columnName(guess)}
+        value={role}
+        options={roleOptions(guess)}
+        onPick={(picked) => {
+          act({ do: "column", column: guess.column, role: picked });
+        }}
+      />
+      {units.length > 1 ? (
+        <PickList
+          label={`Unit of ${columnName(guess)}`}
+          value={mapped?.unit ?? units[0] ?? ""}
+          options={units.map((unit) => [unit, unit] as const)}
+          onPick={(unit) => {
+            act({ do: "column", column: guess.column, role, unit });
+          }}
+        />
+      ) : null}
+      <p className="soft">
+        {isAsGuessed
+          ? inMark(reasonWords(guess))
+          : `Put right by you; it was taken for: ${nameOf(guess.role)}.`}
+      </p>
+    </li>
+  );
+}

@@ -1,0 +1,41 @@
+/** One finding: what is held, what should be, what it did, and the way to the cell. */
+import { Button } from "@fluentui/react-components";
+import type { Finding } from "../../../workbook/recheck/finding";
+import { mistakeNames } from "../../../workbook/recheck/mistakes";
+import { effectWords, figureWords } from "../listed";
+
+interface OneProps {
+  readonly finding: Finding;
+  readonly inMark: (text: string) => string;
+  readonly onJump: (finding: Finding) => void;
+}
+
+export function One({ finding, inMark, onJump }: OneProps) {
+  const { address, heading, label, mistake, fromRow, formula } = finding;
+  return (
+    <li className="finding">
+      <h3>{mistakeNames[mistake]}</h3>
+      <p>
+        {heading}
+        {label === "" ? "" : ` of ${label}`}: {inMark(figureWords(finding))}.
+      </p>
+      <p>{inMark(effectWords(finding))}</p>
+      {fromRow === undefined ? null : (
+        <p className="soft">Made in the titration of row {fromRow}.</p>
+      )}
+      {formula === "" ? null : (
+        <p className="soft">
+          Its formula shows it: <code>{formula}</code>
+        </p>
+      )}
+      <Button
+        size="large"
+        onClick={() => {
+          onJump(finding);
+        }}
+      >
+        Go to {address}
+      </Button>
+    </li>
+  );
+}

@@ -1,0 +1,39 @@
+/** What was agreed, written on a sheet where everybody sees it; shown before it is. */
+import type { Host } from "../../../host/port";
+import { carryOut } from "../../../workbook/planning/carry-out";
+import { planRemembering } from "../../../workbook/planning/remember-columns";
+import { PlannedChange } from "../../planned/planned-change";
+import { usePlanned } from "../../planned/use-planned";
+import type { FoundTable } from "../state";
+
+export function Remember({
+  host,
+  table,
+  inMark,
+}: {
+  host: Host;
+  table: FoundTable;
+  inMark: (text: string) => string;
+}) {
+  const planned = usePlanned({
+    key: JSON.stringify(table.mapping),
+    plan: () => planRemembering(host, table.mapping),
+    write: (confirmed, pause) =>
+      carryOut(
+        host,
+        "Remember the logbook's columns",
+        () => planRemembering(host, table.mapping),
+        confirmed,
+        pause,
+      ),
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command="Write it on a sheet"
+      busyWords="Writing."
+      inMark={inMark}
+      afterwards={<p>Undo in the spreadsheet takes it back.</p>}
+    />
+  );
+}

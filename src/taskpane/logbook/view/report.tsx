@@ -1,0 +1,37 @@
+/** The report of a re-check on a new sheet; shown before it is written. */
+import type { Host } from "../../../host/port";
+import { carryOut } from "../../../workbook/planning/carry-out";
+import { planReport } from "../../../workbook/planning/recheck-report";
+import type { RecheckReport } from "../../../workbook/recheck/finding";
+import type { Logbook } from "../../../workbook/recheck/recheck";
+import { PlannedChange } from "../../planned/planned-change";
+import { usePlanned } from "../../planned/use-planned";
+
+export function Report({
+  host,
+  report,
+  logbooks,
+  inMark,
+}: {
+  host: Host;
+  report: RecheckReport;
+  logbooks: readonly Logbook[];
+  inMark: (text: string) => string;
+}) {
+  const plan = () => planReport(host, report, logbooks);
+  const planned = usePlanned({
+    key: "",
+    plan,
+    write: (confirmed, pause) =>
+      carryOut(host, "Write the report of the re-check", plan, confirmed, pause),
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command="Write this report"
+      busyWords="Writing the report."
+      inMark={inMark}
+      afterwards={<p>Undo in the spreadsheet takes the sheet away again.</p>}
+    />
+  );
+}

@@ -1,0 +1,10 @@
+/** What every step of the task is given. */
+import type { Host } from "../../../host/port";
+import type { Action, LogbookState } from "../state";
+
+export interface StepProps {
+  readonly host: Host;
+  readonly state: LogbookState;
+  readonly act: (action: Action) => void;
+  readonly inMark: (text: string) => string;
+}
