@@ -23,6 +23,7 @@ export default defineConfig({
           ],
         },
       },
+      { test: { name: "endurance", include: ["tests/endurance/**/*.test.ts"] } },
       { test: { name: "built", include: ["tests/built/**/*.test.ts"], testTimeout: 60_000 } },
       { test: { name: "engine", include: ["tests/workbench/**/*.test.ts"], testTimeout: 60_000 } },
       { test: { name: "browser", include: ["tests/browser/**/*.test.ts"], ...slow } },

@@ -1,0 +1,55 @@
+/**
+ * `npm run endure -- --seeds 200 --steps 2000` (or `--browser --seeds 10 --steps 500`): longer than CI
+ * has time for. `--from 101` begins at another seed. Goes on after a failure, and says how many held.
+ */
+import { parseArgs } from "node:util";
+import { endure } from "./run";
+
+const { values } = parseArgs({
+  options: {
+    seeds: { type: "string", default: "200" },
+    steps: { type: "string", default: "2000" },
+    from: { type: "string", default: "1" },
+    browser: { type: "boolean", default: false },
+  },
+});
+
+type Run = (seed: number, steps: number) => Promise<ReadonlyMap<string, number>>;
+
+async function runner(): Promise<{ run: Run; close(): Promise<void> }> {
+  if (!values.browser) return { run: endure, close: () => Promise.resolve() };
+  const { openEndurance } = await import("../browser/endurance/day");
+  return openEndurance();
+}
+
+async function main(): Promise<void> {
+  const { run, close } = await runner();
+  const [from, count, steps] = [values.from, values.seeds, values.steps].map(Number) as [
+    number,
+    number,
+    number,
+  ];
+  const all = new Map<string, number>();
+  const began = Date.now();
+  let failed = 0;
+  for (let seed = from; seed < from + count; seed += 1) {
+    try {
+      for (const [what, times] of await run(seed, steps)) {
+        all.set(what, (all.get(what) ?? 0) + times);
+      }
+    } catch (problem) {
+      failed += 1;
+      console.log(problem instanceof Error ? problem.message : String(problem));
+    }
+    if ((seed - from + 1) % 10 === 0) console.log(`${String(seed - from + 1)} seeds done`);
+  }
+  await close();
+  const seconds = ((Date.now() - began) / 1000).toFixed(0);
+  console.log(
+    `${String(count)} seeds of ${String(steps)} steps, from ${String(from)}, in ${seconds} s: ${String(count - failed)} held, ${String(failed)} failed.`,
+  );
+  console.log([...all].map(([what, times]) => `${what} ${String(times)}`).join(", "));
+  if (failed > 0) process.exitCode = 1;
+}
+
+void main();
