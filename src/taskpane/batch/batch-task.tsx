@@ -8,17 +8,19 @@ import "./batch.css";
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
 import { cautions } from "../../core/batch/cautions";
+import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
 import { EnterGoesOn, WayOn } from "../stepped/way-on";
 import type { TaskProps } from "../tasks";
-import { localDay } from "../titrate/day";
+import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import { stepIds, type StepId } from "./draft";
+import { type Draft, newDraft, stepIds, type StepId } from "./draft";
 import { stepNames } from "./names";
-import { useDraft } from "./use-draft";
-import { type Lots, useLots } from "./use-lots";
+import { type Action, reduce } from "./reducer";
+import { draftFrom } from "./stored";
+import { type Lots, useLots } from "../lots/use-lots";
 import { DeskProvider } from "./view/desk";
 import { LyeStep } from "./view/lye-step";
 import { MethanolStep } from "./view/methanol-step";
@@ -32,6 +34,13 @@ import { stateOf } from "./wants";
 export type BatchTaskProps = Pick<TaskProps, "host" | "memory" | "locale" | "clock">;
 
 const machineClock = (): Date => new Date();
+
+const keeping: Keeping<Draft, Action> = {
+  task: "batch",
+  from: draftFrom,
+  reduce,
+  isTyping: ({ do: what }) => what === "type" || what === "write" || what === "share",
+};
 
 function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
   return (
@@ -58,7 +67,7 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
 
 export function BatchTask({ host, memory, locale, clock = machineClock }: BatchTaskProps) {
   const { lots, again } = useLots(host);
-  const { draft, act, begin, isUnkept } = useDraft(memory);
+  const { draft, act, replace, isUnkept } = useKeptDraft(memory, keeping);
   /** Somebody has begun the next batch: the focus is theirs, in the pane. */
   const byHand = useRef(false);
   if (draft === undefined || lots.state !== "read") {
@@ -82,7 +91,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   const today = localDay(clock());
   const next = (): void => {
     byHand.current = true;
-    begin();
+    replace(newDraft);
   };
   return (
     <DeskProvider value={{ view, act }}>

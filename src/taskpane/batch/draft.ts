@@ -3,13 +3,11 @@
  * kept and taken up again; the lots' acid values are not in it, since the workbook has them.
  */
 import type { Base } from "../../core/reference/bases";
+import type { UnitId } from "../fields/units";
 import type { NumberFieldId } from "./fields";
 
 export const stepIds = ["oil", "lye", "methanol", "weigh-out", "record"] as const;
 export type StepId = (typeof stepIds)[number];
-
-export const unitIds = ["l", "kg", "lb", "us_gal", "uk_gal"] as const;
-export type UnitId = (typeof unitIds)[number];
 
 export interface Picked {
   readonly unit: UnitId;

@@ -2,7 +2,7 @@
 import { formerAmount, isByFraction } from "../../core/batch/former-amount";
 import { hundred } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
-import { fixed } from "../titrate/shown";
+import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import { amount } from "./shown";
 import type { Seen } from "./view-of";

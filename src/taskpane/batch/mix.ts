@@ -6,7 +6,8 @@ import { say } from "../../core/problem/wording";
 import { type AcidValue, as, type Percent, quantity } from "../../core/quantity/quantity";
 import { acidValueFromFfa, ffaAsOleic } from "../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
-import { fixed } from "../titrate/shown";
+import { lotMark } from "../lots/lot-ticks";
+import { fixed } from "../widgets/shown-number";
 import type { Draft } from "./draft";
 import type { Figures } from "./figures";
 
@@ -24,9 +25,6 @@ export interface Mix {
   /** Of the 95 % interval, % FFA; undefined when a lot's is not known. */
   readonly halfWidth: number | undefined;
 }
-
-/** As the draft names it. */
-export const lotMark = ({ lot }: RecordedLot): string => String(lot).trim();
 
 /** The recorded lots that were chosen, in the order chosen; undefined where one is gone from the table. */
 export const chosenLots = (

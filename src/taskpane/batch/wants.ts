@@ -4,10 +4,9 @@ import { say } from "../../core/problem/wording";
 import { allowedWords, limits, misses } from "../../core/reference/limits";
 import { oilNamed } from "../../core/reference/oils";
 import type { StepId } from "./draft";
-import { factOf } from "./figures";
 import type { NumberFieldId } from "./fields";
 import { chosenLots, mixTrouble } from "./mix";
-import { digits } from "../titrate/shown";
+import { digits } from "../widgets/shown-number";
 import type { Seen } from "./view-of";
 
 export interface Want {
@@ -18,10 +17,10 @@ export interface Want {
 }
 
 /** A field that is empty though it may not be, or wrong. */
-function wants({ draft, figures }: Seen, step: StepId, field: NumberFieldId): Want[] {
+function wants({ figures }: Seen, step: StepId, field: NumberFieldId): Want[] {
   const judged = figures.judged(field);
   if (judged.kind === "wrong") return [{ step, sentence: judged.sentence, for: "weigh-out" }];
-  const fact = factOf(draft, field);
+  const fact = figures.fact(field);
   return judged.kind === "empty" && !fact.isOptional
     ? [{ step, sentence: `${fact.label} is not filled in.`, for: "weigh-out" }]
     : [];

@@ -3,9 +3,10 @@ import type { Batch } from "../../core/batch/batch";
 import { hundred, thousand } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
-import { fixed } from "../titrate/shown";
+import { lotMark } from "../lots/lot-ticks";
+import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
-import { lotMark, type Mix } from "./mix";
+import type { Mix } from "./mix";
 import { amount, interval, poundsText } from "./shown";
 import type { Seen } from "./view-of";
 

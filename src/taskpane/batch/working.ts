@@ -20,7 +20,7 @@ import { type Base, bases } from "../../core/reference/bases";
 import { type Oil, oilNamed, oilNotNamed } from "../../core/reference/oils";
 import { doseHalfWidth } from "../../core/uncertainty/dose-interval";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
-import { asInCell } from "../titrate/figures";
+import { asInCell } from "../fields/number-figures";
 import type { Draft } from "./draft";
 import type { Figures } from "./figures";
 import { chosenLots, type Mix, mixOf } from "./mix";

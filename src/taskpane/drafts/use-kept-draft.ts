@@ -1,8 +1,9 @@
 /** The draft of a task, kept by the browser after each change, and taken up again. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { TaskMemory } from "./task-memory";
+import { useLeaving } from "./use-leaving";
 
-/** Typing is written within this many milliseconds; leaving the page writes at once. */
+/** Typing is written within this many milliseconds; any other act at once, and leaving the page too. */
 const pause = 400;
 
 export interface Keeping<Draft, Action> {
@@ -11,12 +12,15 @@ export interface Keeping<Draft, Action> {
   /** A draft out of storage, or a fresh one. */
   readonly from: (value: unknown) => Draft;
   readonly reduce: (draft: Draft, action: Action) => Draft;
+  readonly isTyping: (action: Action) => boolean;
 }
 
 export interface KeptDraft<Draft, Action> {
   /** Undefined until it is known whether one was kept. */
   readonly draft: Draft | undefined;
   readonly act: (action: Action) => void;
+  /** Another draft in its place: the next one, made of this one. */
+  readonly replace: (next: (now: Draft | undefined) => Draft) => void;
   /** This browser keeps nothing. */
   readonly isUnkept: boolean;
 }
@@ -30,7 +34,7 @@ export function useKeptDraft<Draft, Action>(
   const [isUnkept, setUnkept] = useState(false);
   const latest = useRef<Draft | undefined>(undefined);
   const waiting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
-  const { task, from, reduce } = keeping;
+  const { task, from, reduce, isTyping } = keeping;
 
   const keep = useCallback((): void => {
     clearTimeout(waiting.current);
@@ -63,26 +67,33 @@ export function useKeptDraft<Draft, Action>(
         show(from(undefined));
       },
     );
-    const leaving = (): void => {
-      if (waiting.current !== undefined) keep();
-    };
-    window.addEventListener("pagehide", leaving);
-    document.addEventListener("visibilitychange", leaving);
     return () => {
       isCurrent = false;
-      leaving();
-      window.removeEventListener("pagehide", leaving);
-      document.removeEventListener("visibilitychange", leaving);
     };
-  }, [memory, keep, show, task, from]);
+  }, [memory, show, task, from]);
+
+  useLeaving(
+    useCallback(() => {
+      if (waiting.current !== undefined) keep();
+    }, [keep]),
+  );
 
   const act = useCallback(
     (action: Action): void => {
       if (latest.current === undefined) return;
       show(reduce(latest.current, action));
-      waiting.current ??= setTimeout(keep, pause);
+      if (isTyping(action)) waiting.current ??= setTimeout(keep, pause);
+      else keep();
     },
-    [keep, show, reduce],
+    [keep, show, reduce, isTyping],
   );
-  return { draft, act, isUnkept };
+
+  const replace = useCallback(
+    (next: (now: Draft | undefined) => Draft): void => {
+      show(next(latest.current));
+      keep();
+    },
+    [keep, show],
+  );
+  return { draft, act, replace, isUnkept };
 }

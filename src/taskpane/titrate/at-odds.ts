@@ -1,6 +1,6 @@
 /** The recorded row against the pane: two ways to one figure. */
 import type { RecordOutcome } from "../../workbook/planning/plan";
-import { digits } from "./shown";
+import { digits } from "../widgets/shown-number";
 
 /** Two doubles of one figure, but for the last digit. */
 const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-14 * Math.abs(b);

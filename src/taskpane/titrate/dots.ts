@@ -8,7 +8,7 @@ import type { Seen } from "./nudges/nudge";
 import type { Dot } from "./plot";
 import { usedOf } from "./readings";
 import { oneMass } from "./sample";
-import { fixed } from "./shown";
+import { fixed } from "../widgets/shown-number";
 
 /** @returns nothing while a strength or a mass is missing */
 export function dotsOf({ draft, figures, working }: Seen): Dot[] {

@@ -10,13 +10,6 @@ export const stepNames: Record<StepId, string> = {
   record: "Record",
 };
 
-export const bases: readonly (readonly [Draft["picked"]["base"], string])[] = [
-  ["KOH", "KOH, potassium hydroxide"],
-  ["NaOH", "NaOH, sodium hydroxide"],
-  ["KOCH3", "KOCH3, potassium methoxide"],
-  ["NaOCH3", "NaOCH3, sodium methoxide"],
-];
-
 export const ways: readonly (readonly [StrengthWay, string])[] = [
   ["molarity", "mol/L, from its label"],
   ["normality", "Normality, from its label"],

@@ -1,13 +1,13 @@
 /** How far a titration is: what each step still wants, and for what. */
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
-import { daysBetween } from "./day";
+import { daysBetween } from "../widgets/day";
 import type { StepId } from "./draft";
 import { numberFields, type NumberFieldId } from "./fields";
 import type { Seen } from "./nudges/nudge";
 import { hasOwnMasses, massByVolume } from "./sample";
 import { isTenthAsked, needsAssay, strengthFields, strengthOutOfRange } from "./strength";
-import { digits } from "./shown";
+import { digits } from "../widgets/shown-number";
 
 export interface Want {
   readonly step: StepId;

@@ -2,7 +2,8 @@
 import { exact } from "../../core/exact/exact";
 import { type Gram, type Millilitre } from "../../core/quantity/quantity";
 import type { Draft, Reading, ReadingList } from "./draft";
-import { asInCell, type Figures } from "./figures";
+import { asInCell } from "../fields/number-figures";
+import type { Figures } from "./figures";
 import { numberFields, type NumberFieldId } from "./fields";
 import { hasOwnMasses } from "./sample";
 

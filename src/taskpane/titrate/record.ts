@@ -2,9 +2,9 @@
 import { exact } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import type { OmittedReading, TitrationRecord } from "../../workbook/record/titration-record";
-import { sheetDay } from "./day";
+import { sheetDay } from "../widgets/day";
 import { type Draft, mostReadings } from "./draft";
-import { asInCell } from "./figures";
+import { asInCell } from "../fields/number-figures";
 import type { Seen } from "./nudges/nudge";
 import { keepsFromRecording, wanted } from "./progress";
 import { standingBlanks, usedOf } from "./readings";

@@ -13,7 +13,8 @@ import { limits, misses } from "../../core/reference/limits";
 import { sampleGrams } from "../../core/batch/oil-mass";
 import { sampleToWeigh } from "../../core/titration/free-fatty-acid";
 import type { Draft } from "./draft";
-import { asInCell, type Figures } from "./figures";
+import { asInCell } from "../fields/number-figures";
+import type { Figures } from "./figures";
 import type { Strength } from "./strength";
 
 /** The oil as named, or by its own density where one is typed. */

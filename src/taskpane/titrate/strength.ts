@@ -13,7 +13,8 @@ import { limits, misses } from "../../core/reference/limits";
 import { molarityByWeighing, molarityFromPhthalate } from "../../core/titration/titrant";
 import type { Draft, StrengthWay } from "./draft";
 import type { NumberFieldId } from "./fields";
-import { asInCell, type Figures } from "./figures";
+import { asInCell } from "../fields/number-figures";
+import type { Figures } from "./figures";
 
 export interface Strength {
   readonly molarity: MolePerLitre;

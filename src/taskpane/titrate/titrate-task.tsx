@@ -8,10 +8,11 @@ import "./titrate.css";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { keeper } from "../drafts/keeper";
 import type { Kept } from "../drafts/store";
+import { useLeaving } from "../drafts/use-leaving";
 import type { TaskProps } from "../tasks";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import { localDay } from "./day";
+import { localDay } from "../widgets/day";
 import { type Draft, newDraft } from "./draft";
 import { outdated } from "./lots-kept";
 import { type Bench, type BenchAction, benchWith, step } from "./undo";
@@ -88,16 +89,11 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
       for (const { draft } of outdated(found)) void keeping.forget(draft.id);
       if (isCurrent && found.every(({ draft }) => draft.isRecorded)) begin(found[0]?.draft);
     });
-    const leaving = (): void => void keeping.now();
-    window.addEventListener("pagehide", leaving);
-    document.addEventListener("visibilitychange", leaving);
     return () => {
       isCurrent = false;
-      leaving();
-      window.removeEventListener("pagehide", leaving);
-      document.removeEventListener("visibilitychange", leaving);
     };
   }, [list, keeping, begin]);
+  useLeaving(useCallback(() => void keeping.now(), [keeping]));
 
   const act = useCallback(
     (action: BenchAction): void => {

@@ -4,13 +4,11 @@
  */
 import type { Base } from "../../core/reference/bases";
 import type { Compared } from "../../workbook/what-if/question";
+import type { UnitId } from "../fields/units";
 import type { NumberFieldId } from "./fields";
 
 export const stepIds = ["sizes", "compare", "table", "write"] as const;
 export type StepId = (typeof stepIds)[number];
-
-export const unitIds = ["l", "kg", "lb", "us_gal", "uk_gal"] as const;
-export type UnitId = (typeof unitIds)[number];
 
 export const listIds = ["sizes", "acid", "assay", "charge"] as const;
 export type ListId = (typeof listIds)[number];

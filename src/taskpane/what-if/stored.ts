@@ -1,23 +1,30 @@
 /** A draft out of storage, believed part by part: what is not of the right kind is left out. */
 import { bases } from "../../core/reference/bases";
 import { oils } from "../../core/reference/oils";
-import { type Draft, listIds, newDraft, type Picked, stepIds, unitIds } from "./draft";
+import {
+  isObject,
+  listOf,
+  objectOf,
+  pickedFrom,
+  type PickWords,
+  textOf,
+  typedFrom,
+} from "../drafts/believed";
+import { unitIds } from "../fields/units";
+import { type Draft, listIds, newDraft, type Picked, stepIds } from "./draft";
 import { numberFieldIds } from "./fields";
 
-type Unknown = Readonly<Record<string, unknown>>;
-
-const isObject = (value: unknown): value is Unknown =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-const text = (value: unknown): string => (typeof value === "string" ? value : "");
-const object = (value: unknown): Unknown => (isObject(value) ? value : {});
 const texts = (value: unknown): string[] => [
-  ...new Set((Array.isArray(value) ? value : []).map(text).filter((each) => each !== "")),
+  ...new Set(
+    listOf(value)
+      .map(textOf)
+      .filter((each) => each !== ""),
+  ),
 ];
 
 const baseNames = bases.map(({ name }) => name);
 
-/** The words each pick may be. */
-const picks: { [Key in keyof Picked]: readonly Picked[Key][] } = {
+const picks: PickWords<Picked> = {
   unit: unitIds,
   sizesBy: ["list", "steps"],
   oil: [...oils.map(({ name }) => name), ""],
@@ -31,20 +38,15 @@ const picks: { [Key in keyof Picked]: readonly Picked[Key][] } = {
 export function draftFrom(value: unknown): Draft {
   const usual = newDraft();
   if (!isObject(value) || value.version !== 1) return usual;
-  const [typed, lists, picked] = [object(value.typed), object(value.lists), object(value.picked)];
-  const good = Object.entries(picks).filter(([key, words]) =>
-    (words as readonly unknown[]).includes(picked[key]),
-  );
+  const lists = objectOf(value.lists);
   return {
     version: 1,
     step: stepIds.find((id) => id === value.step) ?? usual.step,
-    typed: Object.fromEntries(
-      numberFieldIds.map((id) => [id, text(typed[id])]).filter(([, each]) => each !== ""),
-    ) as Draft["typed"],
-    lists: Object.fromEntries(listIds.map((id) => [id, text(lists[id])])) as Draft["lists"],
-    picked: { ...usual.picked, ...Object.fromEntries(good.map(([key]) => [key, picked[key]])) },
+    typed: typedFrom(value.typed, numberFieldIds),
+    lists: Object.fromEntries(listIds.map((id) => [id, textOf(lists[id])])) as Draft["lists"],
+    picked: pickedFrom(value.picked, usual.picked, picks),
     lots: texts(value.lots),
-    lot: text(value.lot),
+    lot: textOf(value.lot),
     bases: baseNames.filter((name) => texts(value.bases).includes(name)),
   };
 }

@@ -5,17 +5,17 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./what-if.css";
-import { type Lots, useLots } from "../batch/use-lots";
-import { useKeptDraft } from "../drafts/use-kept-draft";
+import { type Lots, useLots } from "../lots/use-lots";
+import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar, type StepState } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
 import { EnterGoesOn, WayOn } from "../stepped/way-on";
 import type { TaskProps } from "../tasks";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import { stepIds, type StepId } from "./draft";
+import { type Draft, stepIds, type StepId } from "./draft";
 import { stepNames } from "./names";
-import { reduce } from "./reducer";
+import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { Cautions } from "./view/cautions";
 import { CompareStep } from "./view/compare-step";
@@ -31,7 +31,12 @@ function recorded(lots: Lots): View["lots"] {
   return lots.state === "read" ? lots.lots : [];
 }
 
-const keeping = { task: "what-if", from: draftFrom, reduce };
+const keeping: Keeping<Draft, Action> = {
+  task: "what-if",
+  from: draftFrom,
+  reduce,
+  isTyping: (action) => action.do === "type" || action.do === "list",
+};
 
 /** A step is done when nothing is wanted in it. The table is done when it can be shown. */
 function stateOf(step: StepId, { working }: View): StepState {

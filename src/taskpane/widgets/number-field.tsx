@@ -5,6 +5,7 @@
 import { Field, Input } from "@fluentui/react-components";
 import { type Ref, useEffect, useState } from "react";
 import { asRef } from "./as-ref";
+import { aroundFigure, Unit } from "./field-parts";
 import type { Judged, NumberFieldFact } from "./judged";
 
 const pause = 700;
@@ -40,19 +41,7 @@ export function NumberField({ fact, text, judged, onText, also, inputRef }: Numb
   const wrong =
     judged.kind === "wrong" && !(judged.mayBecomeRight && isTyping) ? judged.sentence : also;
   return (
-    <Field
-      label={{
-        children: (
-          <>
-            {fact.label}
-            <span className="unseen">, {fact.unit}</span>
-          </>
-        ),
-      }}
-      {...(fact.hint === undefined ? {} : { hint: fact.hint })}
-      {...(wrong === undefined ? {} : { validationMessage: wrong })}
-      validationState={wrong === undefined ? "none" : "error"}
-    >
+    <Field {...aroundFigure(fact, wrong)}>
       <Input
         ref={asRef(inputRef)}
         size="large"
@@ -67,11 +56,7 @@ export function NumberField({ fact, text, judged, onText, also, inputRef }: Numb
         onBlur={() => {
           setLeft(true);
         }}
-        contentAfter={
-          <span className="unit" aria-hidden="true">
-            {fact.unit}
-          </span>
-        }
+        contentAfter={<Unit unit={fact.unit} />}
       />
     </Field>
   );

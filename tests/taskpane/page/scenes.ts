@@ -26,10 +26,10 @@ async function questions(hand: BenchHand, look: Look): Promise<void> {
 
 async function measured(hand: BenchHand, look: Look): Promise<void> {
   await hand.pick("Measured");
-  await hand.choose("Kind", "Tallow");
+  await hand.choose("Kind of oil", "Tallow");
   await hand.type("Oil measured", "5");
   await look("oil, solid");
-  await hand.choose("Kind", "Used");
+  await hand.choose("Kind of oil", "Used");
   await hand.pick("Weighed");
   await hand.type("Oil measured", "9.5");
   await hand.type("Oil weighed", "10.02");

@@ -21,11 +21,11 @@ async function sizes(hand: BenchHand, look: Look): Promise<void> {
   await hand.tabTo("Oil measured at");
   await look("sizes, refused");
   await hand.type("Batch sizes", "");
-  await hand.choose("Oil", "Tallow");
+  await hand.choose("Kind of oil", "Tallow");
   await look("sizes, solid");
   await hand.choose("Unit", "US");
   await fillSizes(hand);
-  await hand.choose("Oil", "Used");
+  await hand.choose("Kind of oil", "Used");
   await look("sizes, US gallons in steps");
   await hand.choose("Unit", "Lit");
 }

@@ -201,6 +201,8 @@ describe("recording", () => {
     expect(found.state === "refused" && found.sentence.length).toBeGreaterThan(20);
 
     const outcome = await record(whole);
-    expect(atOdds(outcome, 0.7).join(" ")).toContain("The row shows 0.647303 % FFA and the pane 0.7 %");
+    expect(atOdds(outcome, 0.7).join(" ")).toContain(
+      "The row shows 0.647303 % FFA and the pane 0.7 %",
+    );
   });
 });

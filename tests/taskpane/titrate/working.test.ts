@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { isProblem } from "../../../src/core/problem/problem";
 import { lyePerLitre } from "../../../src/taskpane/titrate/lye-per-litre";
 import { sharesOf } from "../../../src/taskpane/titrate/shares";
-import { withDoubt } from "../../../src/taskpane/titrate/shown";
+import { withDoubt } from "../../../src/taskpane/widgets/shown-number";
 import { exact } from "../../../src/core/exact/exact";
 import { but, type Slip, viewOfSlip, whole } from "./slip";
 

@@ -6,7 +6,7 @@ import { publishedCharges } from "../../../core/reference/base-charges";
 import { sources } from "../../../core/reference/sources";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
-import { digits } from "../../titrate/shown";
+import { digits } from "../../widgets/shown-number";
 import { Figure, useDesk, useMark } from "./desk";
 
 function Published() {

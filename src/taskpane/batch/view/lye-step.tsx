@@ -1,9 +1,8 @@
 /** Lye: what it is, how pure, whether the titrant was made of it, and the charge for the reaction. */
+import { BasePick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
-import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
-import { bases } from "../../titrate/names";
 import { chosenLots } from "../mix";
 import { Charge } from "./charge";
 import { Figure, useDesk } from "./desk";
@@ -43,10 +42,8 @@ export function LyeStep() {
           act({ do: "write", words: { batch } });
         }}
       />
-      <PickList
-        label="Base"
+      <BasePick
         value={picked.base}
-        options={bases}
         onPick={(base) => {
           act({ do: "pick", picked: { base } });
         }}

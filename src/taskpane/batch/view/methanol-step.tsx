@@ -2,7 +2,7 @@
 import { isProblem } from "../../../core/problem/problem";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
-import { fixed } from "../../titrate/shown";
+import { fixed } from "../../widgets/shown-number";
 import { Figure, useDesk, useMark } from "./desk";
 import { Limit } from "./limit";
 

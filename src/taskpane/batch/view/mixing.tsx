@@ -1,11 +1,12 @@
 /** Two lots or more: how they are mixed, and what the mix holds. */
 import { isProblem } from "../../../core/problem/problem";
+import { lotMark } from "../../lots/lot-ticks";
 import { Choice } from "../../widgets/choice";
 import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
-import { fixed } from "../../titrate/shown";
+import { fixed } from "../../widgets/shown-number";
 import { numberFields } from "../fields";
-import { chosenLots, lotMark, mixTrouble } from "../mix";
+import { chosenLots, mixTrouble } from "../mix";
 import { Figure, useDesk, useMark } from "./desk";
 
 function Shares() {

@@ -1,8 +1,7 @@
 /** Oil: which lots, in which shares, how much, and how warm when it was measured. */
-import { PickList } from "../../widgets/pick-list";
+import { UnitPick } from "../../fields/picks";
 import { Say } from "../../widgets/say";
 import { isProblem } from "../../../core/problem/problem";
-import { unitChoices } from "../names";
 import { amount } from "../shown";
 import { isVolume } from "../working";
 import { Figure, useDesk } from "./desk";
@@ -24,10 +23,8 @@ export function OilStep() {
       <LotList />
       <Mixing />
       <Figure field="amount" />
-      <PickList
-        label="Unit"
+      <UnitPick
         value={picked.unit}
-        options={unitChoices}
         onPick={(unit) => {
           act({ do: "pick", picked: { unit } });
         }}

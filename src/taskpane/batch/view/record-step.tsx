@@ -8,12 +8,10 @@ import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
 import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
-import { Wants } from "../../stepped/wants";
 import type { StepId } from "../draft";
-import { stepNames } from "../names";
 import { atOdds, batchOf, recordOf } from "../record";
 import { forWeighOut } from "../wants";
-import { useDesk, useMark } from "./desk";
+import { useDesk, useMark, Wants } from "./desk";
 import { PrintSheet } from "./print-sheet";
 
 export interface RecordStepProps {
@@ -66,7 +64,6 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
 
 export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
   const { view, act } = useDesk();
-  const inMark = useMark();
   const [isPrinting, setPrinting] = useState(false);
   const { draft, wants } = view;
   const hasDose = forWeighOut(wants).length === 0 && batchOf(view, today) !== undefined;
@@ -89,13 +86,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
   return (
     <>
       {wants.length > 0 ? (
-        <Wants
-          title="Still wanted for the row"
-          wants={wants}
-          names={stepNames}
-          inMark={inMark}
-          onGo={onGo}
-        />
+        <Wants title="Still wanted for the row" wants={wants} onGo={onGo} />
       ) : (
         <>
           <WordField

@@ -6,15 +6,13 @@ import { say } from "../../../core/problem/wording";
 import { cautions } from "../../../core/batch/cautions";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
-import { fixed } from "../../titrate/shown";
-import { Wants } from "../../stepped/wants";
+import { fixed } from "../../widgets/shown-number";
 import type { StepId } from "../draft";
-import { stepNames } from "../names";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { expectedOf, weighOutOf } from "../weigh-out";
 import { AcidStep } from "./acid-step";
-import { useDesk, useMark } from "./desk";
+import { useDesk, useMark, Wants } from "./desk";
 import { FinishedFuel } from "./finished-fuel";
 import { Former } from "./former";
 import { Limit } from "./limit";
@@ -121,19 +119,10 @@ function Cautions() {
 
 function Top({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
-  const inMark = useMark();
   const { batch } = view.working;
   const wants = forWeighOut(view.wants);
   if (wants.length > 0 || batch === undefined) {
-    return (
-      <Wants
-        title="Still wanted for a weigh-out"
-        wants={wants}
-        names={stepNames}
-        inMark={inMark}
-        onGo={onGo}
-      />
-    );
+    return <Wants title="Still wanted for a weigh-out" wants={wants} onGo={onGo} />;
   }
   return isProblem(batch) ? <NoDose found={batch} /> : <Dose />;
 }

@@ -12,7 +12,7 @@ import {
   suggestedSample,
   usualAcid,
 } from "../sample";
-import { digits, fixed } from "../shown";
+import { digits, fixed } from "../../widgets/shown-number";
 import { know, mind, type Nudge, type Seen } from "./nudge";
 
 /** Masses typed: the one for all, or the own ones taken so far. */

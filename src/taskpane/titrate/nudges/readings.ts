@@ -7,7 +7,7 @@ import { expand } from "../../../core/uncertainty/expanded";
 import { blankShare, blankShareWorthSaying } from "../../../core/titration/corrected-titre";
 import { mostReadings } from "../draft";
 import { hasOwnMasses, stepsWanted, suggestedSample } from "../sample";
-import { digits, fixed, withDoubt } from "../shown";
+import { digits, fixed, withDoubt } from "../../widgets/shown-number";
 import { know, mind, type Nudge, type Seen } from "./nudge";
 
 /** A blank above a third of the titre: most of what is read is solvent, not oil. */

@@ -1,8 +1,8 @@
 /** What is worth saying about a titrant. */
 import { exact } from "../../../core/exact/exact";
 import type { Base } from "../../../core/reference/bases";
-import { daysBetween } from "../day";
-import { digits, digitsKept, fixed } from "../shown";
+import { daysBetween } from "../../widgets/day";
+import { digits, digitsKept, fixed } from "../../widgets/shown-number";
 import {
   asMolarity,
   asPureGrams,

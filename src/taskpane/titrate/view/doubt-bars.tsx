@@ -1,7 +1,7 @@
 /** What the ± is made of, as bars with their figures beside them. */
 import { scaleLinear } from "d3-scale";
 import type { Share } from "../shares";
-import { capital } from "../shown";
+import { capital } from "../../widgets/shown-number";
 
 const full = scaleLinear().domain([0, 100]).range([0, 100]).clamp(true);
 

@@ -1,7 +1,7 @@
 /** The words in passing of a step. */
 import { Say } from "../../widgets/say";
 import type { Nudge } from "../nudges/nudge";
-import { capital } from "../shown";
+import { capital } from "../../widgets/shown-number";
 import { useMark } from "./desk";
 
 function Said({ nudges }: { nudges: readonly Nudge[] }) {

@@ -1,19 +1,13 @@
 /** Oil: which lot, what has been done to it, and how much of it is in the glass. */
+import { OilPick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { WordField } from "../../widgets/word-field";
-import { oils } from "../../../core/reference/oils";
 import { stages } from "../names";
 import { aboutOil } from "../nudges/oil";
 import { hasOwnMasses } from "../sample";
-import { capital } from "../shown";
 import { Figure, useDesk } from "./desk";
 import { Nudges } from "./nudges";
-
-const kinds = [
-  ...oils.map(({ name }) => [name, capital(name)] as const),
-  ["", "Another oil"] as const,
-];
 
 function Weighed() {
   const { view, act } = useDesk();
@@ -73,10 +67,8 @@ export function OilStep() {
           act({ do: "pick", picked: { stage } });
         }}
       />
-      <PickList
-        label="Kind"
+      <OilPick
         value={picked.oil}
-        options={kinds}
         onPick={(oil) => {
           act({ do: "pick", picked: { oil } });
         }}

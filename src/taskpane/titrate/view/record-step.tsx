@@ -11,8 +11,7 @@ import { atOdds } from "../at-odds";
 import type { Draft, StepId } from "../draft";
 import { keepsFromRecording } from "../progress";
 import { recordOf } from "../record";
-import { useDesk, useMark } from "./desk";
-import { Wants } from "./wants";
+import { useDesk, useMark, Wants } from "./desk";
 
 export interface RecordStepProps {
   readonly host: Host;

@@ -2,7 +2,7 @@
 import { useState } from "react";
 import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
-import { fixed } from "../shown";
+import { fixed } from "../../widgets/shown-number";
 import { readingTips } from "../tips";
 import { useDesk, useMark } from "./desk";
 import { EndPointTimer } from "./end-point-timer";

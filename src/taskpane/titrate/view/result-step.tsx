@@ -7,13 +7,12 @@ import type { StepId } from "../draft";
 import { lyePerLitre } from "../lye-per-litre";
 import { largeBlank } from "../nudges/readings";
 import { sharesOf } from "../shares";
-import { fixed, withDoubt } from "../shown";
+import { fixed, withDoubt } from "../../widgets/shown-number";
 import type { Acid, Doubt } from "../working";
-import { useDesk, useMark } from "./desk";
+import { useDesk, useMark, Wants } from "./desk";
 import { DotPlotView } from "./dot-plot";
 import { DoubtBars } from "./doubt-bars";
 import { Nudges } from "./nudges";
-import { Wants } from "./wants";
 
 function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
   const { view } = useDesk();

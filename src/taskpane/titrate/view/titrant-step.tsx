@@ -1,10 +1,11 @@
 /** Titrant: what is in the burette, how strong, how that is known, and how finely it is read. */
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
+import { BasePick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { WordField } from "../../widgets/word-field";
-import { bases, ways } from "../names";
+import { ways } from "../names";
 import { aboutTitrant, tenthMeans } from "../nudges/titrant";
 import { baseOf, isTenthAsked, needsAssay, strengthFields } from "../strength";
 import { Figure, useDesk, useMark } from "./desk";
@@ -67,10 +68,8 @@ export function TitrantStep() {
   };
   return (
     <>
-      <PickList
-        label="Base"
+      <BasePick
         value={picked.base}
-        options={bases}
         onPick={(base) => {
           act({ do: "pick", picked: { base } });
         }}

@@ -1,14 +1,11 @@
 /** Acid values: typed, or those of recorded lots, which the table then follows by reference. */
-import { Button, Checkbox } from "@fluentui/react-components";
-import { useState } from "react";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
+import { lotMark, LotTicks } from "../../lots/lot-ticks";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
-import { Figure, Figures, useDesk, useMark } from "./desk";
-
-/** So many of the latest are shown at first. */
-const shownFirst = 8;
+import { Figure, useDesk, useMark } from "./desk";
+import { Figures } from "./figures-field";
 
 const hasFigure = ({ acidValue }: RecordedLot): boolean => acidValue !== undefined && acidValue > 0;
 
@@ -17,7 +14,7 @@ const figureOf = ({ acidValue, trouble }: RecordedLot): string =>
 
 /** The lye of a titrant was taken as pure: the acid is at most this, and so is its dose. */
 function AsIfPure({ lots }: { lots: readonly RecordedLot[] }) {
-  const found = lots.filter(({ isAsIfPure }) => isAsIfPure).map(({ lot }) => String(lot));
+  const found = lots.filter(({ isAsIfPure }) => isAsIfPure).map(lotMark);
   return found.length === 0 ? null : (
     <Say tone="mind">
       {`Titrated with lye of unknown assay, so the acid value is at most this: ${found.join(", ")}.`}
@@ -28,40 +25,23 @@ function AsIfPure({ lots }: { lots: readonly RecordedLot[] }) {
 export function AcidValues() {
   const { view, act } = useDesk();
   const inMark = useMark();
-  const [isWhole, setWhole] = useState(false);
   const lots = view.lots ?? [];
-  const isChosen = ({ lot }: RecordedLot): boolean => view.draft.lots.includes(String(lot));
-  const listed = lots.filter((lot, at) => isWhole || at < shownFirst || isChosen(lot));
+  const isChosen = (lot: RecordedLot): boolean => view.draft.lots.includes(lotMark(lot));
   return (
     <>
       {lots.length === 0 ? null : (
-        <fieldset className="ticks">
-          <legend>Recorded lots</legend>
-          {listed.map((lot) => (
-            <Checkbox
-              key={String(lot.lot)}
-              size="large"
-              disabled={!hasFigure(lot)}
-              label={inMark(`${String(lot.lot)}: ${figureOf(lot)}`)}
-              checked={isChosen(lot)}
-              onChange={(_, { checked }) => {
-                act({ do: "choose-lot", lot: String(lot.lot), isChosen: checked === true });
-              }}
-            />
-          ))}
-          {listed.length < lots.length ? (
-            <Button
-              size="large"
-              className="wide"
-              onClick={() => {
-                setWhole(true);
-              }}
-            >
-              Show all {lots.length} lots
-            </Button>
-          ) : null}
+        <LotTicks
+          legend="Recorded lots"
+          lots={lots}
+          isChosen={isChosen}
+          isOff={(lot) => !hasFigure(lot)}
+          label={(lot) => inMark(`${lotMark(lot)}: ${figureOf(lot)}`)}
+          onTick={(lot, chosen) => {
+            act({ do: "choose-lot", lot, isChosen: chosen });
+          }}
+        >
           <AsIfPure lots={lots.filter(isChosen)} />
-        </fieldset>
+        </LotTicks>
       )}
       <Figures list="acid" />
     </>
@@ -73,7 +53,7 @@ function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
   const inMark = useMark();
   const usable = lots.filter(hasFigure);
   const options = usable.map(
-    (lot) => [String(lot.lot), inMark(`${String(lot.lot)}: ${figureOf(lot)}`)] as const,
+    (lot) => [lotMark(lot), inMark(`${lotMark(lot)}: ${figureOf(lot)}`)] as const,
   );
   return (
     <>
@@ -85,7 +65,7 @@ function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
           act({ do: "one-lot", lot });
         }}
       />
-      <AsIfPure lots={usable.filter(({ lot }) => String(lot) === view.draft.lot)} />
+      <AsIfPure lots={usable.filter((lot) => lotMark(lot) === view.draft.lot)} />
     </>
   );
 }

@@ -1,6 +1,6 @@
 /** The bases to be compared, each with its own assay and charge: no two lyes are alike. */
 import { Checkbox } from "@fluentui/react-components";
-import { baseChoices } from "../names";
+import { baseChoices } from "../../fields/bases";
 import { Charges } from "./charges";
 import { Figure, useDesk } from "./desk";
 

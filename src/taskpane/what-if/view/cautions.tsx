@@ -5,7 +5,7 @@ export function Cautions() {
   return (
     <>
       <p className="caution">{cautions[0]}</p>
-      <details className="more what-if-cautions">
+      <details className="more cautions">
         <summary>All cautions for a batch</summary>
         <ul>
           {cautions.slice(1).map((caution) => (

@@ -1,19 +1,18 @@
 /** Compare: what differs from column to column, and everything else that a dose rests on. */
+import { BasePick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
-import { PickList } from "../../widgets/pick-list";
-import { baseChoices, comparedChoices } from "../names";
+import { comparedChoices } from "../names";
 import { AcidFigure, AcidValues } from "./acid";
 import { Bases } from "./bases";
 import { Charges } from "./charges";
-import { Figure, Figures, useDesk } from "./desk";
+import { Figure, useDesk } from "./desk";
+import { Figures } from "./figures-field";
 
 function OneBase() {
   const { view, act } = useDesk();
   return (
-    <PickList
-      label="Base"
+    <BasePick
       value={view.draft.picked.base}
-      options={baseChoices}
       onPick={(base) => {
         act({ do: "pick", picked: { base } });
       }}

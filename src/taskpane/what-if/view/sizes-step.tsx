@@ -1,19 +1,14 @@
 /** Sizes: how large the batches are, in which unit, and of what oil. */
 import { shown } from "../../../core/exact/shown";
-import { oils } from "../../../core/reference/oils";
-import { capital } from "../../titrate/shown";
+import { OilPick, UnitPick } from "../../fields/picks";
+import { unitNames } from "../../fields/units";
+import { capital } from "../../widgets/shown-number";
 import { Choice } from "../../widgets/choice";
-import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
-import { unitChoices, unitNames } from "../names";
 import { sizesOf } from "../sizes";
 import { oilTrouble } from "../working";
-import { Figure, Figures, useDesk, useMark } from "./desk";
-
-const kinds = [
-  ...oils.map(({ name }) => [name, capital(name)] as const),
-  ["", "Another oil"] as const,
-];
+import { Figure, useDesk, useMark } from "./desk";
+import { Figures } from "./figures-field";
 
 /** The sizes that steps make, so that nobody has to count. */
 function Stepped() {
@@ -50,10 +45,8 @@ export function SizesStep() {
   const trouble = oilTrouble(view);
   return (
     <>
-      <PickList
-        label="Unit"
+      <UnitPick
         value={picked.unit}
-        options={unitChoices}
         onPick={(unit) => {
           act({ do: "pick", picked: { unit } });
         }}
@@ -70,10 +63,8 @@ export function SizesStep() {
         }}
       />
       {picked.sizesBy === "list" ? <Figures list="sizes" /> : <Stepped />}
-      <PickList
-        label="Oil"
+      <OilPick
         value={picked.oil}
-        options={kinds}
         onPick={(oil) => {
           act({ do: "pick", picked: { oil } });
         }}

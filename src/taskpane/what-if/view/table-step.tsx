@@ -3,15 +3,14 @@ import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { placesFor } from "../../../workbook/what-if/format";
 import type { WhatIfQuestion } from "../../../workbook/what-if/question";
-import { Wants } from "../../stepped/wants";
-import { capital } from "../../titrate/shown";
+import { unitNames } from "../../fields/units";
+import { capital } from "../../widgets/shown-number";
 import { Say } from "../../widgets/say";
 import type { StepId } from "../draft";
-import { stepNames, unitNames } from "../names";
 import { linesOf, plotWords } from "../plot";
 import { previewOf } from "../preview";
 import { useDoses } from "../use-doses";
-import { useDesk, useMark } from "./desk";
+import { useDesk, useMark, Wants } from "./desk";
 import { DosePlotView } from "./dose-plot";
 import { DoseTable } from "./dose-table";
 
@@ -57,17 +56,10 @@ function Doses({ question }: { question: WhatIfQuestion }) {
 
 export function TableStep({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
-  const inMark = useMark();
   const { question, wants } = view.working;
   return question ? (
     <Doses question={question} />
   ) : (
-    <Wants
-      title="Still wanted for the table"
-      wants={wants}
-      names={stepNames}
-      inMark={inMark}
-      onGo={onGo}
-    />
+    <Wants title="Still wanted for the table" wants={wants} onGo={onGo} />
   );
 }

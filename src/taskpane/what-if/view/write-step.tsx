@@ -12,15 +12,13 @@ import { oneFormula } from "../../../workbook/what-if/one-formula";
 import type { WhatIfQuestion } from "../../../workbook/what-if/question";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
-import { Wants } from "../../stepped/wants";
-import { capital } from "../../titrate/shown";
+import { capital } from "../../widgets/shown-number";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import type { StepId } from "../draft";
-import { stepNames } from "../names";
 import { textOf, useDoses } from "../use-doses";
 import { useSelected } from "../use-selected";
-import { useDesk, useMark } from "./desk";
+import { useDesk, useMark, Wants } from "./desk";
 
 function Form({ question }: { question: WhatIfQuestion }) {
   const { view, act } = useDesk();
@@ -166,17 +164,10 @@ export interface WriteStepProps {
 
 export function WriteStep({ host, onGo }: WriteStepProps) {
   const { view } = useDesk();
-  const inMark = useMark();
   const { question, wants } = view.working;
   return question ? (
     <WithDoses host={host} question={question} />
   ) : (
-    <Wants
-      title="Still wanted for the table"
-      wants={wants}
-      names={stepNames}
-      inMark={inMark}
-      onGo={onGo}
-    />
+    <Wants title="Still wanted for the table" wants={wants} onGo={onGo} />
   );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dayNumber, daysBetween, localDay, sheetDay } from "../../../src/taskpane/titrate/day";
+import { dayNumber, daysBetween, localDay, sheetDay } from "../../../src/taskpane/widgets/day";
 
 describe("days", () => {
   it("are counted as a spreadsheet counts them: 4 May 2026 is day 46146", () => {

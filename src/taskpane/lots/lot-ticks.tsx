@@ -1,0 +1,56 @@
+/** Recorded lots, each to be ticked: the latest at first, all of them at a press. */
+import { Button, Checkbox } from "@fluentui/react-components";
+import { type ReactNode, useState } from "react";
+import type { RecordedLot } from "../../workbook/planning/read-lots";
+
+/** So many of the latest are shown at first. */
+const shownFirst = 8;
+
+/** A lot's mark as text; `Titrations` may hold it as a number. */
+export const lotMark = ({ lot }: RecordedLot): string => String(lot).trim();
+
+export interface LotTicksProps {
+  readonly legend: string;
+  readonly lots: readonly RecordedLot[];
+  readonly isChosen: (lot: RecordedLot) => boolean;
+  /** It cannot be chosen: it has no acid value, or there are enough. */
+  readonly isOff: (lot: RecordedLot) => boolean;
+  readonly label: (lot: RecordedLot) => ReactNode;
+  readonly onTick: (mark: string, isChosen: boolean) => void;
+  readonly children?: ReactNode;
+}
+
+export function LotTicks(props: LotTicksProps) {
+  const { legend, lots, isChosen, isOff, label, onTick, children } = props;
+  const [isWhole, setWhole] = useState(false);
+  const listed = lots.filter((lot, at) => isWhole || at < shownFirst || isChosen(lot));
+  return (
+    <fieldset className="ticks">
+      <legend>{legend}</legend>
+      {listed.map((lot) => (
+        <Checkbox
+          key={lotMark(lot)}
+          size="large"
+          checked={isChosen(lot)}
+          disabled={isOff(lot)}
+          label={{ children: label(lot) }}
+          onChange={(_, { checked }) => {
+            onTick(lotMark(lot), checked === true);
+          }}
+        />
+      ))}
+      {listed.length < lots.length ? (
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            setWhole(true);
+          }}
+        >
+          Show all {lots.length} lots
+        </Button>
+      ) : null}
+      {children}
+    </fieldset>
+  );
+}
