@@ -30,6 +30,7 @@ const pictures: readonly Picture[] = [
   { file: "suspect.png", walk: "titrate", scene: "replicates, suspect" },
   { file: "batch.png", walk: "batch", scene: "weigh-out of a blend" },
   { file: "columns.png", walk: "logbook", scene: "understand, as guessed" },
+  { file: "recheck.png", walk: "logbook", scene: "re-check, found" },
 ];
 
 mkdirSync(folder, { recursive: true });
@@ -38,6 +39,8 @@ async function keep(page: Page, file: string): Promise<void> {
   await page.evaluate(() => {
     scrollTo(0, 0);
   });
+  // what moves has come to rest
+  await page.waitForTimeout(400);
   const png = packPng(await page.screenshot());
   writeFileSync(`${folder}${file}`, png);
   console.log(`src/help/pictures/${file}: ${(png.length / 1000).toFixed(1)} kB`);

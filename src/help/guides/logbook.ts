@@ -29,6 +29,7 @@ export const logbook: Guide = {
     text(
       "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose, the largest first: a blank left out, grams per litre taken for mol/L, a percentage of the wrong acid. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
     ),
+    picture("recheck.png", "What a re-check found in it, and what each mistake did to the dose."),
     heading("By hand"),
     text(
       'A column of your own is as good: type the formula into the first row of a new column of the table, for example `=TITRE.DOSE([@[Titre 1]:[Titre 3]],[@Blank],[@Molarity],[@Mass],[@Oil],"KOH",90,0.765)`. Functions that spill, such as [BATCH](batch.html) and [SPREAD](spread.html), cannot stand inside a table: put them beside it.',
