@@ -13,6 +13,8 @@ interface Match {
   readonly evidence: number;
   /** Off by more than the digits of the held figure, in parts of a thousand. */
   readonly off: number;
+  /** The same mistake was made in this column before. */
+  readonly isUsual: boolean;
 }
 
 function perThousandOff(held: HeldFigure, value: number): number {
@@ -23,14 +25,17 @@ function perThousandOff(held: HeldFigure, value: number): number {
 const isBetter = (one: Match, other: Match | undefined): boolean =>
   other === undefined ||
   one.evidence > other.evidence ||
-  (one.evidence === other.evidence && one.off < other.off);
+  (one.evidence === other.evidence && one.off < other.off) ||
+  (one.evidence === other.evidence && one.off === other.off && one.isUsual && !other.isUsual);
 
-/** The slip that gives the held figure: one that the formula shows, one that fits closer, the first. */
+/** The slip that gives the held figure: one that the formula shows, one that fits closer, the column's usual one,
+ * the first. */
 function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
   let best: Match | undefined;
   const froms = [...nothing, ...c.origins()];
   for (const slip of slips) {
     const evidence = shown(slip, c.facts);
+    const isUsual = c.memory.last?.ids.join() === slip.ids.join();
     for (const each of tries(c, slip.ways, froms)) {
       if (distance(c.held, each) > 1) continue;
       const found = {
@@ -38,6 +43,7 @@ function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
         written: each.written,
         evidence,
         off: perThousandOff(c.held, each.value),
+        isUsual,
       };
       if (isBetter(found, best)) best = found;
     }
