@@ -107,10 +107,10 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     const before = await bookOf(page);
     await toWeighOut(hand, ["SW-17"]);
     await hand.next("Record");
-    await hand.press("A sheet to print");
-    expect(await hand.hears()).toBe("A sheet to print");
-    await page.getByRole("button", { name: "Make the sheet" }).waitFor();
-    await hand.press("Make the sheet");
+    await hand.press("A weigh-out sheet to print");
+    expect(await hand.hears()).toBe("A weigh-out sheet to print");
+    await page.getByRole("button", { name: "Make the weigh-out sheet" }).waitFor();
+    await hand.press("Make the weigh-out sheet");
     await page.getByText("Written in the sheet Weigh-out B-118").waitFor();
     const sheet = (await bookOf(page)).sheets.find(({ name }) => name === "Weigh-out B-118");
     expect(sheet?.print).toMatchObject({ landscape: false, block: { row: 0, columns: 5 } });

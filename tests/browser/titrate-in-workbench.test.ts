@@ -29,8 +29,8 @@ describe.runIf(hasBrowser)("the titration task beside the grid", () => {
     await fillTitres(hand, slip);
     await hand.next("Result");
     await hand.next("Record");
-    await page.getByRole("button", { name: "Record this row" }).waitFor();
-    await hand.press("Record this row");
+    await page.getByRole("button", { name: "Record this titration" }).waitFor();
+    await hand.press("Record this titration");
     await page.getByText(/Written in row/).waitFor();
 
     await page.click("#plain-toggle");

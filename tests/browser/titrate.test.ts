@@ -81,8 +81,8 @@ async function toResult(hand: BenchHand, slip: Slip): Promise<void> {
 async function toRecorded(hand: BenchHand): Promise<void> {
   await hand.next("Result");
   await hand.next("Record");
-  await hand.page.getByRole("button", { name: "Record this row" }).waitFor();
-  await hand.press("Record this row");
+  await hand.page.getByRole("button", { name: "Record this titration" }).waitFor();
+  await hand.press("Record this titration");
   await hand.page.getByText(/Written in row/).waitFor();
 }
 
@@ -372,16 +372,16 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     });
     await hand.next("Result");
     await hand.next("Record");
-    await page.getByRole("button", { name: "Record this row" }).waitFor();
-    await hand.press("Record this row");
+    await page.getByRole("button", { name: "Record this titration" }).waitFor();
+    await hand.press("Record this titration");
     await hand.tabTo("Look again");
     expect((await bookOf(page)).tables).toEqual([]);
     await page.evaluate(() => {
       (window as unknown as TestWindow).titrebook.host.interference = () => undefined;
     });
     await hand.press("Look again");
-    await page.getByRole("button", { name: "Record this row" }).waitFor();
-    await hand.press("Record this row");
+    await page.getByRole("button", { name: "Record this titration" }).waitFor();
+    await hand.press("Record this titration");
     await page.getByText(/Written in row/).waitFor();
     expect((await row(page)).Lot).toBe("NQ-44");
     await page.context().close();

@@ -15,9 +15,9 @@ const field = (
 
 export const numberFields = {
   amount: field("Amount of oil", limits.amount, { unit: "" }),
-  temperature: field("Oil at", limits.temperature, {
+  temperature: field("Oil measured at", limits.temperature, {
     unit: "°C",
-    hint: "When it was measured. Left empty: 20 °C.",
+    hint: "Left empty: 20 °C.",
     isOptional: true,
   }),
   water: field("Water in the oil", limits.waterPercent, {
@@ -25,12 +25,12 @@ export const numberFields = {
     isOptional: true,
   }),
   target: field("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
-  assay: field("Lye assay", limits.assay, { hint: "From its label: 90, not 0.90." }),
-  chargePercent: field("Charge for the reaction", chargeAsPercent, {
+  assay: field("Assay of the lye", limits.assay, { hint: "From its label: 90, not 0.90." }),
+  chargePercent: field("Base charge", chargeAsPercent, {
     unit: "% of the oil",
     hint: "Percent of the oil’s mass.",
   }),
-  chargeGrams: field("Charge for the reaction", limits.chargeGramsPerLitre, {
+  chargeGrams: field("Base charge", limits.chargeGramsPerLitre, {
     hint: "Grams for one litre of oil at 20 °C.",
   }),
   ratio: field("Methanol", limits.molarRatio, {

@@ -43,11 +43,11 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
     found.difference.isNegative()
       ? {
           tone: "mind",
-          sentence: `That is ${grams} less than this oil’s acid and your charge ask for. If the reaction had its whole charge, ${percent(found.acidLeft)} % of the acid would be left over; the acid comes first, so ${percent(found.chargeLeft)} % of the charge is left for the reaction.`,
+          sentence: `That is ${grams} less than this oil’s acid and your base charge ask for. If the reaction had its whole base charge, ${percent(found.acidLeft)} % of the acid would be left over; the acid comes first, so ${percent(found.chargeLeft)} % of the charge is left for the reaction.`,
         }
       : {
           tone: "mind",
-          sentence: `That is ${grams} more than this oil’s acid and your charge ask for: more soap, and a harder wash.`,
+          sentence: `That is ${grams} more than this oil’s acid and your base charge ask for: more soap, and a harder wash.`,
         },
   ];
   if (!isByFraction(former, mix.ffa, parts)) return said;
@@ -55,7 +55,7 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
     ...said,
     {
       tone: "know",
-      sentence: `It fits a rule that many were taught: the charge, and the acid’s percentage of the charge. That takes a share of the lye for a share of the oil, and here it costs ${grams} of lye. Acid is met by moles: ${amount(made.pureForAcid, mark)} g of pure ${working.base.name} for this oil.`,
+      sentence: `It fits a rule that many were taught: the base charge, and the acid’s percentage of that charge. That takes a share of the lye for a share of the oil, and here it costs ${grams} of lye. Acid is met by moles: ${amount(made.pureForAcid, mark)} g of pure ${working.base.name} for this oil.`,
     },
   ];
 }

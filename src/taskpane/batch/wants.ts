@@ -102,14 +102,14 @@ function charge(seen: Seen): Want[] {
   const field = draft.picked.chargeUnit === "%" ? "chargePercent" : "chargeGrams";
   const found = wants(seen, step, field);
   if (draft.picked.chargeIs === "") {
-    const sentence = "Is the charge pure base, or lye as weighed?";
+    const sentence = "Is the base charge pure base, or lye as weighed?";
     return [...found, { step, sentence, for: "weigh-out" }];
   }
   const percent = working.charge;
   if (percent === undefined) return found;
   if (isProblem(percent)) return [...found, { step, sentence: say(percent), for: "weigh-out" }];
   if (misses(percent, limits.baseCharge) === undefined) return found;
-  const sentence = `The charge comes to ${digits(percent)} % pure base; allowed: ${allowedWords(limits.baseCharge)}.`;
+  const sentence = `The base charge comes to ${digits(percent)} % pure base; allowed: ${allowedWords(limits.baseCharge)}.`;
   return [...found, { step, sentence, for: "weigh-out" }];
 }
 
@@ -133,7 +133,7 @@ function row({ draft }: Seen): Want[] {
   }
   if (draft.lots.length > 2) {
     const sentence =
-      "A row holds two lots at most: mix these, titrate the mix and record it as a lot of its own. The sheet to print holds all of them.";
+      "A row holds two lots at most: mix these, titrate the mix and record it as a lot of its own. The weigh-out sheet holds all of them.";
     found.push({ step: "oil", sentence, for: "record" });
   }
   return found;

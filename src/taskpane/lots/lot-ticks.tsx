@@ -10,7 +10,6 @@ const shownFirst = 8;
 export const lotMark = ({ lot }: RecordedLot): string => String(lot).trim();
 
 export interface LotTicksProps {
-  readonly legend: string;
   readonly lots: readonly RecordedLot[];
   readonly isChosen: (lot: RecordedLot) => boolean;
   /** It cannot be chosen: it has no acid value, or there are enough. */
@@ -21,12 +20,12 @@ export interface LotTicksProps {
 }
 
 export function LotTicks(props: LotTicksProps) {
-  const { legend, lots, isChosen, isOff, label, onTick, children } = props;
+  const { lots, isChosen, isOff, label, onTick, children } = props;
   const [isWhole, setWhole] = useState(false);
   const listed = lots.filter((lot, at) => isWhole || at < shownFirst || isChosen(lot));
   return (
     <fieldset className="ticks">
-      <legend>{legend}</legend>
+      <legend>Recorded lots, from the table Titrations</legend>
       {listed.map((lot) => (
         <Checkbox
           key={lotMark(lot)}

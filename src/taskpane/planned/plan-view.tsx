@@ -31,7 +31,7 @@ export type InMark = (text: string) => string;
 export interface PlanViewProps {
   readonly plan: Plan;
   readonly isBusy: boolean;
-  /** On the button: "Record this row". */
+  /** On the button: "Record this titration". */
   readonly command: string;
   readonly inMark: InMark;
   readonly onAgreed: (agreed: readonly string[]) => void;

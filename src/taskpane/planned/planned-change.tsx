@@ -7,7 +7,7 @@ import type { Planned } from "./use-planned";
 
 export interface PlannedChangeProps {
   readonly planned: Planned;
-  /** On the button: "Record this row". */
+  /** On the button: "Record this titration". */
   readonly command: string;
   /** While it is written: "Writing the row." */
   readonly busyWords: string;

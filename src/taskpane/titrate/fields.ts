@@ -40,7 +40,7 @@ export const numberFields = {
   massStep: required("Balance shows", limits.massStep, "Smallest difference."),
   volume: required("Oil measured", limits.sampleVolume),
   density: optional("Density at 20 °C", limits.oilDensity),
-  temperature: optional("Temperature", limits.temperature, "Left empty: 20 °C.", "°C"),
+  temperature: optional("Oil measured at", limits.temperature, "Left empty: 20 °C.", "°C"),
   samplePercent: optional("May be off by", limits.plusMinusPercent, "A syringe: about 5.", "± %"),
   expected: optional("Acid you expect", limits.ffaPercent, "A guess will do.", "% FFA"),
   // readings

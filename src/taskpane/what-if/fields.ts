@@ -61,7 +61,7 @@ export const lists: Record<ListId, NumberFieldFact> = {
   sizes: field("Batch sizes", limits.amount, { unit: "", hint: `${several} As in: 50 100 200` }),
   acid: field("Acid values to compare", limits.acidValue, { hint: `${several} As in: 1.5 3 6` }),
   assay: field("Assays to compare", limits.assay, { hint: `${several} As in: 85 90` }),
-  charge: field("Charges to compare, pure", limits.baseCharge, {
+  charge: field("Base charges to compare, pure", limits.baseCharge, {
     hint: `${several} Percent of the oil’s mass.`,
   }),
 };

@@ -116,5 +116,5 @@ export function plotWords(lines: readonly Line[], unit: string, places: number):
       ? `${name}, ${at(first)}`
       : `${name}, from ${at(first)} to ${at(last)}`;
   });
-  return `Catalyst against batch size: ${each.join("; ")}.`;
+  return `Lye against batch size: ${each.join("; ")}.`;
 }

@@ -32,11 +32,15 @@ function fromRows({ batch, oil }: WeighOutRecord): Row[] {
   const optional = batch.temperature;
   return [
     row("Amount of oil", given(batch.amount.toNumber()), unit),
-    row("Oil at", optional ? given(optional.toNumber(), "0.0") : given(""), "°C; empty: 20"),
+    row(
+      "Oil measured at",
+      optional ? given(optional.toNumber(), "0.0") : given(""),
+      "°C; empty: 20",
+    ),
     row("Kind of oil", given(oil)),
     row("Base", given(batch.base)),
     row("Assay", given(batch.assay.toNumber(), "0.0##"), "%"),
-    row("Charge for the reaction, pure", given(batch.charge.toNumber(), "0.000##"), "% of the oil"),
+    row("Base charge, pure", given(batch.charge.toNumber(), "0.000##"), "% of the oil"),
     row("Methanol to one of triglyceride", given(batch.ratio.toNumber(), "0.00##"), "mol"),
     row("Allowed acid", given(batch.limitFfa.toNumber(), "0.0##"), "% FFA as oleic"),
   ];

@@ -200,9 +200,9 @@ describe("what is still wanted", () => {
     [but({ lots: ["I"] }), "“whale” of lot I is no oil known here: put it right in its row."],
     [but({ typed: { amount: "" } }), "Amount of oil is not filled in."],
     [but({ lots: ["A", "B"] }), "The share of lot A is not filled in."],
-    [but({ typed: { assay: "" } }), "Lye assay is not filled in."],
-    [but({ typed: { chargePercent: "" } }), "Charge for the reaction is not filled in."],
-    [but({ picked: { chargeIs: "" } }), "Is the charge pure base, or lye as weighed?"],
+    [but({ typed: { assay: "" } }), "Assay of the lye is not filled in."],
+    [but({ typed: { chargePercent: "" } }), "Base charge is not filled in."],
+    [but({ picked: { chargeIs: "" } }), "Is the base charge pure base, or lye as weighed?"],
     [but({ typed: { limit: "" } }), "Allowed acid is not filled in."],
     [but({ typed: { ratio: "" } }), "Methanol is not filled in."],
     [but({ batch: " " }), "Batch is not filled in."],
@@ -223,7 +223,7 @@ describe("what is still wanted", () => {
 
   it("says that a charge or a ratio comes out of range", () => {
     const much = but({ typed: { chargePercent: "4" } });
-    expect(sentences(seen(much)).join(" ")).toContain("The charge comes to 4 % pure base");
+    expect(sentences(seen(much)).join(" ")).toContain("The base charge comes to 4 % pure base");
     const thin = but({ typed: { volumePercent: "5" }, picked: { methanolBy: "volume" } });
     expect(sentences(seen(thin)).join(" ")).toContain("The methanol comes to 1.2 to 1");
   });

@@ -15,7 +15,7 @@ export async function fillOilOfBatch(
 export async function fillLye(hand: BenchHand, batch = "B-118"): Promise<void> {
   await hand.type("Batch", batch);
   await hand.type("Lye lot", "K-207");
-  await hand.type("Lye assay", "90");
+  await hand.type("Assay of the lye", "90");
   await hand.press(/^Take 7 g\/L/);
 }
 
@@ -72,8 +72,8 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await hand.next("Record");
   await page.getByRole("button", { name: "Record this batch" }).waitFor();
   await look("record");
-  await hand.press("A sheet to print");
-  await page.getByRole("button", { name: "Make the sheet" }).waitFor();
+  await hand.press("A weigh-out sheet to print");
+  await page.getByRole("button", { name: "Make the weigh-out sheet" }).waitFor();
   await look("record, sheet to print");
   await hand.press("Record this batch");
   await page.getByRole("button", { name: "Next batch" }).waitFor();
@@ -82,11 +82,11 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await ready(page);
   await fillOilOfBatch(hand, ["TW-09"], "20");
   await hand.choose("Unit", "US");
-  await hand.type("Oil at", "45");
+  await hand.type("Oil measured at", "45");
   await look("oil, hot, US gallons");
   await hand.next("Lye");
   await hand.choose("Base", "NaOCH3");
-  await hand.type("Lye assay", "30");
+  await hand.type("Assay of the lye", "30");
   await hand.press(/^Take 0.5 % of the oil, refined/);
   await look("lye, methoxide solution");
   await hand.next("Methanol");

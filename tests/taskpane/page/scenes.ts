@@ -78,9 +78,9 @@ export async function scenes(page: Page, look: Look): Promise<void> {
   await hand.next("Result");
   await look("result");
   await hand.next("Record");
-  await page.getByRole("button", { name: "Record this row" }).waitFor();
+  await page.getByRole("button", { name: "Record this titration" }).waitFor();
   await look("record");
-  await hand.press("Record this row");
+  await hand.press("Record this titration");
   await page.getByRole("button", { name: "Next titration" }).waitFor();
   await look("recorded");
   await hand.press("Next titration");

@@ -63,7 +63,7 @@ export async function whatIfScenes(page: Page, look: Look): Promise<void> {
   await hand.pick("Acid values");
   await hand.type("Acid values to compare", "0.5 2 5 12");
   await fillLye(hand);
-  await hand.press("Published charges of KOH");
+  await hand.press("Published base charges of KOH");
   await look("compare, acid values");
   await hand.next("Table");
   await look("table");
@@ -88,7 +88,7 @@ export async function whatIfLotScenes(page: Page, look: Look): Promise<void> {
   await hand.type("Batch sizes", Array.from({ length: 50 }, (_, at) => 20 * (at + 1)).join(" "));
   await hand.next("Compare");
   await page.getByText("Recorded lots").waitFor();
-  const lots = page.getByRole("group", { name: "Recorded lots" });
+  const lots = page.getByRole("group", { name: /^Recorded lots/ });
   const usable = lots.locator("input:not([disabled])");
   for (const at of [0, 1]) await usable.nth(at).check();
   await hand.type(

@@ -255,7 +255,7 @@ describe("the plot", () => {
   it("is said in words", () => {
     // by hand: 45.75 kg x (2 / 56.1 x 56.1053 + 7.65) / 0.9 = 490.6 g
     expect(plotWords(linesOf(asked, doses), "L", 0)).toBe(
-      "Catalyst against batch size: 2 mg KOH/g, from 491 g at 50 L to 1962 g at 200 L; 5 mg KOH/g, from 643 g at 50 L to 2572 g at 200 L.",
+      "Lye against batch size: 2 mg KOH/g, from 491 g at 50 L to 1962 g at 200 L; 5 mg KOH/g, from 643 g at 50 L to 2572 g at 200 L.",
     );
   });
 

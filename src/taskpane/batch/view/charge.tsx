@@ -18,7 +18,7 @@ function Published() {
   const levels = publishedCharges.filter((each) => each.base === base);
   return (
     <details className="more" open={isOpen}>
-      <summary>Levels in use, with their sources</summary>
+      <summary>Published base charges of {base}</summary>
       {levels.length === 0 ? (
         <p>No level is known here for {base}: ask who sold it.</p>
       ) : (
@@ -66,7 +66,7 @@ export function Charge() {
   return (
     <>
       <Choice
-        label="The charge is given in"
+        label="The base charge is given in"
         value={chargeUnit}
         options={[
           ["%", "% of the oil’s mass"],
@@ -78,7 +78,7 @@ export function Charge() {
       />
       <Figure field={chargeUnit === "%" ? "chargePercent" : "chargeGrams"} />
       <Choice
-        label="It means"
+        label="The base charge is"
         value={chargeIs}
         options={[
           ["pure", "Pure base"],

@@ -22,7 +22,6 @@ export function LotList() {
   const isFull = draft.lots.length >= mostLots;
   return (
     <LotTicks
-      legend="Lots from the table Titrations"
       lots={recorded}
       isChosen={isChosen}
       isOff={(lot) => !isChosen(lot) && (isFull || lot.acidValue === undefined)}

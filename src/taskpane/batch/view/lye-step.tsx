@@ -1,4 +1,4 @@
-/** Lye: what it is, how pure, whether the titrant was made of it, and the charge for the reaction. */
+/** Lye: what it is, how pure, whether the titrant was made of it, and the base charge. */
 import { BasePick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
@@ -16,7 +16,7 @@ function AboutTitrant() {
     return (
       <Say tone="know">
         With the same lye the assay cancels for the acid part only: what was used in the burette is
-        what the vessel needs. The charge for the reaction still stands on the assay.
+        what the vessel needs. The base charge still stands on the assay.
         {asIfPure ? " The titration took the lye as pure; its acid is put right here." : ""}
       </Say>
     );

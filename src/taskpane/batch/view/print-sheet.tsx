@@ -30,13 +30,13 @@ export function PrintSheet({ host, today }: { host: Host; today: string }) {
   }, []);
   if (record === undefined) return null;
   return (
-    <section aria-label="A sheet to print">
+    <section aria-label="A weigh-out sheet to print">
       <h3 ref={heading} tabIndex={-1}>
-        A sheet to print
+        A weigh-out sheet to print
       </h3>
       <PlannedChange
         planned={planned}
-        command="Make the sheet"
+        command="Make the weigh-out sheet"
         busyWords="Making the sheet."
         inMark={inMark}
         afterwards={<p>Print it from the spreadsheet: one page, upright. Undo takes it back.</p>}

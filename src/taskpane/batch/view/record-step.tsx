@@ -107,7 +107,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
             setPrinting(true);
           }}
         >
-          A sheet to print
+          A weigh-out sheet to print
         </Button>
       ) : null}
       {hasDose && isPrinting ? <PrintSheet host={host} today={today} /> : null}

@@ -50,7 +50,7 @@ function assayUnknown({ draft }: Seen, strength: Strength | undefined): Nudge[] 
       "acid part",
       `Same lye, same lot: the acid part of the dose needs no assay, it cancels.${perMillilitre} Acid value and % FFA are shown as if it were pure: the true ones are lower.`,
     ),
-    mind("charge", `The charge for the reaction still needs the assay${example}.`),
+    mind("charge", `The base charge still needs the assay${example}.`),
   ];
 }
 

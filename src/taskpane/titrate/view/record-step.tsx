@@ -70,7 +70,7 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
       )}
       <PlannedChange
         planned={planned}
-        command={draft.isRecorded ? "Record once more" : "Record this row"}
+        command={draft.isRecorded ? "Record once more" : "Record this titration"}
         busyWords="Writing the row."
         inMark={inMark}
         afterwards={

@@ -99,9 +99,7 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
     <>
       <Headline acid={acid} doubt={doubt} />
       {strength?.isAtMost ? (
-        <Say tone="mind">
-          Shown as if the lye were pure. The charge for the reaction still needs its assay.
-        </Say>
+        <Say tone="mind">Shown as if the lye were pure. The base charge still needs its assay.</Say>
       ) : null}
       {doubt && strength?.percent === undefined ? (
         <Say tone="mind">The titrant’s own doubt is not in the ± yet.</Say>

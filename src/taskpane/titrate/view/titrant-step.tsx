@@ -41,7 +41,7 @@ function Assay() {
   return (
     <>
       <Choice
-        label="Its assay"
+        label="The assay is"
         value={assay}
         options={[
           ["known", "Known"],

@@ -31,7 +31,6 @@ export function AcidValues() {
     <>
       {lots.length === 0 ? null : (
         <LotTicks
-          legend="Recorded lots"
           lots={lots}
           isChosen={isChosen}
           isOff={(lot) => !hasFigure(lot)}

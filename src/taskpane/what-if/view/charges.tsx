@@ -33,7 +33,7 @@ export function Charges({ base, onTake }: ChargesProps) {
   if (found.length === 0) return null;
   return (
     <details className="more">
-      <summary>Published charges of {base}</summary>
+      <summary>Published base charges of {base}</summary>
       {found.map((each) => {
         const percent = percentOf(each, draft.picked.oil);
         if (percent === undefined) return null;

@@ -36,7 +36,7 @@ export function DosePlotView({ lines, unit, words }: DosePlotProps) {
       aria-label={inMark(words)}
     >
       <text x={2} y={11}>
-        Catalyst, g
+        Lye, g
       </text>
       {plot.up.map(({ at, label }) => (
         <g key={label} transform={`translate(${String(room.left)},${String(at)})`}>

@@ -18,7 +18,7 @@ export function DoseTable({ preview, unit }: DoseTableProps) {
   return (
     <>
       <p className="doses-title" id={title}>
-        Catalyst, g as weighed <span className="soft">Across: {preview.across}</span>
+        Lye (catalyst), g as weighed <span className="soft">Across: {preview.across}</span>
       </p>
       <div className="doses-box" role="region" aria-labelledby={title} tabIndex={0}>
         <table className="doses" aria-labelledby={title}>
