@@ -59,6 +59,21 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
       isCurrent = false;
     };
   }, [host, isLooking]);
+  const isAdding = step === "add" && looking.state === "found";
+  useEffect(() => {
+    if (!isAdding) return undefined;
+    let isCurrent = true;
+    // rows may have been added since the workbook was looked through
+    readLogbooks(host).then(
+      (found) => {
+        if (isCurrent && found.do === "found") act({ do: "refreshed", tables: found.tables });
+      },
+      () => undefined,
+    );
+    return () => {
+      isCurrent = false;
+    };
+  }, [host, isAdding]);
   const mark = decimalMarkOf(locale);
   const inMark = (text: string): string => withMark(text, mark);
   const at = stepIds.indexOf(step);

@@ -7,6 +7,7 @@ import {
   withColumn,
   withConstant,
 } from "../../workbook/recognising/mapping";
+import { refreshed } from "./refreshed";
 import type { TableGuess } from "../../workbook/recognising/recognise";
 import type { RoleId } from "../../workbook/recognising/roles";
 import type { SheetCells } from "../../workbook/recognising/sheet-cells";
@@ -80,6 +81,8 @@ export interface ReadTable {
 export type Action =
   | { readonly do: "look" }
   | { readonly do: "found"; readonly tables: readonly ReadTable[] }
+  /** Read again, with what was agreed kept where the headings are as they were. */
+  | { readonly do: "refreshed"; readonly tables: readonly ReadTable[] }
   | { readonly do: "failed"; readonly sentence: string }
   | { readonly do: "go"; readonly step: StepId }
   | { readonly do: "show"; readonly at: number }
@@ -133,6 +136,8 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
         tables: action.tables.map(foundTable),
         at: 0,
       };
+    case "refreshed":
+      return { ...state, tables: refreshed(state.tables, action.tables) };
     case "failed":
       return { ...state, looking: { state: "failed", sentence: action.sentence } };
     case "go":

@@ -1,4 +1,5 @@
 /** What the table as a whole says about one of its columns. */
+import { addedColumns, headingOf } from "../logbook-columns/added";
 import type { HeadingParts } from "./heading";
 import { type ColumnFacts, median } from "./numbers-of-column";
 import type { RoleId } from "./roles";
@@ -28,7 +29,22 @@ type Context = (
 const sameWords = (one: Candidate, other: Candidate): boolean =>
   one !== other && one.parts.words === other.parts.words && one.parts.unit === other.parts.unit;
 
+/** Added by this program beside the owner's own columns. */
+const ourHeadings = new Set(addedColumns.map(headingOf));
+const isOurs = ({ heading, facts }: Candidate): boolean =>
+  facts.formula !== "" && ourHeadings.has(heading);
+
+const scoreOf = (candidate: Candidate, role: RoleId): number =>
+  candidate.scores.find((each) => each.role === role)?.score ?? 0;
+
 export const contexts: readonly Context[] = [
+  // A column of ours stands back where the owner has one of its kind: theirs is to be checked.
+  (candidate, all) => {
+    if (!isOurs(candidate)) return [];
+    return candidate.scores
+      .filter(({ role }) => all.some((each) => !isOurs(each) && scoreOf(each, role) > 0.5))
+      .map(({ role }) => [role, -3, ""] as const);
+  },
   // Numbered columns with the same words are replicates.
   (candidate, all) =>
     candidate.parts.number !== undefined &&

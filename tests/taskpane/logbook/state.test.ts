@@ -53,3 +53,27 @@ describe("the logbook task", () => {
     });
   });
 });
+
+describe("a logbook that is read again", () => {
+  it("keeps what was agreed when rows are new, and asks again when a heading that is used has moved", () => {
+    const agreed = reduce(found(), { do: "agree" });
+    const read = agreed.tables.map(({ guess, cells }) => ({ guess, cells, remembered: undefined }));
+    const longer = read.map((each) => ({
+      ...each,
+      guess: { ...each.guess, place: { ...each.guess.place, lastRow: 99 } },
+    }));
+    const now = reduce(agreed, { do: "refreshed", tables: longer });
+    expect(shownTable(now)?.isAgreed).toBe(true);
+    expect(shownTable(now)?.mapping.place.lastRow).toBe(99);
+    const moved = read.map((each) => ({
+      ...each,
+      guess: {
+        ...each.guess,
+        columns: each.guess.columns.map((column, at) =>
+          at === 1 ? { ...column, heading: "Else" } : column,
+        ),
+      },
+    }));
+    expect(shownTable(reduce(agreed, { do: "refreshed", tables: moved }))?.isAgreed).toBe(false);
+  });
+});

@@ -140,3 +140,40 @@ describe("figures and days as people type them", () => {
     expect(dateFromText(text)).toBeUndefined();
   });
 });
+
+describe("a logbook to which our columns were added", () => {
+  it("keeps its own columns in their roles: they are the ones to be checked", () => {
+    const headings = [
+      "Drum",
+      "T1 ml",
+      "T2 ml",
+      "Blank",
+      "Sample g",
+      "KOH N",
+      "FFA %",
+      "FFA as oleic, %",
+    ];
+    const row = ["NQ-1", 5.2, 5.3, 0.25, 10, 0.1, 1.41, 1.41];
+    const formulas = [
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+      '=IF(COUNT(B2:C2)=0,"",TITRE.FFAFROMACIDVALUE(TITRE.MEANACIDVALUE(B2:C2,D2,F2,E2)))',
+    ];
+    const values = [headings, row, row, row];
+    const none = headings.map(() => "");
+    const [table] = recogniseSheet({
+      sheet: "Log",
+      row: 0,
+      column: 0,
+      values,
+      formulas: [none, formulas, formulas, formulas],
+      formats: values.map(() => headings.map(() => "General")),
+    });
+    expect(table?.columns.map(({ role }) => role).slice(-2)).toEqual(["ffa", "other"]);
+  });
+});

@@ -3,13 +3,23 @@ import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { Logbook } from "../../../workbook/recheck/recheck";
 import { Say } from "../../widgets/say";
+import { readLogbooks } from "../read-logbooks";
 import { type Running, runRecheck } from "../run-recheck";
-import { agreedTables, type LogbookState } from "../state";
+import { type Action, agreedTables, type LogbookState, reduce } from "../state";
 import { Found } from "./found";
 import type { StepProps } from "./step-props";
 
 const logbooksOf = (state: LogbookState): Logbook[] =>
   agreedTables(state).map(({ mapping, cells }) => ({ mapping, cells }));
+
+/** As the workbook is now: cells may have been changed since it was looked through. */
+async function readAgain({ host, state, act }: StepProps): Promise<Logbook[]> {
+  const found = await readLogbooks(host);
+  if (found.do !== "found") return logbooksOf(state);
+  const action: Action = { do: "refreshed", tables: found.tables };
+  act(action);
+  return logbooksOf(reduce(state, action));
+}
 
 export function CheckStep(props: StepProps) {
   const { state, act } = props;
@@ -46,7 +56,9 @@ export function CheckStep(props: StepProps) {
           appearance={check.state === "done" ? "secondary" : "primary"}
           className="wide"
           onClick={() => {
-            running.current = runRecheck(logbooks, act);
+            void readAgain(props).then((books) => {
+              if (books.length > 0) running.current = runRecheck(books, act);
+            });
           }}
         >
           {check.state === "done" ? "Re-check again" : "Re-check every row"}
