@@ -37,7 +37,7 @@ export const numberFields = {
   titreStep: required("Read to", limits.step, "Smallest difference you read."),
   // oil
   mass: required("Oil weighed", limits.sampleMass),
-  massStep: required("Balance shows", limits.massStep, "Smallest difference."),
+  massStep: required("Weighed to", limits.massStep, "Smallest difference the balance shows."),
   volume: required("Oil measured", limits.sampleVolume),
   density: optional("Density at 20 °C", limits.oilDensity),
   temperature: optional("Oil measured at", limits.temperature, "Left empty: 20 °C.", "°C"),

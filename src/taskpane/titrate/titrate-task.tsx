@@ -5,6 +5,8 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./titrate.css";
+import "./timer.css";
+import "./result.css";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { keeper } from "../drafts/keeper";
 import type { Kept } from "../drafts/store";
@@ -119,7 +121,12 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
     [act, keeping],
   );
 
-  if (kept === undefined) return <p className="task">Looking for lots under way.</p>;
+  if (kept === undefined)
+    return (
+      <p className="task" role="status">
+        Looking for lots under way.
+      </p>
+    );
   const unkept = isUnkept ? (
     <Say tone="mind">
       This browser keeps nothing: record before you close the pane, or the readings are lost.

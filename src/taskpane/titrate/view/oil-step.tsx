@@ -14,7 +14,7 @@ function Weighed() {
   return (
     <>
       <Choice
-        label="Mass"
+        label="Mass of the samples"
         value={view.draft.picked.masses}
         options={[
           ["one", "One for all"],
