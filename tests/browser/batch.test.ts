@@ -136,6 +136,33 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("says aloud, from a place that was there before, when a higher limit gives a dose after all", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    await toWeighOut(hand, ["TW-09"]);
+    const status = page.getByRole("status").filter({ hasText: "No dose:" });
+    await status.waitFor();
+    const place = await status.elementHandle();
+    await hand.type("Allowed acid", "9.5");
+    await page.getByText("there is a dose").waitFor();
+    expect(await place?.textContent()).toContain("there is a dose: it stands below");
+    await page.context().close();
+  });
+
+  it("shows on paper what is to be weighed, dark on light, and nothing to press", async () => {
+    const { page } = await chromium.open({ colorScheme: "dark" }, sample);
+    await toWeighOut(new BenchHand(page), ["SW-17"]);
+    await page.emulateMedia({ media: "print", colorScheme: "dark" });
+    await page.getByText("1,046", { exact: true }).waitFor();
+    const shown = await page.locator("button:visible:not(.unseen)").count();
+    const ink = await page
+      .locator(".amounts")
+      .evaluate((amounts) => getComputedStyle(amounts).color.match(/\d+/g)?.map(Number));
+    expect(shown).toBe(0);
+    expect(Math.max(...(ink ?? [255]))).toBeLessThan(100);
+    await page.context().close();
+  });
+
   it("takes what was typed up again after the page is closed, in a country of decimal commas too", async () => {
     const german = `${sample}&locale=de-DE`;
     const { page } = await chromium.open({}, german);

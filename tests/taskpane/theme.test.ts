@@ -31,7 +31,9 @@ describe("the pane's theme", () => {
   });
 
   it("has every colour in light and in dark", () => {
-    const [light = "", dark = ""] = file("src/taskpane/theme.css").split("@media (prefers-color");
+    const [light = "", dark = ""] = file("src/taskpane/theme.css").split(
+      "@media screen and (prefers-color",
+    );
     const names = (css: string) =>
       [...css.matchAll(/--(pane-[a-z-]+):/g)].map(([, name]) => name).sort();
     expect(names(dark.split("@media")[0] ?? "")).toEqual(names(light));

@@ -1,7 +1,7 @@
 /** The table as the pane shows it: texts, refusals in words, and no more than can be looked over. */
 import { shown } from "../../core/exact/shown";
 import { isProblem } from "../../core/problem/problem";
-import { say } from "../../core/problem/wording";
+import { limitWords } from "../fields/limit-words";
 import type { Gram } from "../../core/quantity/quantity";
 import type { Doses } from "../../workbook/what-if/doses";
 import { placesFor } from "../../workbook/what-if/format";
@@ -51,7 +51,7 @@ export function previewOf(question: WhatIfQuestion, doses: Doses): Preview {
   const names = question.columns.map((column) => columnName(question.by, column));
   const refusals = new Set(
     (doses.rows[0] ?? []).flatMap((each, column) =>
-      isProblem(each) ? [`${names[column] ?? ""}: ${say(each)}`] : [],
+      isProblem(each) ? [`${names[column] ?? ""}: ${limitWords(each)}`] : [],
     ),
   );
   return {

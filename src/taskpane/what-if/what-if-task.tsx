@@ -48,7 +48,12 @@ function stateOf(step: StepId, { working }: View): StepState {
 export function WhatIfTask({ host, memory, locale }: TaskProps) {
   const { draft, act, isUnkept } = useKeptDraft(memory, keeping);
   const { lots } = useLots(host);
-  if (draft === undefined) return <p className="task">One moment.</p>;
+  if (draft === undefined)
+    return (
+      <p className="task" role="status">
+        One moment.
+      </p>
+    );
   const view = viewOf(draft, decimalMarkOf(locale), recorded(lots));
   const { step } = draft;
   const at = stepIds.indexOf(step);

@@ -97,7 +97,7 @@ export async function fillOil(hand: BenchHand, slip: Slip): Promise<void> {
   await hand.type("Lot", slip.lot);
   if (slip.ownMasses) await hand.pick("Each its own");
   else await hand.type("Oil weighed", slip.mass ?? "10.02");
-  await hand.type("Balance shows", "0.01");
+  await hand.type("Weighed to", "0.01");
 }
 
 export async function fillBlank(hand: BenchHand, slip: Slip): Promise<void> {

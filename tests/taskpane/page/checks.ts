@@ -31,6 +31,24 @@ function tooSmall(): string[] {
   });
 }
 
+/** Two things to press or type in that a listener cannot tell apart: one name twice in one group. */
+function namedTwice(): string[] {
+  const seen = new Set<string>();
+  const controls = [...document.querySelectorAll<HTMLElement>("button, select, input, summary, a")];
+  return controls.flatMap((control) => {
+    if (control.offsetParent === null || control.ariaHidden === "true") return [];
+    const label = (control as HTMLInputElement).labels?.[0]?.textContent ?? "";
+    const name = control.ariaLabel ?? (label === "" ? control.textContent : label);
+    const group = control.closest("li, fieldset, section, [role=group], [role=radiogroup]");
+    const groups = [...document.querySelectorAll("*")].indexOf(group ?? document.body);
+    const key = `${control.tagName} ${name.trim()} ${String(groups)}`;
+    if (name.trim() === "") return [`no name: ${control.outerHTML}`];
+    if (seen.has(key)) return [`named twice: ${name.trim()}`];
+    seen.add(key);
+    return [];
+  });
+}
+
 /** Each fault of what is on screen, in words. */
 export async function screenFaults(page: Page, width: number): Promise<string[]> {
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
@@ -38,5 +56,6 @@ export async function screenFaults(page: Page, width: number): Promise<string[]>
     ...(await violations(page)),
     ...(wide > width ? [`${wide} px wide`] : []),
     ...(await page.evaluate(tooSmall)),
+    ...(await page.evaluate(namedTwice)),
   ];
 }

@@ -7,6 +7,7 @@ import { sources } from "../../../core/reference/sources";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { digits } from "../../widgets/shown-number";
+import { Spoken } from "../../widgets/spoken";
 import { Figure, useDesk, useMark } from "./desk";
 
 function Published() {
@@ -88,7 +89,9 @@ export function Charge() {
           act({ do: "pick", picked: { chargeIs: is } });
         }}
       />
-      <AsPure />
+      <Spoken>
+        <AsPure />
+      </Spoken>
       <Published key={base} />
     </>
   );

@@ -1,5 +1,6 @@
 /** The acid one allows. What two sources say stands side by side; nobody's is taken for granted. */
 import { Button } from "@fluentui/react-components";
+import { useId } from "react";
 import { Figure, useDesk, useMark } from "./desk";
 
 const said = [
@@ -10,6 +11,7 @@ const said = [
 export function Limit() {
   const { act } = useDesk();
   const inMark = useMark();
+  const id = useId();
   return (
     <>
       <Figure field="limit" />
@@ -19,13 +21,16 @@ export function Limit() {
             <Button
               size="large"
               className="wide"
+              aria-describedby={`${id}-${limit}`}
               onClick={() => {
                 act({ do: "type", field: "limit", text: limit });
               }}
             >
               Take {inMark(limit)} %
             </Button>
-            <p className="soft">{source}</p>
+            <p className="soft" id={`${id}-${limit}`}>
+              {source}
+            </p>
           </div>
         ))}
       </div>

@@ -3,6 +3,7 @@ import { BasePick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
+import { Spoken } from "../../widgets/spoken";
 import { chosenLots } from "../mix";
 import { Charge } from "./charge";
 import { Figure, useDesk } from "./desk";
@@ -76,7 +77,9 @@ export function LyeStep() {
           act({ do: "pick", picked: { titrantLye } });
         }}
       />
-      <AboutTitrant />
+      <Spoken>
+        <AboutTitrant />
+      </Spoken>
       <h3>For the reaction</h3>
       <Charge />
     </>

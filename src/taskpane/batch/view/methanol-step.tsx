@@ -3,6 +3,7 @@ import { isProblem } from "../../../core/problem/problem";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
+import { Spoken } from "../../widgets/spoken";
 import { Figure, useDesk, useMark } from "./desk";
 import { Limit } from "./limit";
 
@@ -35,7 +36,9 @@ export function MethanolStep() {
         }}
       />
       <Figure field={methanolBy === "ratio" ? "ratio" : "volumePercent"} />
-      <AsRatio />
+      <Spoken>
+        <AsRatio />
+      </Spoken>
       <h3>How much acid is allowed</h3>
       <Limit />
     </>

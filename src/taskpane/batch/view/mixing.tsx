@@ -5,6 +5,7 @@ import { Choice } from "../../widgets/choice";
 import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
+import { Spoken } from "../../widgets/spoken";
 import { numberFields } from "../fields";
 import { chosenLots, mixTrouble } from "../mix";
 import { Figure, useDesk, useMark } from "./desk";
@@ -82,8 +83,10 @@ export function Mixing() {
         />
       ) : null}
       {byTarget ? <Figure field="target" /> : <Shares />}
-      <Mixed />
-      <OneKind />
+      <Spoken>
+        <Mixed />
+        <OneKind />
+      </Spoken>
     </section>
   );
 }

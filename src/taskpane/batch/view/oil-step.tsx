@@ -1,6 +1,7 @@
 /** Oil: which lots, in which shares, how much, and how warm when it was measured. */
 import { UnitPick } from "../../fields/picks";
 import { Say } from "../../widgets/say";
+import { Spoken } from "../../widgets/spoken";
 import { isProblem } from "../../../core/problem/problem";
 import { amount } from "../shown";
 import { isVolume } from "../working";
@@ -30,7 +31,9 @@ export function OilStep() {
         }}
       />
       {isVolume(view.draft) ? <Figure field="temperature" /> : null}
-      <Mass />
+      <Spoken>
+        <Mass />
+      </Spoken>
       <Figure field="water" />
     </>
   );

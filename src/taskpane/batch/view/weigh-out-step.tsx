@@ -1,11 +1,11 @@
 /** The weigh-out, its doubt, the route and the cautions; above the allowed acid, no dose. */
 import { useRef } from "react";
-import { shownAbove } from "../../../core/exact/shown";
-import { isProblem, type Problem } from "../../../core/problem/problem";
-import { say } from "../../../core/problem/wording";
+import { isProblem } from "../../../core/problem/problem";
+import { limitWords } from "../../fields/limit-words";
 import { cautions } from "../../../core/batch/cautions";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
+import { Spoken } from "../../widgets/spoken";
 import { fixed } from "../../widgets/shown-number";
 import type { StepId } from "../draft";
 import { routeOf } from "../route-of";
@@ -36,19 +36,23 @@ function Route() {
   );
 }
 
-/** The limit in this person's words; what to do stands below it. */
-const limitWords = (found: Problem): string =>
-  found.fields.code === "acid-above-limit"
-    ? `${shownAbove(found.fields.ffaPercent, found.fields.limitPercent)} % FFA is above the ${found.fields.limitPercent.toString()} % you allow.`
-    : say(found);
-
-function NoDose({ found }: { found: Problem }) {
+/** Says that there is no dose; and once a higher limit was typed, that there is one. */
+function Standing({ wasRefused }: { wasRefused: boolean }) {
+  const { batch } = useDesk().view.working;
   const inMark = useMark();
   return (
+    <Spoken>
+      {isProblem(batch) ? <Say tone="mind">No dose: {inMark(limitWords(batch))}</Say> : null}
+      {wasRefused && batch !== undefined && !isProblem(batch) ? (
+        <Say tone="know">Under the limit you typed there is a dose: it stands below.</Say>
+      ) : null}
+    </Spoken>
+  );
+}
+
+function NoDose() {
+  return (
     <>
-      <div role="status">
-        <Say tone="mind">No dose: {inMark(limitWords(found))}</Say>
-      </div>
       <Route />
       <AcidStep />
     </>
@@ -58,7 +62,7 @@ function NoDose({ found }: { found: Problem }) {
 /** Stays where it is while it is typed into, whatever the figure on the way allows. */
 function HigherLimit() {
   return (
-    <section aria-label="Allowed acid">
+    <section aria-label="Go on all the same?">
       <h3>Go on all the same?</h3>
       <p>
         A higher limit, typed here, is your own word that you have read the route above. Or go back
@@ -124,7 +128,7 @@ function Top({ onGo }: { onGo: (step: StepId) => void }) {
   if (wants.length > 0 || batch === undefined) {
     return <Wants title="Still wanted for a weigh-out" wants={wants} onGo={onGo} />;
   }
-  return isProblem(batch) ? <NoDose found={batch} /> : <Dose />;
+  return isProblem(batch) ? <NoDose /> : <Dose />;
 }
 
 export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
@@ -134,6 +138,7 @@ export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
   if (isProblem(batch)) wasRefused.current = true;
   return (
     <>
+      <Standing wasRefused={wasRefused.current} />
       <Top onGo={onGo} />
       {wasRefused.current ? <HigherLimit /> : null}
       {batch === undefined ? null : <Cautions />}

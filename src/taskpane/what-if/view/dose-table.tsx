@@ -18,9 +18,10 @@ export function DoseTable({ preview, unit }: DoseTableProps) {
   return (
     <>
       <p className="doses-title" id={title}>
-        Lye (catalyst), g as weighed <span className="soft">Across: {preview.across}</span>
+        Lye (catalyst), g as weighed<span className="unseen">. </span>{" "}
+        <span className="soft">Across: {preview.across}</span>
       </p>
-      <div className="doses-box" role="region" aria-labelledby={title} tabIndex={0}>
+      <div className="doses-box" role="region" aria-label="Table of doses" tabIndex={0}>
         <table className="doses" aria-labelledby={title}>
           <thead>
             <tr>

@@ -5,6 +5,7 @@ import { unitNames } from "../../fields/units";
 import { capital } from "../../widgets/shown-number";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
+import { Spoken } from "../../widgets/spoken";
 import { sizesOf } from "../sizes";
 import { oilTrouble } from "../working";
 import { Figure, useDesk, useMark } from "./desk";
@@ -24,16 +25,18 @@ function Stepped() {
         <Figure field="to" />
         <Figure field="step" />
       </div>
-      {found.kind === "wrong" ? <Say tone="mind">{inMark(found.sentence)}</Say> : null}
-      {found.kind === "sizes" && last ? (
-        <Say tone="know">
-          {inMark(
-            found.values.length === 1
-              ? `One size: ${shown(last)} ${unit}.`
-              : `${String(found.values.length)} sizes, the last ${shown(last)} ${unit}.`,
-          )}
-        </Say>
-      ) : null}
+      <Spoken>
+        {found.kind === "wrong" ? <Say tone="mind">{inMark(found.sentence)}</Say> : null}
+        {found.kind === "sizes" && last ? (
+          <Say tone="know">
+            {inMark(
+              found.values.length === 1
+                ? `One size: ${shown(last)} ${unit}.`
+                : `${String(found.values.length)} sizes, the last ${shown(last)} ${unit}.`,
+            )}
+          </Say>
+        ) : null}
+      </Spoken>
     </>
   );
 }
@@ -73,7 +76,9 @@ export function SizesStep() {
         {picked.oil === "" ? <Figure field="density" /> : null}
         <Figure field="temperature" />
       </div>
-      {trouble === undefined ? null : <Say tone="mind">{inMark(capital(trouble))}</Say>}
+      <Spoken>
+        {trouble === undefined ? null : <Say tone="mind">{inMark(capital(trouble))}</Say>}
+      </Spoken>
     </>
   );
 }
