@@ -34,7 +34,7 @@ const headings = [
   "Acid left, mol",
   "Acid left, %",
 ] as const;
-const widths = [10, 7, 16, 18, 9, 11, 12, 11, 42, 11, 13, 12];
+const widths = [10, 7, 16, 18, 9, 11, 12, 11, 54, 11, 13, 12];
 
 function freeName({ sheets }: Sheets): string {
   const isTaken = (name: string): boolean =>

@@ -2,6 +2,7 @@
  * What a person agreed that a table's columns are. Made from a guess, corrected column by column; no
  * guess is used before it has become a mapping.
  */
+import { soleBase } from "../recheck/written-units";
 import type { TablePlace } from "./find-tables";
 import type { TableGuess } from "./recognise";
 import { type RoleId, roleOf } from "./roles";
@@ -108,7 +109,13 @@ export interface Lack {
 
 /** What the arithmetic still needs, in words. */
 export function lacks(mapping: LogbookMapping): Lack[] {
-  const knows = (...roles: RoleId[]): boolean => roles.some((role) => isKnown(mapping, role));
+  const named = soleBase(mapping);
+  // "ml KOH" says what the burette held, "KOH g" what was dosed.
+  const isNamed = (role: RoleId): boolean =>
+    (role === "titrantBase" && named.titrant !== undefined) ||
+    (role === "base" && named.catalyst !== undefined);
+  const knows = (...roles: RoleId[]): boolean =>
+    roles.some((role) => isKnown(mapping, role) || isNamed(role));
   const found: Lack[] = [];
   if (knows("titre", "meanTitre", "correctedTitre")) {
     if (!knows("molarity", "strength"))

@@ -21,7 +21,7 @@ describe("the old logbook of the samples", () => {
     );
     expect(book.sheets[0]).toMatchObject({ frozenRows: 7, frozenColumns: 3 });
     expect(book.sheets[0]?.merged).toEqual([{ row: 0, column: 0, rows: 1, columns: 19 }]);
-    expect(book.sheets[0]?.widths[0]?.isHidden).toBe(true);
+    expect(book.sheets[0]?.widths[17]?.isHidden).toBe(true);
   });
 
   it("is recognised but for one column, and the store of lye is told apart", () => {

@@ -38,9 +38,22 @@ describe("a mapping", () => {
     expect(rememberedMapping(guess, rows)).toBeUndefined();
   });
 
-  it("says what the arithmetic still needs", () => {
+  it("says what the arithmetic still needs, and takes a base that a heading names", () => {
     const mapping = mappingFrom(guessOf(1));
-    expect(lacks(mapping).map(({ roles }) => roles[0])).toEqual(["base"]);
-    expect(lacks(withConstant(mapping, "base", "KOH"))).toEqual([]);
+    const renamed = (from: RegExp, to: string) => ({
+      ...mapping,
+      columns: mapping.columns.map((each) => ({
+        ...each,
+        heading: each.heading.replace(from, to),
+      })),
+      constants: mapping.constants.filter(({ role }) => role !== "assay"),
+    });
+    const wanted = (of: typeof mapping) => lacks(of).map(({ roles }) => roles[0]);
+    expect(wanted(renamed(/KOH|NaOH/g, "lye"))).toEqual(["base", "assay"]);
+    const named = withColumn(renamed(/KOH|NaOH/g, "lye"), 0, "acidDose");
+    const columns = named.columns.map((each) =>
+      each.column === 0 ? { ...each, heading: "KOH for acid g" } : each,
+    );
+    expect(wanted({ ...named, columns })).toEqual(["assay"]);
   });
 });

@@ -27,17 +27,17 @@ function before(text: string, mark: string, added: string): string {
   return text.slice(0, at) + added + text.slice(at);
 }
 
-/** The column of entry numbers was hidden by somebody. */
-const hideFirst = (sheet: string): string => {
-  const mark = '<col min="1" max="1"';
-  if (!sheet.includes(mark)) throw new RangeError("the sheet has no first column");
+/** The column of methanol was hidden by somebody. */
+const hideMethanol = (sheet: string): string => {
+  const mark = '<col min="18" max="18"';
+  if (!sheet.includes(mark)) throw new RangeError("the sheet has no column R");
   return sheet.replace(mark, `${mark} hidden="1"`);
 };
 
 export function untidied(file: Uint8Array): Uint8Array {
   const parts = unzipSync(file);
   const text = (name: string): string => strFromU8(parts[name] as Uint8Array);
-  const sheet = before(hideFirst(text(sheetPart)), "<dataValidations", merges + colours);
+  const sheet = before(hideMethanol(text(sheetPart)), "<dataValidations", merges + colours);
   const changed: Record<string, Uint8Array> = {
     ...parts,
     [sheetPart]: strToU8(sheet),
