@@ -115,6 +115,9 @@ async function calculatingRules() {
   ];
 }
 
+/** The file the workbench opens with, from which its sample is saved. */
+const sampleLogbook = "logbook.xlsx";
+
 /** The sample logbook as HTML, every value computed, so that the page can be read at once. */
 async function workbenchParts(policy) {
   const { plainLogbook } = await tsImport("./src/workbench/plain/build.ts", import.meta.url);
@@ -222,6 +225,9 @@ export default async (env = {}, { mode = "production" } = {}) => {
           templateParameters: () => workbenchParts(workbenchPolicy),
           hash: isRelease,
         }),
+        new ExtraFiles(() => ({
+          [sampleLogbook]: readFileSync(here(`sample-workbooks/${sampleLogbook}`)),
+        })),
         ...finish,
         withoutHyphenation,
       ],

@@ -46,7 +46,7 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
   keepFocus(() => grid.select(opensAt(book)));
-  const files = new Files(parts, grid, news, { book, state }, () => {
+  const files = new Files(parts, grid, news, state, () => {
     plain.show(false);
   });
   late.files = files;

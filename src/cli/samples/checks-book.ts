@@ -10,7 +10,7 @@ import { numAcc4Sheet } from "./checks/num-acc4-sheet";
 import { spreadSheet } from "./checks/spread-sheet";
 import { uncertaintySheet } from "./checks/uncertainty-sheet";
 import { sampleOf } from "./sample";
-import { startSheet } from "./start-sheet";
+import { startSheet } from "../../workbook/sample/start-sheet";
 
 const sheetName = "Checks";
 const headRow = 3;

@@ -1,7 +1,7 @@
 /** what-if.xlsx: what a batch takes, for several batch sizes and acid values at once. */
 import type { Book } from "../../workbook/book";
 import { sampleOf } from "./sample";
-import { startSheet } from "./start-sheet";
+import { startSheet } from "../../workbook/sample/start-sheet";
 import { whatIfSheet } from "./what-if/sheet";
 
 const whatIfBook = (): Book => ({

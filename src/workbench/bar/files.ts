@@ -3,7 +3,6 @@
  * workbook as it is; what is open is given up only when the new one has been read.
  */
 import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
-import type { Book } from "../../workbook/book";
 import type { GridState } from "../file/grid-state";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
@@ -22,10 +21,12 @@ const filePart = () => import(/* webpackChunkName: "files" */ "../file");
 
 const demonstration = "Saltmarsh Ferries, a demonstration logbook";
 
-/** What the page opens with: it has no file until one is asked for. */
-export interface Sample {
-  readonly book: Book;
-  readonly state: GridState;
+/** The file that the page opens with; it is fetched when it is first saved. */
+const sampleFile = "logbook.xlsx";
+
+async function sampleBytes(): Promise<Uint8Array | undefined> {
+  const answer = await fetch(sampleFile).catch(() => undefined);
+  return answer?.ok ? new Uint8Array(await answer.arrayBuffer()) : undefined;
 }
 
 /** Lets the page be drawn before work that keeps it busy. */
@@ -47,10 +48,10 @@ export class Files {
     private readonly page: Page,
     private readonly grid: Grid,
     private readonly news: News,
-    private readonly sample: Sample,
+    private readonly sample: GridState,
     private readonly shown: () => void,
   ) {
-    this.settle(sample.state);
+    this.settle(sample);
     grid.edited.watch(() => this.named());
   }
 
@@ -61,14 +62,13 @@ export class Files {
   }
 
   private get name(): string {
-    return this.session?.name ?? `${this.sample.book.name}.xlsx`;
+    return this.session?.name ?? sampleFile;
   }
 
   private async current(): Promise<Session> {
     if (this.session) return this.session;
     const { Session } = await filePart();
-    const { book, state } = this.sample;
-    return (this.session ??= Session.ofBook(book, state, charactersIn));
+    return (this.session ??= Session.ofSample(sampleFile, sampleBytes, this.sample, charactersIn));
   }
 
   /** The name in the bar and of the window, and whether all of it is saved. */
@@ -164,7 +164,6 @@ export class Files {
   /** False when it could not be saved. */
   private async write(): Promise<boolean> {
     const { news, grid } = this;
-    const isNew = this.session === undefined;
     const session = await this.current();
     await grid.finishTyping();
     news.clear();
@@ -184,7 +183,7 @@ export class Files {
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
     if (addsToFile(written.edits)) grid.forgetHistory();
     this.settle(now);
-    news.say(savedWords(session.name, written.edits, isNew));
+    news.say(savedWords(session.name, written.edits));
     return true;
   }
 

@@ -9,14 +9,7 @@ const left = (formulas: number): string =>
     ? ""
     : ` ${counted(formulas, "formula", "formulas")} could not be worked out here and kept the result of before: let a spreadsheet program work them out.`;
 
-/** @param isNew it was no file before */
-export function savedWords(
-  name: string,
-  { edits, leftAsTheyWere, looksLost }: Edits,
-  isNew: boolean,
-): string {
-  if (isNew)
-    return `Saved as ${name}, in your downloads. It was read back and is right.${left(leftAsTheyWere)}`;
+export function savedWords(name: string, { edits, leftAsTheyWere, looksLost }: Edits): string {
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
   const what =
     edits.length === 0

@@ -1,5 +1,4 @@
 /** What the page asks of the worker that holds the file, and what it hears. */
-import type { Book } from "../../workbook/book";
 import type { Edit } from "../../workbook/xlsx";
 import type { FileArrays, OpenedFile } from "./opened-file";
 
@@ -11,15 +10,12 @@ export interface Saved {
 
 export interface Answers {
   open: OpenedFile;
-  make: OpenedFile;
   save: Saved;
   keep: undefined;
 }
 
 export type Asked =
   | { readonly ask: "open"; readonly bytes: Uint8Array }
-  /** A file of our own. */
-  | { readonly ask: "make"; readonly book: Book }
   /** The file with edits made: what was opened stays as it is. */
   | { readonly ask: "save"; readonly edits: readonly Edit[] }
   /** What was saved last is now the open file. */

@@ -1,15 +1,16 @@
 /**
  * The open workbook and its file: what the grid held when they last agreed, and the worker with the
- * bytes. The sample has no file until one is asked for.
+ * bytes. The sample's file is fetched when it is first asked for.
  */
-import type { Book } from "../../workbook/book";
 import type { Answer, Saved } from "./asked";
-import { computedBook } from "./computed-book";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
 import { pixelsPerCharacter } from "./file-snapshot";
 import type { GridState } from "./grid-state";
 import { arraysOf, type FileArrays, type OpenedFile } from "./opened-file";
+
+/** The sample's file; undefined when it does not come. */
+export type Fetched = () => Promise<Uint8Array | undefined>;
 
 export interface Writing extends Saved {
   readonly edits: Edits;
@@ -25,7 +26,7 @@ export class Session {
     private worker: FileWorker | undefined,
     private before: GridState,
     private terms: FileTerms,
-    private readonly book?: Book,
+    private readonly fetched?: Fetched,
   ) {}
 
   /** @param before what the grid held once the file was laid out and worked out */
@@ -35,16 +36,24 @@ export class Session {
     return new Session(name, worker, before, terms);
   }
 
-  static ofBook(book: Book, before: GridState, charactersOf: (pixels: number) => number): Session {
+  /** @param before what the grid held once the sample was worked out */
+  static ofSample(
+    name: string,
+    fetched: Fetched,
+    before: GridState,
+    charactersOf: (pixels: number) => number,
+  ): Session {
     const terms = { dates: 1900, arrays: new Map(), charactersOf } as const;
-    return new Session(`${book.name}.xlsx`, undefined, before, terms, book);
+    return new Session(name, undefined, before, terms, fetched);
   }
 
   /** The worker with the file. */
   private async file(): Promise<FileWorker | Refused> {
-    if (this.worker || !this.book) return this.worker ?? { refused: "No file is open." };
+    if (this.worker || !this.fetched) return this.worker ?? { refused: "No file is open." };
+    const bytes = await this.fetched();
+    if (!bytes) return { refused: "The sample's own file could not be fetched: try again." };
     const worker = new FileWorker();
-    const made = await worker.ask({ ask: "make", book: computedBook(this.book, this.before) });
+    const made = await worker.ask({ ask: "open", bytes });
     if (isRefused(made)) {
       worker.close();
       return made;

@@ -2,15 +2,7 @@
  * Runs beside the page and holds the open file: reading and writing a large one takes seconds, in which
  * the page must go on. It ends with the file, and all it took ends with it.
  */
-import {
-  type FileProblem,
-  isFileProblem,
-  newXlsx,
-  openXlsx,
-  patchXlsx,
-  sayFile,
-  type Workbook,
-} from "../../workbook/xlsx";
+import { isFileProblem, openXlsx, patchXlsx, sayFile, type Workbook } from "../../workbook/xlsx";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
 import { notAsAsked } from "./verify";
@@ -30,8 +22,8 @@ function withoutBytes(workbook: Workbook): OpenedFile {
   return { sheets, names, dates, looks, kept, isProtected };
 }
 
-function opened(bytes: Uint8Array | FileProblem): Answer<"open"> {
-  const workbook = isFileProblem(bytes) ? bytes : openXlsx(bytes);
+function opened(bytes: Uint8Array): Answer<"open"> {
+  const workbook = openXlsx(bytes);
   if (isFileProblem(workbook)) return refused(sayFile(workbook));
   open = workbook;
   return { is: withoutBytes(workbook) };
@@ -61,8 +53,6 @@ function answer(asked: Asked): Answer<keyof Answers> {
   switch (asked.ask) {
     case "open":
       return opened(asked.bytes);
-    case "make":
-      return opened(newXlsx(asked.book));
     case "save":
       return save(asked.edits);
     case "keep":

@@ -1,7 +1,7 @@
 /** The cautions on a sheet of their own, to be printed and hung beside the vessel. */
 import { cautions } from "../../core/batch/cautions";
-import type { BookSheet } from "../../workbook/book";
-import { caution, title, words } from "../../workbook/sample/cells";
+import type { BookSheet } from "../book";
+import { caution, title, words } from "./cells";
 
 const rows = [
   [title("Cautions")],

@@ -1,8 +1,8 @@
 /** The lots of oil of the sample logbook: where each came from, and what its last titration says. */
-import type { BookChart, BookSheet } from "../../workbook/book";
-import { sampleDay } from "../../workbook/sample/entries";
-import { calculated, cellOf, type TableShape, typed } from "../../workbook/tables/column";
-import { type Entry, tableSheet } from "../../workbook/tables/sheet";
+import type { BookChart, BookSheet } from "../book";
+import { sampleDay } from "./entries";
+import { calculated, cellOf, type TableShape, typed } from "../tables/column";
+import { type Entry, tableSheet } from "../tables/sheet";
 
 const table = "Lots";
 const own = cellOf(table, "Lot");

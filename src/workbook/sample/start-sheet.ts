@@ -1,7 +1,7 @@
 /** The first sheet of a sample: what it is for and what to do, and the cautions. */
 import { cautions } from "../../core/batch/cautions";
-import type { BookSheet } from "../../workbook/book";
-import { caution, heading, title, words } from "../../workbook/sample/cells";
+import type { BookSheet } from "../book";
+import { caution, heading, title, words } from "./cells";
 
 export interface Newcomer {
   readonly title: string;
