@@ -1,5 +1,6 @@
 /** The number fields of a titration: label, unit and limits of each, said once. */
 import { limits, type Limits } from "../../core/reference/limits";
+import { lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 
 /** A scale may begin at 0.00; no other figure on the bench is 0. */
@@ -11,7 +12,7 @@ const required = (
   limit: Limits,
   hint?: string,
   unit: string = limit.unit,
-): NumberFieldFact => ({ label, unit, limit, ...(hint === undefined ? {} : { hint }) });
+): NumberFieldFact => numberField(label, limit, { unit, ...(hint === undefined ? {} : { hint }) });
 
 const optional = (
   label: string,
@@ -28,7 +29,7 @@ export const numberFields = {
   percent: required("Strength", percentByVolume, "Grams of lye in 100 mL.", "% w/v"),
   lyeMass: required("Lye weighed", limits.titrantMass),
   lyeVolume: required("Made up to", limits.volume),
-  assay: required("Assay of the lye", limits.assay, "From its label: 90, not 0.90."),
+  assay: lyeAssay,
   phthalateMass: required("KHP weighed", limits.phthalateMass, "Potassium hydrogen phthalate."),
   phthalateTitre: required("Titre less blank", limits.reading),
   phthalatePurity: optional("Purity of the KHP", limits.purity, "Left empty: 100."),
@@ -40,7 +41,7 @@ export const numberFields = {
   massStep: required("Weighed to", limits.massStep, "Smallest difference the balance shows."),
   volume: required("Oil measured", limits.sampleVolume),
   density: optional("Density at 20 °C", limits.oilDensity),
-  temperature: optional("Oil measured at", limits.temperature, "Left empty: 20 °C.", "°C"),
+  temperature: oilTemperature,
   samplePercent: optional("May be off by", limits.plusMinusPercent, "A syringe: about 5.", "± %"),
   expected: optional("Acid you expect", limits.ffaPercent, "A guess will do.", "% FFA"),
   // readings

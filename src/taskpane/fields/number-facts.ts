@@ -1,0 +1,20 @@
+/** Number fields that more than one task asks by, and how such a field is written down. */
+import { limits, type Limits } from "../../core/reference/limits";
+import type { NumberFieldFact } from "../widgets/judged";
+
+/** @example numberField("Amount of oil", limits.amount, { hint: "A guess will do." }) */
+export const numberField = (
+  label: string,
+  limit: Limits,
+  more: Partial<NumberFieldFact> = {},
+): NumberFieldFact => ({ label, unit: limit.unit, limit, ...more });
+
+export const lyeAssay = numberField("Assay of the lye", limits.assay, {
+  hint: "From its label: 90, not 0.90.",
+});
+
+export const oilTemperature = numberField("Oil measured at", limits.temperature, {
+  unit: "°C",
+  hint: "Left empty: 20 °C.",
+  isOptional: true,
+});
