@@ -13,8 +13,8 @@ export const lyeAssay = numberField("Assay of the lye", limits.assay, {
   hint: "From its label: 90, not 0.90.",
 });
 
-export const oilTemperature = numberField("Oil measured at", limits.temperature, {
+export const oilTemperature = numberField("Oil temperature", limits.temperature, {
   unit: "°C",
-  hint: "Left empty: 20 °C.",
+  hint: "When it was measured. Left empty: 20 °C.",
   isOptional: true,
 });

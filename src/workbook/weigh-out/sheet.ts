@@ -33,7 +33,7 @@ function fromRows({ batch, oil }: WeighOutRecord): Row[] {
   return [
     row("Amount of oil", given(batch.amount.toNumber()), unit),
     row(
-      "Oil measured at",
+      "Oil temperature",
       optional ? given(optional.toNumber(), "0.0") : given(""),
       "°C; empty: 20",
     ),

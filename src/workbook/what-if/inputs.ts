@@ -37,7 +37,7 @@ export function inputsOf(question: WhatIfQuestion, refer: Refer, row: number): I
         cell: given(unit.name),
       },
       { id: "oil", label: "Oil, or its density at 20 C, kg/L", cell: given(oilCell) },
-      { id: "temperature", label: "Oil measured at, C", cell: given(temperature.toNumber()) },
+      { id: "temperature", label: "Oil temperature, C", cell: given(temperature.toNumber()) },
       ...above.map(({ id, label, unit: of }) => ({
         id,
         label: `${label}, ${of}`,

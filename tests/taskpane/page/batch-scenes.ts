@@ -82,7 +82,7 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await ready(page);
   await fillOilOfBatch(hand, ["TW-09"], "20");
   await hand.choose("Unit", "US");
-  await hand.type("Oil measured at", "45");
+  await hand.type("Oil temperature", "45");
   await look("oil, hot, US gallons");
   await hand.next("Lye");
   await hand.choose("Base", "NaOCH3");

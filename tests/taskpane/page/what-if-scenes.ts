@@ -18,7 +18,7 @@ export async function fillLye(hand: BenchHand): Promise<void> {
 async function sizes(hand: BenchHand, look: Look): Promise<void> {
   await look("sizes, new");
   await hand.type("Batch sizes", "50 100,200,300");
-  await hand.tabTo("Oil measured at");
+  await hand.tabTo("Oil temperature");
   await look("sizes, refused");
   await hand.type("Batch sizes", "");
   await hand.choose("Kind of oil", "Tallow");

@@ -122,7 +122,7 @@ describe("a what-if table under way", () => {
   it("refuses 0 C, which a cell would hold as nothing, and says what to type", () => {
     const zero = after(...filled, { do: "type", field: "temperature", text: "0" });
     expect(sentences(seen(zero))).toEqual([
-      "Oil measured at: a cell with 0 counts as empty, so type 0.01 for 0 °C.",
+      "Oil temperature: a cell with 0 counts as empty, so type 0.01 for 0 °C.",
     ]);
     const near = after(...filled, { do: "type", field: "temperature", text: "0.01" });
     expect(Number(question(seen(near)).temperature)).toBe(0.01);

@@ -106,7 +106,7 @@ describe("the what-if table as cells", () => {
     expect(texts.slice(3, 10).map(([figure, label]) => [figure, label])).toEqual([
       ["l", "Unit of the batch sizes: l, ml, us_gal, uk_gal, g, kg or lb"],
       ["used cooking oil", "Oil, or its density at 20 C, kg/L"],
-      [20, "Oil measured at, C"],
+      [20, "Oil temperature, C"],
       ["KOH", "Base, of the lye"],
       [90, "Assay, % of lye"],
       [0.765, "Charge, % of oil, pure"],
