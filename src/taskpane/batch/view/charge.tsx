@@ -1,9 +1,7 @@
-/** The base charge: as a person gives it, and the published levels to choose from, with sources. */
-import { Button } from "@fluentui/react-components";
+/** The base charge: as a person gives it, and the published ones to choose from, with sources. */
 import { useState } from "react";
 import { isProblem } from "../../../core/problem/problem";
-import { publishedCharges } from "../../../core/reference/base-charges";
-import { sources } from "../../../core/reference/sources";
+import { PublishedCharges } from "../../fields/published-charges";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { digits } from "../../widgets/shown-number";
@@ -14,40 +12,18 @@ function Published() {
   const { view, act } = useDesk();
   const inMark = useMark();
   const { base, chargeIs } = view.draft.picked;
-  // it does not close under the finger that has just taken a level
+  // it does not close under the finger that has just taken one
   const [isOpen] = useState(chargeIs === "");
-  const levels = publishedCharges.filter((each) => each.base === base);
   return (
-    <details className="more" open={isOpen}>
-      <summary>Published base charges of {base}</summary>
-      {levels.length === 0 ? (
-        <p>No level is known here for {base}: ask who sold it.</p>
-      ) : (
-        <p>None is taken for granted. Each is pure base.</p>
-      )}
-      <ul className="levels">
-        {levels.map((charge) => {
-          const level = `${charge.amount} ${charge.unit === "%" ? "% of the oil" : charge.unit}`;
-          return (
-            <li key={`${charge.amount} ${charge.unit} ${charge.source}`}>
-              <span>
-                <strong>{inMark(level)}</strong>: {charge.about}.{" "}
-                <span className="soft">{sources[charge.source]}</span>
-              </span>
-              <Button
-                size="large"
-                aria-label={inMark(`Take ${level}, ${charge.about}`)}
-                onClick={() => {
-                  act({ do: "take-charge", charge });
-                }}
-              >
-                Take
-              </Button>
-            </li>
-          );
-        })}
-      </ul>
-    </details>
+    <PublishedCharges
+      base={base}
+      isOpen={isOpen}
+      level={({ amount, unit }) => `${amount} ${unit === "%" ? "% of the oil" : unit}`}
+      inMark={inMark}
+      onTake={(charge) => {
+        act({ do: "take-charge", charge });
+      }}
+    />
   );
 }
 
