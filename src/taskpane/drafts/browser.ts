@@ -2,13 +2,13 @@
  * Drafts in the browser's own storage (IndexedDB). In a spreadsheet program several sites share one
  * browser, so every key begins with the partition the program gives us.
  */
-import { createStore, del, entries, set } from "idb-keyval";
+import { KeptValues } from "./kept-values";
 import { type DraftStore, type Kept, latestFirst } from "./store";
 import { draftFrom } from "./stored";
 
 /** @param partition what the program calls this store's part; "" where there is none */
 export function browserDrafts(partition: string, clock: () => number): DraftStore {
-  const store = createStore("titrebook", "drafts");
+  const store = new KeptValues("titrebook", "drafts");
   const prefix = `${partition}/titration/`;
 
   const read = (key: IDBValidKey, value: unknown): Kept[] => {
@@ -19,9 +19,8 @@ export function browserDrafts(partition: string, clock: () => number): DraftStor
   };
 
   return {
-    all: async () =>
-      latestFirst((await entries(store)).flatMap(([key, value]) => read(key, value as unknown))),
-    keep: (draft) => set(`${prefix}${draft.id}`, { draft, keptAt: clock() }, store),
-    forget: (id) => del(`${prefix}${id}`, store),
+    all: async () => latestFirst((await store.all()).flatMap(([key, value]) => read(key, value))),
+    keep: (draft) => store.put(`${prefix}${draft.id}`, { draft, keptAt: clock() }),
+    forget: (id) => store.forget(`${prefix}${id}`),
   };
 }
