@@ -1,0 +1,28 @@
+/**
+ * Seeded random use of the built page, against a model of what was typed: cells, undo and redo, sheets,
+ * tasks of the pane, files, reloads. SEED and STEPS run one of them again.
+ */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { hasBrowser } from "./browser";
+import { openEndurance } from "./endurance/day";
+
+const { SEED, STEPS } = process.env;
+const seeds = SEED === undefined ? [1, 2] : [Number(SEED)];
+const steps = Number(STEPS ?? 120);
+
+describe.runIf(hasBrowser)("a long day on the page", () => {
+  let opened: Awaited<ReturnType<typeof openEndurance>>;
+  beforeAll(async () => {
+    opened = await openEndurance();
+  });
+  afterAll(() => opened.close());
+
+  it.each(seeds)(
+    "loses nothing that was typed, and the page never complains: seed %i",
+    { timeout: 600_000 },
+    async (seed) => {
+      const tally = await opened.run(seed, steps);
+      if (steps >= 120) expect(tally.get("type in a cell") ?? 0).toBeGreaterThan(20);
+    },
+  );
+});

@@ -1,0 +1,54 @@
+/** One seed on the page, from its first step to its last. */
+import { serve, type Served } from "../browser";
+import * as acts from "./acts";
+import { PageWorld } from "./page-world";
+
+type Act = (world: PageWorld) => Promise<void>;
+
+const choices: readonly (readonly [weight: number, readonly [name: string, act: Act]])[] = [
+  [10, ["type in a cell", acts.typeInACell]],
+  [4, ["undo", acts.undo]],
+  [2, ["redo", acts.redo]],
+  [3, ["change sheet", acts.changeSheet]],
+  [4, ["type in a task", acts.typeInATask]],
+  [1, ["reload", acts.reload]],
+  [2, ["save", acts.save]],
+  [1, ["open", acts.open]],
+  [0.4, ["record a titration", acts.recordATitration]],
+];
+
+async function day(served: Served, seed: number, steps: number): Promise<Map<string, number>> {
+  const opened = await served.open();
+  const world = new PageWorld(seed, opened, served.address);
+  const done: string[] = [];
+  let step = 0;
+  try {
+    await world.start();
+    for (step = 1; step <= steps; step += 1) {
+      const [name, act] = world.chance.weighted(choices);
+      done.push(name);
+      await act(world);
+      world.tally.set(name, (world.tally.get(name) ?? 0) + 1);
+      if (opened.complaints.length > 0) throw new Error(opened.complaints.join("; "));
+    }
+    await acts.save(world);
+    return world.tally;
+  } catch (problem) {
+    const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);
+    throw new Error(
+      `Page, seed ${String(seed)}, step ${String(step)}: ${done.slice(-8).join(", ")}.\n` +
+        `Again: SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project browser tests/browser/endurance.test.ts\n${why}` +
+        (opened.complaints.length > 0 ? `\nThe page: ${opened.complaints.join("; ")}` : ""),
+    );
+  } finally {
+    await opened.page.context().close();
+  }
+}
+
+export async function openEndurance() {
+  const served = await serve();
+  return {
+    run: (seed: number, steps: number) => day(served, seed, steps),
+    close: () => served.close(),
+  };
+}

@@ -1,0 +1,116 @@
+/** The built page under one seed's hands: what it does, and the model of what it should hold. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import type { Page } from "playwright-core";
+import { Chance } from "../../endurance/chance";
+import { root } from "../../rules/sources-of";
+import { BenchHand } from "../../taskpane/page/bench";
+import type { OpenPage } from "../browser";
+import { gridIsReady } from "../workbench-page";
+import { Typed } from "./typed";
+
+export type TaskName = "Titrate" | "Batch" | "What if";
+
+/** A field of each task's first step. */
+export const fields: Record<TaskName, readonly string[]> = {
+  Titrate: ["May be off by, ± %", "Read to, mL"],
+  Batch: ["Amount of oil, L"],
+  "What if": ["Batch sizes, L"],
+};
+
+export class PageWorld {
+  readonly chance: Chance;
+  readonly typed = new Typed();
+  /** What was typed into the pane, by field. */
+  readonly drafts = new Map<string, string>();
+  readonly hand: BenchHand;
+  readonly tally = new Map<string, number>();
+  /** The last file that was saved. */
+  saved: Uint8Array | undefined;
+  private dialogs = 0;
+  private count = 0;
+
+  constructor(
+    seed: number,
+    readonly opened: OpenPage,
+    private readonly address: string,
+  ) {
+    this.chance = new Chance(seed);
+    this.hand = new BenchHand(this.page);
+    this.page.on("dialog", (dialog) => {
+      this.dialogs += 1;
+      void dialog.accept();
+    });
+    // heard from now on: Enter is quicker than the first call to listen
+    this.page.on("filechooser", () => undefined);
+  }
+
+  get page(): Page {
+    return this.opened.page;
+  }
+
+  /** A number not had before. */
+  fresh = (): number => (this.count += 1);
+
+  async start(): Promise<void> {
+    await this.page.goto(this.address);
+    await this.isReady();
+  }
+
+  private async isReady(): Promise<void> {
+    await gridIsReady(this.page);
+    await this.page.waitForSelector("#save:enabled", { timeout: 60_000 });
+  }
+
+  /** Whoever leaves with edits unsaved is asked. */
+  async reload(): Promise<void> {
+    const before = this.dialogs;
+    const wasUnsaved = this.typed.isUnsaved;
+    await this.page.reload();
+    await this.isReady();
+    if (wasUnsaved && this.dialogs === before) throw new Error("left with edits, and nobody asked");
+    this.typed.forget();
+    this.saved = undefined;
+  }
+
+  async explain(): Promise<void> {
+    await this.page.locator("#pane nav").getByRole("button", { name: "This cell" }).click();
+  }
+
+  /** @returns false for a batch in a workbook that holds no lots: there is nothing to type into */
+  async openTask(name: TaskName): Promise<boolean> {
+    await this.page.locator("#pane nav").getByRole("button", { name, exact: true }).click();
+    const field = this.field(fields[name][0] ?? "");
+    const goOn = this.page.getByRole("button", { name: /^Go on with/ }).locator("visible=true");
+    const noLots = this.page.getByRole("button", { name: "Look again" }).locator("visible=true");
+    await field.or(goOn).or(noLots).first().waitFor({ timeout: 15_000 });
+    if (await noLots.first().isVisible()) return false;
+    if (await goOn.first().isVisible()) await goOn.first().click();
+    await field.waitFor({ timeout: 15_000 });
+    await this.checkTask(name);
+    return true;
+  }
+
+  field = (label: string) =>
+    this.page
+      .locator("#pane")
+      .getByRole("textbox", { name: label.split(",")[0] ?? label })
+      .locator("visible=true")
+      .first();
+
+  /** What was typed into a task's first step is still there. */
+  private async checkTask(name: TaskName): Promise<void> {
+    for (const label of fields[name]) {
+      const wanted = this.drafts.get(`${name}/${label}`);
+      if (wanted === undefined) continue;
+      const found = await this.field(label).inputValue();
+      if (found !== wanted) throw new Error(`${name}: ${label} holds "${found}", not "${wanted}"`);
+    }
+  }
+
+  fixture(): { name: string; bytes: Uint8Array } {
+    const name = this.chance.of(["tidy", "office", "charts"]);
+    const bytes = readFileSync(join(root, `tests/second-opinion/xlsx/${name}.xlsx`));
+    return { name: `${name}-${String(this.fresh())}.xlsx`, bytes };
+  }
+}
