@@ -88,6 +88,8 @@ export class WorkbenchHost implements Host {
     if (failed) return change.takeBack() ? failed : fault("half-done");
     change.keep();
     await this.settled();
+    const last = steps.at(-1);
+    if (last?.do === "select") this.file?.reveal?.(last.block);
     return undefined;
   }
 

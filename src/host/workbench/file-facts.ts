@@ -1,3 +1,5 @@
+import type { Block } from "../port";
+
 /** What the open file says about itself that the embedded spreadsheet has no place for. */
 export interface FileFacts {
   /** No sheet can be added. */
@@ -15,9 +17,11 @@ export const noFacts: FileFacts = {
   withTotals: new Set(),
 };
 
-/** The open file, as the host reaches it. */
+/** The open file and its page, as the host reaches them. */
 export interface HostFile {
   facts(): FileFacts;
   /** As it would be saved now; a sentence when it cannot be. */
   bytes(): Promise<Uint8Array | string>;
+  /** Scrolls to a block that was selected, no further than it takes to see it. */
+  reveal?(block: Block): void;
 }

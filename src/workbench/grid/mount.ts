@@ -38,7 +38,7 @@ import { Edited } from "./edited";
 import { editWhereTheCellStands } from "./editor-place";
 import { Guard } from "./guard";
 import { listAllOfOurs } from "./list-all";
-import { select } from "./select";
+import { reveal, select } from "./select";
 import { tableTheme, theme } from "./theme";
 import { missingWords } from "./words";
 import { watchSelection } from "./watch-selection";
@@ -170,7 +170,10 @@ export async function mountGrid(
   listAllOfOurs(injector);
   const command = injector.get(ICommandService);
   const grid: Grid = {
-    host: new WorkbenchHost(injector, file),
+    host: new WorkbenchHost(injector, {
+      ...file,
+      reveal: (block) => reveal(univer, block, container.clientWidth),
+    }),
     cells,
     edited: new Edited(injector, () => cells.names.unit),
     guard: new Guard(injector, cells, refused),

@@ -1,19 +1,22 @@
-/** Selects a cell and scrolls no further than it takes to see it. */
+/** Selects a cell, or shows one that is selected, and scrolls no further than it takes to see it. */
 import type { Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import type { CellPlace } from "../engine/place";
 
+type Api = ReturnType<typeof FUniver.newAPI>;
+type SheetOfApi = NonNullable<
+  ReturnType<NonNullable<ReturnType<Api["getActiveWorkbook"]>>["getSheetByName"]>
+>;
+
 /** Row numbers at the left, the scroll bar at the right. */
 const aroundColumns = 46 + 12;
+/** Rows left in view above one that was scrolled to. */
+const rowsAbove = 3;
 
-export function select(univer: Univer, { sheet, row, column }: CellPlace, width: number): void {
-  const workbook = FUniver.newAPI(univer).getActiveWorkbook();
-  const found = workbook?.getSheetByName(sheet);
-  if (!workbook || !found) return;
-  workbook.setActiveSheet(found);
-  found.getRange(row, column).activate();
-  const frozen = found.getFrozenColumns();
-  const widthOf = (index: number): number => found.getColumnWidth(index);
+/** The first column in view, beside the frozen ones, with which a column is just seen. */
+function firstColumnFor(sheet: SheetOfApi, column: number, width: number): number {
+  const frozen = sheet.getFrozenColumns();
+  const widthOf = (index: number): number => sheet.getColumnWidth(index);
   let room = width - aroundColumns - widthOf(column);
   for (let index = 0; index < frozen; index += 1) room -= widthOf(index);
   let first = column;
@@ -21,5 +24,29 @@ export function select(univer: Univer, { sheet, row, column }: CellPlace, width:
     first -= 1;
     room -= widthOf(first);
   }
-  if (first > frozen) found.scrollToCell(found.getFrozenRows(), first);
+  return first;
+}
+
+export function select(univer: Univer, { sheet, row, column }: CellPlace, width: number): void {
+  const workbook = FUniver.newAPI(univer).getActiveWorkbook();
+  const found = workbook?.getSheetByName(sheet);
+  if (!workbook || !found) return;
+  workbook.setActiveSheet(found);
+  found.getRange(row, column).activate();
+  const first = firstColumnFor(found, column, width);
+  if (first > found.getFrozenColumns()) found.scrollToCell(found.getFrozenRows(), first);
+}
+
+export function reveal(univer: Univer, { sheet, row, column }: CellPlace, width: number): void {
+  const found = FUniver.newAPI(univer).getActiveWorkbook()?.getSheetByName(sheet);
+  const seen = found?.getVisibleRange();
+  if (!found || !seen) return;
+  const rowIsSeen = row < found.getFrozenRows() || (row >= seen.startRow && row < seen.endRow);
+  const columnIsSeen =
+    column < found.getFrozenColumns() || (column >= seen.startColumn && column < seen.endColumn);
+  if (rowIsSeen && columnIsSeen) return;
+  found.scrollToCell(
+    rowIsSeen ? seen.startRow : Math.max(row - rowsAbove, found.getFrozenRows()),
+    columnIsSeen ? seen.startColumn : firstColumnFor(found, column, width),
+  );
 }
