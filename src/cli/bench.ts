@@ -5,6 +5,7 @@ import { fileURLToPath } from "node:url";
 import { coreRow } from "./bench/core-row";
 import { pageLoad } from "./bench/page-load";
 import { partnerCopy } from "./bench/partner-copy";
+import { recheckOfRows } from "./bench/recheck";
 import { report } from "./bench/report";
 import { sizes } from "./bench/sizes";
 import { workbenchCells } from "./bench/workbench-cells";
@@ -15,6 +16,7 @@ const figures = [
   ...(await coreRow()),
   ...(await workbenchCells()),
   ...(await partnerCopy()),
+  ...(await recheckOfRows()),
   ...sizes(root),
   ...(await pageLoad(root)),
 ];

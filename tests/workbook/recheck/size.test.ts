@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { recheck, recheckAtOnce } from "../../../src/workbook/recheck/recheck";
+import { recheck } from "../../../src/workbook/recheck/recheck";
 import { logbookOf, rowOf, usual, type Wrong } from "./rows";
 
 const wrongs: readonly Wrong[] = [
@@ -28,25 +28,6 @@ const manyRows = (count: number) =>
   );
 
 describe("a long logbook", () => {
-  it("is checked in time that grows with its rows alone", () => {
-    recheckAtOnce([manyRows(500)]);
-    const time = (count: number): number => {
-      const book = manyRows(count);
-      // The time of this process alone: others may be at work on the same machine.
-      const before = process.cpuUsage();
-      recheckAtOnce([book]);
-      const { user, system } = process.cpuUsage(before);
-      return (user + system) / 1000;
-    };
-    const short = time(2_000);
-    const long = time(10_000);
-    console.log(
-      `re-check: 2,000 rows in ${short.toFixed(0)} ms, 10,000 rows in ${long.toFixed(0)} ms`,
-    );
-    // A ratio, not a time: five times the rows take well under fifteen times as long.
-    expect(long / short).toBeLessThan(15);
-  }, 30_000);
-
   it("says how far it is and can be left at any row", () => {
     const steps = recheck([manyRows(1_000)]);
     const first = steps.next();
