@@ -3,6 +3,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { coreRow } from "./bench/core-row";
+import { openAndSave } from "./bench/open-and-save";
 import { pageLoad } from "./bench/page-load";
 import { partnerCopy } from "./bench/partner-copy";
 import { recheckOfRows } from "./bench/recheck";
@@ -17,6 +18,7 @@ const figures = [
   ...(await workbenchCells()),
   ...(await partnerCopy()),
   ...(await recheckOfRows()),
+  ...(await openAndSave()),
   ...sizes(root),
   ...(await pageLoad(root)),
 ];

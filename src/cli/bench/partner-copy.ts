@@ -1,54 +1,34 @@
-/** A partner copy of 60,000 formulas, beside unzipping and zipping the same file. */
+/** A partner copy of 60,000 formulas, beside unzipping and zipping the same file, and how it grows. */
 import { unzipSync, zipSync } from "fflate";
-import type { Book } from "../../workbook/book";
 import { shareWorkbook } from "../../workbook/sharing";
-import { isFileProblem, newXlsx, sayFile } from "../../workbook/xlsx";
-import { type Figure, held } from "./figure";
+import { isFileProblem, sayFile } from "../../workbook/xlsx";
+import { type Figure, held, told } from "./figure";
+import { largeFile } from "./large-file";
 import { byTurns, quietOf } from "./measure";
 
-const rows = 20_000;
+const budgeted = 20_000;
+const sizes = [100, 1_000, 10_000];
 
-const line = (row: number): string => {
-  const n = String(row);
-  const typed = [2.4, 2.5, 2.45, 0.15, 0.1, 10].map(
-    (value, at) => `<c r="${"ABCDEF".charAt(at)}${n}"><v>${String(value)}</v></c>`,
-  );
-  const formulas = [
-    ["G", `_xldudf_TITRE_CORRECTED(A${n}:C${n},D${n})`, "2.3"],
-    ["H", `_xldudf_TITRE_ACIDVALUE(G${n},E${n},F${n})`, "1.2903"],
-    ["I", `_xldudf_TITRE_CATALYST(100,H${n},"KOH",90,0.765)`, "993.37"],
-  ].map(([column = "", f = "", v = ""]) => `<c r="${column}${n}"><f>${f}</f><v>${v}</v></c>`);
-  return `<row r="${n}">${typed.join("")}${formulas.join("")}</row>`;
-};
+const formulasOf = (rows: number): number => 3 * rows;
 
-const sheet = "xl/worksheets/sheet1.xml";
-
-function largeFile(): Uint8Array {
-  const one = { name: "Log", rows: [], columnWidths: [], tables: [], frozenRows: 0 };
-  const book: Book = { name: "Log", sheets: [one] };
-  const empty = newXlsx(book);
-  if (isFileProblem(empty)) throw new Error(sayFile(empty));
-  const parts = unzipSync(empty);
-  const text = new TextDecoder().decode(parts[sheet]);
-  const data = Array.from({ length: rows }, (_, at) => line(at + 2)).join("");
-  const filled = text.replace(
-    /<sheetData\/>|<sheetData><\/sheetData>/,
-    `<sheetData>${data}</sheetData>`,
-  );
-  return zipSync({ ...parts, [sheet]: new TextEncoder().encode(filled) });
+function copying(rows: number): () => void {
+  const bytes = largeFile(rows);
+  return () => {
+    const shared = shareWorkbook(bytes, { kind: "partner", fileName: "log.xlsx" });
+    if (isFileProblem(shared)) throw new Error(sayFile(shared));
+    if (shared.report.formulas !== formulasOf(rows)) {
+      throw new Error("not every formula was converted");
+    }
+  };
 }
 
 export async function partnerCopy(): Promise<Figure[]> {
-  const bytes = largeFile();
-  const copy = (): void => {
-    const shared = shareWorkbook(bytes, { kind: "partner", fileName: "log.xlsx" });
-    if (isFileProblem(shared)) throw new Error(sayFile(shared));
-    if (shared.report.formulas !== 3 * rows) throw new Error("not every formula was converted");
-  };
+  const bytes = largeFile(budgeted);
   const timed = await byTurns(
     [
-      { name: "copy", run: copy },
+      { name: "copy", run: copying(budgeted) },
       { name: "unzip and zip", run: () => zipSync(unzipSync(bytes)) },
+      ...sizes.map((rows) => ({ name: String(rows), run: copying(rows) })),
     ],
     3,
   );
@@ -57,5 +37,13 @@ export async function partnerCopy(): Promise<Figure[]> {
   return [
     held(what, taken / 1000, 2, "s"),
     held(what, taken / quietOf(timed, "unzip and zip"), 10, "x unzipping and zipping the file", 1),
+    ...sizes.map((rows) =>
+      told(
+        `partner copy, ${formulasOf(rows).toLocaleString("en-GB")} formulas`,
+        (quietOf(timed, String(rows)) * 1000) / formulasOf(rows),
+        "us a formula",
+        0,
+      ),
+    ),
   ];
 }

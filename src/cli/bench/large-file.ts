@@ -1,0 +1,35 @@
+/** A file of many rows, for the figures that grow with them. */
+import { unzipSync, zipSync } from "fflate";
+import type { Book } from "../../workbook/book";
+import { isFileProblem, newXlsx, sayFile } from "../../workbook/xlsx";
+
+const line = (row: number): string => {
+  const n = String(row);
+  const typed = [2.4, 2.5, 2.45, 0.15, 0.1, 10].map(
+    (value, at) => `<c r="${"ABCDEF".charAt(at)}${n}"><v>${String(value)}</v></c>`,
+  );
+  const formulas = [
+    ["G", `_xldudf_TITRE_CORRECTED(A${n}:C${n},D${n})`, "2.3"],
+    ["H", `_xldudf_TITRE_ACIDVALUE(G${n},E${n},F${n})`, "1.2903"],
+    ["I", `_xldudf_TITRE_CATALYST(100,H${n},"KOH",90,0.765)`, "993.37"],
+  ].map(([column = "", f = "", v = ""]) => `<c r="${column}${n}"><f>${f}</f><v>${v}</v></c>`);
+  return `<row r="${n}">${typed.join("")}${formulas.join("")}</row>`;
+};
+
+const sheet = "xl/worksheets/sheet1.xml";
+
+/** @param rows each of six typed figures and three formulas of ours */
+export function largeFile(rows: number): Uint8Array {
+  const one = { name: "Log", rows: [], columnWidths: [], tables: [], frozenRows: 0 };
+  const book: Book = { name: "Log", sheets: [one] };
+  const empty = newXlsx(book);
+  if (isFileProblem(empty)) throw new Error(sayFile(empty));
+  const parts = unzipSync(empty);
+  const text = new TextDecoder().decode(parts[sheet]);
+  const data = Array.from({ length: rows }, (_, at) => line(at + 2)).join("");
+  const filled = text.replace(
+    /<sheetData\/>|<sheetData><\/sheetData>/,
+    `<sheetData>${data}</sheetData>`,
+  );
+  return zipSync({ ...parts, [sheet]: new TextEncoder().encode(filled) });
+}
