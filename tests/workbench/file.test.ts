@@ -1,7 +1,10 @@
 /** A file in the grid and back: what one types, and nothing else, reaches the file. */
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { BooleanNumber, CellValueType, ICommandService } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { describe, expect, it } from "vitest";
+import { root } from "../rules/sources-of";
 import { bookOf, partsOf, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
 import { type FileInGrid, fixture, fixtures, inGrid, opened } from "./file";
 
@@ -105,6 +108,39 @@ describe("a file in the grid", () => {
       expect(cellIn(saved, first.name, first.row, first.column)).toMatchObject({ value: 7 });
       const below = cellIn(saved, first.name, first.row + first.spill.rows - 1, first.column);
       expect(below?.value).toBe(first.spill.rows > 1 ? undefined : 7);
+    }));
+
+  /** B30 lies in what BUDGET answers from A28 on; its value there is the mean blank, 0.15 mL. */
+  const underAnswer = { sheet: "Replicates", row: 29, column: 1 };
+  const answers = (bytes: Uint8Array) =>
+    [cellIn(bytes, "Replicates", 27, 0), cellIn(bytes, "Replicates", 28, 1)].map(
+      (cell) => cell?.value,
+    );
+  const logbook = () => new Uint8Array(readFileSync(join(root, "sample-workbooks/logbook.xlsx")));
+
+  it("saves what was typed into the way of an answer over many cells, which then has one", async () => {
+    let saved: Uint8Array = logbook();
+    await inGrid(saved, async (file) => {
+      await file.grid.type(underAnswer, [[5.25]]);
+      saved = await file.saved();
+    });
+    expect(cellIn(saved, "Replicates", 29, 1)?.value).toBe(5.25);
+    expect(cellIn(saved, "Replicates", 27, 0)?.array).toMatchObject({ rows: 1, columns: 1 });
+    expect(cellIn(saved, "Replicates", 28, 1)?.value).toBeUndefined();
+    await inGrid(saved, async (file) => {
+      await file.grid.type(underAnswer, [[null]]);
+      const again = await file.saved();
+      // By hand: the mean of 5.20, 5.25, 5.20 and 6.10 mL.
+      expect(answers(again)).toEqual(["source", 5.4375]);
+      expect(cellIn(again, "Replicates", 29, 1)?.value).toBe(0.15);
+    });
+  });
+
+  it("has nothing to save when that was taken away again", () =>
+    inGrid(logbook(), async (file) => {
+      await file.grid.type(underAnswer, [[5.25]]);
+      await file.grid.type(underAnswer, [[null]]);
+      expect((await file.edits()).edits).toEqual([]);
     }));
 
   it("keeps a text a text, whatever it begins with", () =>

@@ -55,9 +55,10 @@ export class WorkbookCells {
   /** The raw value of a cell; null when it is empty. */
   value(place: CellPlace): GivenCell {
     const stored = raw(this.stored(place));
-    if (stored !== null) return stored;
+    // an empty text is what the grid leaves where an answer was kept from spilling
+    if (stored !== null && stored !== "") return stored;
     const spilled = this.model.getArrayFormulaCellData()[this.names.unit];
-    return raw(spilled?.[this.names.sheetId(place.sheet)]?.[place.row]?.[place.column]);
+    return raw(spilled?.[this.names.sheetId(place.sheet)]?.[place.row]?.[place.column]) ?? stored;
   }
 
   /** The formula of a cell, with its equals sign; "" when it has none. */

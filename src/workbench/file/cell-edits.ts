@@ -132,14 +132,19 @@ export class CellEdits {
     return [this.formula(compared)];
   }
 
-  private formula({ row, column, now, spillNow }: Compared): SetCell {
+  private formula(compared: Compared): SetCell {
+    const { row, column, now, before, spillNow } = compared;
     const pattern = now.style?.n?.pattern;
     const value = (given: GivenCell): CellValue => this.shift(fileValue(given), pattern);
+    // the same formula that answers over its own cell alone now may spill again another time
+    const wasMany = compared.array !== undefined || compared.spillBefore !== undefined;
+    const alone = wasMany && now.formula === before.formula ? [[now.value]] : undefined;
+    const spilled = spillNow?.values ?? alone;
     return this.edit(row, column, {
       kind: "formula",
       formula: now.formula,
       result: value(now.value),
-      ...(spillNow ? { spilled: spillNow.values.map((cells) => cells.map(value)) } : {}),
+      ...(spilled ? { spilled: spilled.map((cells) => cells.map(value)) } : {}),
     });
   }
 

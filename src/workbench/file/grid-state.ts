@@ -31,6 +31,16 @@ export interface PrintState {
   readonly landscape: boolean;
 }
 
+/** Where an answer that spilled had to go, the grid leaves an empty text: that is nothing typed. */
+function held(data: ICellData): GivenCell {
+  const value = raw(data);
+  return value === "" ? null : value;
+}
+
+/** Something was typed where the answer would spill: the formula has its own cell alone. */
+const isBlocked = (value: GivenCell): boolean =>
+  typeof value === "object" && value !== null && value.basicValue === "#SPILL!";
+
 /** A formula's answers over more than one cell, row by row, its own first. */
 export interface SpillState {
   readonly rows: number;
@@ -90,7 +100,7 @@ class SheetReader {
     const words: unknown = data.custom?.words;
     const note: unknown = data.custom?.note;
     return {
-      value: raw(data),
+      value: held(data),
       formula: hasFormula ? this.cells.formula({ sheet: this.name, row, column }) : "",
       style: this.styleOf(data),
       styleName: typeof data.s === "string" ? data.s : undefined,
@@ -107,6 +117,7 @@ class SheetReader {
   private spills(): Rows<SpillState> {
     const found: Rows<SpillState> = new Map<number, Map<number, SpillState>>();
     for (const { top, left, bottom, right } of this.cells.spills(this.name)) {
+      if (isBlocked(this.cells.value({ sheet: this.name, row: top, column: left }))) continue;
       const values = Array.from({ length: bottom - top + 1 }, (_, row) =>
         Array.from({ length: right - left + 1 }, (__, column) =>
           this.cells.value({ sheet: this.name, row: top + row, column: left + column }),

@@ -105,7 +105,9 @@ export class CellPlanner {
           refuse({ code: "not-empty", cell: name, wanted: `the answer of ${cell}` });
         }
         const from = { row: edit.row, column: edit.column };
-        const plan: Plan = { kind: "spilled", value: storedValue(value, name, this.dates), from };
+        const isEmptied = there?.plan.kind === "nothing";
+        const shown = storedValue(value, name, this.dates);
+        const plan: Plan = { kind: "spilled", value: shown, from, isEmptied };
         this.sheet.wanted.set({ ...place, plan, dress: dressOf(edit) } satisfies Wanted);
       }
     }

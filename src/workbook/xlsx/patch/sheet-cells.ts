@@ -162,10 +162,10 @@ export class SheetCells implements SheetVisitor {
       refuse({ code: "no-formula", cell });
     }
     if (wanted.plan.kind !== "spilled" || !raw) return;
-    const { from } = wanted.plan;
+    const { from, isEmptied } = wanted.plan;
     const isOwn = array?.area.row === from.row && array.area.column === from.column;
     const isEmpty = raw.formula === undefined && (raw.value ?? raw.inline ?? "") === "";
-    if (!isOwn && !isEmpty) {
+    if (!isOwn && !isEmpty && !isEmptied) {
       refuse({
         code: "not-empty",
         cell,

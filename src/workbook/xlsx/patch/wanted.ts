@@ -16,7 +16,13 @@ export type Plan =
       readonly array?: Area;
     }
   /** What the array formula of another cell answers here. */
-  | { readonly kind: "spilled"; readonly value: StoredValue; readonly from: Place };
+  | {
+      readonly kind: "spilled";
+      readonly value: StoredValue;
+      readonly from: Place;
+      /** What stood there was to go first. */
+      readonly isEmptied: boolean;
+    };
 
 /** A value fit for a file: finite, of a length a cell can hold, its error one that files know. */
 export type StoredValue = string | number | boolean | { readonly error: string };
