@@ -34,6 +34,8 @@ async function day(served: Served, seed: number, steps: number): Promise<Map<str
     await acts.save(world);
     return world.tally;
   } catch (problem) {
+    const { SHOT } = process.env;
+    if (SHOT !== undefined) await opened.page.screenshot({ path: SHOT });
     const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);
     throw new Error(
       `Page, seed ${String(seed)}, step ${String(step)}: ${done.slice(-8).join(", ")}.\n` +
