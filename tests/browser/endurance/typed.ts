@@ -19,6 +19,7 @@ export class Typed {
   done: Edit[] = [];
   undone: Edit[] = [];
   private saved = "";
+  private savedRows = "";
 
   private get state(): string {
     const filled = [...this.cells].filter(([, text]) => text !== "").sort();
@@ -30,15 +31,25 @@ export class Typed {
     return this.state !== (this.saved || JSON.stringify([[], []]));
   }
 
+  private get rows(): string {
+    return [...this.lots]
+      .filter(([, isThere]) => isThere)
+      .map(([lot]) => lot)
+      .join();
+  }
+
+  /** What adds a row to a table of the file cannot be undone any more, nor what came before it. */
   save(): void {
-    this.saved = this.state;
+    if (this.rows !== this.savedRows) [this.done, this.undone] = [[], []];
+    [this.saved, this.savedRows] = [this.state, this.rows];
   }
 
   /** Another workbook, whose cells are known or not ours. */
   forget(): void {
     this.cells.clear();
     this.lots.clear();
-    [this.done, this.undone, this.saved] = [[], [], ""];
+    [this.done, this.undone] = [[], []];
+    this.saved = this.savedRows = "";
   }
 
   /** The same workbook opened again from its file: nothing to undo. */
