@@ -3,12 +3,21 @@ import { defineConfig } from "vitest/config";
 /** Browser and spreadsheet suites start real programs: give them time, and one at a time. */
 const slow = { testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false };
 
+/** These put something else in a module's or the program's place: each in a process of its own. */
+const apart = ["tests/workbook/xlsx/faults.test.ts", "tests/host/excel*.test.ts"];
+
 export default defineConfig({
   test: {
+    maxWorkers: "100%",
     projects: [
+      { test: { name: "unit-apart", include: apart } },
       {
         test: {
           name: "unit",
+          // everything else is loaded once a worker, which halves the time
+          isolate: false,
+          pool: "threads",
+          exclude: apart,
           include: [
             "tests/core/**/*.test.ts",
             "tests/functions/**/*.test.ts",
