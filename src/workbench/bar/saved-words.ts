@@ -9,7 +9,16 @@ const left = (formulas: number): string =>
     ? ""
     : ` ${counted(formulas, "formula", "formulas")} could not be worked out here and kept the result of before: let a spreadsheet program work them out.`;
 
-export function savedWords(name: string, { edits, leftAsTheyWere, looksLost }: Edits): string {
+/** Does the file now have something, a sheet or a table, that it did not have? */
+export const addsToFile = ({ edits }: Edits): boolean =>
+  edits.some(({ do: what }) => what !== "set-cell" && what !== "set-width");
+
+/** After such a save the grid can only go on from here. */
+const noWayBack =
+  " What the file has gained cannot be taken back out of it, so Undo begins anew from here.";
+
+export function savedWords(name: string, given: Edits): string {
+  const { edits, leftAsTheyWere, looksLost } = given;
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
   const what =
     edits.length === 0
@@ -19,9 +28,5 @@ export function savedWords(name: string, { edits, leftAsTheyWere, looksLost }: E
     looksLost === 0
       ? ""
       : ` The look of ${counted(looksLost, "cell", "cells")} could not be saved in full.`;
-  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere)}${looks}`;
+  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere)}${looks}${addsToFile(given) ? noWayBack : ""}`;
 }
-
-/** Does the file now have something, a sheet or a table, that it did not have? */
-export const addsToFile = ({ edits }: Edits): boolean =>
-  edits.some(({ do: what }) => what !== "set-cell" && what !== "set-width");
