@@ -210,7 +210,10 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     });
     await open(page, asFile("big.xlsx", bigLogbook()));
     const said = await page.evaluate(() => (window as unknown as { said: string[] }).said);
-    expect(said.some((words) => /^Working out big\.xlsx: \d+ %\.$/.test(words))).toBe(true);
+    expect(said).toContain("Laying out big.xlsx.");
+    // how often the share worked out is told depends on how quick the machine is
+    const shares = said.filter((words) => words.startsWith("Working out"));
+    expect(shares.filter((words) => !/^Working out big\.xlsx: \d+ %\.$/.test(words))).toEqual([]);
     await typeInto(page, "C9000", "3");
     const { bytes } = await save(page);
     expect(cellIn(bytes, "Data", 8999, 2)?.value).toBe(3);

@@ -29,6 +29,9 @@ async function sampleBytes(): Promise<Uint8Array | undefined> {
   return answer?.ok ? new Uint8Array(await answer.arrayBuffer()) : undefined;
 }
 
+/** Bytes from which laying out a file keeps the page busy for more than a moment. */
+const largeFile = 300_000;
+
 /** Lets the page be drawn before work that keeps it busy. */
 const drawn = () =>
   new Promise<void>((done) => {
@@ -119,7 +122,7 @@ export class Files {
       return;
     }
     const { worker, opened } = read;
-    news.progress(`Laying out ${name}.`);
+    news.progress(`Laying out ${name}.`, file.size > largeFile);
     await drawn();
     this.tried += 1;
     const unit = `file-${String(this.tried)}`;

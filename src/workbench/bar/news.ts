@@ -8,6 +8,8 @@ const soonEnough = 500;
 
 export class News {
   private timer: ReturnType<typeof setTimeout> | undefined;
+  /** How far the work has got, shown or not. */
+  private latest = "";
 
   constructor(private readonly page: Pick<Page, "news" | "newsWords" | "newsClose" | "open">) {
     page.newsClose.addEventListener("click", () => {
@@ -33,14 +35,17 @@ export class News {
     this.show("refusal", [line(sentence)]);
   }
 
-  /** Shown when the work is still going on after half a second. */
-  progress(sentence: string): void {
-    if (this.page.news.dataset.kind === "progress") {
+  /**
+   * Shown when the work is still going on half a second after it was first spoken of.
+   * @param isLong known to take longer: shown at once, since the page may be too busy to do so later
+   */
+  progress(sentence: string, isLong = false): void {
+    this.latest = sentence;
+    if (isLong || this.page.news.dataset.kind === "progress") {
       this.show("progress", [line(sentence)]);
       return;
     }
-    clearTimeout(this.timer);
-    this.timer = setTimeout(() => this.show("progress", [line(sentence)]), soonEnough);
+    this.timer ??= setTimeout(() => this.show("progress", [line(this.latest)]), soonEnough);
   }
 
   clear(): void {
