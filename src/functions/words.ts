@@ -8,15 +8,13 @@ import {
   isBareGallon,
 } from "../core/quantity/units";
 import { type Outcome, isProblem, problem } from "../core/problem/problem";
-import { type Base, baseNamed, bases } from "../core/reference/bases";
+import { type Base, baseNamed, baseNames, bases } from "../core/reference/bases";
 import { type FattyAcid, fattyAcidNamed, fattyAcids, oleic } from "../core/reference/fatty-acids";
 import { allowedWords, type Limits, limits } from "../core/reference/limits";
 import { titrantExpansion, type TitrantSolvent } from "../core/reference/liquids";
 import { type Oil, oilNamed, oilNotNamed, oilOfDensity, oils } from "../core/reference/oils";
 import { type Argument, single, unknownWord, word } from "./arguments";
 import { figure } from "./cells/figure";
-
-const baseNames = bases.map((base) => base.name);
 
 export const base = (says: string): Argument<Base> =>
   word(

@@ -3,33 +3,18 @@
  * hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
  */
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { executablePath } from "../../src/cli/chromium";
 import { isFileProblem, openXlsx } from "../../src/workbook/xlsx";
 import { BenchHand } from "../taskpane/page/bench";
+import { violations } from "../taskpane/page/checks";
 import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 
 if (!hasChromium) {
   const why = `There is no Chromium at ${executablePath}.`;
   if (process.env.REQUIRE_ALL === "1") throw new Error(why);
   console.warn(`Left out: browser tests of the task of sharing. ${why}`);
-}
-
-const axeSource = readFileSync(
-  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-  "utf8",
-);
-
-type AxeWindow = Window & {
-  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-};
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
-  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
 }
 
 const overflow = (page: Page): Promise<number> =>

@@ -2,8 +2,6 @@
  * The titration task in Chromium: by keyboard alone from an empty workbook to a recorded row, and what
  * every screen must hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
  */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { executablePath } from "../../src/cli/chromium";
@@ -17,6 +15,7 @@ import {
   fillTitres,
   type Slip,
 } from "../taskpane/page/bench";
+import { violations } from "../taskpane/page/checks";
 import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { scenes } from "../taskpane/page/scenes";
 
@@ -26,15 +25,7 @@ if (!hasChromium) {
   console.warn(`Left out: browser tests of the titration task. ${why}`);
 }
 
-const axeSource = readFileSync(
-  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-  "utf8",
-);
-
 type TestWindow = Window & { titrebook: { host: MemoryHost } };
-type AxeWindow = Window & {
-  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-};
 
 const bookOf = (page: Page): Promise<MemoryBook> =>
   page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
@@ -43,12 +34,6 @@ const undo = (page: Page): Promise<void> =>
   page.evaluate(() => {
     (window as unknown as TestWindow).titrebook.host.undo();
   });
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
-  return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
-}
 
 /** The recorded row by heading: values as they are, formulas as they are written. */
 async function row(page: Page): Promise<Record<string, unknown>> {

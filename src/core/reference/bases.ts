@@ -44,6 +44,9 @@ export const bases: readonly Base[] = [
   },
 ];
 
+/** The short names, in that order. */
+export const baseNames: readonly Base["name"][] = bases.map(({ name }) => name);
+
 const plain = (word: string): string => word.replace(/\s+/g, "").toLowerCase();
 
 /** The base a word names, or undefined. Case and all spaces are ignored. */

@@ -1,4 +1,5 @@
 /** A batch out of storage, believed part by part: what is not of the right kind is left out. */
+import { baseNames } from "../../core/reference/bases";
 import {
   isObject,
   listOf,
@@ -15,7 +16,7 @@ import { numberFieldIds } from "./fields";
 const picks: PickWords<Picked> = {
   unit: unitIds,
   mixedBy: ["shares", "target"],
-  base: ["KOH", "NaOH", "KOCH3", "NaOCH3"],
+  base: baseNames,
   titrantLye: ["other", "same"],
   chargeUnit: ["%", "g/L"],
   chargeIs: ["", "pure", "as weighed"],

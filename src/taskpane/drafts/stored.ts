@@ -1,4 +1,5 @@
 /** A titration out of storage, believed part by part; an unreadable draft is no draft. */
+import { baseNames } from "../../core/reference/bases";
 import {
   isObject,
   listOf,
@@ -21,7 +22,7 @@ import { readTyped } from "../widgets/typed-number";
 
 /** Oil and indicator are free words. */
 const picks: PickWords<Picked> = {
-  base: ["KOH", "NaOH", "KOCH3", "NaOCH3"],
+  base: baseNames,
   way: ["molarity", "normality", "gramsPerLitre", "percent", "weighed", "phthalate", "certified"],
   assay: ["known", "same-lye"],
   oneTenth: ["", "molarity", "percent"],

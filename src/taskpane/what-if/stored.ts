@@ -1,5 +1,5 @@
 /** A draft out of storage, believed part by part: what is not of the right kind is left out. */
-import { bases } from "../../core/reference/bases";
+import { baseNames } from "../../core/reference/bases";
 import { oils } from "../../core/reference/oils";
 import {
   isObject,
@@ -21,8 +21,6 @@ const texts = (value: unknown): string[] => [
       .filter((each) => each !== ""),
   ),
 ];
-
-const baseNames = bases.map(({ name }) => name);
 
 const picks: PickWords<Picked> = {
   unit: unitIds,

@@ -31,9 +31,6 @@ export const addedColumns: readonly Added[] = [
   { id: "methanol", words: "Methanol to add", unit: "L", format: "0.0", width: 12 },
 ];
 
-export const addedColumn = (id: AddedId): Added =>
-  addedColumns.find((each) => each.id === id) as Added;
-
 /** "FFA as oleic, %" */
 export const headingOf = ({ words, unit }: Pick<Added, "words" | "unit">): string =>
   unit === "" ? words : `${words}, ${unit}`;

@@ -1,5 +1,5 @@
 /** A column of a logbook table: what stands in it, and for a calculated column its one formula. */
-import { bases } from "../../core/reference/bases";
+import { baseNames } from "../../core/reference/bases";
 import { oils } from "../../core/reference/oils";
 
 export interface Column {
@@ -45,7 +45,7 @@ export const calculated = (
 ): Column => ({ heading, kind: "calculated", format, width, note, formula: `=${formula}` });
 
 /** The bases, as a list to choose from. */
-export const baseChoices: readonly string[] = bases.map(({ name }) => name);
+export const baseChoices: readonly string[] = baseNames;
 
 const commonest = "used cooking oil";
 

@@ -12,7 +12,8 @@ type AxeWindow = Window & {
   axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
 };
 
-async function violations(page: Page): Promise<string[]> {
+/** Each accessibility fault that axe finds, with the first element that has it. */
+export async function violations(page: Page): Promise<string[]> {
   await page.evaluate(axeSource);
   const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
