@@ -10,7 +10,7 @@ import { gridIsReady } from "../../tests/browser/workbench-page";
 import { openChromium } from "../../tests/taskpane/page/open-page";
 import { launchChromium } from "./chromium";
 import { packPng } from "./help-pictures/pack-png";
-import { walks } from "./shots/walks";
+import { subjects } from "./shots/walks";
 import { host, serveFolder } from "./static-server";
 
 const folder = fileURLToPath(new URL("../help/pictures/", import.meta.url));
@@ -49,8 +49,8 @@ async function keep(page: Page, file: string): Promise<void> {
 const chromium = await openChromium();
 try {
   for (const walk of new Set(pictures.map((each) => each.walk))) {
-    for (const { query, through } of walks[walk] ?? []) {
-      const { page } = await chromium.open(pane, query);
+    for (const { at, through } of subjects[walk]?.walks ?? []) {
+      const { page } = await chromium.open(pane, at);
       await through(page, async (scene) => {
         const wanted = pictures.find((each) => each.walk === walk && each.scene === scene);
         if (wanted) await keep(page, wanted.file);

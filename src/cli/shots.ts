@@ -1,27 +1,33 @@
 /**
- * `npm run shots`: every screen of every task of the pane at 320 and 340 pixels, light and dark, on
- * contact sheets in shots/. To be looked at. `npm run shots -- what-if` for one task.
+ * `npm run shots`: every screen of the pane at 320 and 340 pixels, of the built workbench and the help at
+ * 320, 900 and 1400, light and dark, on contact sheets in shots/. To be looked at.
+ * `npm run shots -- what-if` for one.
  */
 import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { openChromium } from "../../tests/taskpane/page/open-page";
 import { shoot } from "./shots/shoot";
-import { walks } from "./shots/walks";
+import { subjects } from "./shots/walks";
 
 const folder = fileURLToPath(new URL("../../shots/", import.meta.url));
 const asked = process.argv.slice(2);
-const unknown = asked.find((task) => !Object.hasOwn(walks, task));
+const unknown = asked.find((name) => !Object.hasOwn(subjects, name));
 if (unknown !== undefined) {
-  console.error(`No task ${unknown}; there are: ${Object.keys(walks).join(", ")}.`);
+  console.error(`Nothing called ${unknown}; there are: ${Object.keys(subjects).join(", ")}.`);
   process.exit(1);
 }
 
 mkdirSync(folder, { recursive: true });
-const chromium = await openChromium();
-try {
-  for (const [task, all] of Object.entries(walks)) {
-    if (asked.length === 0 || asked.includes(task)) await shoot(chromium, task, all, folder);
+for (const [name, subject] of Object.entries(subjects)) {
+  if (asked.length > 0 && !asked.includes(name)) continue;
+  // the build is looked for when it is asked for
+  const opener =
+    subject.of === "pane"
+      ? await openChromium()
+      : await (await import("./shots/built-pages")).openBuilt();
+  try {
+    await shoot(opener, name, subject, folder);
+  } finally {
+    await opener.close();
   }
-} finally {
-  await chromium.close();
 }

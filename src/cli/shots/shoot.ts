@@ -1,16 +1,22 @@
-/** The screens of one task in every look, on contact sheets. */
-import type { Page } from "playwright-core";
-import type { PaneBrowser } from "../../../tests/taskpane/page/open-page";
+/** The screens of one subject in every look, on contact sheets. */
+import type { BrowserContextOptions, Page } from "playwright-core";
 import { contactSheet, type Shot } from "../../../tests/taskpane/page/sheet";
-import type { Walk } from "./walks";
+import type { Opener } from "./built-pages";
+import type { Subject, Walk } from "./walks";
 
-const looks = [320, 340].flatMap((width) =>
-  (["light", "dark"] as const).map((colorScheme) => ({ width, colorScheme })),
-);
-type LookOf = (typeof looks)[number];
+interface LookOf {
+  readonly width: number;
+  readonly colorScheme: "light" | "dark";
+}
+
+const looksOf = ({ widths }: Subject): LookOf[] =>
+  widths.flatMap((width) =>
+    (["light", "dark"] as const).map((colorScheme) => ({ width, colorScheme })),
+  );
 
 /** One look in detail; all looks at a glance, one under another. */
-const large = { width: 340, tallest: 1100, perRow: 7 };
+const large = (width: number) =>
+  width > 500 ? { width: 700, tallest: 1400, perRow: 4 } : { width: 340, tallest: 1100, perRow: 7 };
 const small = { width: 120, tallest: 380 };
 
 /** With motion reduced a colour still takes a hundredth of a millisecond, and so a frame. */
@@ -19,15 +25,13 @@ const settled = (page: Page): Promise<void> =>
     for (let frames = 0; frames < 3; frames += 1) await new Promise(requestAnimationFrame);
   });
 
-async function shotsOf(chromium: PaneBrowser, walk: Walk, look: LookOf): Promise<Shot[]> {
-  const { page, complaints } = await chromium.open(
-    {
-      viewport: { width: look.width, height: 700 },
-      colorScheme: look.colorScheme,
-      reducedMotion: "reduce",
-    },
-    walk.query,
-  );
+async function shotsOf(opener: Opener, walk: Walk, look: LookOf): Promise<Shot[]> {
+  const options: BrowserContextOptions = {
+    viewport: { width: look.width, height: look.width > 500 ? 850 : 700 },
+    colorScheme: look.colorScheme,
+    reducedMotion: "reduce",
+  };
+  const { page, complaints } = await opener.open(options, walk.at);
   const shots: Shot[] = [];
   await walk.through(page, async (name) => {
     await settled(page);
@@ -40,24 +44,24 @@ async function shotsOf(chromium: PaneBrowser, walk: Walk, look: LookOf): Promise
 
 /** @param folder ends in a slash */
 export async function shoot(
-  chromium: PaneBrowser,
-  task: string,
-  walks: readonly Walk[],
+  opener: Opener,
+  named: string,
+  subject: Subject,
   folder: string,
 ): Promise<void> {
-  const { page } = await chromium.open();
+  const { page } = await opener.open();
   const all: Shot[] = [];
   let perRow = 1;
-  for (const look of looks) {
+  for (const look of looksOf(subject)) {
     const shots: Shot[] = [];
-    for (const walk of walks) shots.push(...(await shotsOf(chromium, walk, look)));
-    const named = `${look.width}-${look.colorScheme}`;
-    await contactSheet(page.context(), shots, large, `${folder}${task}-${named}.png`);
-    console.log(`shots/${task}-${named}.png`);
-    all.push(...shots.map(({ name, png }) => ({ name: `${named}: ${name}`, png })));
+    for (const walk of subject.walks) shots.push(...(await shotsOf(opener, walk, look)));
+    const called = `${look.width}-${look.colorScheme}`;
+    await contactSheet(page.context(), shots, large(look.width), `${folder}${named}-${called}.png`);
+    console.log(`shots/${named}-${called}.png`);
+    all.push(...shots.map(({ name, png }) => ({ name: `${called}: ${name}`, png })));
     perRow = shots.length;
   }
-  await contactSheet(page.context(), all, { ...small, perRow }, `${folder}${task}.png`);
-  console.log(`shots/${task}.png`);
+  await contactSheet(page.context(), all, { ...small, perRow }, `${folder}${named}.png`);
+  console.log(`shots/${named}.png`);
   await page.context().close();
 }

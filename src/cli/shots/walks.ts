@@ -1,22 +1,46 @@
-/** What is walked through for each task of the pane: a way to open it, and its screens. */
+/** What is photographed: each task of the pane, the built workbench, the help, in the widths of each. */
 import type { Page } from "playwright-core";
 import { batchScenes } from "../../../tests/taskpane/page/batch-scenes";
 import { logbookScenes } from "../../../tests/taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../../../tests/taskpane/page/scenes";
+import { refusedShareScenes, shareScenes } from "../../../tests/taskpane/page/share-scenes";
 import { whatIfLotScenes, whatIfScenes } from "../../../tests/taskpane/page/what-if-scenes";
+import { helpScenes } from "./help-scenes";
+import { workbenchScenes } from "./workbench-scenes";
 
 export interface Walk {
-  /** Of the test page: "task=what-if". */
-  readonly query: string;
+  /** Of the pane's own page a query, "task=what-if"; of the build a path, "help/index.html". */
+  readonly at: string;
   readonly through: (page: Page, look: Look) => Promise<void>;
 }
 
-export const walks: Readonly<Record<string, readonly Walk[]>> = {
-  titrate: [{ query: "", through: scenes }],
-  batch: [{ query: "task=batch&book=sample", through: batchScenes }],
-  "what-if": [
-    { query: "task=what-if", through: whatIfScenes },
-    { query: "task=what-if&book=sample", through: whatIfLotScenes },
-  ],
-  logbook: [{ query: "task=logbook&book=old", through: logbookScenes }],
+export interface Subject {
+  /** The pane is put together for the occasion; the rest is what `npm run build` made. */
+  readonly of: "pane" | "build";
+  /** In pixels. */
+  readonly widths: readonly number[];
+  readonly walks: readonly Walk[];
+}
+
+const pane = (...walks: readonly Walk[]): Subject => ({ of: "pane", widths: [320, 340], walks });
+const build = (...walks: readonly Walk[]): Subject => ({
+  of: "build",
+  widths: [320, 900, 1400],
+  walks,
+});
+
+export const subjects: Readonly<Record<string, Subject>> = {
+  titrate: pane({ at: "", through: scenes }),
+  batch: pane({ at: "task=batch&book=sample", through: batchScenes }),
+  "what-if": pane(
+    { at: "task=what-if", through: whatIfScenes },
+    { at: "task=what-if&book=sample", through: whatIfLotScenes },
+  ),
+  logbook: pane({ at: "task=logbook&book=old", through: logbookScenes }),
+  share: pane(
+    { at: "task=share&file=logbook", through: shareScenes },
+    { at: "task=share&file=edited", through: refusedShareScenes },
+  ),
+  workbench: build({ at: "", through: workbenchScenes }),
+  help: build({ at: "help/index.html", through: helpScenes }),
 };

@@ -1,0 +1,48 @@
+/** The built workbench with each task open, a file opened, and what it refuses. */
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { Page } from "playwright-core";
+import { at, goTo, gridIsReady, openSheet, typeInto } from "../../../tests/browser/workbench-page";
+import type { Look } from "../../../tests/taskpane/page/scenes";
+
+const untidy = fileURLToPath(
+  new URL("../../../sample-workbooks/old-logbook.xlsx", import.meta.url),
+);
+
+async function chooseFile(page: Page): Promise<void> {
+  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.click("#open")]);
+  await chooser.setFiles({
+    name: "old-logbook.xlsx",
+    mimeType: "application/octet-stream",
+    buffer: readFileSync(untidy),
+  });
+}
+
+export async function workbenchScenes(page: Page, look: Look): Promise<void> {
+  await page.waitForSelector("#plain table");
+  await look("to be read, before the grid");
+  await gridIsReady(page);
+  await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+  await openSheet(page, "Batches");
+  await goTo(page, at("Batches", "Catalyst g", 1));
+  await look("a dose explained");
+  await openSheet(page, "Titrations");
+  const titre = at("Titrations", "Titre 1 mL", 1);
+  await typeInto(page, titre, "two");
+  await goTo(page, at("Titrations", "Corrected titre mL", 1));
+  await look("a wrong entry explained");
+  const tasks = page.getByRole("navigation", { name: "Tasks" }).getByRole("button");
+  for (const name of (await tasks.allTextContents()).slice(1)) {
+    await tasks.getByText(name, { exact: true }).click();
+    await page.locator("#pane :is(h2, h3):visible").first().waitFor();
+    await look(`the task ${name}`);
+  }
+  await chooseFile(page);
+  await page.locator("#ask").waitFor();
+  await look("edits not saved");
+  await page.getByRole("button", { name: "Open without saving" }).click();
+  await page.locator("#news-words").getByText("is open.").waitFor({ timeout: 60_000 });
+  await look("another workbook opened");
+  await page.click("#plain-toggle");
+  await look("its plain tables");
+}
