@@ -36,7 +36,7 @@ const isFile = (path: string): boolean =>
  * The file a request is for, inside the folder; undefined when there is none.
  * @example fileFor("/srv/dist", "/") // "/srv/dist/index.html", if it is there
  */
-export function fileFor(folder: string, url: string): string | undefined {
+function fileFor(folder: string, url: string): string | undefined {
   const path = requested(url);
   if (path === undefined) return undefined;
   const root = resolve(folder);

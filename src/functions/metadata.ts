@@ -55,7 +55,7 @@ const dimensionality = (isMatrix: boolean): "matrix" | "scalar" => (isMatrix ? "
 /** The help page of a function, inside the help folder. */
 export const helpPageName = (id: string): string => `${id.toLowerCase()}.html`;
 
-export const metadataOf = (entry: WorksheetFunction, base: string): FunctionMetadata => ({
+const metadataOf = (entry: WorksheetFunction, base: string): FunctionMetadata => ({
   id: entry.id,
   name: entry.id,
   description: entry.summary,

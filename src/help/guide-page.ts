@@ -5,7 +5,7 @@ import { inline } from "./inline";
 import { list, page, table, text } from "./page";
 
 /** An address for a heading, so that the search can lead to it. */
-export const anchor = (heading: string): string =>
+const anchor = (heading: string): string =>
   heading
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, "-")

@@ -2,7 +2,7 @@
  * What a titration under way should hold, kept as a person with a pencil would: independent of the
  * pane's reducer, and compared with its draft after every act.
  */
-import type { Draft, Reading, ReadingList } from "../../src/taskpane/titrate/draft";
+import type { Draft, Reading } from "../../src/taskpane/titrate/draft";
 import { type Acid, acidByHand, type BaseByHand, molarityByHand } from "./by-hand";
 
 export interface Slip {
@@ -87,7 +87,7 @@ export function molarityOf({ typed, picked }: Slip): number | undefined {
     : molarityByHand(grams, assay, picked.base as BaseByHand);
 }
 
-export const standing = (readings: readonly Reading[]): Reading[] =>
+const standing = (readings: readonly Reading[]): Reading[] =>
   readings.filter(({ omitted }) => omitted === undefined);
 
 /** Masses of the titres that count; undefined while one is missing. */
@@ -110,5 +110,3 @@ export function acidOf(slip: Slip): Acid | undefined | "missing" {
   }
   return acidByHand({ molarity, titres, blanks, masses });
 }
-
-export const listOf = (slip: Slip, list: ReadingList): Reading[] => slip[list];

@@ -28,7 +28,7 @@ export async function recorded(host: Host, record: TitrationRecord): Promise<Rec
 }
 
 /** Everything a host can tell about a workbook. */
-export async function everything(host: Host): Promise<readonly Found[]> {
+async function everything(host: Host): Promise<readonly Found[]> {
   const found = await host.read([{ ask: "sheets" }, { ask: "names" }]);
   if (isFault(found)) throw new Error(found.code);
   const [sheets, names] = found;

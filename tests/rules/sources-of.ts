@@ -20,7 +20,8 @@ export function filesUnder(folder: string, pattern = /\.(ts|tsx)$/): SourceFile[
     });
 }
 
-const importing = /(?:from\s+|import\s*\(\s*|^\s*import\s+)["']([^"']+)["']/gm;
+/** A chunk's name may stand before the file in `import(...)`. */
+const importing = /(?:from\s+|import\s*\(\s*(?:\/\*[^*]*\*\/\s*)?|^\s*import\s+)["']([^"']+)["']/gm;
 
 /** What a file imports: project paths from the top, packages by name. */
 export function importsOf(file: SourceFile): string[] {

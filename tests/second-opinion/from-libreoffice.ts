@@ -56,7 +56,7 @@ ${formulas.map((formula) => `<table:table-row><table:table-cell table:formula="o
 const csvFilter = "csv:Text - txt - csv (StarCalc):44,34,76,1,,0,false,false,false";
 
 /** What LibreOffice makes of each formula. */
-export function evaluate(formulas: readonly string[], soffice = "soffice"): number[] {
+function evaluate(formulas: readonly string[], soffice = "soffice"): number[] {
   const folder = mkdtempSync(join(tmpdir(), "second-opinion-"));
   try {
     writeFileSync(join(folder, "asked.fods"), sheet(formulas));

@@ -19,9 +19,9 @@ export interface Flagged {
   readonly plain: number;
 }
 
-export const counts = [3, 4, 5, 6];
+const counts = [3, 4, 5, 6];
 export const steps = [0.01, 0.02, 0.05, 0.1];
-export const scatters = [0.03, 0.05, 0.1];
+const scatters = [0.03, 0.05, 0.1];
 /** Slips of one reading, mL. */
 export const slips = [0.3, 1.0];
 export const runs = 20_000;

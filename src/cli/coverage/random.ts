@@ -38,7 +38,7 @@ export function randomFrom(seed: number): Random {
 }
 
 /** A quantity as read on an instrument that shows whole steps. */
-export const readTo = (value: number, step: number): number => Math.round(value / step) * step;
+const readTo = (value: number, step: number): number => Math.round(value / step) * step;
 
 /**
  * A difference of two readings, from wherever the first one stands.

@@ -5,7 +5,7 @@ import { type Finding, mend, mind, well } from "./finding";
 
 const month = 30 * 86_400_000;
 
-export function foundOf(found: CertificateState, now: Date): Finding {
+function foundOf(found: CertificateState, now: Date): Finding {
   if (found.state !== "good") return mend("certificates", saidOf(found));
   return found.until.getTime() - now.getTime() < month
     ? mind("certificates", `${saidOf(found)} Soon: npm run certs -- --anew.`)

@@ -9,7 +9,7 @@ import { partnerLogbook } from "./partner-logbook";
 import type { Sample } from "./sample";
 import { whatIf } from "./what-if";
 
-export const samples: readonly Sample[] = [
+const samples: readonly Sample[] = [
   logbook,
   whatIf,
   checksWorkbook,

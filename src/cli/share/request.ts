@@ -9,7 +9,7 @@ export interface Request {
   readonly mayReplace: boolean;
 }
 
-export const usage = "npm run share -- IN.xlsx OUT.xlsx [--numbers] [--force]";
+const usage = "npm run share -- IN.xlsx OUT.xlsx [--numbers] [--force]";
 
 const known = ["--numbers", "--force"];
 

@@ -13,7 +13,7 @@ export interface FuelLimit {
 export const fuelEditions = { astm: "ASTM D6751 (2009)", en: "EN 14214:2012+A1:2014" } as const;
 
 /** Milligrams of sodium and potassium together in a kilogram of fuel, at most, in both. */
-export const metalsAtMost = "5";
+const metalsAtMost = "5";
 
 const row = (property: string, astm: string, en: string): FuelLimit => ({ property, astm, en });
 
@@ -27,5 +27,4 @@ export const fuelLimits: readonly FuelLimit[] = [
 ];
 
 /** Neither limits soap by name; the metals do. */
-export const aboutSoap =
-  "Neither names soap; 5 mg/kg of sodium is 66 mg/kg of sodium oleate, of potassium 41 mg/kg of potassium oleate.";
+export const aboutSoap = `Neither names soap; ${metalsAtMost} mg/kg of sodium is 66 mg/kg of sodium oleate, of potassium 41 mg/kg of potassium oleate.`;

@@ -47,7 +47,7 @@ export function grubbsProbability(g: number, count: number): number {
  * The scatter a reading is judged against: a titre is the difference of two readings, each good to
  * half a step, which adds step^2/6 to the variance. A spread finer than the graduation proves nothing.
  */
-export const withGraduation = (deviation: number, step: number): number =>
+const withGraduation = (deviation: number, step: number): number =>
   Math.sqrt(deviation * deviation + (step * step) / 6);
 
 export interface Farthest {

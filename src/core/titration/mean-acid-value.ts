@@ -43,7 +43,7 @@ export function eachAcidValue(
 }
 
 /** Millilitres of titrant per gram of oil, for each replicate: what scatter is judged on. */
-export function netPerGram(
+function netPerGram(
   replicates: readonly Replicate[],
   blanks: readonly Millilitre[],
 ): Outcome<Millilitre[]> {

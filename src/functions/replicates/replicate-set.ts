@@ -6,13 +6,13 @@ import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-t
 import { list, type List, optionalList, optionalNumber } from "../arguments";
 import { isOneCell, pairLists } from "../pairing";
 
-export const readings = list(
+const readings = list(
   limits.reading,
   "reading",
   "The replicate readings, mL. Empty cells are ignored.",
 );
 
-export const step = optionalNumber(
+const step = optionalNumber(
   limits.step,
   "the coarsest usual step that fits all readings as typed",
   undefined,
@@ -26,7 +26,7 @@ export const confidencePercent = optionalNumber(
   "Confidence in percent: 95, not 0.95.",
 );
 
-export const ownMasses = optionalList(
+const ownMasses = optionalList(
   limits.sampleMass,
   "one sample mass served all",
   "Grams of oil in each titration, in the same order: unequal samples then compare.",

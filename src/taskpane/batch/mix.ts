@@ -44,7 +44,7 @@ const roundDown = 1;
  * The second lot's share that brings a mix of two to a target.
  * @returns undefined while a figure is missing; a problem when no mix of these two meets it
  */
-export function shareForTarget(
+function shareForTarget(
   figures: Figures,
   first: AcidValue,
   second: AcidValue,
@@ -70,7 +70,7 @@ function typedShares(draft: Draft, figures: Figures): Exact[] | undefined {
 }
 
 /** Each lot's share, %; undefined while they are not known. */
-export function sharesOf(
+function sharesOf(
   draft: Draft,
   figures: Figures,
   acid: readonly AcidValue[],

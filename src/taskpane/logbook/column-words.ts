@@ -4,7 +4,7 @@ import type { ColumnGuess } from "../../workbook/recognising/guess-columns";
 import { type RoleId, roles } from "../../workbook/recognising/roles";
 
 /** How sure a guess is. The word carries it, not a colour. */
-export function sureness(score: number): string {
+function sureness(score: number): string {
   if (score >= 0.85) return "sure";
   if (score >= 0.6) return "likely";
   return score > 0 ? "a guess" : "not used";

@@ -84,7 +84,7 @@ export const usualAcid = quantity("%", 2);
  * A sample taken by volume was never weighed. The row has one column for doubt about its mass, so it
  * gets the balance step that is worth the same: m p/100 sqrt 2, since step^2/6 = (m p/100)^2/3.
  */
-export const equalBalanceStep = (mass: Gram, percent: Percent): Gram =>
+const equalBalanceStep = (mass: Gram, percent: Percent): Gram =>
   asInCell("g", mass.times(percent).div(hundred).times(exact(2).sqrt()));
 
 /** The step the mass is known to; undefined while it is missing or wrong. */

@@ -8,8 +8,8 @@ import { placesFor } from "../../workbook/what-if/format";
 import { acrossNames, columnHead, columnName } from "../../workbook/what-if/names";
 import type { WhatIfQuestion } from "../../workbook/what-if/question";
 
-export const mostRowsShown = 30;
-export const mostColumnsShown = 12;
+const mostRowsShown = 30;
+const mostColumnsShown = 12;
 
 export interface PreviewCell {
   readonly text: string;

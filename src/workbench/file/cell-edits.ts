@@ -16,7 +16,7 @@ export const empty: CellState = {
   print: undefined,
 };
 
-export function fileValue(value: GivenCell): CellValue {
+function fileValue(value: GivenCell): CellValue {
   if (value === null) return "";
   return typeof value === "object" ? { error: value.basicValue } : value;
 }
@@ -27,7 +27,7 @@ const errorOf = (value: GivenCell): string | undefined =>
 /** Results are worked out anew at every opening: the last digit may come out otherwise. */
 const lastDigit = 1e-14;
 
-export function isSame(a: GivenCell, b: GivenCell): boolean {
+function isSame(a: GivenCell, b: GivenCell): boolean {
   if (typeof a === "number" && typeof b === "number") {
     return a === b || Math.abs(a - b) <= lastDigit * Math.max(Math.abs(a), Math.abs(b));
   }

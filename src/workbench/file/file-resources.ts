@@ -23,7 +23,7 @@ export const tablesResource = (sheets: readonly Sheet[]): IResources[number] =>
 const everywhere = "AllDefaultWorkbook";
 
 /** Names that the format itself gives: print areas, filters. */
-export const isOwnName = ({ name, isHidden }: DefinedName): boolean =>
+const isOwnName = ({ name, isHidden }: DefinedName): boolean =>
   !isHidden && !/^_xl/i.test(name);
 
 export function namesResource(file: OpenedFile): IResources[number] {

@@ -29,7 +29,7 @@ function remembered<T>(find: (written: string) => T): (written: string) => T {
   };
 }
 
-export function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
+function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
   const value = cells.value(place);
   const formula = cells.formula(place);
   const anchor = formula === "" ? cells.spilledFrom(place) : undefined;

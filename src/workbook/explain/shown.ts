@@ -14,7 +14,7 @@ export const shownFigure = (value: number | Exact): string =>
     .toString()
     .replace("-", "−");
 
-export function shownCell(cell: Cell): string {
+function shownCell(cell: Cell): string {
   switch (cell.kind) {
     case "number":
       return shownFigure(cell.value);

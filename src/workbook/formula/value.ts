@@ -43,7 +43,7 @@ function signed(expression: Expression): number | undefined {
 }
 
 /** The arguments of a call, or undefined when one of them is not known. */
-export function argumentValues(call: Call, around: Surroundings): unknown[] | undefined {
+function argumentValues(call: Call, around: Surroundings): unknown[] | undefined {
   const known = call.arguments.map((argument) => valueOf(argument, around));
   return known.every((each) => each !== undefined) ? known.map(({ value }) => value) : undefined;
 }

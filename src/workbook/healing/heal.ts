@@ -15,7 +15,7 @@ export interface Healing {
 }
 
 /** Cells under one another become one block: the fewer, the quicker. */
-export function stepsFor(cells: readonly Unanswered[]): Step[] {
+function stepsFor(cells: readonly Unanswered[]): Step[] {
   const sorted = [...cells].sort(
     ({ block: a }, { block: b }) =>
       a.sheet.localeCompare(b.sheet) || a.column - b.column || a.row - b.row,

@@ -57,7 +57,7 @@ const columnOf = ({ block }: Table, column: number): Block => ({
 });
 
 /** Whether each cell of a column holds the formula above it, as filling down writes it. */
-export function isOneFormula({ formulas }: Cells, table: string): boolean {
+function isOneFormula({ formulas }: Cells, table: string): boolean {
   const first = formulas[0]?.[0] ?? "";
   return (
     first !== "" &&

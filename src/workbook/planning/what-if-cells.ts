@@ -17,7 +17,7 @@ export const areaAt = (at: Block, area: BookArea): Block => ({
 });
 
 /** What a cell holds now, as text; "" when it is empty. Undefined cells: a sheet not there yet. */
-export function nowAt(cells: Cells | undefined, row: number, column: number): string {
+function nowAt(cells: Cells | undefined, row: number, column: number): string {
   const formula = cells?.formulas[row]?.[column] ?? "";
   return formula === "" ? valueText(cells?.values[row]?.[column] ?? "") : formula;
 }

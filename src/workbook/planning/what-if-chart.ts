@@ -14,7 +14,7 @@ const size = { rows: 18, columns: 8 };
 const mostLines = 255;
 
 /** The cells below the table, one row left free. */
-export const chartPlace = (at: Block): Block => ({
+const chartPlace = (at: Block): Block => ({
   ...at,
   ...size,
   row: at.row + at.rows + 1,

@@ -25,7 +25,7 @@ function readFormat(format: string): number | undefined {
 const formatsRead = new Map<string, number | undefined>();
 
 /** Decimals that a number format shows; undefined when it shows what there is. */
-export function decimalsOfFormat(format: string): number | undefined {
+function decimalsOfFormat(format: string): number | undefined {
   if (!formatsRead.has(format)) formatsRead.set(format, readFormat(format));
   return formatsRead.get(format);
 }

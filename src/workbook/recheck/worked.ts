@@ -81,7 +81,7 @@ export function correctedTitre(r: Readings, w: Ways, from: From): Figure {
 }
 
 /** mol/L. A percent taken for mol/L: 1 g/L is 0.1 %. */
-export function molarity(r: Readings, w: Ways): Figure {
+function molarity(r: Readings, w: Ways): Figure {
   if (w.strength === "percent" && r.strength !== undefined) return r.strength / 10;
   if (r.molarity !== undefined) return r.molarity;
   if (r.strength === undefined || !r.titrantBase) return undefined;

@@ -6,7 +6,7 @@ import type { OmittedReading } from "./titration-record";
 const leastPlaces = 2;
 
 /** A reading with the places its step has: 2.9 read to 0.05 mL is "2.90". */
-export const readingText = (reading: Exact, step: Exact | undefined): string =>
+const readingText = (reading: Exact, step: Exact | undefined): string =>
   reading.toFixed(
     Math.max(leastPlaces, reading.decimalPlaces(), step === undefined ? 0 : step.decimalPlaces()),
   );

@@ -14,7 +14,7 @@ import { NoTwin } from "./no-twin";
 import { type FormulaTemplate, type Parts, partsOf, type Template, written } from "./template";
 
 /** The longest formula a cell holds. */
-export const longest = 8192;
+const longest = 8192;
 
 const isOurs = (node: Expression | Omitted | undefined): node is Call =>
   node?.kind === "call" && titreCallId(node) !== undefined;

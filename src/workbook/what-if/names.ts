@@ -3,7 +3,7 @@ import { shown } from "../../core/exact/shown";
 import type { Compared, DoseColumn, WhatIfQuestion } from "./question";
 
 /** Several of what is compared: "4 acid values". */
-export const comparedNames: Record<Compared, readonly [one: string, several: string]> = {
+const comparedNames: Record<Compared, readonly [one: string, several: string]> = {
   acid: ["acid value", "acid values"],
   assay: ["assay", "assays"],
   charge: ["base charge", "base charges"],

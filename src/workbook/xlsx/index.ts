@@ -6,24 +6,5 @@ export { isFileProblem, type FileProblem } from "./problem";
 export { sayFile } from "./wording";
 export { keptWords } from "./kept-words";
 export { isoToSerial, serialToIso } from "./dates";
-export type {
-  Content,
-  Dress,
-  Edit,
-  LookChange,
-  NewValue,
-  PrintSetup,
-  SetCell,
-} from "./patch/edits";
-export type {
-  Area,
-  Cell,
-  CellValue,
-  DefinedName,
-  Kept,
-  Look,
-  Note,
-  Sheet,
-  Table,
-  Workbook,
-} from "./model";
+export type { Content, Dress, Edit, LookChange, SetCell } from "./patch/edits";
+export type { Area, Cell, CellValue, DefinedName, Look, Sheet, Workbook } from "./model";

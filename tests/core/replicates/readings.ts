@@ -4,7 +4,7 @@ import { quantity } from "../../../src/core/quantity/quantity";
 import { replicateSet, type ReplicateSet } from "../../../src/core/replicates/outlier-test";
 
 export const mL = (value: number | string) => quantity("mL", value);
-export const g = (value: number | string) => quantity("g", value);
+const g = (value: number | string) => quantity("g", value);
 
 /** Readings judged at 95 % with their own inferred step, or the step given. */
 export const setOf = (readings: readonly number[], step?: number): ReplicateSet =>

@@ -184,7 +184,7 @@ export const undoOnTheSlip = ({ bench }: World): Promise<void> =>
     Object.assign(slip, last, { isRecorded: false });
   });
 
-export const viewNow = ({ bench }: World): View => viewOf(bench.bench.draft, ".", today);
+const viewNow = ({ bench }: World): View => viewOf(bench.bench.draft, ".", today);
 
 /** What the pane shows is what the arithmetic by hand gives. */
 export function lookAtResult(world: World): View {

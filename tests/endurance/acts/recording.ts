@@ -93,7 +93,7 @@ async function checkRow(world: World, block: Block, slip: Slip): Promise<void> {
 }
 
 /** The results of any row of readings, against the arithmetic by hand from the row itself. */
-export function checkResults(
+function checkResults(
   headings: readonly string[],
   values: readonly CellContent[],
   formulas: readonly string[],

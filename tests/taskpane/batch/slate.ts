@@ -20,7 +20,7 @@ const lot = (mark: string, acidValue: number, more: Partial<RecordedLot> = {}): 
 });
 
 /** An oil not named: 0.915 kg/L at 20 C. */
-export const lots: readonly RecordedLot[] = [
+const lots: readonly RecordedLot[] = [
   lot("A", 5),
   lot("B", 1),
   lot("C", 20),

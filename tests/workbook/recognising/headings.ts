@@ -42,7 +42,7 @@ export const headings: Partial<Record<RoleId, readonly string[]>> = {
   number: ["#", "No.", "Row", "Entry", "Nr", "Entry no"],
 };
 
-export const isHeldOut = (index: number): boolean => index % 3 === 2;
+const isHeldOut = (index: number): boolean => index % 3 === 2;
 
 /** The headings of a role, in the part that was tuned on or in the part held out. */
 export const headingsOf = (role: RoleId, part: "tuned" | "held out"): readonly string[] =>

@@ -63,7 +63,7 @@ const twins: Readonly<Record<string, Twin>> = {
   }),
 };
 
-export const simpleTwin = (id: string): Twin | undefined => twins[id];
+const simpleTwin = (id: string): Twin | undefined => twins[id];
 
 export function shared(bytes: Uint8Array, options: Partial<ShareOptions> = {}): Shared {
   const made = shareWorkbook(bytes, {

@@ -66,7 +66,7 @@ export function doses(asked: WhatIfQuestion): Doses {
 }
 
 /** g/mol, added up by hand from the conventional atomic weights. */
-export const molarMass = { KOH: 56.1053, NaOH: 39.99676928 } as const;
+const molarMass = { KOH: 56.1053, NaOH: 39.99676928 } as const;
 
 /**
  * By hand: moles of acid times the base's molar mass, and 10 g for each percent and kilogram, over

@@ -6,7 +6,7 @@ const zipped = (parts: Parts): Uint8Array => packed(parts, 0);
 export type Random = () => number;
 
 /** A small generator of the xorshift kind (Marsaglia 2003), so that a seed tells the whole story. */
-export function random(seed: number): Random {
+function random(seed: number): Random {
   let state = (seed * 2_654_435_761) >>> 0 || 1;
   return () => {
     state ^= state << 13;

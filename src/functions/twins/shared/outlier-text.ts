@@ -17,7 +17,7 @@ const finest = usualSteps[usualSteps.length - 1] ?? one;
  * The step as given, or the coarsest usual one of which all readings are multiples: counted in the
  * finest step, it divides the greatest common divisor of the readings.
  */
-export function stepOf(reading: Reading, { read }: ReplicateColumns): string {
+function stepOf(reading: Reading, { read }: ReplicateColumns): string {
   if (reading.call.argument("step")) return reading.figure("step", usualStep(reading, read));
   return usualStep(reading, read);
 }

@@ -43,7 +43,7 @@ function fewSteps(seen: Seen): Nudge[] {
 }
 
 /** One more titre, if its scatter is like that of the others. */
-export const withOneMore = (bench: BenchFigures): number =>
+const withOneMore = (bench: BenchFigures): number =>
   expand({
     ...bench,
     titres: bench.titres + 1,

@@ -15,7 +15,7 @@ import { as } from "../../../core/quantity/quantity";
 import { know, mind, type Nudge, type Seen } from "./nudge";
 
 /** After this many days a titrant is checked again (common practice, no source). */
-export const daysBeforeCheck = 7;
+const daysBeforeCheck = 7;
 
 /** Pure base for the reaction, g per litre of oil (common practice, no source). */
 const usualCharge: Partial<Record<Base["name"], string>> = { KOH: "7", NaOH: "5" };

@@ -31,7 +31,7 @@ function unescaped(target: string): string {
 }
 
 /** Where a target leads, from the folder of its part. */
-export function resolved(part: string, target: string): string {
+function resolved(part: string, target: string): string {
   const from = target.startsWith("/") ? [] : part.split("/").slice(0, -1);
   const steps = [...from];
   for (const step of unescaped(target).split("/")) {

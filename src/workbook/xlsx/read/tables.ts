@@ -18,7 +18,7 @@ function column(node: Node): TableColumn {
   };
 }
 
-export function readTable(file: Package, part: string): Table {
+function readTable(file: Package, part: string): Table {
   const root = readTree(part, file.need(part));
   const area = readArea(attribute(root, "ref") ?? "");
   if (!area) return refuse({ code: "damaged", part, detail: "the table has no sound area" });

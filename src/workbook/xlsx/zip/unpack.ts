@@ -14,7 +14,7 @@ const damaged = (entry: Entry, detail: string) =>
   refuse({ code: "damaged", part: entry.name, detail });
 
 /** Where the packed bytes of an entry begin. */
-export function dataStart(bytes: Uint8Array, entry: Entry): number {
+function dataStart(bytes: Uint8Array, entry: Entry): number {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
   const at = entry.offset;
   if (at + 30 > bytes.length || view.getUint32(at, true) !== local) {
