@@ -61,7 +61,7 @@ function plainExample(entry: WorksheetFunction): string {
     return `${lead}<p><code>${text(only.formula)}</code></p>`;
   }
   const lines = [...helpers, ...answer].map(plainLine);
-  const how = `<p>${helpers.length === 0 ? "" : "Cells of column H hold what is worked out on the way. "}The answer stands from A1 on.</p>`;
+  const how = `<p>${helpers.length === 0 ? "" : "Cells of column H hold the steps in between. "}The answer stands from A1 on.</p>`;
   const shown =
     lines.length <= mostLines
       ? list(lines)

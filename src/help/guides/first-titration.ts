@@ -4,22 +4,22 @@ import { cautionList, type Guide, heading, picture, points, steps, text, worked 
 export const firstTitration: Guide = {
   file: "first-titration.html",
   title: "Your first titration",
-  lead: "Three titres, one blank and one weighing become the grams of lye for the batch in hand.",
+  lead: "From three titres, a blank and a weighing to the grams of lye for the batch in hand.",
   parts: [
     text(
-      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent, an indicator, and oil that is dry, settled and well mixed. The steps are common practice, no source; where you follow a standard, that standard wins.",
+      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent (ethanol or 2-propanol), phenolphthalein as the indicator, and oil that is dry, settled and well mixed. Goggles and gloves on, no flame near: titrant burns the skin, the solvent catches fire. The steps are common practice, no source; where you follow a standard, that standard wins.",
     ),
     heading("At the bench"),
     steps(
       "Warm the oil until it is clear, and stir it. A sample from the top of a drum says nothing about the drum.",
-      "Titrate a **blank**: the same volume of the same solvent, without oil. Or bring the solvent to the colour of the end point first; then the blank is the word `neutralised`. One or the other, never both.",
-      "Weigh the oil, to the last digit that the balance shows. At an expected 1 % and 0.1 mol/L, 28.2 g bring 10 mL of titre; 10 g do for a first try.",
+      "Titrate a **blank**: the same volume of the same solvent with the same drops of indicator, without oil. Or bring the solvent to the colour of the end point first; then the blank is the word `neutralised`. One or the other, never both.",
+      "Weigh the oil, to the last digit that the balance shows. At an expected 1 % FFA and 0.1 mol/L, 28.2 g give a titre of 10 mL; 10 g will do for a first try.",
       "Dissolve it, add the same drops of indicator as in the blank, and titrate to the first colour that stays: 30 seconds by AOCS Ca 5a-40, 15 by EN 14104. The same shade as in the blank.",
-      "Write down what you read, all digits, **before** you know whether it pleases you. Do it twice more.",
+      "Write down what you read, all digits, **before** you know whether you like it. Do it twice more.",
     ),
     heading("In the pane"),
     steps(
-      "Open _Titrate_. Go through titrant, oil, blank and replicates: Enter moves on, and what you type is kept if the machine dies.",
+      "Open _Titrate_. Go through titrant, oil, blank and replicates: Enter moves on, and what you type is kept if the machine stops.",
       "Read what it says about the replicates. A reading it calls suspect is flagged, never dropped.",
       "Look at the result, then _Record_: the exact cells are shown before anything is written, and one undo takes the row back.",
     ),

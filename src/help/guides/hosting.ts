@@ -56,7 +56,7 @@ export const hosting: Guide = {
     heading("Why nothing breaks"),
     points(
       "Ids and the order of arguments never change; only optional arguments are added, at the end.",
-      "For up to a day a program may use an old list of functions with new code, or the other way round. Both answer: an argument that is not known yet is taken as left out, one too many is ignored.",
+      "For up to a day a program may use an old list of functions with new code, or the other way round. Both answer: an argument that is not known yet counts as left out, and one too many is ignored.",
       "A workbook that is open keeps its values until a cell is worked out again.",
       "A function that an old copy does not know shows an error in its own cell alone. _Ask again_ in the pane mends #NAME?.",
     ),

@@ -16,7 +16,7 @@ export const installParts: readonly Part[] = [
     "_Open Titrebook_ is now on the _Home_ tab, and `=TITRE.` in a cell lists the functions.",
   ),
   text(
-    "To take it out: remove `manifest.xml` from the folder and the catalogue from the list; close Excel; delete what is in `%LOCALAPPDATA%\\Microsoft\\Office\\16.0\\Wef\\` (this takes out every add-in that was loaded so).",
+    "To take it out: remove `manifest.xml` from the folder and the catalogue from the list; close Excel; delete what is in `%LOCALAPPDATA%\\Microsoft\\Office\\16.0\\Wef\\` (this takes out every add-in that was loaded in this way).",
   ),
   heading("Excel on the Mac"),
   steps(
@@ -42,7 +42,7 @@ export const installParts: readonly Part[] = [
   heading("When something is stale"),
   points(
     "The program keeps the list of functions for up to a day, apart from their code. Both ways round work: an old list with new code, and a new list with old code.",
-    'To hurry it: close the program, clear its cache as under "To take it out", load the manifest again.',
+    'To hurry it along: close the program, clear its cache as under "To take it out", load the manifest again.',
     "Cells that show #NAME? after that: open the pane and press _Ask again_.",
   ),
   heading("Where it runs"),
@@ -64,7 +64,7 @@ export const developerParts: readonly Part[] = [
   block("npm ci", "npm run certs", "npm run doctor", "npm run serve:excel"),
   points(
     "`npm run certs` makes certificates for https in `.certs/` and asks Windows or the Mac to trust them, for your account alone. On other systems it says what to do in a browser. `npm run certs -- --forget` takes trust and files away.",
-    "`npm run serve:excel` serves the add-in at `https://localhost:3001`, where `manifest.xml` points, and makes it anew whenever a file changes. It serves without trust as well, and says so; Excel itself shows nothing until the certificate is trusted.",
+    "`npm run serve:excel` serves the add-in at `https://localhost:3001`, where `manifest.xml` points, and builds it again whenever a file changes. It serves without trust as well, and says so; Excel itself shows nothing until the certificate is trusted.",
     "`npm run doctor` looks at Node, packages, certificates, ports, the manifest and the build, and says what to mend.",
   ),
 ];

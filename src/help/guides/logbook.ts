@@ -8,8 +8,8 @@ export const logbook: Guide = {
   parts: [
     heading("Before"),
     points(
-      "Keep a copy of the file. It will not be needed, and you will sleep better.",
-      "One row for each titration or each batch, one heading row, no merged cells: then the columns can be recognised.",
+      "Keep a copy of the file, as before any change.",
+      "One row for each titration or batch, and one row of headings above them: then the columns can be recognised.",
     ),
     heading("What each column is"),
     text(
@@ -17,17 +17,17 @@ export const logbook: Guide = {
     ),
     picture(
       "columns.png",
-      "An invented home-made logbook: what each column seems to be, to be confirmed.",
+      "An invented home-made logbook: what each column seems to be, for you to confirm.",
     ),
     heading("Columns that are added"),
     steps(
-      "Choose what you want worked out, as our functions or as plain formulas that need no add-in.",
-      "It becomes a **new** column beside yours, one formula for every row. Nothing is written into a column of yours.",
-      "The plan is shown first: which cells, what is there now, what would be written. Then it is written as one step, and one undo takes all of it back.",
+      "Choose what you want worked out, as TITRE functions or as plain formulas that need no add-in.",
+      "It becomes a **new** column at the right end, with one formula for every row. Nothing is written into a column of yours.",
+      "The exact cells are shown first: what is there now, and what would be written. It is written as one step, and one undo takes all of it back.",
     ),
     heading("Mistakes that are found"),
     text(
-      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose, the largest first: a blank left out, grams per litre taken for mol/L, a percentage of the wrong acid. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
+      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose in grams: a blank not subtracted, 0.1 % taken for 0.1 mol/L, an assay not applied, the fraction rule for the acid. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
     ),
     picture("recheck.png", "What a re-check found in it, and what each mistake did to the dose."),
     heading("By hand"),

@@ -19,12 +19,12 @@ export const mistakesOfDosing: readonly Mistake[] = [
       byHand: "56.1 × 0.1 × (2.45 − 0.15) ÷ 10",
     },
     costs:
-      "6.5 % too much acid here. On a good oil with a small titre the blank can be half of it.",
+      "6.5 % too much acid here, and so too much lye for it. On a good oil the blank can be half of the titre.",
   },
   {
     title: "The blank is taken off twice",
     wrong: "The solvent was brought to pink first, and a blank is taken off as well.",
-    right: "Neutralised solvent: the blank is the word `neutralised`.",
+    right: "The solvent was neutralised: the blank is the word `neutralised`.",
     wrongFigure: {
       formula: "=TITRE.CORRECTED({2.4,2.5,2.45},{0.15})",
       shows: "2.30",
@@ -52,7 +52,7 @@ export const mistakesOfDosing: readonly Mistake[] = [
       byHand: "0.915 × 10 × 3 × 56.1053 ÷ 282",
     },
     costs:
-      "The acid gets about a twenty-sixth of what it needs, and most of the catalyst goes into soap. It is wrong by the same factor at every % FFA.",
+      "5.25 g/L too little here: the acid gets one twenty-sixth of what it needs, and three quarters of all the lye goes into soap. With 7 g/L of KOH the rule is wrong by that same factor at every % FFA.",
   },
   {
     title: "The assay of the lye is forgotten",
@@ -70,7 +70,7 @@ export const mistakesOfDosing: readonly Mistake[] = [
       unit: "g",
       byHand: "(91.5 × 1.2903 ÷ 56.1 × 56.1053 + 10 × 91.5 × 0.765) ÷ 0.9",
     },
-    costs: "A tenth too little base: a slow, incomplete batch.",
+    costs: "A tenth too little base: a slow batch that may not finish.",
   },
   {
     title: "A percentage typed as a fraction",

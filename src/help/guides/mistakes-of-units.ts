@@ -18,7 +18,7 @@ export const mistakesOfUnits: readonly Mistake[] = [
       unit: "mol/L",
       byHand: "1 × 0.98 ÷ 39.99676928 ÷ 1",
     },
-    costs: "An acid value forty times too high: a good lot is turned away.",
+    costs: "An acid value 41 times too high: a good lot is turned away.",
   },
   {
     title: "Millilitres of oil taken for grams",
@@ -54,7 +54,7 @@ export const mistakesOfUnits: readonly Mistake[] = [
       unit: "%",
       byHand: "7 × 39.99676928 ÷ 56.1053 ÷ 9.15",
     },
-    costs: "40 % too much base: soap, and an emulsion that will not wash.",
+    costs: "40 % too much base: more soap, and an emulsion that is hard to wash.",
   },
   {
     title: "Which gallon?",
@@ -113,7 +113,7 @@ export const mistakesOfUnits: readonly Mistake[] = [
   {
     title: "Best two of three",
     wrong:
-      "The reading that spoils the agreement is left out because it does. The mean of the other two:",
+      "The reading that does not agree is omitted for that reason alone. The mean of the other two:",
     right: "Keep all three, and titrate a fourth.",
     wrongFigure: {
       formula: '=TITRE.CORRECTED({2.3,2.35},"neutralised")',
@@ -127,6 +127,7 @@ export const mistakesOfUnits: readonly Mistake[] = [
       unit: "mL",
       byHand: "(2.30 + 2.35 + 2.90) ÷ 3",
     },
-    costs: "Half the sets of three look better than they are, and you never learn it.",
+    costs:
+      "Two picked because they agree look surer than they are: their scatter comes out 2.4 times too small, and their mean is off by more, as a rule, than the mean of all three (worked out for readings that scatter by chance alone).",
   },
 ];

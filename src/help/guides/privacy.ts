@@ -23,14 +23,14 @@ export const privacy: Guide = {
       ],
     ),
     text(
-      "Each page states this as a content security policy, which the browser enforces: no other address can be reached, not even by mistake. The program's runtime would open a frame of its maker's telemetry service; the policy of the pane does not allow it. What the spreadsheet program itself reports to its maker is between you and the program's settings.",
+      "Each page states this as a content security policy, which the browser enforces: no other address can be reached, not even by mistake. The program's runtime would open a page of its maker's telemetry service inside the pane; the pane's policy forbids it. What the spreadsheet program itself reports to its maker is between you and the program's settings.",
     ),
     text(
       "Whoever hosts the files sees, like any web server, that they were asked for: an address, a time, a browser's name. Host them yourself and nobody else does ([hosting](hosting.html)).",
     ),
     heading("What is kept"),
     points(
-      "Drafts of a titration, in the browser's own storage on this machine, until they are recorded or discarded. In the spreadsheet program they are kept apart for each site it runs in.",
+      "What you type into the tasks of the pane, in the browser's own storage on this machine, so that nothing is lost in a crash. _Discard_ takes a titration away; clearing the browser's data for this site takes all of it. In the spreadsheet program it is kept apart for each site it runs in.",
       "What you record, in your workbook, after you have seen which cells.",
       "Which column is which in a logbook you adopted, in a table on a sheet you agreed to.",
       "No cookies, no account, no counter, no identifier.",

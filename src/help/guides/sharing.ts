@@ -9,13 +9,13 @@ export const sharing: Guide = {
     heading("The workbook as it is"),
     points(
       "It opens everywhere with the values it was saved with.",
-      "A cell with a function of ours shows `_xldudf_TITRE_…` in the formula bar. If that cell is worked out again without the add-in, it becomes #NAME?, and so does what depends on it.",
+      "Without the add-in, a cell with a TITRE function shows `_xldudf_TITRE_…` in the formula bar. As soon as that cell is worked out again it becomes #NAME?, and so does what depends on it.",
       "When you get the file back, the pane finds such cells and offers to _Ask again_. Nothing is lost: the formulas are still there.",
       "Phones and tablets show values only: functions of add-ins do not run there.",
     ),
     heading("The partner copy"),
     text(
-      "In the pane: _Share_, _Partner copy_. Every function of ours becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. The copy keeps the values, so it looks the same before anything is worked out again. What has no plain formula, such as a sentence of advice, stays as its value and is listed; so are columns that a new row does not fill by itself. Helper cells stand on a sheet _Workings_ that can be read. Your own file is not changed.",
+      "In the pane: _Share_, _Partner copy_. Every TITRE function becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. Verdicts, routes and tables follow too. The copy keeps the values, so it looks the same before anything is worked out again. What has no plain formula, such as the table of published checks, stays as its value and is listed; so are columns that a new row does not fill by itself. Steps in between stand on a sheet _Workings_ that can be read. Your own file is not changed.",
     ),
     heading("The numbers-only copy"),
     text(
@@ -23,11 +23,11 @@ export const sharing: Guide = {
     ),
     heading("From the command line"),
     block(
-      "npm run share -- logbook.xlsx for-partner.xlsx",
-      "npm run share -- logbook.xlsx for-record.xlsx --numbers",
+      "npm run share -- logbook.xlsx for-a-partner.xlsx",
+      "npm run share -- logbook.xlsx figures.xlsx --numbers",
     ),
     text(
-      "An existing file is not overwritten unless you add `--force`. A workbook with a password, of the old kind (.xls) or binary (.xlsb) is refused with a sentence that says what to save it as.",
+      "A file that is there already is written over only with `--force`. A workbook with a password, of the old kind (.xls) or binary (.xlsb) is refused with a sentence that says what to save it as.",
     ),
   ],
 };

@@ -8,7 +8,7 @@ export const titrant: Guide = {
   parts: [
     heading("Weigh and make up"),
     text(
-      "For one litre of 0.1 mol/L from KOH of 90 %. The assay stands on the label: bought pellets are rarely better than 85 to 90 %, because they hold water (common practice, no source).",
+      "For one litre of 0.1 mol/L from KOH of 90 %. The assay is on the label: KOH is sold at 85 to 92 %, since it holds water; NaOH at 97 to 99 % when fresh (commonly cited).",
     ),
     worked({
       formula: '=TITRE.TITRANTMASS(0.1,1,"KOH",90)',
@@ -17,11 +17,11 @@ export const titrant: Guide = {
       byHand: "0.1 × 1 × 56.1053 ÷ 0.9",
     }),
     steps(
-      "Eye protection and gloves. Weigh quickly into a dry beaker: the pellets draw water and carbon dioxide out of the air.",
-      "Base into solvent, in small portions, never the other way round. It gets hot. Let it cool.",
+      "Goggles and gloves on. Weigh quickly into a dry beaker of glass or plastic, never aluminium: base and aluminium make hydrogen. The pellets draw water and carbon dioxide out of the air.",
+      "Base into solvent (water or alcohol), in small portions, never the other way round. It gets hot: let it cool. With alcohol, no flame or spark near.",
       "Make up to the mark at room temperature, mix well, and note the date and the temperature on the bottle.",
     ),
-    text("If you weighed 6.20 g instead, that is no mishap, as long as you write 6.20:"),
+    text("If you weighed 6.20 g instead, nothing is lost, as long as you write 6.20:"),
     worked({
       formula: '=TITRE.MOLARITY(6.2,1,"KOH",90)',
       shows: "0.09946",
@@ -30,7 +30,7 @@ export const titrant: Guide = {
     }),
     heading("Measure its strength"),
     text(
-      "Potassium hydrogen phthalate (KHP) is a solid acid that can be weighed exactly. Dry it two hours at about 110 C and let it cool in a dry place (common practice, no source). Titrate about half a gram in water, less a blank of the same water.",
+      "Potassium hydrogen phthalate (KHP) is a solid acid that can be weighed exactly. Dry it two hours at about 110 C and let it cool in a dry place (common practice, no source). Dissolve about half a gram in water, titrate to the first lasting pink with phenolphthalein, and take off a blank of the same water.",
     ),
     worked({
       formula: "=TITRE.MOLARITYFROMKHP(0.5105,25.05)",
@@ -40,12 +40,12 @@ export const titrant: Guide = {
     }),
     points(
       "Do it three times and use the mean: [SPREAD](spread.html) shows how well they agree.",
-      "In the pane, choose _Checked against KHP_ in the titrant step; it keeps the strength by name.",
-      "Strength by label alone is a guess of a percent or more. Tell the pane so under _May be off by_, and the result carries it.",
+      "In the pane, choose _Checked against KHP_ in the titrant step, and it works out the strength.",
+      "A strength from the label alone may be off by a percent or more. Say so under _May be off by_, and the ± of the result counts it.",
     ),
     heading("Warm days"),
     text(
-      "A titrant in alcohol grows by about 0.11 % for each degree (EN 14104, note). Set at 20 C and read at 28 C, 2.45 mL would have been:",
+      "A titrant in alcohol expands by about 0.11 % for each degree (EN 14104, note). Set at 20 C and read at 28 C, 2.45 mL would have been:",
     ),
     worked({
       formula: '=TITRE.TEMPERATURECORRECTED(2.45,28,20,"alcohol")',

@@ -4,11 +4,11 @@ import { type Guide, heading, picture, points, text, worked } from "./guide";
 export const uncertainty: Guide = {
   file: "uncertainty.html",
   title: "Reading the uncertainty",
-  lead: "A result without a ± is an opinion; with it you know which bench step to improve, and when to stop.",
+  lead: "What the ± beside a result means, which bench step to improve first, and when to stop.",
   parts: [
     heading("What ± says"),
     text(
-      "0.65 ± 0.07 % means: repeated with the same care, 95 intervals in 100 made this way hold the true value. Nothing is said about a sample that was not like the drum, or about an end point that is always run too far: only a blank run to the same shade takes that out.",
+      "0.65 ± 0.07 % means: of 100 such intervals, worked with the same care, about 95 hold the true value. Nothing is said about a sample that was not like the drum, or about an end point that is always run too far: only a blank run to the same shade takes that out.",
     ),
     worked({
       formula: "=TITRE.FFAUNCERTAINTY({2.4,2.5,2.45},{0.15},0.1,{10},0.05,0.01,0.5)",
@@ -22,7 +22,7 @@ export const uncertainty: Guide = {
     ),
     heading("What it is made of"),
     text(
-      "[BUDGET](budget.html) spills a line for each cause. Read the last column: the share of the variance. Here the single blank has 59 %, the scatter of the titres 20 %, the reading of both 20 %; titrant and weighing hardly count. So a better balance would change nothing, and a second blank nearly halves the ±. The last line says exactly that.",
+      "[BUDGET](budget.html) spills a line for each cause. Read the last column: the share of the variance. Here the single blank has 59 %, the scatter of the titres 20 %, the reading of both 20 %; titrant and weighing hardly count. So a better balance would change nothing, and a second blank brings ±0.072 down to ±0.044. The last line says just that.",
     ),
     heading("Replicates that do not agree"),
     worked({
@@ -33,13 +33,13 @@ export const uncertainty: Guide = {
     }),
     picture("suspect.png", "Five titres, one of them suspect: the pane asks, and drops nothing."),
     points(
-      'Three readings cannot settle which one is wrong: a fourth titre settles more than any test. "Best two of three" is not on offer, since it makes bad work look good.',
-      "`suspect` asks you to look for a cause: a bubble, a late drop, a spilt crumb. If you find one, leave the reading out and write the reason beside it.",
+      'Three readings cannot settle which one is wrong: a fourth titre settles more than any test. "Best two of three" is not on offer: two picked because they agree look surer than they are.',
+      "`suspect` asks you to look for a cause: a bubble, a drop too many, a spill. If you find one, omit the reading and write the reason beside it.",
       "Titres closer together than the graduation prove nothing, and the functions know it.",
     ),
     heading("When to stop"),
     text(
-      "Ask what the ± does to the dose. At 91.5 kg, ± 0.07 % FFA is ± 14 g of KOH of 90 % in 909 g. If your scale for lye is no better than that, stop titrating.",
+      "Ask what the ± does to the dose. At 91.5 kg of oil, ±0.07 % FFA is ±14 g of KOH of 90 %, in a dose of 909 g. If your scale for lye is no better than that, more titres gain nothing.",
     ),
     worked({
       formula: '=TITRE.NEUTRALISER(91.5,0.1392,"KOH",90)',
