@@ -114,7 +114,7 @@ const solventNamed = (text: string): PerCelsius | undefined => {
 export const titrantSolvent: Argument<PerCelsius> = wordOrFigure({
   says: "What the titrant is dissolved in: alcohol, water, or its expansion per C.",
   words: solvents,
-  allowed: `${solvents.join(", ")}, or ${allowedWords(limits.titrantExpansion)}`,
+  allowed: `${solvents.join(", ")}, or a number ${allowedWords(limits.titrantExpansion)}`,
   limit: limits.titrantExpansion,
   named: solventNamed,
   byFigure: (value) => as("1/C", value),

@@ -18,6 +18,8 @@ const at = (place: Place | undefined): string =>
 
 const withUnit = (figure: string, unit: string): string => (unit ? `${figure} ${unit}` : figure);
 
+const withArticle = (what: string): string => `${/^[aeiou]/.test(what) ? "an" : "a"} ${what}`;
+
 const formulaTroubles: Record<FormulaTrouble, string> = {
   empty: "there is nothing in it",
   "too-long": "it is longer than the 8,192 characters a cell can hold",
@@ -34,6 +36,8 @@ const formulaTroubles: Record<FormulaTrouble, string> = {
   "number-too-large": "the number is too large",
 };
 
+const unitOf = { "acid value": "mg KOH/g", FFA: "%" } as const;
+
 type Wording = {
   [Code in ProblemFields["code"]]: (fields: Extract<ProblemFields, { code: Code }>) => string;
 };
@@ -42,11 +46,14 @@ const wording: Wording = {
   "not-filled-in": (p) => `No ${p.called} yet: ${p.argument} is not filled in.`,
   "no-blank": () => "No blank yet: titrate one, or type neutralised.",
   "too-few": (p) =>
-    `Not enough data yet: ${p.argument} has ${p.given} ${p.called}${p.given === 1 ? "" : "s"}, ${p.needed} or more are needed.`,
+    `Not enough data yet: ${p.argument} has ${p.given} ${p.called}${p.given === 1 ? "" : "s"}, and ${p.needed} or more are needed.`,
   "not-available": (p) => `${p.argument}${at(p.place)} holds #N/A: it is not available yet.`,
   "too-many-replicates": (p) =>
     `More than ${p.most} titrations would be needed for ±${shown(p.halfWidth)} mL at a scatter of ${shown(p.scatter)} mL: find what scatters them first.`,
-  "not-a-number": (p) => `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one.`,
+  "not-a-number": (p) =>
+    p.argument === "blanks"
+      ? `blanks${at(p.place)} must be figures in mL or the word neutralised, and ${p.given} is neither.`
+      : `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one.`,
   "error-cell": (p) => `${p.argument}${at(p.place)} holds ${p.error}: put that cell right first.`,
   "not-one-cell": (p) =>
     `${p.argument} must be one cell, and a range of ${p.rows} by ${p.columns} cells was given.`,
@@ -59,13 +66,13 @@ const wording: Wording = {
   "titre-below-blank": (p) =>
     `A titre of ${shown(p.titre)} mL is below the blank of ${shown(p.blank)} mL: check both, and that they stand in the right cells.`,
   "titre-equals-blank": (p) =>
-    `A titre of ${shown(p.titre)} mL equals the blank of ${shown(p.blank)} mL: the acid is below what this sample can show: take a larger sample.`,
+    `A titre of ${shown(p.titre)} mL equals the blank of ${shown(p.blank)} mL, so the acid is below what this sample can show: take a larger sample.`,
   "too-much-acid": (p) =>
-    `The ${p.quantity} comes to ${shownAbove(p.given, p.limit)}, above ${shown(p.limit)}: check sample mass and titrant strength.`,
+    `The ${p.quantity} comes to ${withUnit(shownAbove(p.given, p.limit), unitOf[p.quantity])}, above ${shown(p.limit)}: check sample mass and titrant strength.`,
   "acid-above-limit": (p) =>
     `${shownAbove(p.ffaPercent, p.limitPercent)} % FFA is above the limit of ${shown(p.limitPercent)} %: see ROUTE; give a higher limit to go on.`,
   unpaired: (p) =>
-    `Row ${p.place.row} column ${p.place.column} has ${p.filled} but no ${p.missing}: ${p.advice}.`,
+    `Row ${p.place.row} column ${p.place.column} has ${withArticle(p.filled)} but no ${p.missing}: ${p.advice}.`,
   "shapes-differ": (p) => `${p.first} and ${p.second} must be ranges of the same shape.`,
   "solid-fat": (p) =>
     `${p.oil} is solid at ${shown(p.temperature)} C: weigh it, or warm it to ${shown(p.lowest)} C and give the temperature.`,
@@ -74,7 +81,7 @@ const wording: Wording = {
   "equal-lots": (p) =>
     `Both lots have an acid value of ${shown(p.acidValue)}: no blend of them changes it.`,
   "target-outside": (p) =>
-    `targetAcidValue is ${shown(p.target)}; two lots of ${shown(p.low)} and ${shown(p.high)} blend only to values between them.`,
+    `targetAcidValue is ${shown(p.target)}; lots of ${shown(p.low)} and ${shown(p.high)} blend only to values between those two.`,
   "no-triglyceride-left": (p) =>
     `acidValue is ${shown(p.acidValue)}; above ${shown(p.limit.toSignificantDigits(4))} no triglyceride is left to react with methanol.`,
   "too-large-to-show": () =>

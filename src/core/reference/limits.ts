@@ -63,7 +63,9 @@ export const limits = {
   halfWidth: above("mL", "0", "10"),
   amount: above("fraction", "0", "1000000"),
   lotMass: above("kg", "0", "1000000"),
-  confidence: between("%", "50", "99.9"),
+  confidence: between("%", "50", "99.9", {
+    ifBelow: "confidence is in percent: write 95, not 0.95",
+  }),
   plusMinusPercent: above("%", "0", "20"),
   waterPercent: above("%", "0", "100"),
   ffaLimit: above("%", "0", "30"),

@@ -28,7 +28,7 @@ export const CATALYST = worksheetFunction(
     equation:
       "({oilMass} * {acidValue} / 56.1 * {base} + 10 * {oilMass} * {baseCharge}) / ({assayPercent} / 100)",
     notes: [
-      "The acid part is counted in moles of acid. Taking it as the FFA fraction of the base charge under-doses about 26-fold, and a batch above 2 % FFA then fails.",
+      "The acid part is counted in moles of acid. The old rule that takes it as the FFA fraction times the base charge gives one twenty-sixth of that at 7 g/L of KOH; above about 2 % FFA such a batch is likely to fail.",
       "Above the limit no dose is given: read ROUTE first. Typing a higher limit says that you mean to go on.",
       "A result is not a permission. Follow the safety data sheet of the lot in hand and local rules.",
     ],

@@ -13,7 +13,7 @@ export const SOAP = worksheetFunction(
     equation: "{oilMass} * {acidValue} / 56.1 * soap({base}) / 1000",
     notes: [
       "Soap from the acid alone. Base that meets water makes more, out of the oil itself.",
-      "Soap keeps glycerol and biodiesel from parting: above about 5 % FFA a plain base batch may not settle.",
+      "Soap keeps glycerol and biodiesel from parting: above about 5 % FFA (commonly cited) a plain base batch may not settle.",
     ],
     example: { formula: '=TITRE.SOAP(100,5.61,"KOH")', gives: 3.205583 },
     sources: ["ciaaw"],

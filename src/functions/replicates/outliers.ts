@@ -25,8 +25,8 @@ export const OUTLIERS = worksheetFunction(
     spills: true,
     equation: "max(abs({readings} - mean)) / sqrt(s^2 + {step}^2 / 6) > critical G",
     notes: [
-      "Grubbs' test on the reading farthest from the mean, with allowance for the graduation: the plain test calls one division a proof in half of all honest sets of three.",
-      "One test and at most one flag. Find the cause of a suspect reading; leaving it out is your decision, with the reason written beside it.",
+      "Grubbs' test on the reading farthest from the mean, with allowance for the graduation: without it, the test flags up to six in ten honest sets of three read to coarse graduations.",
+      "One test and at most one flag. Find the cause of a suspect reading; omitting it is your decision, with the reason written beside it.",
       "Three readings cannot settle it: a slip of ten times the scatter is missed five times in six. A fourth titre settles more than any test.",
     ],
     example: {

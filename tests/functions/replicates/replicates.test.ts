@@ -66,7 +66,7 @@ describe("OUTLIERS", () => {
 
   it("refuses a range of masses with one missing, naming its place", () => {
     expect(error("OUTLIERS", [[2.3, 2.31, 2.3]], 0.01, null, [[5, "", 5]])).toMatch(
-      /^#VALUE! Row 1 column 2 has reading but no sample mass/,
+      /^#VALUE! Row 1 column 2 has a reading but no sample mass/,
     );
     expect(error("OUTLIERS", [["", ""]])).toMatch(/^#N\/A No reading yet/);
     expect(error("VERDICT", [[""]])).toMatch(/^#N\/A No reading yet/);
