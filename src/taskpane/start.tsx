@@ -5,7 +5,7 @@ import { createRoot } from "react-dom/client";
 import { excelHost } from "../host/excel";
 import { surroundings } from "../host/excel/surroundings";
 import type { Host } from "../host/port";
-import { browserDrafts } from "./drafts/browser";
+import { browserDrafts } from "./titrate/drafts/in-browser";
 import { browserMemory } from "./drafts/task-memory";
 import { readSelection } from "./explain/read-selection";
 import type { ShownCell } from "./explain/shown-cell";

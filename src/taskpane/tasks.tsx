@@ -4,7 +4,7 @@
  */
 import { type ComponentType, lazy, type LazyExoticComponent } from "react";
 import type { Host } from "../host/port";
-import type { DraftStore } from "./drafts/store";
+import type { DraftStore } from "./titrate/drafts/store";
 import type { TaskMemory } from "./drafts/task-memory";
 
 /** What every task is given. */

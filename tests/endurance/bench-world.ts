@@ -1,8 +1,8 @@
 /** The titration under way, as the pane keeps it, beside the model of it. */
 import assert from "node:assert/strict";
-import { type Keeper, keeper } from "../../src/taskpane/drafts/keeper";
-import { memoryDrafts } from "../../src/taskpane/drafts/memory";
-import type { DraftStore, Kept } from "../../src/taskpane/drafts/store";
+import { type Keeper, keeper } from "../../src/taskpane/titrate/drafts/keeper";
+import { memoryDrafts } from "../taskpane/titrate/drafts-in-memory";
+import type { DraftStore, Kept } from "../../src/taskpane/titrate/drafts/store";
 import { type Draft, newDraft } from "../../src/taskpane/titrate/draft";
 import { outdated } from "../../src/taskpane/titrate/lots-kept";
 import { type Bench, type BenchAction, benchWith, step } from "../../src/taskpane/titrate/undo";

@@ -1,6 +1,6 @@
 /** Everything one seed lives in: chance, the workbook, the bench, the pane's other memory. */
 import { type Draft as BatchDraft, newDraft } from "../../src/taskpane/batch/draft";
-import { passingMemory } from "../../src/taskpane/drafts/task-memory";
+import { passingMemory } from "../taskpane/passing-memory";
 import { BenchWorld } from "./bench-world";
 import { Chance } from "./chance";
 import { WorkbookWorld } from "./workbook-world";

@@ -20,15 +20,3 @@ export function browserMemory(partition: string): TaskMemory {
     keep: (task, value) => store.put(key(task), value),
   };
 }
-
-/** For tests, and where nothing can be kept: gone with the page. */
-export function passingMemory(): TaskMemory {
-  const kept = new Map<string, unknown>();
-  return {
-    read: (task) => Promise.resolve(kept.get(task)),
-    keep(task, value) {
-      kept.set(task, structuredClone(value));
-      return Promise.resolve();
-    },
-  };
-}

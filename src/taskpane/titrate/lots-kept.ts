@@ -1,5 +1,5 @@
 /** How many recorded titrations stay at hand: enough to take one up again after an undo. */
-import type { Kept } from "../drafts/store";
+import type { Kept } from "./drafts/store";
 
 const recordedKept = 5;
 

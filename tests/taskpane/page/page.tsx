@@ -1,6 +1,6 @@
 /** The pane alone, over a workbook in memory: for screenshots and browser tests. */
 import { createRoot } from "react-dom/client";
-import { browserDrafts } from "../../../src/taskpane/drafts/browser";
+import { browserDrafts } from "../../../src/taskpane/titrate/drafts/in-browser";
 import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { BatchTask } from "../../../src/taskpane/batch/batch-task";

@@ -1,7 +1,7 @@
 /** The lots under way, and those recorded lately. */
 import { Button } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
-import type { Kept } from "../../drafts/store";
+import type { Kept } from "../drafts/store";
 import type { Draft } from "../draft";
 import { stepNames } from "../names";
 import { standing } from "../readings";

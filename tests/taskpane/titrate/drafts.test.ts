@@ -1,11 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { keeper, type Later, withinMilliseconds } from "../../../src/taskpane/drafts/keeper";
-import { memoryDrafts } from "../../../src/taskpane/drafts/memory";
-import type { DraftStore } from "../../../src/taskpane/drafts/store";
-import { draftFrom } from "../../../src/taskpane/drafts/stored";
+import {
+  keeper,
+  type Later,
+  withinMilliseconds,
+} from "../../../src/taskpane/titrate/drafts/keeper";
+import { memoryDrafts } from "./drafts-in-memory";
+import type { DraftStore } from "../../../src/taskpane/titrate/drafts/store";
+import { draftFrom } from "../../../src/taskpane/titrate/stored";
 import { outdated } from "../../../src/taskpane/titrate/lots-kept";
-import { after, draftOf, whole } from "../titrate/slip";
+import { after, draftOf, whole } from "./slip";
 
 /** Time that passes when it is told to. */
 function standingTime(): Later & { pass(milliseconds: number): void } {

@@ -1,5 +1,5 @@
 /** Where titrations under way are kept. The workbook is not such a place. */
-import type { Draft } from "../titrate/draft";
+import type { Draft } from "../draft";
 
 export interface Kept {
   readonly draft: Draft;

@@ -2,7 +2,7 @@
  * When a draft is written: at once after an act (Enter), and within a second of typing. The latest
  * wins, and writes never overtake each other.
  */
-import type { Draft } from "../titrate/draft";
+import type { Draft } from "../draft";
 import type { DraftStore } from "./store";
 
 /** Milliseconds from the first change to its writing, so that a burst of typing is one write. */

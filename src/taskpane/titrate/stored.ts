@@ -8,16 +8,9 @@ import {
   type PickWords,
   textOf,
   typedFrom,
-} from "./believed";
-import {
-  type Draft,
-  newDraft,
-  type Picked,
-  type Reading,
-  type StepId,
-  stepIds,
-} from "../titrate/draft";
-import { type NumberFieldId, numberFields } from "../titrate/fields";
+} from "../drafts/believed";
+import { type Draft, newDraft, type Picked, type Reading, type StepId, stepIds } from "./draft";
+import { type NumberFieldId, numberFields } from "./fields";
 import { readTyped } from "../widgets/typed-number";
 
 /** Oil and indicator are free words. */

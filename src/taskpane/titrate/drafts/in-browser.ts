@@ -2,9 +2,9 @@
  * Drafts in the browser's own storage (IndexedDB). In a spreadsheet program several sites share one
  * browser, so every key begins with the partition the program gives us.
  */
-import { KeptValues } from "./kept-values";
+import { KeptValues } from "../../drafts/kept-values";
 import { type DraftStore, type Kept, latestFirst } from "./store";
-import { draftFrom } from "./stored";
+import { draftFrom } from "../stored";
 
 /** @param partition what the program calls this store's part; "" where there is none */
 export function browserDrafts(partition: string, clock: () => number): DraftStore {

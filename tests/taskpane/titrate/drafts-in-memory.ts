@@ -1,6 +1,10 @@
-/** Drafts in memory, as a copy: for tests, and for a page that may keep nothing. */
-import { type DraftStore, type Kept, latestFirst } from "./store";
-import { draftFrom } from "./stored";
+/** Drafts in memory, each as a copy, as a browser's storage would keep it. */
+import {
+  type DraftStore,
+  type Kept,
+  latestFirst,
+} from "../../../src/taskpane/titrate/drafts/store";
+import { draftFrom } from "../../../src/taskpane/titrate/stored";
 
 export function memoryDrafts(clock: () => number): DraftStore {
   const kept = new Map<string, string>();
