@@ -160,6 +160,35 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     expect(await page.locator("#file-name").innerText()).toBe("office.xlsx");
   });
 
+  it("asks before the page is left while edits are still being written", async () => {
+    const { page } = opened;
+    await open(page, fixture("tidy"));
+    await typeInto(page, "B2", "2.5");
+    await page.locator("#file-name").getByText("(not saved)").waitFor();
+    const asked = await page.evaluate(
+      () =>
+        new Promise<boolean[]>((done) => {
+          const seen: boolean[] = [];
+          const look = (): void => {
+            const words = document.getElementById("news-words")?.textContent ?? "";
+            if (words.startsWith("Saved as")) {
+              done(seen);
+              return;
+            }
+            const leaving = new Event("beforeunload", { cancelable: true });
+            window.dispatchEvent(leaving);
+            seen.push(leaving.defaultPrevented);
+            setTimeout(look);
+          };
+          const press = { key: "s", ctrlKey: true, bubbles: true };
+          document.body.dispatchEvent(new KeyboardEvent("keydown", press));
+          look();
+        }),
+    );
+    expect(asked).not.toContain(false);
+    expect(asked.length).toBeGreaterThan(1);
+  });
+
   it("refuses what the file could not be told before it is done: cutting, deleting a row", async () => {
     const { page } = opened;
     await open(page, fixture("tidy"));

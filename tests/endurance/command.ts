@@ -33,9 +33,14 @@ async function main(): Promise<void> {
   const began = Date.now();
   let failed = 0;
   for (let seed = from; seed < from + count; seed += 1) {
+    const start = Date.now();
     try {
       for (const [what, times] of await run(seed, steps)) {
         all.set(what, (all.get(what) ?? 0) + times);
+      }
+      // one of these takes minutes
+      if (values.browser) {
+        console.log(`Seed ${String(seed)} held, ${((Date.now() - start) / 1000).toFixed(0)} s.`);
       }
     } catch (problem) {
       failed += 1;

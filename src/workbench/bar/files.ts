@@ -43,6 +43,8 @@ export class Files {
   private isBusy = false;
   private tried = 0;
   private isSample = true;
+  /** Edits are on their way into a file, and in none yet. */
+  isWriting = false;
   private session: Session | undefined;
   private rules: ReadonlyMap<string, CellRule> = new Map();
   facts: FileFacts = noFacts;
@@ -166,6 +168,15 @@ export class Files {
 
   /** False when it could not be saved. */
   private async write(): Promise<boolean> {
+    this.isWriting = this.grid.edited.now;
+    try {
+      return await this.writeFile();
+    } finally {
+      this.isWriting = false;
+    }
+  }
+
+  private async writeFile(): Promise<boolean> {
     const { news, grid } = this;
     const session = await this.current();
     await grid.finishTyping();

@@ -1,4 +1,5 @@
 /** What one is told of a file just opened: what it keeps unshown, and what is shown otherwise. */
+import { counted } from "../../workbook/counted";
 import { keptWords } from "../../workbook/xlsx/kept-words";
 import type { GridState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";
@@ -18,9 +19,6 @@ function unworked(file: OpenedFile, state: GridState): number {
   return count;
 }
 
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${String(count)} ${many}`;
-
 export function keptList(file: OpenedFile, state: GridState): string[] {
   const others = file.sheets.filter(({ kind }) => kind === "other").map(({ name }) => name);
   const unknown = unworked(file, state);
@@ -30,7 +28,7 @@ export function keptList(file: OpenedFile, state: GridState): string[] {
     ...(unknown === 0
       ? []
       : [
-          `the results of ${counted(unknown, "formula", "formulas")} that cannot be worked out here and show an error`,
+          `the results of ${counted(unknown, "formula")} that cannot be worked out here and show an error`,
         ]),
   ];
 }

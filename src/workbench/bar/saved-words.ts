@@ -1,13 +1,11 @@
 /** What one is told of a file just saved. */
+import { counted } from "../../workbook/counted";
 import type { Edits } from "../file/edits-of";
-
-const counted = (count: number, one: string, many: string): string =>
-  count === 1 ? `1 ${one}` : `${count.toLocaleString("en-GB")} ${many}`;
 
 const left = (formulas: number): string =>
   formulas === 0
     ? ""
-    : ` ${counted(formulas, "formula", "formulas")} could not be worked out here and kept the result of before: let a spreadsheet program work them out.`;
+    : ` ${counted(formulas, "formula")} could not be worked out here and kept the result of before: open the file in a spreadsheet program to have that done.`;
 
 /** Does the file now have something, a sheet or a table, that it did not have? */
 export const addsToFile = ({ edits }: Edits): boolean =>
@@ -15,7 +13,7 @@ export const addsToFile = ({ edits }: Edits): boolean =>
 
 /** After such a save the grid can only go on from here. */
 const noWayBack =
-  " What the file has gained cannot be taken back out of it, so Undo begins anew from here.";
+  " What was added to the file cannot be taken out of it again, so Undo starts afresh from here.";
 
 export function savedWords(name: string, given: Edits): string {
   const { edits, leftAsTheyWere, looksLost } = given;
@@ -23,10 +21,10 @@ export function savedWords(name: string, given: Edits): string {
   const what =
     edits.length === 0
       ? "Nothing was changed, so it is the same file, byte for byte."
-      : `${counted(cells, "cell", "cells")} written; what is not concerned is as it was. It was read back and is right.`;
+      : `${counted(cells, "cell")} written, the rest as it was. It was read back and is right.`;
   const looks =
     looksLost === 0
       ? ""
-      : ` The look of ${counted(looksLost, "cell", "cells")} could not be saved in full.`;
+      : ` The format of ${counted(looksLost, "cell")} could not be saved in full.`;
   return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere)}${looks}${addsToFile(given) ? noWayBack : ""}`;
 }

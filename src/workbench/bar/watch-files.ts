@@ -3,6 +3,8 @@ import type { Page } from "../page";
 import { watchDrops } from "./drop";
 
 interface Doing {
+  /** Edits are on their way into a file, and in none yet. */
+  readonly isWriting: boolean;
   open(file: File): Promise<void>;
   save(): Promise<void>;
 }
@@ -37,6 +39,6 @@ export function watchFiles(page: Page, files: Doing, edited: { readonly now: boo
   watchKeys(page, files);
   watchDrops(document.body, (file) => void files.open(file));
   window.addEventListener("beforeunload", (event) => {
-    if (edited.now) event.preventDefault();
+    if (edited.now || files.isWriting) event.preventDefault();
   });
 }

@@ -1,20 +1,24 @@
 /** One seed on the page, from its first step to its last. */
 import { serve, type Served } from "../browser";
-import * as acts from "./acts";
+import * as files from "./file-acts";
+import * as grid from "./grid-acts";
 import { PageWorld } from "./page-world";
+import * as tasks from "./task-acts";
 
 type Act = (world: PageWorld) => Promise<void>;
 
 const choices: readonly (readonly [weight: number, readonly [name: string, act: Act]])[] = [
-  [10, ["type in a cell", acts.typeInACell]],
-  [4, ["undo", acts.undo]],
-  [2, ["redo", acts.redo]],
-  [3, ["change sheet", acts.changeSheet]],
-  [4, ["type in a task", acts.typeInATask]],
-  [1, ["reload", acts.reload]],
-  [2, ["save", acts.save]],
-  [1, ["open", acts.open]],
-  [0.4, ["record a titration", acts.recordATitration]],
+  [10, ["type in a cell", grid.typeInACell]],
+  [4, ["undo", grid.undo]],
+  [2, ["redo", grid.redo]],
+  [3, ["change sheet", grid.changeSheet]],
+  [4, ["type in a task", tasks.typeInATask]],
+  [1, ["reload", files.reload]],
+  [2, ["save", files.save]],
+  [1, ["open", files.open]],
+  [0.4, ["record a titration", tasks.recordATitration]],
+  [0.3, ["write a what-if table", tasks.writeAWhatIf]],
+  [0.4, ["share a copy", files.share]],
 ];
 
 async function day(served: Served, seed: number, steps: number): Promise<Map<string, number>> {
@@ -31,7 +35,7 @@ async function day(served: Served, seed: number, steps: number): Promise<Map<str
       world.tally.set(name, (world.tally.get(name) ?? 0) + 1);
       if (opened.complaints.length > 0) throw new Error(opened.complaints.join("; "));
     }
-    await acts.save(world);
+    await files.save(world);
     return world.tally;
   } catch (problem) {
     const { SHOT } = process.env;

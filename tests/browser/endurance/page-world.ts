@@ -1,12 +1,10 @@
 /** The built page under one seed's hands: what it does, and the model of what it should hold. */
-import { readFileSync } from "node:fs";
-import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { Chance } from "../../endurance/chance";
-import { root } from "../../rules/sources-of";
 import { BenchHand } from "../../taskpane/page/bench";
 import type { OpenPage } from "../browser";
 import { gridIsReady } from "../workbench-page";
+import { bookToOpen, sampleBytes } from "./books";
 import { Typed } from "./typed";
 
 export type TaskName = "Titrate" | "Batch" | "What if";
@@ -55,6 +53,7 @@ export class PageWorld {
   async start(): Promise<void> {
     await this.page.goto(this.address);
     await this.isReady();
+    this.typed.open(sampleBytes("logbook"));
   }
 
   private async isReady(): Promise<void> {
@@ -69,7 +68,7 @@ export class PageWorld {
     await this.page.reload();
     await this.isReady();
     if (wasUnsaved && this.dialogs === before) throw new Error("left with edits, and nobody asked");
-    this.typed.forget();
+    this.typed.open(sampleBytes("logbook"));
     this.saved = undefined;
   }
 
@@ -83,9 +82,11 @@ export class PageWorld {
     const field = this.field(fields[name][0] ?? "");
     const goOn = this.page.getByRole("button", { name: /^Go on with/ }).locator("visible=true");
     const noLots = this.page.getByRole("button", { name: "Look again" }).locator("visible=true");
-    await field.or(goOn).or(noLots).first().waitFor({ timeout: 15_000 });
+    const firstStep = this.step(1);
+    await firstStep.or(goOn).or(noLots).first().waitFor({ timeout: 15_000 });
     if (await noLots.first().isVisible()) return false;
     if (await goOn.first().isVisible()) await goOn.first().click();
+    await firstStep.click();
     await field.waitFor({ timeout: 15_000 });
     await this.checkTask(name);
     return true;
@@ -95,6 +96,14 @@ export class PageWorld {
     this.page
       .locator("#pane")
       .getByRole("textbox", { name: label.split(",")[0] ?? label })
+      .locator("visible=true")
+      .first();
+
+  /** The way to a step of the task that is open, counted from 1. */
+  step = (at: number) =>
+    this.page
+      .locator("#pane")
+      .getByRole("button", { name: new RegExp(`^${String(at)} .*, (done|part done|to do)$`) })
       .locator("visible=true")
       .first();
 
@@ -108,9 +117,9 @@ export class PageWorld {
     }
   }
 
-  fixture(): { name: string; bytes: Uint8Array } {
-    const name = this.chance.of(["tidy", "office", "charts"]);
-    const bytes = readFileSync(join(root, `tests/second-opinion/xlsx/${name}.xlsx`));
+  /** A workbook under a name not had before. */
+  book(): { readonly name: string; readonly bytes: Uint8Array } {
+    const { name, bytes } = bookToOpen(this.chance);
     return { name: `${name}-${String(this.fresh())}.xlsx`, bytes };
   }
 }
