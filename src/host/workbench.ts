@@ -89,7 +89,9 @@ export class WorkbenchHost implements Host {
     change.keep();
     await this.settled();
     const last = steps.at(-1);
-    if (last?.do === "select") this.file?.reveal?.(last.block);
+    if (last?.do !== "select") return undefined;
+    if (steps.length === 1) this.file?.goneTo?.();
+    this.file?.reveal?.(last.block);
     return undefined;
   }
 

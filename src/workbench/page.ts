@@ -8,6 +8,8 @@ function part(id: string): HTMLElement {
 const button = (id: string): HTMLButtonElement => part(id) as HTMLButtonElement;
 
 export const page = () => ({
+  work: part("work"),
+  larger: button("larger"),
   sheet: part("sheet"),
   loading: part("loading"),
   plain: part("plain"),

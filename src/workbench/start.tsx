@@ -11,6 +11,7 @@ import { noFacts } from "../host/workbench/file-facts";
 import { announce } from "./announcer";
 import { News } from "./bar/news";
 import { watchFiles } from "./bar/watch-files";
+import { LargerPane } from "./larger";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
 import { opensAt } from "./opens-at";
@@ -24,7 +25,7 @@ function keepFocus(work: () => void): void {
   if (focused instanceof HTMLElement && focused !== document.body) focused.focus();
 }
 
-async function openGrid(parts: Page, selection: Selection): Promise<void> {
+async function openGrid(parts: Page, selection: Selection, larger: LargerPane): Promise<void> {
   const { Files, mountGrid, PlainView, snapshotOf } = await import(
     /* webpackChunkName: "grid" */ "./grid/open"
   );
@@ -39,6 +40,7 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
     {
       facts: () => late.files?.facts ?? noFacts,
       bytes: () => late.files?.bytes() ?? Promise.resolve("The sheet is not ready yet."),
+      goneTo: larger.showSheet,
     },
     (sentence) => news.refuse(sentence),
   );
@@ -59,6 +61,7 @@ async function openGrid(parts: Page, selection: Selection): Promise<void> {
   const { open, save, undo, redo, plainToggle } = parts;
   for (const each of [open, save, undo, redo, plainToggle]) each.disabled = false;
   moveBetween(parts.sheet, parts.pane, () => {
+    larger.showSheet();
     if (plain.isShowing) parts.sheet.focus();
     else grid.focus();
   });
@@ -69,7 +72,7 @@ const selection = new Selection();
 const pane = createRoot(parts.pane);
 pane.render(<WorkbenchPane selection={selection} host={undefined} />);
 announce(selection, parts.announcer);
-openGrid(parts, selection).catch(() => {
+openGrid(parts, selection, new LargerPane(parts.work, parts.larger, parts.sheet)).catch(() => {
   parts.loading.textContent =
     "The sheet can be read but not edited: the spreadsheet did not start. Load the page again.";
 });

@@ -37,6 +37,12 @@ export async function workbenchScenes(page: Page, look: Look): Promise<void> {
     await page.locator("#pane :is(h2, h3):visible").first().waitFor();
     await look(`the task ${name}`);
   }
+  const alone = page.getByRole("button", { name: "Pane alone" });
+  if (await alone.isVisible()) {
+    await alone.click();
+    await look("the pane alone");
+    await alone.click();
+  }
   await chooseFile(page);
   await page.locator("#ask").waitFor();
   await look("edits not saved");

@@ -24,4 +24,6 @@ export interface HostFile {
   bytes(): Promise<Uint8Array | string>;
   /** Scrolls to a block that was selected, no further than it takes to see it. */
   reveal?(block: Block): void;
+  /** Somebody asked to be taken to a cell, and nothing was written. */
+  goneTo?(): void;
 }
