@@ -26,7 +26,8 @@ export const bands: readonly Band[] = [
   },
   {
     from: costsYieldFrom,
-    advice: "a base batch works at a cost in yield; blend it or pretreat it if you can",
+    advice:
+      "a base batch works at a cost in yield and may settle badly; blend it or pretreat it if you can",
   },
   {
     from: undefined,

@@ -29,7 +29,7 @@ const figures: readonly (readonly (BookCell | null)[])[] = [
   ...copies(rowsOfSpread - 2, spilled("", "0.000")),
   spilled("", ""),
   [],
-  [heading("What the doubt is made of")],
+  [heading("What the uncertainty is made of")],
   [worked(`=TITRE.BUDGET(${bench})`), ...copies(5, { style: "calculated" } as const)],
   ...copies(rowsOfBudget - 2, spilled("", "0.000", "", "0.0000", "0.0000", "0.0")),
   spilled("", "", "", "", "0.0000"),

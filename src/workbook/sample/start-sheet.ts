@@ -13,7 +13,7 @@ export interface Newcomer {
 
 /** True of every workbook that holds formulas of the add-in. */
 const withoutAddIn =
-  "Without the Titrebook add-in, cells show the figures saved with the file, or #NAME?, and a changed input destroys them. Somebody who has no add-in needs a partner copy, in which every formula is a plain one. If this is a partner copy, read its sheet Read me first.";
+  "Without the Titrebook add-in, cells show the figures saved with the file, or #NAME?; change an input there, and they become #NAME?. Somebody without the add-in needs a partner copy, in which every formula is a plain one. If this is a partner copy, read its sheet Read me first.";
 
 export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
   const rows = [
@@ -26,7 +26,7 @@ export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
     [heading("Good to know")],
     [
       words(
-        "Cells with a pale yellow ground are for you to change; select one and it says what to type. Everything else works itself out.",
+        "The pale yellow cells are for you to change; select one and it says what to type. Everything else follows.",
       ),
     ],
     [

@@ -34,7 +34,7 @@ const plain = (...line: Line): Styled => ({ line, look: "words" });
 function whatItIs({ report, fileName, day }: About): Styled[] {
   const isPartner = report.kind === "partner";
   return [
-    { line: [isPartner ? "A copy for a partner" : "A copy with numbers only"], look: "title" },
+    { line: [isPartner ? "Partner copy" : "Numbers-only copy"], look: "title" },
     plain(
       "What this is",
       isPartner

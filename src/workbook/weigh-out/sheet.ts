@@ -16,8 +16,8 @@ import type { WeighOutRecord } from "./weigh-out-record";
 const wordsBelow = ({ between, route }: WeighOutRecord): string[] =>
   [
     between === ""
-      ? "How sure the lye is is not known: the titration has no ±."
-      : `The lye is 95 % ${between}, by the titration's own doubt when this sheet was made.`,
+      ? "The uncertainty of the lye is not known: the titration has no ±."
+      : `The lye, 95 % interval: ${between}, from the uncertainty of the titration when this sheet was made.`,
     `When this sheet was made: ${route}`,
   ].flatMap(linesOf);
 

@@ -43,7 +43,7 @@ export function inputsOf(question: WhatIfQuestion, refer: Refer, row: number): I
         label: `${label}, ${of}`,
         cell: figureCell(id, first, at),
       })),
-      { id: "limit", label: "No dose above, % FFA as oleic", cell: given(limitFfa.toNumber()) },
+      { id: "limit", label: "Allowed acid, % FFA as oleic", cell: given(limitFfa.toNumber()) },
     ],
   };
 }

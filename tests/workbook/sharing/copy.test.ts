@@ -189,7 +189,7 @@ describe("the sheet that says what the copy is", () => {
   it("tells the file, the day, the version, what to change, the constants and the cautions", () => {
     const bytes = bookOf(row(inputs + call));
     const words = wordsIn(sharedParts(bytes, { day: "2026-05-04" }), 3).join("\n");
-    expect(words).toMatch(/^A copy for a partner\n/);
+    expect(words).toMatch(/^Partner copy\n/);
     for (const told of [
       "log.xlsx",
       "2026-05-04",

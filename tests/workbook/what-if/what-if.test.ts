@@ -110,7 +110,7 @@ describe("the what-if table as cells", () => {
       ["KOH", "Base, of the lye"],
       [90, "Assay, % of lye"],
       [0.765, "Charge, % of oil, pure"],
-      [5, "No dose above, % FFA as oleic"],
+      [5, "Allowed acid, % FFA as oleic"],
     ]);
     expect(texts.slice(11, 14)).toEqual([
       ["Acid value", "mg KOH/g", 2, 5, 7],

@@ -47,16 +47,16 @@ export const inputs: readonly Input[] = [
     help: "Pure base for the reaction, grams per litre of oil.",
   },
   {
-    label: "Limit, % FFA",
+    label: "Allowed acid, % FFA",
     value: 5,
     format: "0.0",
-    help: "Above this no dose is given. A higher figure is your acknowledgement.",
+    help: "Above this no dose is given. A higher figure says that you mean to go on.",
   },
   {
     label: "Methanol, mol/mol",
     value: 6,
     format: "0.0",
-    help: "Moles of methanol to one of triglyceride: 6 is usual.",
+    help: "Moles of methanol to one of triglyceride: 6 is usual (commonly cited).",
   },
 ];
 
@@ -73,7 +73,7 @@ export const given = {
   base: givenCell("Base,"),
   assay: givenCell("Assay"),
   perLitre: givenCell("Base charge"),
-  limit: givenCell("Limit"),
+  limit: givenCell("Allowed acid"),
   ratio: givenCell("Methanol"),
   /** Worked out, below the others. */
   charge: `$B$${String(4 + inputs.length)}`,
