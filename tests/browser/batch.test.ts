@@ -186,7 +186,7 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     expect(await hand.hears()).toBe("New batch");
     await page.getByText("91.50", { exact: true }).waitFor();
     await page.keyboard.press("Enter");
-    await hand.press("Begin anew");
+    await hand.press("Start a new one");
     await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
     expect(await page.getByRole("checkbox", { checked: true }).count()).toBe(0);
     await page.context().close();

@@ -65,7 +65,7 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
     await hand.press("Report on a new sheet");
     await page.getByRole("button", { name: "Write this report" }).waitFor({ timeout: 60_000 });
     await hand.press("Write this report");
-    await page.getByText(/Written in .* of the sheet Logbook check/).waitFor({ timeout: 60_000 });
+    await page.getByText(/Written in .* of the sheet Re-check report/).waitFor({ timeout: 60_000 });
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.keyboard.press("Control+s"),
@@ -88,7 +88,7 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
     expect(Number(valueAt(0, 37, 20))).toBeCloseTo(net, 10);
     expect(Number(valueAt(0, 37, 21))).toBeCloseTo(acidValue, 10);
     expect(Number(valueAt(0, 37, 22))).toBeCloseTo((acidValue * 282) / 561, 10);
-    const report = book.sheets.find(({ name }) => name === "Logbook check");
+    const report = book.sheets.find(({ name }) => name === "Re-check report");
     const lines = report?.cells.filter(
       ({ column, value }) => column === 0 && /^[A-Z]\d+$/.test(String(value)),
     );

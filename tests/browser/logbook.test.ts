@@ -70,7 +70,7 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
     await page.getByRole("button", { name: "Write this report" }).waitFor();
     await hand.press("Write this report");
     await page.getByText(/Written in/).waitFor();
-    const report = (await bookOf(page)).sheets.find(({ name }) => name === "Logbook check");
+    const report = (await bookOf(page)).sheets.find(({ name }) => name === "Re-check report");
     const cells = Object.entries(report?.cells ?? {}).flatMap(([place, { value }]) =>
       /^\d+,0$/.test(place) && /^[A-Z]\d+$/.test(String(value)) ? [String(value)] : [],
     );

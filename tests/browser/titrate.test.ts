@@ -123,7 +123,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     await hand.press("Omit Titre 4");
     await hand.press("Omit titre 4");
     await page.getByText("A reason is needed").waitFor();
-    await hand.choose("Why leave out titre 4?", "air");
+    await hand.choose("Why omit titre 4?", "air");
     await hand.press("Omit titre 4");
     await page.getByText("Omitted: air bubble").waitFor();
     await toRecorded(hand);
@@ -150,7 +150,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     await toResult(hand, three);
     const omit = async (): Promise<void> => {
       await hand.press("Omit Titre 2");
-      await hand.choose("Why leave out titre 2?", "spilt");
+      await hand.choose("Why omit titre 2?", "spilt");
       await hand.press("Omit titre 2");
       await page.getByText("Omitted: spilt").waitFor();
     };

@@ -21,9 +21,9 @@ describe("what one is told after saving", () => {
     expect(words).not.toContain("Undo");
   });
 
-  it("says that Undo begins anew when the file has gained something", () => {
+  it("says that Undo starts afresh when the file has gained something", () => {
     const added = { do: "add-sheet", name: "Weir" } as const;
     const words = savedWords("log.xlsx", { ...none, edits: [cell, added as never] });
-    expect(words).toContain("Undo begins anew");
+    expect(words).toContain("Undo starts afresh");
   });
 });

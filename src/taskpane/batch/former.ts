@@ -35,7 +35,7 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
     return [
       {
         tone: "know",
-        sentence: `That is the dose, within ${halfWidth ? "its own doubt" : "one percent"}.`,
+        sentence: `That is the dose, within ${halfWidth ? "its uncertainty" : "one percent"}.`,
       },
     ];
   }
@@ -55,7 +55,7 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
     ...said,
     {
       tone: "know",
-      sentence: `It fits a rule that many were taught: the base charge, and the acid’s percentage of that charge. That takes a share of the lye for a share of the oil, and here it costs ${grams} of lye. Acid is met by moles: ${amount(made.pureForAcid, mark)} g of pure ${working.base.name} for this oil.`,
+      sentence: `It fits a rule that many were taught: the base charge, and the acid’s percentage of that charge. That takes a share of the lye for a share of the oil, and here it costs ${grams} of lye. Each mole of acid takes one mole of base: ${amount(made.pureForAcid, mark)} g of pure ${working.base.name} for this oil.`,
     },
   ];
 }

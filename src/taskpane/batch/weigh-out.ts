@@ -62,8 +62,10 @@ function lyeLine(seen: Seen, made: Batch): Line {
   const lot = draft.words.lyeLot.trim();
   const assay = seen.figures.value("assay");
   const doubt = halfWidth
-    ? [`95 % between ${interval(made.catalyst, halfWidth, mark)} g, by the titration’s own doubt`]
-    : ["How sure is not known: the titration has no ±."];
+    ? [
+        `95 % between ${interval(made.catalyst, halfWidth, mark)} g, from the uncertainty of the titration`,
+      ]
+    : ["Its uncertainty is not known: the titration has no ±."];
   const of = lot === "" ? "" : `, lot ${lot}`;
   return {
     what: `${working.base.name}${of}, ${withMark(assay?.toString() ?? "", mark)} %`,

@@ -1,4 +1,5 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
+import { counted as many } from "../../workbook/counted";
 import type { Finding, RecheckReport } from "../../workbook/recheck/finding";
 import { type MistakeId, mistakeNames } from "../../workbook/recheck/mistakes";
 import type { Order } from "./state";
@@ -38,7 +39,7 @@ const rounded = (value: number): string => {
 export function effectWords({ effect }: Finding): string {
   if (!effect) return "No batch in this row: what it does to the dose is not known.";
   const { grams, acidLeftMoles, acidLeftPercent } = effect;
-  if (Math.abs(grams) < 0.5) return "The dose is not touched.";
+  if (Math.abs(grams) < 0.5) return "The dose is not affected.";
   const of = effect.of === "kilogram" ? " for each kilogram of oil" : "";
   const much = `${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}${of}`;
   if (acidLeftPercent < 0.5) return `${much}.`;
@@ -48,14 +49,24 @@ export function effectWords({ effect }: Finding): string {
 const withUnit = (figure: string, unit: string): string =>
   unit === "" || unit === "fraction" ? figure : `${figure} ${unit}`;
 
+const decimalsIn = (figure: string): number => figure.split(".")[1]?.length ?? 0;
+
+/** A figure worked out in the sheet has up to fifteen digits: two more decimals than it should have tell enough. */
+const noLongerThan = (held: string, should: string): string => {
+  const most = decimalsIn(should) + 2;
+  return decimalsIn(held) > most && !Number.isNaN(Number(held))
+    ? String(Number(Number(held).toFixed(most)))
+    : held;
+};
+
 export const figureWords = ({ held, should, unit }: Finding): string =>
-  `holds ${withUnit(held, unit)}, should be ${withUnit(should, unit)}`;
+  `holds ${withUnit(noLongerThan(held, should), unit)}, should be ${withUnit(should, unit)}`;
 
 /** The whole in one sentence, first what matters. */
 export function summaryWords({ rows, figures, findings }: RecheckReport): string {
-  const checked = `${String(rows)} rows, ${String(figures)} figures checked`;
+  const checked = `${many(rows, "row")}, ${many(figures, "figure")} checked`;
   if (findings.length === 0)
     return `${checked}: all are what they should be, within the digits shown.`;
   const wrongRows = new Set(findings.map(({ sheet, row }) => `${sheet} ${String(row)}`)).size;
-  return `${checked}: ${String(findings.length)} not what they should be, in ${String(wrongRows)} ${wrongRows === 1 ? "row" : "rows"}.`;
+  return `${checked}: ${many(findings.length, "figure")} not as ${findings.length === 1 ? "it" : "they"} should be, in ${many(wrongRows, "row")}.`;
 }

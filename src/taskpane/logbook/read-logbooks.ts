@@ -12,7 +12,7 @@ const mostCells = 2_000_000;
 
 /** Sheets that this task wrote itself. */
 const isOurs = (name: string): boolean =>
-  name === rememberedSheet || /^Logbook check( \d+)?$/.test(name);
+  name === rememberedSheet || /^Re-check report( \d+)?$/.test(name);
 
 const isOffered = ({ name, used }: Sheet): boolean =>
   used !== undefined && !isOurs(name) && used.rows * used.columns <= mostCells;

@@ -12,7 +12,7 @@ const wait = (milliseconds: number): Promise<void> =>
   new Promise((done) => setTimeout(done, milliseconds));
 
 const broken =
-  "The spreadsheet program broke off: nothing more is known. Look at the sheet, then try again.";
+  "The spreadsheet program broke off, and what it wrote is not known: look at the sheet, then try again.";
 
 export interface Change {
   /** What is to be written, as text: equal texts need no new plan. Undefined: nothing yet. */

@@ -17,7 +17,7 @@ const wording: Partial<Record<FaultCode, string>> = {
 /** A sentence for a file that was not handed out; the workbench says why itself. */
 export function faultWords({ code, about }: Fault): string {
   if (code === "failed" && about !== "") return about;
-  return wording[code] ?? `The file could not be had. ${untouched}: try again in a moment.`;
+  return wording[code] ?? `The file could not be read. ${untouched}: try again in a moment.`;
 }
 
 const fileNames: Record<Kind, string> = {

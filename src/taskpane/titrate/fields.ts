@@ -31,7 +31,7 @@ export const numberFields = {
   lyeVolume: required("Made up to", limits.volume),
   assay: lyeAssay,
   phthalateMass: required("KHP weighed", limits.phthalateMass, "Potassium hydrogen phthalate."),
-  phthalateTitre: required("Titre less blank", limits.reading),
+  phthalateTitre: required("Corrected titre", limits.reading),
   phthalatePurity: optional("Purity of the KHP", limits.purity, "Left empty: 100."),
   certified: required("Strength", limits.molarity, "As the certificate says."),
   strengthPercent: optional("May be off by", limits.plusMinusPercent, undefined, "± %"),

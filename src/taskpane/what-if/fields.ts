@@ -45,7 +45,7 @@ export const numberFields = { ...ownFields, ...ofBases } satisfies Record<string
 export type NumberFieldId = keyof typeof numberFields;
 export const numberFieldIds = Object.keys(numberFields) as NumberFieldId[];
 
-const several = "A space between two.";
+const several = "A space between figures.";
 
 export const lists: Record<ListId, NumberFieldFact> = {
   sizes: numberField("Batch sizes", limits.amount, {

@@ -7,6 +7,7 @@ import {
   type Sheets,
   type Step,
 } from "../../host/port";
+import { counted } from "../counted";
 import type { RecheckReport } from "../recheck/finding";
 import { mistakeNames, mistakeSentences } from "../recheck/mistakes";
 import type { Logbook } from "../recheck/recheck";
@@ -18,7 +19,7 @@ import { isFrom, lineOf, sourceOf } from "./recheck-lines";
 import { refusal } from "./refusal";
 import { contentText } from "./shown";
 
-const reportName = "Logbook check";
+const reportName = "Re-check report";
 const headingRow = 3;
 const headings = [
   "Cell",
@@ -58,7 +59,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
     filled([{ kind: "value", value: "What a re-check of the logbook found", style: "title" }]),
     filled([
       value(
-        `${String(report.rows)} rows and ${String(report.figures)} figures were checked; ${String(findings.length)} are not what they should be. Holds, Should hold and Off by follow the logbook.`,
+        `Checked: ${counted(report.rows, "row")}, ${counted(report.figures, "figure")}. Not what they should be: ${counted(findings.length, "figure")}. Holds, Should hold and Off by follow the logbook.`,
       ),
     ]),
     filled([]),
@@ -74,7 +75,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
     ...kinds.map((kind) => filled([value(`${mistakeNames[kind]}: ${mistakeSentences[kind]}`)])),
     filled([
       value(
-        "Lye off: below 0 is too little. Acid left: what found no lye, at the dose the row holds. What is done is done: the figures tell which batches to look at again.",
+        "Lye off: below 0 is too little. Acid left: what found no lye, at the dose the row holds. The figures tell which batches to look at again.",
       ),
     ]),
   ];

@@ -21,7 +21,7 @@ export type MistakeId =
 
 /** In a few words, for lists and filters. */
 export const mistakeNames: Readonly<Record<MistakeId, string>> = {
-  "acid-by-charge": "Acid dose taken as a share of the base charge",
+  "acid-by-charge": "FFA fraction times base charge",
   "acid-left-out": "No lye for the acid at all",
   "blank-not-subtracted": "Blank not subtracted",
   "blank-added": "Blank added instead of subtracted",
@@ -41,9 +41,9 @@ export const mistakeNames: Readonly<Record<MistakeId, string>> = {
 /** What went wrong and why it matters, in one sentence. */
 export const mistakeSentences: Readonly<Record<MistakeId, string>> = {
   "acid-by-charge":
-    "The lye for the acid is the share of FFA times the base charge. It should be one mole for each mole of acid, which is many times as much.",
+    "The lye for the acid is the FFA fraction times the base charge. It should be one mole for each mole of acid: 26 times as much where the charge is 7 g/L of KOH.",
   "acid-left-out": "The dose is the lye for the reaction alone: nothing is there for the acid.",
-  "blank-not-subtracted": "What the solvent alone took is counted as acid of the oil.",
+  "blank-not-subtracted": "What the solvent alone uses is counted as acid of the oil.",
   "blank-added": "The blank is added to the titre; it should be taken off.",
   "percent-as-fraction":
     "A figure in percent is used as a fraction, or the other way round: a hundredfold.",

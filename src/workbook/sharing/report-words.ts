@@ -1,8 +1,6 @@
 /** The report of a copy in sentences, for the pane, the command and the sheet in the copy itself. */
+import { counted } from "../counted";
 import type { Left, ShareReport } from "./report";
-
-const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count.toLocaleString("en-GB")} ${count === 1 ? one : many}`;
 
 const listed = (names: readonly string[]): string =>
   names.length < 2
@@ -22,7 +20,7 @@ function partnerWords(report: ShareReport): string[] {
   const { formulas, sentences, sheets, helperCells, workings, unfilled } = report;
   const lines = [
     formulas === 0
-      ? "No formula of ours could be written in plain functions."
+      ? "No TITRE formula could be written as a plain one."
       : `${counted(formulas, "formula")}${on(sheets)} now ${formulas === 1 ? "calls" : "call"} plain functions that every spreadsheet program has.`,
   ];
   if (workings !== undefined) {

@@ -1,4 +1,5 @@
 /** One sheet of a partner copy: what becomes of each of its formulas, and its part written anew. */
+import { counted } from "../counted";
 import { splice, type Replacement } from "../formula/splice";
 import { cellName } from "../xlsx/cell-address";
 import type { Package } from "../xlsx/package/package";
@@ -25,9 +26,6 @@ export interface ReadSheet {
   readonly frame: Node;
   readonly found: readonly FoundFormula[];
 }
-
-const counted = (count: number, what: string): string =>
-  `${String(count)} ${what}${count === 1 ? "" : "s"}`;
 
 export class SheetCopy {
   readonly instances: Instance[] = [];

@@ -13,8 +13,8 @@ describe("what one used to weigh, in words", () => {
     expect(words("")).toBe("");
   });
 
-  it("is the dose within its own doubt", () => {
-    expect(words("1290")).toBe("That is the dose, within its own doubt.");
+  it("is the dose within its uncertainty", () => {
+    expect(words("1290")).toBe("That is the dose, within its uncertainty.");
   });
 
   // By hand: 1286.1 - 900 = 386.1 g; pure 810: (1157.52 - 810) / 457.54 = 76 %; (810 - 457.54) / 699.98 = 50 %.

@@ -25,7 +25,7 @@ describe("the weigh-out of a batch", () => {
       what: "KOH, 90 %",
       figure: "1,286",
       unit: "g",
-      also: ["95 % between 1,266 and 1,306 g, by the titration’s own doubt"],
+      also: ["95 % between 1,266 and 1,306 g, from the uncertainty of the titration"],
     });
   });
 
@@ -37,7 +37,7 @@ describe("the weigh-out of a batch", () => {
 
   it("says so when the titration has no ±", () => {
     expect(lines(but({ lots: ["F"] })).at(-1)?.also).toEqual([
-      "How sure is not known: the titration has no ±.",
+      "Its uncertainty is not known: the titration has no ±.",
     ]);
   });
 

@@ -88,7 +88,7 @@ export interface Slip {
 export async function fillTitrant(hand: BenchHand): Promise<void> {
   await hand.choose("Its strength is known by", "Checked");
   await hand.type("KHP weighed", "0.5105");
-  await hand.type("Titre less blank", "25.05");
+  await hand.type("Corrected titre", "25.05");
   await hand.type("May be off by", "0.5");
   await hand.type("Read to", "0.05");
 }

@@ -192,7 +192,7 @@ describe("the report of a re-check", () => {
       agreed: [],
     });
     expect(outcome.kind).toBe("recorded");
-    const sheet = host.book.sheets.find(({ name }) => name === "Logbook check");
+    const sheet = host.book.sheets.find(({ name }) => name === "Re-check report");
     expect(sheet?.cells["4,5"]?.formula).toBe("='Oil book'!I3");
     expect(sheet?.cells["4,6"]?.formula).toContain(
       "TITRE.CATALYST(TITRE.OILMASS('Oil book'!H3,\"l\")",

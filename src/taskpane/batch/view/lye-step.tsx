@@ -38,7 +38,7 @@ export function LyeStep() {
       <WordField
         label="Batch"
         value={words.batch}
-        hint="Its number in your book."
+        hint="Its number in your logbook."
         onText={(batch) => {
           act({ do: "write", words: { batch } });
         }}

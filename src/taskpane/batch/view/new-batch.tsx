@@ -25,7 +25,7 @@ export function NewBatch({ onNew }: { onNew: () => void }) {
   }
   return (
     <div className="question" role="group" aria-labelledby="leave-batch">
-      <p id="leave-batch">This batch is not recorded, and would be gone.</p>
+      <p id="leave-batch">This batch is not recorded, and would be lost.</p>
       <Button
         autoFocus
         onClick={() => {
@@ -40,7 +40,7 @@ export function NewBatch({ onNew }: { onNew: () => void }) {
           onNew();
         }}
       >
-        Begin anew
+        Start a new one
       </Button>
     </div>
   );

@@ -42,7 +42,7 @@ export function OmitForm({ number, onDone }: OmitFormProps) {
       }}
     >
       <PickList
-        label={`Why leave out titre ${number}?`}
+        label={`Why omit titre ${number}?`}
         value={picked}
         options={options}
         onPick={setPicked}

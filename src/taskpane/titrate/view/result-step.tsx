@@ -102,7 +102,7 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
         <Say tone="mind">Shown as if the lye were pure. The base charge still needs its assay.</Say>
       ) : null}
       {doubt && strength?.percent === undefined ? (
-        <Say tone="mind">The titrant’s own doubt is not in the ± yet.</Say>
+        <Say tone="mind">The titrant’s own uncertainty is not in the ± yet.</Say>
       ) : null}
       <Replicates acid={acid} doubt={doubt} />
       {doubt ? <MadeOf doubt={doubt} /> : null}
