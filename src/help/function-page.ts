@@ -9,7 +9,7 @@ import { titreCalls } from "../workbook/formula/walk";
 import type { PlainCell } from "../workbook/plain/page";
 import { plainCall } from "../workbook/plain/plain-call";
 import { equationInWords } from "../workbook/explain/equation";
-import { list, page, table, text } from "./page";
+import { code, list, page, table, text } from "./page";
 
 const bracketed = (argument: NamedArgument): string =>
   isOptional(argument) ? `[${argument.name}]` : argument.name;
@@ -20,7 +20,7 @@ export const signature = (entry: WorksheetFunction): string =>
 
 function shownAnswer(entry: WorksheetFunction): string {
   const { gives } = entry.example;
-  if (!Array.isArray(gives)) return `<code>${text(String(gives))}</code>`;
+  if (!Array.isArray(gives)) return code(String(gives));
   const [head, ...rows] = gives as unknown[][];
   const cells = (row: unknown[] = []) => row.map((cell) => text(String(cell)));
   return rows.length === 0
@@ -33,7 +33,7 @@ function shownAnswer(entry: WorksheetFunction): string {
 
 const argumentRows = (entry: WorksheetFunction): string[][] =>
   entry.arguments.map((argument) => [
-    `<code>${text(shownName(argument))}</code>`,
+    code(shownName(argument)),
     text(argument.says) + (argument.list ? " A range." : ""),
     text(argument.allowed),
     text(argument.whenLeftOut ?? "required"),
@@ -44,7 +44,7 @@ const mostLines = 6;
 
 const plainLine = ({ cell, label, formula }: PlainCell): string => {
   const what = label === "" ? cell : `${cell}, ${label}`;
-  return `${text(what)}: <code>${text(formula)}</code>`;
+  return `${text(what)}: ${code(formula)}`;
 };
 
 /** The example without the add-in, as a partner copy writes it. */
@@ -58,7 +58,7 @@ function plainExample(entry: WorksheetFunction): string {
   const lead = "<p>The same example for a partner without the add-in:</p>";
   const [only] = answer;
   if (only && helpers.length === 0 && answer.length === 1) {
-    return `${lead}<p><code>${text(only.formula)}</code></p>`;
+    return `${lead}<p>${code(only.formula)}</p>`;
   }
   const lines = [...helpers, ...answer].map(plainLine);
   const how = `<p>${helpers.length === 0 ? "" : "Cells of column H hold the steps in between. "}The answer stands from A1 on.</p>`;
@@ -75,13 +75,13 @@ export const functionPage = (entry: WorksheetFunction): string =>
     `
 <h1>${text(entry.id)}</h1>
 <p class="lead">${text(entry.summary)}</p>
-<p><code>=${text(signature(entry))}</code></p>
+<p>${code(`=${signature(entry)}`)}</p>
 <p>Gives: ${text(entry.result)}${entry.spills ? ". It spills into the cells beside and below, so it cannot stand inside a table" : ""}.</p>
 ${entry.arguments.length > 0 ? `<h2>Arguments</h2>${table(["Argument", "What it is", "Allowed", "Left out"], argumentRows(entry))}` : ""}
 <h2>Equation</h2>
-<p><code>${text(equationInWords(entry))}</code></p>
+<p>${code(equationInWords(entry))}</p>
 <h2>Example</h2>
-<p><code>${text(entry.example.formula)}</code> gives</p>
+<p>${code(entry.example.formula)} gives</p>
 ${shownAnswer(entry)}
 <h2>In plain formulas</h2>
 ${plainExample(entry)}

@@ -2,7 +2,7 @@
 import { cautions } from "../core/batch/cautions";
 import type { Figure, Guide, Mistake, Part, Worked } from "./guides/guide";
 import { inline } from "./inline";
-import { list, page, table, text } from "./page";
+import { code, list, page, table, text } from "./page";
 
 /** An address for a heading, so that the search can lead to it. */
 const anchor = (heading: string): string =>
@@ -20,15 +20,22 @@ const words = (all: readonly (readonly [string, string, string])[]): string => `
 <tbody>${all.map(word).join("\n")}</tbody>
 </table></div>`;
 
-const workedRow = ({ formula, shows, unit, byHand }: Worked): string[] => [
-  `<code>${text(formula)}</code>`,
-  text(`${shows} ${unit}`.trim()),
-  text(byHand),
-];
+/** A sentence cannot be worked out by hand: where all are, there is no such column. */
+function worked(rows: readonly Worked[]): string {
+  const isByHand = rows.some(({ byHand }) => byHand !== "");
+  return table(
+    ["In a cell", "Gives", ...(isByHand ? ["By hand"] : [])],
+    rows.map(({ formula, shows, unit, byHand }) => [
+      code(formula),
+      text(`${shows} ${unit}`.trim()),
+      ...(isByHand ? [text(byHand)] : []),
+    ]),
+  );
+}
 
 const figure = ({ formula, shows, unit, byHand }: Figure): string =>
   [
-    ...(formula === undefined ? [] : [`<code>${text(formula)}</code>`]),
+    ...(formula === undefined ? [] : [code(formula)]),
     `<strong>${text(`${shows} ${unit}`.trim())}</strong>`,
     ...(byHand === undefined ? [] : [text(`= ${byHand}`)]),
   ].join("<br>");
@@ -52,7 +59,7 @@ function partOf(part: Part): string {
     case "points":
       return list(part.items.map(inline));
     case "worked":
-      return table(["In a cell", "Gives", "By hand"], part.rows.map(workedRow));
+      return worked(part.rows);
     case "block":
       return `<pre>${part.lines.map(text).join("\n")}</pre>`;
     case "table":

@@ -5,7 +5,7 @@ import { cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
 import { guides } from "./guides";
 import { inline } from "./inline";
-import { list, page, table, text } from "./page";
+import { code, list, page, table, text } from "./page";
 
 export const indexPage = (catalogue: readonly WorksheetFunction[]): string =>
   page(
@@ -19,7 +19,7 @@ ${list(guides.map(({ file, title, lead }) => `<a href="${file}">${text(title)}</
 ${table(
   ["Function", "What it gives", "In"],
   catalogue.map((entry) => [
-    `<a href="${helpPageName(entry.id)}"><code>${text(signature(entry))}</code></a>`,
+    `<a href="${helpPageName(entry.id)}">${code(signature(entry))}</a>`,
     text(entry.summary),
     text(entry.result),
   ]),

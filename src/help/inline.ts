@@ -1,5 +1,5 @@
 /** The little that a text of a guide may hold: `code`, **strong words**, _names of buttons_, [links](x.html). */
-import { text } from "./page";
+import { code, text } from "./page";
 
 const outsideCode = (said: string): string =>
   text(said)
@@ -10,5 +10,5 @@ const outsideCode = (said: string): string =>
 export const inline = (said: string): string =>
   said
     .split("`")
-    .map((piece, index) => (index % 2 === 1 ? `<code>${text(piece)}</code>` : outsideCode(piece)))
+    .map((piece, index) => (index % 2 === 1 ? code(piece) : outsideCode(piece)))
     .join("");

@@ -8,6 +8,10 @@ export const text = (raw: string): string =>
     .replaceAll(">", "&gt;")
     .replaceAll('"', "&quot;");
 
+/** A formula or a name, set as one types it; where it must be broken, it breaks behind a comma or a bracket. */
+export const code = (raw: string): string =>
+  `<code>${text(raw).replace(/[(,]/g, "$&<wbr>")}</code>`;
+
 export const list = (items: readonly string[]): string =>
   `<ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul>`;
 

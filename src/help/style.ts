@@ -10,7 +10,7 @@ h1 { font-size: 1.6rem; margin: 1rem 0 0.3rem; overflow-wrap: anywhere; }
 h2 { font-size: 1.15rem; margin: 1.8rem 0 0.4rem; }
 .lead { font-size: 1.1rem; margin-top: 0; }
 a { color: var(--link); }
-code { font: 0.92em ui-monospace, monospace; background: var(--wash); padding: 0.1em 0.3em; border-radius: 3px; overflow-wrap: anywhere; }
+code { font: 0.92em ui-monospace, monospace; background: var(--wash); padding: 0.1em 0.3em; border-radius: 3px; overflow-wrap: break-word; }
 .wide { overflow-x: auto; }
 table { border-collapse: collapse; width: 100%; }
 th, td { text-align: left; vertical-align: top; padding: 0.45rem 0.7rem 0.45rem 0; border-bottom: 1px solid var(--line); }
