@@ -51,7 +51,7 @@ describe.runIf(hasBrowser)("the notice of cells that wait", () => {
 
   it("tells of them, asks again at a press, and says when all answer", async () => {
     const page = await open();
-    await says(page, /2 cells with our functions show #NAME\?, first Titrations!U4/);
+    await says(page, /2 cells with TITRE functions show #NAME\?, first Titrations!U4/);
     expect(await writes(page)).toBe(0);
     await page.getByRole("button", { name: "Ask again" }).press("Enter");
     await says(page, /Asking again/);

@@ -6,18 +6,19 @@ const structure =
   "Rows, columns and cells cannot be inserted, deleted or moved here: formulas and charts elsewhere in the file would not follow. Go on below the last row, or do it in your spreadsheet program.";
 const moving =
   "Cells cannot be moved here: what refers to them elsewhere in the file would not follow. Copy them, then empty the old ones.";
-const merging = "Cells cannot be merged or parted here: the file would not be told.";
+const merging =
+  "Cells cannot be merged or split here, since that could not be saved: do it in your spreadsheet program.";
 const hiding =
-  "Rows, columns and sheets cannot be hidden or shown here, nor rows made higher: the file would not be told.";
+  "Rows, columns and sheets cannot be hidden or shown here, nor row heights changed, since that could not be saved: do it in your spreadsheet program.";
 const sheets =
-  "A sheet of the file cannot be renamed, moved, copied or deleted here: formulas and charts elsewhere in the file would not follow.";
+  "A sheet of the file cannot be renamed, moved, copied or deleted here: formulas and charts elsewhere in the file would not follow. Do it in your spreadsheet program.";
 const looks =
-  "This look is not saved here, so it is not given. Bold, italic, size, colours, alignment, wrapping and number formats are.";
-const takenAway = "A look can be changed here but not taken away. To empty cells, press Delete.";
-const names = "A name of the file cannot be changed or deleted here. New ones can be added.";
+  "This format could not be saved, so it is not applied. Bold, italic, size, colours, alignment, wrapping and number formats are saved.";
+const takenAway = "Formats can be changed here but not cleared. To empty cells, press Delete.";
+const names =
+  "A name defined in the file cannot be changed or deleted here. New ones can be added.";
 const protection = "Protection cannot be changed here: do that in your spreadsheet program.";
-const frozen =
-  "This sheet has frozen rows or columns in its file already, and they stay as they are.";
+const frozen = "This sheet has frozen rows or columns already, and they stay as they are.";
 
 export const sentences = { sheets, names, frozen, moving } as const;
 

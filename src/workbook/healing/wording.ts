@@ -30,7 +30,7 @@ export function foundSentence(search: Search): string | undefined {
   const all = [...search.mendable, ...search.locked, ...search.mixed];
   if (all.length === 0) return undefined;
   const shows = all.length === 1 ? "shows" : "show";
-  return `${cellCount(all.length)} with our functions ${shows} #NAME?, first ${firstOf(all)}. They were worked out before Titrebook was there; writing the same formula again puts that right.`;
+  return `${cellCount(all.length)} with TITRE functions ${shows} #NAME?, first ${firstOf(all)}. They were worked out before Titrebook was loaded; writing the same formula again puts that right.`;
 }
 
 export function healedSentence({ asked, left, tries }: Healing): string {

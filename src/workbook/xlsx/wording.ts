@@ -26,6 +26,10 @@ const headingTroubles: Record<HeadingTrouble, string> = {
 
 const kinds = { sheet: "a sheet", table: "a table", defined: "a defined name" } as const;
 
+/** What one can do about a file that its own program may still read. */
+const mend = "Save it again in its own program.";
+/** What one can do about a file that no spreadsheet program makes. */
+const distrust = "It is not opened: ask whoever sent it.";
 const saveAs = "open it in its own program, save it as an Excel workbook (.xlsx), and open that";
 
 type Wording = {
@@ -35,7 +39,7 @@ type Wording = {
 };
 
 const wording: Wording = {
-  "not-a-workbook": () => "This file is not an .xlsx workbook.",
+  "not-a-workbook": () => `This file is not an .xlsx workbook: ${saveAs}.`,
   encrypted: () =>
     "This workbook is locked with a password: save a copy without one and open that.",
   "old-format": () =>
@@ -46,16 +50,18 @@ const wording: Wording = {
     "This is a Strict Open XML workbook: save it as a plain Excel workbook (.xlsx) and open that.",
   "other-format": (p) => `This file is ${p.found}, not an .xlsx workbook: ${saveAs}.`,
   damaged: (p) =>
-    `The file is damaged${p.part ? ` in ${quoted(p.part)}` : ""}: ${p.detail.slice(0, 90)}.`,
-  "unsafe-name": (p) => `The file holds a part with an unsafe name, ${quoted(p.name)}.`,
-  "repeated-name": (p) => `The file holds two parts of the same name, ${quoted(p.name)}.`,
-  "too-large": () => `The workbook is larger than ${megabytes} MB unpacked: split it.`,
-  "too-many-cells": () => `The workbook has more than ${cells} cells: split it.`,
-  "packed-to-harm": (p) => `The part ${quoted(p.part)} unpacks to far more than it should.`,
+    `The file is damaged${p.part ? ` in ${quoted(p.part)}` : ""}: ${p.detail.slice(0, 90)}. ${mend}`,
+  "unsafe-name": (p) => `The file holds a part with an unsafe name, ${quoted(p.name)}. ${distrust}`,
+  "repeated-name": (p) => `The file holds two parts of the same name, ${quoted(p.name)}. ${mend}`,
+  "too-large": () => `The workbook is larger than ${megabytes} MB unpacked: split it into several.`,
+  "too-many-cells": () =>
+    `The workbook has more than ${cells} cells: split it into several workbooks.`,
+  "packed-to-harm": (p) =>
+    `The part ${quoted(p.part)} of the file unpacks to far more than it should. ${distrust}`,
   "declares-entities": (p) =>
-    `The part ${quoted(p.part)} declares a document type, which no sound workbook does.`,
+    `The part ${quoted(p.part)} of the file declares a document type, which no sound workbook does. ${distrust}`,
   "other-encoding": (p) =>
-    `The part ${quoted(p.part)} is written in ${quoted(p.encoding)}, and only UTF-8 is read here.`,
+    `The part ${quoted(p.part)} of the file is written in ${quoted(p.encoding)}, and only UTF-8 is read here. ${mend}`,
 
   "no-sheet": (p) => `There is no sheet ${quoted(p.name)} in the workbook.`,
   "no-cells": (p) => `The sheet ${quoted(p.sheet)} is not a sheet of cells.`,
@@ -68,12 +74,12 @@ const wording: Wording = {
   "not-empty": (p) => `${p.cell} is not empty, and ${p.wanted} would be written over it.`,
   "no-formula": (p) => `${p.cell} holds no formula, so it has no result to bring up to date.`,
   "broken-formula": (p) => `${p.cell}: ${p.sentence}`,
-  "not-a-number": (p) => `${p.cell} would hold a figure that is not a finite number.`,
+  "not-a-number": (p) => `${p.cell} would hold a figure that no cell can show.`,
   "text-too-long": (p) =>
     `${p.cell} would hold more than the ${limits.text.toLocaleString("en-GB")} characters of a cell.`,
   "not-a-date": (p) => `${p.cell}: ${quoted(p.given)} is not a date a workbook can hold.`,
   "bad-name": (p) => `The name ${quoted(p.name)} cannot be that of ${kinds[p.kind]}.`,
-  "name-taken": (p) => `The name ${quoted(p.name)} is taken.`,
+  "name-taken": (p) => `The name ${quoted(p.name)} is taken: choose another.`,
   "no-table": (p) => `There is no table ${quoted(p.name)} in the workbook.`,
   "table-area": (p) =>
     `The table ${quoted(p.table)} cannot reach over ${p.area}: ${tableTroubles[p.trouble]}.`,
@@ -90,8 +96,8 @@ const wording: Wording = {
   "choice-too-long": (p) =>
     `The words to choose from for ${p.cell} hold a comma, or are longer than ${limits.choice} characters.`,
   "frozen-already": (p) => `The sheet ${quoted(p.sheet)} has frozen rows or columns already.`,
-  "too-many-styles": () => "The workbook has as many cell styles as it can hold.",
-  failed: (p) => `The file could not be worked on: ${quoted(p.detail)}.`,
+  "too-many-styles": () => "The workbook has as many cell formats as it can hold.",
+  failed: (p) => `The file could not be worked on, and nothing was changed: ${quoted(p.detail)}.`,
 };
 
 /** The sentence for a problem with a file. */

@@ -233,6 +233,6 @@ describe("the report in words", () => {
 
 describe("a file that is no workbook", () => {
   it("is refused with its sentence, and nothing is thrown", () => {
-    expect(() => shared(new Uint8Array([1, 2, 3]))).toThrow("This file is not an .xlsx workbook.");
+    expect(() => shared(new Uint8Array([1, 2, 3]))).toThrow("This file is not an .xlsx workbook");
   });
 });
