@@ -6,7 +6,7 @@ import { isFileProblem, newXlsx, sayFile } from "../../../src/workbook/xlsx";
 import type { Chance } from "../../endurance/chance";
 import { root } from "../../rules/sources-of";
 
-export const sampleBytes = (name: string): Uint8Array =>
+const sampleBytes = (name: string): Uint8Array =>
   readFileSync(join(root, `sample-workbooks/${name}.xlsx`));
 
 const samples = ["logbook", "checks", "what-if", "partner-logbook", "old-logbook"];

@@ -1,4 +1,4 @@
-/** One seed on the page, from its first step to its last. */
+/** One seed on the page, from its first step to its last. SHOT names a folder for what it looked like. */
 import { serve, type Served } from "../browser";
 import * as files from "./file-acts";
 import * as grid from "./grid-acts";
@@ -39,7 +39,9 @@ async function day(served: Served, seed: number, steps: number): Promise<Map<str
     return world.tally;
   } catch (problem) {
     const { SHOT } = process.env;
-    if (SHOT !== undefined) await opened.page.screenshot({ path: SHOT });
+    if (SHOT !== undefined) {
+      await opened.page.screenshot({ path: `${SHOT}/seed-${String(seed)}.png` });
+    }
     const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);
     throw new Error(
       `Page, seed ${String(seed)}, step ${String(step)}: ${done.slice(-8).join(", ")}.\n` +

@@ -90,7 +90,7 @@ export async function writeAWhatIf(world: PageWorld): Promise<void> {
   await hand.next("Write");
   await page.getByRole("button", { name: "Write this table" }).waitFor();
   await hand.press("Write this table");
-  const said = page.getByText(/^Written in .* of the sheet /).locator("visible=true");
+  const said = page.getByText(/Written in .* of the sheet /).locator("visible=true");
   await said.waitFor({ timeout: 30_000 });
   const name = /of the sheet (.*)\.$/.exec(await said.innerText())?.[1] ?? "";
   const doses = sizes.split(" ").flatMap((size) => {
