@@ -9,7 +9,7 @@ import { titreCalls } from "../workbook/formula/walk";
 import type { PlainCell } from "../workbook/plain/page";
 import { plainCall } from "../workbook/plain/plain-call";
 import { equationInWords } from "../workbook/explain/equation";
-import { code, list, page, table, text } from "./page";
+import { code, list, listing, page, table, text } from "./page";
 
 const bracketed = (argument: NamedArgument): string =>
   isOptional(argument) ? `[${argument.name}]` : argument.name;
@@ -36,7 +36,7 @@ const argumentRows = (entry: WorksheetFunction): string[][] =>
     code(shownName(argument)),
     text(argument.says) + (argument.list ? " A range." : ""),
     text(argument.allowed),
-    text(argument.whenLeftOut ?? "required"),
+    text(argument.whenLeftOut ?? "must be given"),
   ]);
 
 /** More lines than these are folded away until they are asked for. */
@@ -77,7 +77,7 @@ export const functionPage = (entry: WorksheetFunction): string =>
 <p class="lead">${text(entry.summary)}</p>
 <p>${code(`=${signature(entry)}`)}</p>
 <p>Gives: ${text(entry.result)}${entry.spills ? ". It spills into the cells beside and below, so it cannot stand inside a table" : ""}.</p>
-${entry.arguments.length > 0 ? `<h2>Arguments</h2>${table(["Argument", "What it is", "Allowed", "Left out"], argumentRows(entry))}` : ""}
+${entry.arguments.length > 0 ? `<h2>Arguments</h2>${listing(["Argument", "What it is", "Allowed", "If left out"], argumentRows(entry))}` : ""}
 <h2>Equation</h2>
 <p>${code(equationInWords(entry))}</p>
 <h2>Example</h2>

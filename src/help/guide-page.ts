@@ -2,7 +2,7 @@
 import { cautions } from "../core/batch/cautions";
 import type { Figure, Guide, Mistake, Part, Worked } from "./guides/guide";
 import { inline } from "./inline";
-import { code, list, page, table, text } from "./page";
+import { code, list, listing, page, table, text } from "./page";
 
 /** An address for a heading, so that the search can lead to it. */
 const anchor = (heading: string): string =>
@@ -23,7 +23,7 @@ const words = (all: readonly (readonly [string, string, string])[]): string => `
 /** A sentence cannot be worked out by hand: where all are, there is no such column. */
 function worked(rows: readonly Worked[]): string {
   const isByHand = rows.some(({ byHand }) => byHand !== "");
-  return table(
+  return listing(
     ["In a cell", "Gives", ...(isByHand ? ["By hand"] : [])],
     rows.map(({ formula, shows, unit, byHand }) => [
       code(formula),

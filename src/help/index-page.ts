@@ -5,7 +5,7 @@ import { cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
 import { guides } from "./guides";
 import { inline } from "./inline";
-import { code, list, page, table, text } from "./page";
+import { code, list, listing, page, text } from "./page";
 
 export const indexPage = (catalogue: readonly WorksheetFunction[]): string =>
   page(
@@ -16,7 +16,7 @@ export const indexPage = (catalogue: readonly WorksheetFunction[]): string =>
 <h2>Guides</h2>
 ${list(guides.map(({ file, title, lead }) => `<a href="${file}">${text(title)}</a>: ${inline(lead)}`))}
 <h2>Worksheet functions</h2>
-${table(
+${listing(
   ["Function", "What it gives", "In"],
   catalogue.map((entry) => [
     `<a href="${helpPageName(entry.id)}">${code(signature(entry))}</a>`,

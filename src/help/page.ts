@@ -21,6 +21,17 @@ export const table = (head: readonly string[], rows: readonly (readonly string[]
 <tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`).join("\n")}</tbody>
 </table></div>`;
 
+/** A table of words: on a narrow page each row stands as a block, each cell under its heading's name. */
+export function listing(head: readonly string[], rows: readonly (readonly string[])[]): string {
+  const cell = (said: string, column: number): string =>
+    `<td data-head="${text(head[column] ?? "")}">${said}</td>`;
+  return `
+<div class="wide listing" role="group" aria-label="Table" tabindex="0"><table>
+<thead><tr>${head.map((each) => `<th scope="col">${text(each)}</th>`).join("")}</tr></thead>
+<tbody>${rows.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("\n")}</tbody>
+</table></div>`;
+}
+
 /** Everything inside <main> is given; the frame adds title, way home and style. */
 export const page = (title: string, main: string): string => `<!doctype html>
 <html lang="en-GB">

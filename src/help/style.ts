@@ -26,10 +26,11 @@ input { font: inherit; width: 100%; max-width: 26rem; padding: 0.5rem; border: 1
 #entries { padding-left: 0; list-style: none; }
 #entries p { margin: 0.1rem 0 0; font-size: 0.9rem; display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; }
 @media (max-width: 40rem) {
-  .words thead { display: none; }
-  .words tr, .words td { display: block; padding-right: 0; border: 0; }
-  .words tr { padding: 0.5rem 0; border-bottom: 1px solid var(--line); }
-  .words td { padding: 0.1rem 0; }
+  :is(.words, .listing) thead { display: none; }
+  :is(.words, .listing) :is(tr, td) { display: block; padding-right: 0; border: 0; }
+  :is(.words, .listing) tr { padding: 0.5rem 0; border-bottom: 1px solid var(--line); }
+  :is(.words, .listing) td { padding: 0.1rem 0; }
+  .listing td:not(:first-child)::before { content: attr(data-head) ": "; font-weight: 600; }
   .words td:first-child { font-weight: 600; }
   .words td:nth-child(2) { font-style: italic; }
 }
