@@ -15,10 +15,12 @@ const refused = (text: string): Created => ({ text, isDone: false });
 const usualFamily = "titration";
 const isFileName = (text: string): boolean => /^[a-z]+(-[a-z]+)*$/.test(text);
 
-/** `cells` holds the readers of cells, not functions. */
+/** `cells` holds the readers of cells, `twins` the plain formulas: neither holds functions. */
+const notFamilies = new Set(["cells", "twins"]);
+
 const familiesIn = (functions: string): string[] =>
   readdirSync(functions, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && entry.name !== "cells")
+    .filter((entry) => entry.isDirectory() && !notFamilies.has(entry.name))
     .map((entry) => entry.name);
 
 function given(args: readonly string[]) {

@@ -25,7 +25,9 @@ export function nameRefusal(name: string, taken: readonly string[]): string | un
   }
   if (name.length < shortest) return `${name} is too short: use ${shortest} letters or more.`;
   if (name.length > longest) return `${name} is too long: use ${longest} letters at most.`;
-  if (taken.includes(name)) return `${name} is taken: there is a function of that name.`;
-  if (builtInNames.has(name)) return `${name} is a function that spreadsheets have already.`;
+  if (taken.includes(name))
+    return `${name} is taken: there is a function of that name. Choose another.`;
+  if (builtInNames.has(name))
+    return `${name} is a function that spreadsheets have already: choose another name.`;
   return undefined;
 }

@@ -24,7 +24,9 @@ function partnerWords(report: ShareReport): string[] {
       : `${counted(formulas, "formula")}${on(sheets)} now ${formulas === 1 ? "calls" : "call"} plain functions that every spreadsheet program has.`,
   ];
   if (workings !== undefined) {
-    lines.push(`${counted(helperCells, "helper cell")} on the sheet ${workings} that was added.`);
+    lines.push(
+      `${counted(helperCells, "cell")} of steps in between, on the sheet ${workings} that was added.`,
+    );
   }
   if (sentences > 0) {
     const [are, they] = sentences === 1 ? ["is", "it was"] : ["are", "they were"];

@@ -224,7 +224,7 @@ describe("the report in words", () => {
     const { report } = shared(bookOf(row(inputs + call + left)));
     expect(reportWords(report)).toEqual([
       "1 formula on Data now calls plain functions that every spreadsheet program has.",
-      "2 helper cells on the sheet Workings that was added.",
+      "2 cells of steps in between, on the sheet Workings that was added.",
       "1 formula not converted, each with its reason:",
     ]);
     expect(report.left.map(leftWords)).toEqual(["Data!H2, left as it is: it is out of reach."]);
