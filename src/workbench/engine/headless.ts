@@ -24,6 +24,7 @@ import type { Book, BookValue } from "../../workbook/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import { engineFunctions } from "./registration";
+import { rememberWhatFormulasRead } from "./remembering";
 import type { CellPlace } from "./place";
 import { WorkbookCells } from "./workbook-cells";
 
@@ -60,6 +61,7 @@ export class HeadlessWorkbook {
       initialFormulaComputing: CalculationMode.FORCED,
     });
     univer.registerPlugin(UniverSheetsTablePlugin);
+    rememberWhatFormulasRead(univer);
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
     const workbook = new HeadlessWorkbook(univer);
     // undo and redo are for the unit in focus

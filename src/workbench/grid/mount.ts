@@ -7,30 +7,19 @@ import {
   IUndoRedoService,
   IUniverInstanceService,
   type IWorkbookData,
-  LocaleType,
-  LogLevel,
-  mergeLocales,
   RedoCommand,
   UndoCommand,
-  Univer,
+  type Univer,
   UniverInstanceType,
   type Workbook,
 } from "@univerjs/core";
-import {
-  DeviceInputEventType,
-  SetCellEditVisibleOperation,
-  UniverSheetsCorePreset,
-} from "@univerjs/preset-sheets-core";
-import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
-import { CalculationMode, FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
-import tableWords from "@univerjs/sheets-table/locale/en-US";
+import { DeviceInputEventType, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { ILayoutService } from "@univerjs/ui";
 import type { Host } from "../../host/port";
 import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
 import type { CellPlace } from "../engine/place";
-import { descriptions, engineFunctions } from "../engine/registration";
 import { WorkbookCells } from "../engine/workbook-cells";
 import { type GridState, gridState } from "../file/grid-state";
 import type { Selection } from "../selection";
@@ -39,8 +28,7 @@ import { editWhereTheCellStands } from "./editor-place";
 import { Guard } from "./guard";
 import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
-import { tableTheme, theme } from "./theme";
-import { missingWords } from "./words";
+import { startEngine } from "./start-engine";
 import { watchSelection } from "./watch-selection";
 
 export interface Grid {
@@ -68,36 +56,6 @@ export interface Grid {
 }
 
 const isNarrow = (container: HTMLElement): boolean => container.clientWidth < 520;
-
-function start(container: HTMLElement): Univer {
-  // Below this width they would stand over the names of the sheets.
-  const hasRoom = container.clientWidth >= 760;
-  const univer = new Univer({
-    locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, tableWords, missingWords) },
-    logLevel: LogLevel.ERROR,
-    theme,
-  });
-  const core = UniverSheetsCorePreset({
-    container,
-    // Its buttons have no names that can be read out; undo and redo stand in the page's own bar.
-    toolbar: false,
-    footer: { zoomSlider: hasRoom, menus: hasRoom },
-    disableAutoFocus: true,
-    formula: {
-      function: engineFunctions,
-      description: descriptions,
-      initialFormulaComputing: CalculationMode.FORCED,
-    },
-  });
-  for (const plugin of core.plugins) {
-    if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
-    else univer.registerPlugin(plugin);
-  }
-  // Tables for structured references; their filter buttons would hide the headings.
-  univer.registerPlugin(UniverSheetsTablePlugin, { userThemes: [tableTheme] });
-  return univer;
-}
 
 /** Milliseconds that working everything out may take. */
 const patience = 180_000;
@@ -159,7 +117,7 @@ export async function mountGrid(
   file: HostFile,
   refused: (sentence: string) => void,
 ): Promise<{ readonly grid: Grid; readonly state: GridState }> {
-  const univer = start(container);
+  const univer = startEngine(container);
   const injector = univer.__getInjector();
   const narrow = isNarrow(container);
   // Until there is a first workbook the plugins have not begun, and nothing can be asked of them.

@@ -1,0 +1,42 @@
+/** The embedded spreadsheet with what is ours in it: functions, colours, words; no workbook yet. */
+import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
+import { CalculationMode } from "@univerjs/sheets-formula";
+import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
+import tableWords from "@univerjs/sheets-table/locale/en-US";
+import { descriptions, engineFunctions } from "../engine/registration";
+import { rememberWhatFormulasRead } from "../engine/remembering";
+import { tableTheme, theme } from "./theme";
+import { missingWords } from "./words";
+
+export function startEngine(container: HTMLElement): Univer {
+  // Below this width they would stand over the names of the sheets.
+  const hasRoom = container.clientWidth >= 760;
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, tableWords, missingWords) },
+    logLevel: LogLevel.ERROR,
+    theme,
+  });
+  const core = UniverSheetsCorePreset({
+    container,
+    // Its buttons have no names that can be read out; undo and redo stand in the page's own bar.
+    toolbar: false,
+    footer: { zoomSlider: hasRoom, menus: hasRoom },
+    disableAutoFocus: true,
+    formula: {
+      function: engineFunctions,
+      description: descriptions,
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+  });
+  for (const plugin of core.plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(...plugin);
+    else univer.registerPlugin(plugin);
+  }
+  // Tables for structured references; their filter buttons would hide the headings.
+  univer.registerPlugin(UniverSheetsTablePlugin, { userThemes: [tableTheme] });
+  rememberWhatFormulasRead(univer);
+  return univer;
+}
