@@ -2,9 +2,12 @@
  * What we need of a spreadsheet, in five verbs: read, write, watch, fileBytes, capabilities. Values
  * only: no handle of any program passes through here, so the same pane runs on every host.
  *
- * Rows and columns count from 0. A fault is a value, never an exception.
+ * A fault is a value, never an exception.
  */
+import type { Block } from "../workbook/area";
 import type { Fault } from "./port/fault";
+
+export type { Block, CellPlace } from "../workbook/area";
 
 export { type Fault, type FaultCode, fault, isFault } from "./port/fault";
 
@@ -12,15 +15,6 @@ export type CellScalar = string | number | boolean;
 
 /** What a cell holds: "" where there is nothing. */
 export type CellContent = CellScalar | { readonly error: string };
-
-/** A block of cells on one sheet. */
-export interface Block {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
-}
 
 export type Question =
   /** The cells of a block. */

@@ -2,6 +2,9 @@
  * A workbook as plain values: what we build samples from, and what the workbench page opens. No host,
  * no file format.
  */
+import type { Area, Block, CellPlace } from "./area";
+import type { PrintSetup } from "./print-setup";
+
 export type BookValue = string | number | boolean;
 
 /** How a cell is meant, from which each host takes its look. */
@@ -26,26 +29,14 @@ export interface BookCell {
 /** What a formula comes to: also an error, by its sign. */
 export type BookResult = BookValue | { readonly error: string };
 
-export interface BookTable {
+/** Heading row included. */
+export interface BookTable extends Area {
   readonly name: string;
-  /** Heading row included; counted from 0. */
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
-}
-
-/** Counted from 0. */
-export interface BookArea {
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
 }
 
 /** Cells a person types into. */
 export interface BookInput {
-  readonly area: BookArea;
+  readonly area: Area;
   /** Shown while one of the cells is selected. */
   readonly help?: string;
   /** Words to choose from; others may be typed as well. */
@@ -62,39 +53,16 @@ export interface BookChart {
   /** Number format of the figures across: "yyyy-mm-dd" for days. */
   readonly acrossFormat?: string;
   /** The cells it lies over. */
-  readonly over: BookArea;
+  readonly over: Area;
   readonly series: readonly BookSeries[];
 }
 
 export interface BookSeries {
   /** The cell that names it. */
-  readonly name: BookPlace;
+  readonly name: CellPlace;
   /** Cells in one row or one column, as many across as up. */
-  readonly across: BookArea & { readonly sheet: string };
-  readonly up: BookArea & { readonly sheet: string };
-}
-
-export interface BookPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-
-/** How a sheet is printed. */
-export interface BookPrint {
-  /** What is printed; the whole sheet, when not given. */
-  readonly area?: BookArea;
-  /** The paper lies on its long side. */
-  readonly landscape?: boolean;
-  /**
-   * All columns on one page's width, or on that of so many pages beside one another; as many pages
-   * down as it takes.
-   */
-  readonly fitToWidth?: boolean | number;
-  /** Rows that stand again at the top of each page. */
-  readonly repeatRows?: { readonly row: number; readonly rows: number };
-  /** Columns that stand again at the left of each page. */
-  readonly repeatColumns?: { readonly column: number; readonly columns: number };
+  readonly across: Block;
+  readonly up: Block;
 }
 
 export interface BookSheet {
@@ -105,7 +73,7 @@ export interface BookSheet {
   readonly tables: readonly BookTable[];
   readonly frozenRows: number;
   readonly frozenColumns?: number;
-  readonly print?: BookPrint;
+  readonly print?: PrintSetup;
   readonly inputs?: readonly BookInput[];
   readonly charts?: readonly BookChart[];
 }

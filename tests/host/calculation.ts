@@ -5,7 +5,8 @@
 import { isProblem } from "../../src/core/problem/problem";
 import { functionNamed } from "../../src/functions/catalogue";
 import type { CellContent } from "../../src/host/port";
-import type { Calculation, Place, Surroundings } from "../../src/host/memory/answers";
+import type { Calculation, Surroundings } from "../../src/host/memory/answers";
+import type { CellPlace } from "../../src/host/port";
 import { plainName, titreCallId } from "../../src/workbook/formula/names";
 import { readFormula } from "../../src/workbook/formula/read";
 import type { Binary, Call, Expression, Omitted } from "../../src/workbook/formula/tree";
@@ -37,7 +38,7 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
 
 class Working {
   constructor(
-    private readonly from: Place,
+    private readonly from: CellPlace,
     private readonly around: Surroundings,
   ) {}
 

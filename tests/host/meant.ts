@@ -1,6 +1,6 @@
 /** The cells a reference means in the memory host's workbook. */
 import type { Block } from "../../src/host/port";
-import type { Place } from "../../src/host/memory/answers";
+import type { CellPlace } from "../../src/host/port";
 import { type MemoryBook, sheetNamed } from "../../src/host/memory/book";
 import { type KnownTable, meantBy } from "../../src/workbook/formula/meant";
 
@@ -16,7 +16,7 @@ function knownTables(book: MemoryBook): Map<string, KnownTable> {
   return known;
 }
 
-export function meant(text: string, from: Place, book: MemoryBook): Block | undefined {
+export function meant(text: string, from: CellPlace, book: MemoryBook): Block | undefined {
   const found = meantBy(text, { ...from, rows: 1, columns: 1 }, knownTables(book));
   return found.kind === "block" ? found.block : undefined;
 }

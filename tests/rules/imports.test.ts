@@ -6,10 +6,10 @@ const may: Record<string, readonly string[]> = {
   "src/core": ["src/core"],
   "src/functions": ["src/functions", "src/core"],
   "src/workbook": ["src/workbook", "src/functions", "src/core"],
-  // A plan ends in steps for a host: the port is values alone, and imports nothing.
+  // A plan ends in steps for a host: the port is values alone, and imports what a block of cells is.
   "src/workbook/planning": ["src/workbook", "src/functions", "src/core", "src/host/port"],
   "src/workbook/healing": ["src/workbook", "src/functions", "src/core", "src/host/port"],
-  "src/host/port": ["src/host/port"],
+  "src/host/port": ["src/host/port", "src/workbook/area"],
   "src/host/memory": ["src/host/memory", "src/host/port"],
   "src/host/excel": ["src/host/excel", "src/host/port"],
   "src/host/workbench": [

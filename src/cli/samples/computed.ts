@@ -1,7 +1,7 @@
 /** A book with the result of every formula in it, as the embedded engine works them out. */
 import type { GivenCell } from "../../workbench/engine/cells";
 import { openHeadless } from "../../workbench/engine/node";
-import type { CellPlace } from "../../workbench/engine/place";
+import type { CellPlace } from "../../workbook/area";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import type { Book, BookCell, BookResult } from "../../workbook/book";
 

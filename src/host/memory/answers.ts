@@ -1,24 +1,17 @@
 /** What the workbook in memory answers to each question. */
-import type { Block, CellContent, Cells, Found, Question, Table } from "../port";
+import type { Block, CellContent, CellPlace, Cells, Found, Question, Table } from "../port";
 import { cellAt, type MemoryBook, sheetNamed, tableNamed, usedBlock } from "./book";
-
-/** One cell. */
-export interface Place {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
 
 /** What a calculation may ask while it works out a formula. */
 export interface Surroundings {
   readonly book: MemoryBook;
   /** The result a cell shows. */
-  valueAt(place: Place): CellContent;
+  valueAt(place: CellPlace): CellContent;
 }
 
 /** Works out formulas. The memory host has none of its own, so that it knows no function. */
 export interface Calculation {
-  result(formula: string, from: Place, around: Surroundings): CellContent;
+  result(formula: string, from: CellPlace, around: Surroundings): CellContent;
 }
 
 /** The results of one moment: each formula is worked out once, and a circle is an error. */

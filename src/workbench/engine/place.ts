@@ -1,11 +1,6 @@
 import { columnLetters } from "../../workbook/column-letters";
 
-/** Where a cell stands. Rows and columns are counted from 0, as the engine does. */
-export interface CellPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
+export type { CellPlace } from "../../workbook/area";
 
 /** A1 for the first cell. */
 export const addressOf = (row: number, column: number): string =>

@@ -8,6 +8,7 @@ import {
 } from "@univerjs/core";
 import { IDefinedNamesService } from "@univerjs/engine-formula";
 import { TableManager } from "@univerjs/sheets-table";
+import type { Area } from "../../workbook/area";
 import type { GivenCell } from "../engine/cells";
 import { raw, type WorkbookCells } from "../engine/workbook-cells";
 
@@ -48,12 +49,8 @@ export interface SpillState {
   readonly values: readonly (readonly GivenCell[])[];
 }
 
-export interface TableState {
+export interface TableState extends Area {
   readonly name: string;
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
 }
 
 export interface SheetState {

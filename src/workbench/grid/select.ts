@@ -1,7 +1,7 @@
 /** Selects a cell, or shows one that is selected, and scrolls no further than it takes to see it. */
 import type { Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import type { CellPlace } from "../engine/place";
+import type { CellPlace } from "../../workbook/area";
 
 type Api = ReturnType<typeof FUniver.newAPI>;
 type SheetOfApi = NonNullable<

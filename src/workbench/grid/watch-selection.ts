@@ -3,7 +3,7 @@ import { ICommandService, type IDisposable, type Injector } from "@univerjs/core
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { addressOf } from "../engine/place";
-import type { CellPlace } from "../engine/place";
+import type { CellPlace } from "../../workbook/area";
 import { shownValue } from "../engine/shown";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { SelectedCell, Selection } from "../selection";

@@ -1,16 +1,8 @@
 /** Which cells a reference means, seen from the cell its formula stands in. */
 import { parseA1Range } from "@borgar/fx";
+import type { Block } from "../area";
 import { sheetOf, targetOf } from "./reference";
 import type { Reference } from "./tree";
-
-/** A block of cells on a sheet, counted from 0. */
-export interface Block {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
-}
 
 /** A table as a host answers: its block, headings included. */
 export interface KnownTable {
@@ -69,7 +61,7 @@ export function meantBy(text: string, from: Block, tables: ReadonlyMap<string, K
       : { kind: "table-wanted", name: target.table };
   }
   if (target.kind !== "cells") return unknown;
-  const { top, left, bottom, right } = target.block;
+  const { top, left, bottom, right } = target.edges;
   if (top === undefined || left === undefined || bottom === undefined || right === undefined) {
     return unknown;
   }

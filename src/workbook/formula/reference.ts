@@ -12,7 +12,7 @@ export interface SheetName {
 }
 
 /** Rows and columns from 0, edges included; undefined where a whole row or column runs on. */
-export interface Block {
+export interface Edges {
   readonly top: number | undefined;
   readonly left: number | undefined;
   readonly bottom: number | undefined;
@@ -20,7 +20,7 @@ export interface Block {
 }
 
 export type Target =
-  | { readonly kind: "cells"; readonly block: Block }
+  | { readonly kind: "cells"; readonly edges: Edges }
   | { readonly kind: "name"; readonly name: string }
   | {
       readonly kind: "structured";
@@ -61,11 +61,11 @@ export function targetOf({ text, shape }: Pick<Reference, "text" | "shape">): Ta
   const range = parseA1Range(body);
   if (!range) return { kind: "lost" };
   const edge = (value: number | null | undefined) => value ?? undefined;
-  const block: Block = {
+  const edges: Edges = {
     top: edge(range.top),
     left: edge(range.left),
     bottom: edge(range.bottom),
     right: edge(range.right),
   };
-  return { kind: "cells", block };
+  return { kind: "cells", edges };
 }

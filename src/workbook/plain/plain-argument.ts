@@ -33,7 +33,7 @@ const arrayArgument = (array: ArrayConstant): TwinArgument => ({
 function cellsArgument(part: Reference): TwinArgument {
   const target = targetOf(part);
   if (target.kind !== "cells") return single(part.text);
-  const { top, left, bottom, right } = target.block;
+  const { top, left, bottom, right } = target.edges;
   if (top === undefined || left === undefined || bottom === undefined || right === undefined) {
     throw new NotHere(`${part.text} has no end`);
   }

@@ -1,6 +1,6 @@
 /** The cells of a what-if table as a plan shows them, and as steps for a host. */
 import type { Block, Cells, Step } from "../../host/port";
-import type { BookArea } from "../book";
+import type { Area } from "../area";
 import type { LaidCell, Layout } from "../what-if/layout";
 import { address, cellAt } from "./address";
 import type { PlannedCell } from "./plan";
@@ -8,7 +8,7 @@ import { contentOf } from "./sheet-steps";
 import { contentText, valueText } from "./shown";
 
 /** A part of the table, as cells of its sheet. */
-export const areaAt = (at: Block, area: BookArea): Block => ({
+export const areaAt = (at: Block, area: Area): Block => ({
   sheet: at.sheet,
   row: at.row + area.row,
   column: at.column + area.column,
@@ -55,14 +55,14 @@ export const plannedCells = (
 /** The masses and the doses are steps of their own: each is one formula, filled. */
 export function tableSteps(at: Block, table: Layout): Step[] {
   const { masses, doses } = table;
-  const within = (area: BookArea, row: number, column: number): boolean =>
+  const within = (area: Area, row: number, column: number): boolean =>
     row >= area.row && column >= area.column && column < area.column + area.columns;
   const isFilled = (row: number, column: number): boolean =>
     within(masses, row, column) || within(doses, row, column);
   const others = table.rows.map((row, r) =>
     row.map((cell, c) => (isFilled(r, c) ? contentOf(null) : contentOf(cell))),
   );
-  const filled = (area: BookArea): Step => ({
+  const filled = (area: Area): Step => ({
     do: "set-cells",
     block: areaAt(at, area),
     contents: table.rows

@@ -34,7 +34,7 @@ function rolesIn(mapping: LogbookMapping): RolesOf {
       return target.columns.flatMap((name) => byHeading.get(name.toLowerCase()) ?? []);
     }
     if (target.kind !== "cells") return [];
-    const { left, right, top, bottom } = target.block;
+    const { left, right, top, bottom } = target.edges;
     if (left === undefined || right === undefined) return [];
     const lone = constants.find(
       ({ row, column }) => top === row && bottom === row && left === column && right === column,

@@ -1,5 +1,6 @@
 /** What must be known of a workbook to say which cells a formula means. */
-import type { Area, Table } from "../xlsx/model";
+import type { Area } from "../area";
+import type { Table } from "../xlsx/model";
 import type { Package } from "../xlsx/package/package";
 import { readTables } from "../xlsx/read/tables";
 import type { ListedSheet, WorkbookPart } from "../xlsx/read/workbook-part";

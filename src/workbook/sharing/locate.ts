@@ -53,7 +53,7 @@ function locateLines(reference: Reference, { home }: Around): Located {
   const written = writtenPrefix(reference.text);
   if (home.isFixed && !reference.text.includes("$")) noTwin("it moves with the cell that uses it");
   const sheet = sheetOf(reference)?.first ?? home.sheet;
-  return fixedBlock(sheet, target.block, (instance, mode) =>
+  return fixedBlock(sheet, target.edges, (instance, mode) =>
     written || mode === "here" ? reference.text : sheetPrefix(instance.home.sheet) + reference.text,
   );
 }
@@ -81,7 +81,7 @@ function locateName(reference: Reference, { facts, home }: Around): Located {
   if (meant.kind !== "cells" || sheet === undefined) {
     return noTwin(`the name ${name} does not stand for cells of one sheet`);
   }
-  return fixedBlock(sheet, meant.block, whole);
+  return fixedBlock(sheet, meant.edges, whole);
 }
 
 export function locate(reference: Reference, around: Around): Located {

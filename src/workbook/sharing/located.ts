@@ -1,6 +1,6 @@
 /** Cells that a formula refers to: how many, and how all of them or one of them is written. */
 import { columnLetters } from "../column-letters";
-import type { Block } from "../formula/reference";
+import type { Edges } from "../formula/reference";
 import { limits } from "../xlsx/limits";
 import type { Facts } from "./facts";
 import type { Home, Operand } from "./instance";
@@ -41,8 +41,8 @@ export const single = (text: string): Located => ({
 });
 
 /** Cells that stand where they stand, whatever cell the formula is in. */
-export function fixedBlock(sheet: string, block: Block, whole: Operand): Located {
-  const { top = 0, left = 0, bottom = limits.rows - 1, right = limits.columns - 1 } = block;
+export function fixedBlock(sheet: string, edges: Edges, whole: Operand): Located {
+  const { top = 0, left = 0, bottom = limits.rows - 1, right = limits.columns - 1 } = edges;
   return {
     rows: bottom - top + 1,
     columns: right - left + 1,

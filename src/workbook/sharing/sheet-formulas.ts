@@ -1,7 +1,8 @@
 /** One sheet of the file gone through: which formulas of it are to be written in plain functions. */
 import { readArea } from "../xlsx/cell-address";
 import { SharedFormula } from "../xlsx/formulas/shared";
-import type { Area, CellValue } from "../xlsx/model";
+import type { Area } from "../area";
+import type { CellValue } from "../xlsx/model";
 import { ArrayAreas } from "../xlsx/read/array-areas";
 import { CellReader, type CellContext } from "../xlsx/read/cells";
 import type { RawCell, SheetVisitor } from "../xlsx/read/sheet-scan";

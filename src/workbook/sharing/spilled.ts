@@ -28,7 +28,7 @@ export function spillOf(node: Node, builder: Builder): Located | undefined {
   const text = restored(anchor.text, pieces).replaceAll("$", "");
   const target = targetOf({ text, shape: anchor.shape });
   const sheet = sheetOf({ text })?.first ?? home.sheet;
-  const { top = 0, left = 0 } = target.kind === "cells" ? target.block : {};
+  const { top = 0, left = 0 } = target.kind === "cells" ? target.edges : {};
   const area = facts.spillAt(sheet, top, left);
   if (!area) return noTwin(`${text} spills over nothing in the file`);
   const block = {

@@ -1,6 +1,6 @@
 /** Part of a table that a formula refers to: the row of the formula, or whole columns. */
 import { columnLetters } from "../column-letters";
-import { type Block, targetOf } from "../formula/reference";
+import { type Edges, targetOf } from "../formula/reference";
 import type { Reference } from "../formula/tree";
 import type { KnownTable } from "./facts";
 import type { Operand } from "./instance";
@@ -70,7 +70,7 @@ export function locateInTable(reference: Reference, { facts, home, ownRow }: Aro
     return inOwnRow(reference, table, left, right);
   }
   const [top, bottom] = rowsOf(table, target.sections);
-  const block: Block = { top, left, bottom, right };
+  const edges: Edges = { top, left, bottom, right };
   const text = target.table ? reference.text : table.name + reference.text;
-  return fixedBlock(table.sheet, block, same(text));
+  return fixedBlock(table.sheet, edges, same(text));
 }

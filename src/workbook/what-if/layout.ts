@@ -5,14 +5,15 @@
 import { cautions } from "../../core/batch/cautions";
 import type { Gram } from "../../core/quantity/quantity";
 import { isProblem } from "../../core/problem/problem";
-import type { BookArea, BookCell } from "../book";
+import type { Area, Place } from "../area";
+import type { BookCell } from "../book";
 import type { Doses } from "./doses";
 import { figureCell, type FigureId, figuresAcross } from "./figures";
 import { formatOf, placesFor } from "./format";
 import { inputsOf } from "./inputs";
 import { tableName } from "./names";
 import type { WhatIfQuestion } from "./question";
-import { type Origin, Refer } from "./reference";
+import { Refer } from "./reference";
 
 /** A cell, and what it is called in a plan. */
 export interface LaidCell extends BookCell {
@@ -25,9 +26,9 @@ export interface Layout {
   /** Rows of one width, from the table's first cell on. */
   readonly rows: readonly Row[];
   /** Counted from the table's first cell: the doses, and the sizes and masses beside them. */
-  readonly doses: BookArea;
-  readonly sizes: BookArea;
-  readonly masses: BookArea;
+  readonly doses: Area;
+  readonly sizes: Area;
+  readonly masses: Area;
   /** Row of the words above sizes and doses. */
   readonly headings: number;
 }
@@ -57,7 +58,7 @@ const top = (question: WhatIfQuestion): Row[] => [
 const known = (rows: Doses["rows"]): Gram[] =>
   rows.flat().flatMap((each) => (isProblem(each) ? [] : [each]));
 
-export function layout(question: WhatIfQuestion, doses: Doses, origin: Origin): Layout {
+export function layout(question: WhatIfQuestion, doses: Doses, origin: Place): Layout {
   const { sizes, by, columns } = question;
   const refer = new Refer(origin);
   const above = top(question);
@@ -123,7 +124,7 @@ export function layout(question: WhatIfQuestion, doses: Doses, origin: Origin): 
     }),
   ];
   const width = columnsBefore + columns.length;
-  const down = (column: number, count: number): BookArea => ({
+  const down = (column: number, count: number): Area => ({
     row: body,
     column,
     rows: sizes.length,

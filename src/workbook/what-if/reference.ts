@@ -1,15 +1,11 @@
 /** Cells of the table's own sheet, in formulas. A place that does not move carries its dollar signs. */
+import type { Place } from "../area";
 import { columnLetters } from "../column-letters";
-
-/** Where the table's first cell stands on its sheet. Counted from 0. */
-export interface Origin {
-  readonly row: number;
-  readonly column: number;
-}
 
 /** Row and column counted from the table's first cell. */
 export class Refer {
-  constructor(private readonly origin: Origin) {}
+  /** @param origin where the table's first cell stands on its sheet */
+  constructor(private readonly origin: Place) {}
 
   private cell(row: number, column: number, beforeColumn: string, beforeRow: string): string {
     const letters = columnLetters(this.origin.column + column);

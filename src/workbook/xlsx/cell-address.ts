@@ -1,18 +1,13 @@
 /** Addresses as files write them (B2, $A$1:C3) to rows and columns from 0, and back. */
+import type { Area, Place } from "../area";
 import { columnLetters } from "../column-letters";
 import { limits } from "./limits";
-import type { Area } from "./model";
 
 export const cellName = (row: number, column: number): string =>
   columnLetters(column) + String(row + 1);
 
 export const isOnSheet = (row: number, column: number): boolean =>
   row >= 0 && row < limits.rows && column >= 0 && column < limits.columns;
-
-export interface Place {
-  readonly row: number;
-  readonly column: number;
-}
 
 /** Undefined when it is no address, or lies outside what a sheet can hold. */
 export function readCellName(name: string): Place | undefined {

@@ -7,4 +7,5 @@ export { sayFile } from "./wording";
 export { keptWords } from "./kept-words";
 export { isoToSerial, serialToIso } from "./dates";
 export type { Content, Dress, Edit, LookChange, SetCell } from "./patch/edits";
-export type { Area, Cell, CellValue, DefinedName, Look, Sheet, Workbook } from "./model";
+export type { Cell, CellValue, DefinedName, Look, Sheet, Workbook } from "./model";
+export type { Area } from "../area";

@@ -1,21 +1,13 @@
 /**
  * An opened workbook as plain values: what a grid can show, and a list of what it cannot, which stays
- * in the file all the same. Rows and columns count from 0.
+ * in the file all the same.
  */
+import type { Area, Place } from "../area";
 import type { Package } from "./package/package";
 
 export type CellValue = string | number | boolean | { readonly error: string };
 
-export interface Area {
-  readonly row: number;
-  readonly column: number;
-  readonly rows: number;
-  readonly columns: number;
-}
-
-export interface Cell {
-  readonly row: number;
-  readonly column: number;
+export interface Cell extends Place {
   /** Typed, or the cached result of the formula; undefined when there is none. */
   readonly value: CellValue | undefined;
   /** With its equals sign, as a cell shows it: TITRE.DOSE(...), no _xlfn. */
@@ -25,7 +17,7 @@ export interface Cell {
   /** The formula answers over this area, itself its first cell. */
   readonly array?: Area & { readonly isDynamic: boolean };
   /** The cell whose array formula answers here. */
-  readonly spilledFrom?: { readonly row: number; readonly column: number };
+  readonly spilledFrom?: Place;
 }
 
 /** How a cell looks. Colours as #rrggbb. */

@@ -1,6 +1,7 @@
 /** A workbook of our own as a file: an empty file, and the patch that fills it. */
 import type { Book, BookCell, BookSheet, BookStyle, BookTable } from "../book";
-import type { Place } from "./cell-address";
+import type { Place } from "../area";
+
 import { drawnFrom } from "./chart/drawn-from";
 import type { Content, Edit, LookChange } from "./patch/edits";
 import { emptyFile } from "./new-file";

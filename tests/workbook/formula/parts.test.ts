@@ -83,7 +83,7 @@ describe("what a reference names", () => {
     const target = targetOf(reference(text));
     if (target.kind !== "cells") throw new Error(target.kind);
     // A whole column may be said to begin at its first row.
-    const { top, left, bottom, right } = target.block;
+    const { top, left, bottom, right } = target.edges;
     expect({ bottom, right }).toEqual({ bottom: block.bottom, right: block.right });
     expect([top ?? 0, left ?? 0]).toEqual([block.top ?? 0, block.left ?? 0]);
   });

@@ -1,5 +1,5 @@
 /** A chart to be added to a sheet: lines through points, each with what its cells now hold. */
-import type { Area } from "../model";
+import type { Area } from "../../area";
 
 export interface Chart {
   readonly title: string;

@@ -1,5 +1,6 @@
 /** A chart of a book of our own, with the figures its cells hold or come to. */
-import type { Book, BookArea, BookChart, BookPlace, BookResult, BookSheet } from "../../book";
+import type { Block, CellPlace } from "../../area";
+import type { Book, BookChart, BookResult, BookSheet } from "../../book";
 import type { Chart, ChartFigures } from "./chart";
 
 /** The answer, in a place, of a formula that stands further up or left and answers over more cells. */
@@ -13,12 +14,12 @@ function spilledAt({ rows }: BookSheet, row: number, column: number): BookResult
   return undefined;
 }
 
-function valueAt(book: Book, { sheet, row, column }: BookPlace): BookResult | undefined {
+function valueAt(book: Book, { sheet, row, column }: CellPlace): BookResult | undefined {
   const found = book.sheets.find(({ name }) => name === sheet);
   return found && (spilledAt(found, row, column) ?? found.rows[row]?.[column]?.value);
 }
 
-function figuresIn(book: Book, { sheet, ...area }: BookArea & { sheet: string }): ChartFigures {
+function figuresIn(book: Book, { sheet, ...area }: Block): ChartFigures {
   const figures = Array.from({ length: area.rows * area.columns }, (_, place) => {
     const row = area.row + Math.floor(place / area.columns);
     const value = valueAt(book, { sheet, row, column: area.column + (place % area.columns) });

@@ -1,7 +1,7 @@
 /** Words offered in cells: a list to choose from that lets other words through. */
 import { areaName, named, overlaps, readArea } from "../cell-address";
 import { limits } from "../limits";
-import type { Area } from "../model";
+import type { Area } from "../../area";
 import { refuse } from "../problem";
 import { escapeAttribute, escapeText } from "../xml/escape";
 import { growing, listXml } from "../xml/insert";

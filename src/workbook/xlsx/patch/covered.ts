@@ -1,7 +1,7 @@
 /** Refuses to write under merged cells, where nobody would see it. */
 import { areaName, named, readArea } from "../cell-address";
 import { limits } from "../limits";
-import type { Area } from "../model";
+import type { Area } from "../../area";
 import { refuse } from "../problem";
 import { attribute } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";

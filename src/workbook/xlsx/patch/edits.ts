@@ -4,7 +4,9 @@
  */
 import type { BookStyle } from "../../book";
 import type { Chart } from "../chart/chart";
-import type { Area, CellValue } from "../model";
+import type { Area } from "../../area";
+import type { PrintSetup } from "../../print-setup";
+import type { CellValue } from "../model";
 
 /** A value to write. A date becomes a number by the workbook's own date system. */
 export type NewValue = CellValue | { readonly date: string };
@@ -68,23 +70,6 @@ export interface AddColumn extends Dress {
   /** The column's formula, where it has one; then `cells` are its results. */
   readonly formula?: string;
   readonly cells: readonly NewValue[];
-}
-
-/** How a sheet is printed; what is not given stays as it is. */
-export interface PrintSetup {
-  /** What is printed: all that is filled in, where it was never said. */
-  readonly area?: Area;
-  /** The paper lies on its long side. */
-  readonly landscape?: boolean;
-  /**
-   * All columns on one page's width, or on that of so many pages beside one another; as many pages
-   * down as it takes.
-   */
-  readonly fitToWidth?: boolean | number;
-  /** Rows that stand again at the top of each page. */
-  readonly repeatRows?: { readonly row: number; readonly rows: number };
-  /** Columns that stand again at the left of each page. */
-  readonly repeatColumns?: { readonly column: number; readonly columns: number };
 }
 
 /** Below the last row of a table. */

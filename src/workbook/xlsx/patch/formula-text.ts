@@ -1,7 +1,7 @@
 /** The formula of a cell exchanged or taken out; its value stays, letter for letter. */
 import type { Replacement } from "../../formula/splice";
 import { areaName } from "../cell-address";
-import type { Area } from "../model";
+import type { Area } from "../../area";
 import type { RawCell } from "../read/sheet-scan";
 import { escapeText } from "../xml/escape";
 import { prefixed, withAttribute } from "../xml/tag";

@@ -1,7 +1,7 @@
 /** Takes the edits in, one by one, checking each; no part changes yet but for sheets that are added. */
 import { isOnSheet, named } from "../cell-address";
 import { limits } from "../limits";
-import type { Area } from "../model";
+import type { Area } from "../../area";
 import { refuse } from "../problem";
 import { refuseWidth } from "./columns";
 import type { Draft } from "./draft";

@@ -1,7 +1,7 @@
 /** Columns and rows added to a table, where nothing else stands. */
 import { areaName, isOnSheet, named, overlaps } from "../cell-address";
 import { storedFormula } from "../formulas/to-file";
-import type { Area } from "../model";
+import type { Area } from "../../area";
 import { refuse, type TableTrouble } from "../problem";
 import type { TableDraft } from "./sheet-draft";
 import type { AddColumn, AddRows, Content, Dress, NewValue } from "./edits";

@@ -9,7 +9,7 @@ import { appending } from "../xml/insert";
 import { attribute } from "../xml/scan";
 import { prefixed, withAttribute } from "../xml/tag";
 import { childOf, childrenOf, type Node } from "../xml/tree";
-import type { PrintSetup } from "./edits";
+import type { PrintSetup } from "../../print-setup";
 import { intoSheet, intoWorkbook, type Placed, within } from "./frame";
 import type { SheetDraft } from "./sheet-draft";
 

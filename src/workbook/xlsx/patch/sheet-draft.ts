@@ -1,11 +1,12 @@
 /** A sheet and its tables as they will be, beside what they are. */
 import type { Chart } from "../chart/chart";
-import { isWithin, overlaps, type Place } from "../cell-address";
-import type { Area, Cell, Note, Sheet, Table } from "../model";
+import type { Area, Place } from "../../area";
+import { isWithin, overlaps } from "../cell-address";
+import type { Cell, Note, Sheet, Table } from "../model";
 import type { StoredFormula } from "../formulas/to-file";
 import type { ListedSheet } from "../read/workbook-part";
 import type { Choice } from "./choices";
-import type { PrintSetup } from "./edits";
+import type { PrintSetup } from "../../print-setup";
 import type { Freeze } from "./freeze";
 import { WantedCells } from "./wanted";
 

@@ -1,6 +1,6 @@
 /** The cells of one sheet that are to change, row by row. The last word on a cell counts. */
-import type { Place } from "../cell-address";
-import type { Area } from "../model";
+import type { Area, Place } from "../../area";
+
 import type { Content, Dress } from "./edits";
 
 /** What a cell is to hold, ready to be written. */

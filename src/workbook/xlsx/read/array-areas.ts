@@ -2,9 +2,10 @@
  * Which array formula answers in a cell. Asked and told from left to right and row by row, as a sheet
  * is read, so that one entry for each column is enough.
  */
-import { isWithin, type Place } from "../cell-address";
+import type { Area, Place } from "../../area";
+import { isWithin } from "../cell-address";
 import { limits } from "../limits";
-import type { Area } from "../model";
+
 import { refuse } from "../problem";
 
 export interface ArrayArea<T> {

@@ -1,6 +1,7 @@
 /** A sheet: its cells, and from the rest of its part what a grid can show. */
 import { readArea } from "../cell-address";
-import type { Area, ColumnWidth, Kept, Sheet } from "../model";
+import type { Area } from "../../area";
+import type { ColumnWidth, Kept, Sheet } from "../model";
 import type { Package } from "../package/package";
 import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
