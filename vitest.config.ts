@@ -3,6 +3,9 @@ import { defineConfig } from "vitest/config";
 /** Browser and spreadsheet suites start real programs: give them time, and one at a time. */
 const slow = { testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false };
 
+/** Quick ones too, on a machine that is busy with something else: a slow machine is no fault. */
+const patient = { testTimeout: 60_000 };
+
 /** These put something else in a module's or the program's place: each in a process of its own. */
 const apart = ["tests/workbook/xlsx/faults.test.ts", "tests/host/excel*.test.ts"];
 
@@ -10,7 +13,7 @@ export default defineConfig({
   test: {
     maxWorkers: "100%",
     projects: [
-      { test: { name: "unit-apart", include: apart } },
+      { test: { name: "unit-apart", include: apart, ...patient } },
       {
         test: {
           name: "unit",
@@ -18,6 +21,7 @@ export default defineConfig({
           isolate: false,
           pool: "threads",
           exclude: apart,
+          ...patient,
           include: [
             "tests/core/**/*.test.ts",
             "tests/functions/**/*.test.ts",
@@ -33,8 +37,8 @@ export default defineConfig({
         },
       },
       { test: { name: "endurance", include: ["tests/endurance/**/*.test.ts"] } },
-      { test: { name: "built", include: ["tests/built/**/*.test.ts"], testTimeout: 60_000 } },
-      { test: { name: "engine", include: ["tests/workbench/**/*.test.ts"], testTimeout: 60_000 } },
+      { test: { name: "built", include: ["tests/built/**/*.test.ts"], ...patient } },
+      { test: { name: "engine", include: ["tests/workbench/**/*.test.ts"], ...patient } },
       { test: { name: "browser", include: ["tests/browser/**/*.test.ts"], ...slow } },
       { test: { name: "spreadsheet", include: ["tests/spreadsheet/**/*.test.ts"], ...slow } },
     ],

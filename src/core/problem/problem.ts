@@ -34,7 +34,14 @@ export type ProblemFields =
   | { code: "not-available"; argument: string; place?: Place | undefined }
   | { code: "too-many-replicates"; scatter: Exact; halfWidth: Exact; most: number }
   // wrong: #VALUE!
-  | { code: "not-a-number"; argument: string; given: string; place?: Place | undefined }
+  | {
+      code: "not-a-number";
+      argument: string;
+      given: string;
+      /** What to type instead, where the text looks like a number; else "". */
+      hint: string;
+      place?: Place | undefined;
+    }
   | { code: "error-cell"; argument: string; error: string; place?: Place | undefined }
   | { code: "not-one-cell"; argument: string; rows: number; columns: number }
   | {

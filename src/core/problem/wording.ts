@@ -16,6 +16,8 @@ export const quoted = (text: string): string => {
 const at = (place: Place | undefined): string =>
   place ? `, row ${place.row} column ${place.column},` : "";
 
+const after = (hint: string): string => (hint === "" ? "" : `: ${hint}`);
+
 const withUnit = (figure: string, unit: string): string => (unit ? `${figure} ${unit}` : figure);
 
 const withArticle = (what: string): string => `${/^[aeiou]/.test(what) ? "an" : "a"} ${what}`;
@@ -52,8 +54,8 @@ const wording: Wording = {
     `More than ${p.most} titrations would be needed for ±${shown(p.halfWidth)} mL at a scatter of ${shown(p.scatter)} mL: find what scatters them first.`,
   "not-a-number": (p) =>
     p.argument === "blanks"
-      ? `blanks${at(p.place)} must be figures in mL or the word neutralised, and ${p.given} is neither.`
-      : `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one.`,
+      ? `blanks${at(p.place)} must be figures in mL or the word neutralised, and ${p.given} is neither${after(p.hint)}.`
+      : `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one${after(p.hint)}.`,
   "error-cell": (p) => `${p.argument}${at(p.place)} holds ${p.error}: put that cell right first.`,
   "not-one-cell": (p) =>
     `${p.argument} must be one cell, and a range of ${p.rows} by ${p.columns} cells was given.`,

@@ -2,6 +2,7 @@
 import { exact } from "../../core/exact/exact";
 import { as, type Quantity, type Unit } from "../../core/quantity/quantity";
 import { type Outcome, type Place, type Problem, problem } from "../../core/problem/problem";
+import { numberMeant } from "../../core/problem/number-meant";
 import { quoted } from "../../core/problem/wording";
 import { allowedWords, type Limits, misses, unitWords } from "../../core/reference/limits";
 import type { Cell } from "./cell";
@@ -36,7 +37,8 @@ export function figure<U extends Unit>(
 ): Outcome<Quantity<U>> {
   if (cell.kind === "error") return errorProblem(cell.error, argument, place);
   if (cell.kind !== "number") {
-    return problem({ code: "not-a-number", argument, given: described(cell), place });
+    const hint = cell.kind === "text" ? numberMeant(cell.text) : "";
+    return problem({ code: "not-a-number", argument, given: described(cell), hint, place });
   }
   const value = exact(cell.value);
   const miss = misses(value, limit);
