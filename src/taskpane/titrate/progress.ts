@@ -50,7 +50,7 @@ function titrant(seen: Seen): Want[] {
     ...wants(seen, step, "strengthPercent", "doubt"),
     ...wants(seen, step, "titreStep", "doubt"),
     ...(days !== undefined && days < 0
-      ? [{ step, sentence: "The day it was checked is yet to come.", for: "record" } as const]
+      ? [{ step, sentence: "The day it was checked is in the future.", for: "record" } as const]
       : []),
   ];
 }

@@ -1,6 +1,7 @@
 /** What stands around a figure: its label, with the unit for a listener, and its unit, for the eye. */
 import type { FieldProps } from "@fluentui/react-components";
 import type { NumberFieldFact } from "./judged";
+import { Together } from "./together";
 
 /** @param wrong what is wrong with it, in a sentence; undefined when nothing is */
 export const aroundFigure = (
@@ -10,13 +11,13 @@ export const aroundFigure = (
   label: {
     children: (
       <>
-        {label}
+        <Together>{label}</Together>
         <span className="unseen">, {unit}</span>
       </>
     ),
   },
-  ...(hint === undefined ? {} : { hint }),
-  ...(wrong === undefined ? {} : { validationMessage: wrong }),
+  ...(hint === undefined ? {} : { hint: <Together>{hint}</Together> }),
+  ...(wrong === undefined ? {} : { validationMessage: <Together>{wrong}</Together> }),
   validationState: wrong === undefined ? "none" : "error",
 });
 

@@ -1,5 +1,6 @@
 /** A sentence set apart: to mind, good to know, or done. The mark says which, not the colour. */
 import type { ReactNode } from "react";
+import { Together } from "./together";
 
 export interface SayProps {
   readonly tone: "mind" | "know" | "done";
@@ -18,7 +19,7 @@ export function Say({ tone, children }: SayProps) {
       </span>
       <span>
         <span className="unseen">{heard[tone]}</span>
-        {children}
+        <Together>{children}</Together>
       </span>
     </div>
   );

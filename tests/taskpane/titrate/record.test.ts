@@ -86,7 +86,7 @@ describe("the row of a titration", () => {
       [but({ blanks: [] }), "No blank yet."],
       [but({ titres: [] }), "No titre yet."],
       [but({ picked: { blank: "" } }), "Is the blank titrated, or is the solvent neutralised?"],
-      [but({ checkedOn: "2026-10-01" }), "The day it was checked is yet to come."],
+      [but({ checkedOn: "2026-10-01" }), "The day it was checked is in the future."],
     ];
     for (const [slip, sentence] of lacking) {
       const view = viewOfSlip(slip);

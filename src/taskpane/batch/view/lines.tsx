@@ -1,4 +1,5 @@
 /** Amounts to weigh, in large type. */
+import { Together } from "../../widgets/together";
 import type { Line } from "../weigh-out";
 
 export function Lines({ lines }: { lines: readonly Line[] }) {
@@ -12,7 +13,7 @@ export function Lines({ lines }: { lines: readonly Line[] }) {
           </span>
           {also.map((sentence) => (
             <span key={sentence} className="soft full">
-              {sentence}
+              <Together>{sentence}</Together>
             </span>
           ))}
         </li>

@@ -6,6 +6,7 @@ import { cautions } from "../../../core/batch/cautions";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
+import { Together } from "../../widgets/together";
 import { fixed } from "../../widgets/shown-number";
 import type { StepId } from "../draft";
 import { routeOf } from "../route-of";
@@ -29,7 +30,11 @@ function Route() {
   return (
     <>
       <p>
-        {inMark(`Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${fixed(mix.acidValue, 2)}.`)}
+        <Together>
+          {inMark(
+            `Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${fixed(mix.acidValue, 2)} mg KOH/g.`,
+          )}
+        </Together>
       </p>
       <Say tone="know">{inMark(sentence)}</Say>
     </>
@@ -114,7 +119,9 @@ function Cautions() {
       <h3>Mind</h3>
       <ul>
         {cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
+          <li key={caution}>
+            <Together>{caution}</Together>
+          </li>
         ))}
       </ul>
     </section>

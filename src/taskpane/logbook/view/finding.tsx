@@ -2,6 +2,7 @@
 import { Button } from "@fluentui/react-components";
 import type { Finding } from "../../../workbook/recheck/finding";
 import { mistakeNames } from "../../../workbook/recheck/mistakes";
+import { Together } from "../../widgets/together";
 import { effectWords, figureWords } from "../listed";
 
 interface OneProps {
@@ -16,10 +17,14 @@ export function One({ finding, inMark, onJump }: OneProps) {
     <li className="finding">
       <h3>{mistakeNames[mistake]}</h3>
       <p>
-        {heading}
-        {label === "" ? "" : ` of ${label}`}: {inMark(figureWords(finding))}.
+        <Together>
+          {heading}
+          {label === "" ? "" : ` of ${label}`}: {inMark(figureWords(finding))}.
+        </Together>
       </p>
-      <p>{inMark(effectWords(finding))}</p>
+      <p>
+        <Together>{inMark(effectWords(finding))}</Together>
+      </p>
       {fromRow === undefined ? null : (
         <p className="soft">Made in the titration of row {fromRow}.</p>
       )}

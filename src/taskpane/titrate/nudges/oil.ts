@@ -97,7 +97,7 @@ const afterAcid = ({ draft }: Seen): Nudge[] =>
     ? [
         know(
           "mineral acid",
-          "Sulfuric acid left in the oil counts as well (ISO 660): the result is total acidity, and the dose wants just that.",
+          "Sulfuric acid left in the oil counts as well (ISO 660): the result is total acidity, and the dose needs just that.",
         ),
       ]
     : [];

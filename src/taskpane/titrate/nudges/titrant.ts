@@ -58,7 +58,7 @@ function assayUnknown({ draft }: Seen, strength: Strength | undefined): Nudge[] 
 function age({ draft, today }: Seen): Nudge[] {
   const days = daysBetween(draft.words.checkedOn, today);
   if (days !== undefined && days < 0) {
-    return [mind("age", "That day is yet to come: check the date.")];
+    return [mind("age", "That day is in the future: check the date.")];
   }
   const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
   if (days !== undefined && days > daysBeforeCheck) {
@@ -76,7 +76,7 @@ function age({ draft, today }: Seen): Nudge[] {
     ? [
         mind(
           "age",
-          `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does it.`,
+          `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does that.`,
         ),
       ]
     : [

@@ -3,6 +3,7 @@ import { useState } from "react";
 import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
 import { fixed } from "../../widgets/shown-number";
+import { Together } from "../../widgets/together";
 import { readingTips } from "../tips";
 import { useDesk, useMark } from "./desk";
 import { EndPointTimer } from "./end-point-timer";
@@ -33,7 +34,9 @@ function Verdict() {
               </span>
             )}
           </p>
-          <p>{inMark(judgement.verdict)}</p>
+          <p>
+            <Together>{inMark(judgement.verdict)}</Together>
+          </p>
         </>
       )}
     </div>
