@@ -1,10 +1,10 @@
 /** A sheet to print, on request: shown first, then made as a sheet of its own. */
-import { useEffect, useRef } from "react";
 import type { Host } from "../../../host/port";
 import { makeWeighOut, planWeighOut } from "../../../workbook/planning/plan-weigh-out";
 import type { WeighOutRecord } from "../../../workbook/weigh-out/weigh-out-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
+import { PartHeading } from "../../stepped/part-heading";
 import { printOf } from "../print";
 import { useDesk, useMark } from "./desk";
 
@@ -23,17 +23,10 @@ export function PrintSheet({ host, today }: { host: Host; today: string }) {
     write: (confirmed, pause) => makeWeighOut(host, sheetOf(record), confirmed, pause),
   };
   const planned = usePlanned(change);
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    // the button that was pressed is gone
-    heading.current?.focus();
-  }, []);
   if (record === undefined) return null;
   return (
     <section aria-label="A weigh-out sheet to print">
-      <h3 ref={heading} tabIndex={-1}>
-        A weigh-out sheet to print
-      </h3>
+      <PartHeading>A weigh-out sheet to print</PartHeading>
       <PlannedChange
         planned={planned}
         command="Make the weigh-out sheet"

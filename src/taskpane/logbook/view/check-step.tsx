@@ -4,6 +4,7 @@ import { useRef } from "react";
 import type { Logbook } from "../../../workbook/recheck/recheck";
 import { Say } from "../../widgets/say";
 import { readLogbooks } from "../read-logbooks";
+import { summaryWords } from "../listed";
 import { type Running, runRecheck } from "../run-recheck";
 import { type Action, agreedTables, type LogbookState, reduce } from "../state";
 import { Found } from "./found";
@@ -37,7 +38,7 @@ export function CheckStep(props: StepProps) {
       {check.state === "running" ? (
         <>
           <ProgressBar value={check.done} max={check.of} aria-label="Rows checked" />
-          <p role="status">
+          <p>
             {check.done} of {check.of} rows.
           </p>
           <Button
@@ -66,6 +67,11 @@ export function CheckStep(props: StepProps) {
       )}
       <div role="status">
         {check.state === "stopped" ? <Say tone="know">Stopped. Nothing was written.</Say> : null}
+        {check.state === "done" ? (
+          <Say tone={check.report.findings.length === 0 ? "done" : "mind"}>
+            {summaryWords(check.report)}
+          </Say>
+        ) : null}
       </div>
       {check.state === "done" ? (
         <Found {...props} report={check.report} logbooks={logbooks} />

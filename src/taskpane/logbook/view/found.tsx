@@ -1,13 +1,13 @@
-/** What a re-check found: of one kind or all, in one order or another. */
+/** What a re-check found, after its summary: of one kind or all, in one order or another. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { cellAt } from "../../../workbook/planning/address";
+import { cellAt } from "../../../workbook/address";
 import type { Finding, Latent, RecheckReport } from "../../../workbook/recheck/finding";
 import { type MistakeId, mistakeNames, mistakeSentences } from "../../../workbook/recheck/mistakes";
 import type { Logbook } from "../../../workbook/recheck/recheck";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
-import { counted, listed, summaryWords } from "../listed";
+import { counted, listed } from "../listed";
 import { One } from "./finding";
 import { Report } from "./report";
 import type { StepProps } from "./step-props";
@@ -36,7 +36,6 @@ export function Found({ host, state, act, inMark, report, logbooks }: FoundProps
   };
   return (
     <>
-      <Say tone={report.findings.length === 0 ? "done" : "mind"}>{summaryWords(report)}</Say>
       {report.latent.map((each) => (
         <Say key={`${each.address} ${each.mistake}`} tone="know">
           {latentWords(each)}

@@ -4,6 +4,7 @@ import { carryOut } from "../../../workbook/planning/carry-out";
 import { planRemembering } from "../../../workbook/planning/remember-columns";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
+import { PartHeading } from "../../stepped/part-heading";
 import type { FoundTable } from "../state";
 
 export function Remember({
@@ -28,12 +29,15 @@ export function Remember({
       ),
   });
   return (
-    <PlannedChange
-      planned={planned}
-      command="Write it on a sheet"
-      busyWords="Writing."
-      inMark={inMark}
-      afterwards={<p>Undo in the spreadsheet takes it back.</p>}
-    />
+    <section aria-label="Remember this in the workbook">
+      <PartHeading>Remember this in the workbook</PartHeading>
+      <PlannedChange
+        planned={planned}
+        command="Write it on a sheet"
+        busyWords="Writing."
+        inMark={inMark}
+        afterwards={<p>Undo in the spreadsheet takes it back.</p>}
+      />
+    </section>
   );
 }

@@ -6,6 +6,7 @@ import type { RecheckReport } from "../../../workbook/recheck/finding";
 import type { Logbook } from "../../../workbook/recheck/recheck";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
+import { PartHeading } from "../../stepped/part-heading";
 
 export function Report({
   host,
@@ -26,12 +27,15 @@ export function Report({
       carryOut(host, "Write the report of the re-check", plan, confirmed, pause),
   });
   return (
-    <PlannedChange
-      planned={planned}
-      command="Write this report"
-      busyWords="Writing the report."
-      inMark={inMark}
-      afterwards={<p>Undo in the spreadsheet takes the sheet away again.</p>}
-    />
+    <section aria-label="Report on a new sheet">
+      <PartHeading>Report on a new sheet</PartHeading>
+      <PlannedChange
+        planned={planned}
+        command="Write this report"
+        busyWords="Writing the report."
+        inMark={inMark}
+        afterwards={<p>Undo in the spreadsheet takes the sheet away again.</p>}
+      />
+    </section>
   );
 }

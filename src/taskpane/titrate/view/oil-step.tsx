@@ -1,4 +1,5 @@
 /** Oil: which lot, what has been done to it, and how much of it is in the glass. */
+import { useState } from "react";
 import { OilPick } from "../../fields/picks";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
@@ -11,6 +12,8 @@ import { Nudges } from "./nudges";
 
 function Weighed() {
   const { view, act } = useDesk();
+  // once open it stays so: it must not shut on who takes a figure out again
+  const [isOpen, setOpen] = useState(false);
   return (
     <>
       <Choice
@@ -28,7 +31,13 @@ function Weighed() {
         {hasOwnMasses(view.draft) ? null : <Figure field="mass" />}
         <Figure field="massStep" />
       </div>
-      <details className="more" open={(view.draft.typed.volume ?? "") !== ""}>
+      <details
+        className="more"
+        open={isOpen || (view.draft.typed.volume ?? "") !== ""}
+        onToggle={({ currentTarget }) => {
+          setOpen(currentTarget.open);
+        }}
+      >
         <summary>Measured as well?</summary>
         <Measured />
       </details>
