@@ -192,9 +192,9 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     await page.context().close();
   });
 
-  it("says what to do where no lot is on record", async () => {
+  it("says what to do where no lot is recorded", async () => {
     const { page } = await chromium.open({}, "task=batch");
-    await page.getByText(/No lot is on record yet/).waitFor();
+    await page.getByText(/No lot is recorded yet/).waitFor();
     await page.context().close();
   });
 

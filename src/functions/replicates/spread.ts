@@ -57,7 +57,7 @@ export const SPREAD = worksheetFunction(
     spills: true,
     equation: "mean, s, s / mean, range, t s / sqrt(n), G, p of {readings}",
     notes: [
-      "With sampleMasses every reading is first brought to the mean sample mass: reading x mean mass / own mass.",
+      "With sampleMasses every reading is first brought to the mean sample mass: reading × mean mass ÷ own mass.",
       "G and its p are the plain test, as published. G with graduation is what is compared with the critical G.",
       "The interval counts the scatter alone: see BUDGET for graduation, weighing and titrant.",
     ],

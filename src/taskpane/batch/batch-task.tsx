@@ -47,12 +47,12 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
     <div className="task">
       <h2>Batch</h2>
       <div role="status">
-        {lots.state === "looking" ? <p>Looking for lots on record.</p> : null}
+        {lots.state === "looking" ? <p>Looking for recorded lots.</p> : null}
         {lots.state === "refused" ? <Say tone="mind">{lots.sentence}</Say> : null}
         {lots.state === "none" ? (
           <Say tone="know">
-            No lot is on record yet. Titrate one and record it: a batch takes its acid value from
-            the table Titrations.
+            No lot is recorded yet. Titrate one and record it: a batch takes its acid value from the
+            table Titrations.
           </Say>
         ) : null}
       </div>

@@ -8,7 +8,7 @@ import { type Bench, needed, neededList, type Wanting } from "./wanting";
 
 /** The acid value of a recorded lot, by reference. */
 function lotSource({ lots }: Bench, mark: string, want: Wanting): AcidSource | undefined {
-  if (lots === undefined) return want("compare", "The lots on record are still being read.");
+  if (lots === undefined) return want("compare", "The recorded lots are still being read.");
   const found = lots.find(({ lot }) => String(lot) === mark);
   if (!found) return want("compare", `Lot ${mark} is not in Titrations any more.`);
   if (found.acidValue === undefined || found.acidValue <= 0) {

@@ -112,7 +112,7 @@ describe("a what-if table under way", () => {
     expect(columns("")).toEqual(["NQ-44", 12]);
     const gone = reduce(chosen, { do: "choose-lot", lot: "SW-19", isChosen: true });
     expect(sentences(seen(gone, lots))).toEqual(["Lot SW-19 shows no acid value: #N/A."]);
-    expect(sentences(seen(chosen))).toEqual(["The lots on record are still being read."]);
+    expect(sentences(seen(chosen))).toEqual(["The recorded lots are still being read."]);
     expect(sentences(seen(chosen, []))).toEqual([
       "Lot NQ-44 is not in Titrations any more.",
       "Lot 12 is not in Titrations any more.",

@@ -4,7 +4,7 @@ import { useId } from "react";
 import { Figure, useDesk, useMark } from "./desk";
 
 const said = [
-  ["3", "Kombe and others 2013, a review (read)"],
+  ["3", "Kombe and others 2013 (read in a review)"],
   ["5", "Van Gerpen and others 2004 (commonly cited)"],
 ] as const;
 
