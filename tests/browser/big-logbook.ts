@@ -1,5 +1,5 @@
 /** A workbook of 10,000 rows of 20 columns, 4 of them worked out from the third. */
-import { columnLetters } from "../../src/workbook/column-letters";
+import { columnLetters } from "../../src/workbook/cell-name";
 import { bookOf } from "../workbook/xlsx/files";
 
 const cell = (row: number, column: number): string => {

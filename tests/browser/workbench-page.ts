@@ -1,6 +1,6 @@
 /** What a person does on the workbench page, in steps. The grid is a canvas: it is used by keyboard. */
 import type { Page } from "playwright-core";
-import { addressOf } from "../../src/workbench/engine/place";
+import { cellName } from "../../src/workbook/cell-name";
 import { cellUnder } from "../../src/workbench/opens-at";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 
@@ -10,7 +10,7 @@ const book = sampleLogbook();
 export function at(sheet: string, heading: string, row: number): string {
   const place = cellUnder(book, sheet, heading, row);
   if (!place) throw new Error(`The sheet ${sheet} has no column ${heading}.`);
-  return addressOf(place.row, place.column);
+  return cellName(place.row, place.column);
 }
 
 export const gridIsReady = (page: Page) =>

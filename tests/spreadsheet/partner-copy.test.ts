@@ -6,12 +6,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { areaName } from "../../src/workbook/cell-name";
 import { isProblem } from "../../src/core/problem/problem";
 import { evaluateFormula } from "../../src/workbook/formula/evaluate";
 import { shareWorkbook, type Shared } from "../../src/workbook/sharing";
 import { isFileProblem, newXlsx, sayFile } from "../../src/workbook/xlsx";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
-import { areaName } from "../../src/workbook/xlsx/cell-address";
 import { root } from "../rules/sources-of";
 import { cellIn, opened, valueIn } from "../workbook/xlsx/answers";
 import { partsOf, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";

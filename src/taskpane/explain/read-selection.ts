@@ -1,4 +1,5 @@
 /** The selected cell by way of the host port: the cell first, then whatever its formula refers to. */
+import { areaName } from "../../workbook/cell-name";
 import {
   type Block,
   type CellContent,
@@ -10,7 +11,6 @@ import {
 } from "../../host/port";
 import { explainFormula } from "../../workbook/explain/explain";
 import { type KnownTable, meantBy } from "../../workbook/formula/meant";
-import { localAddress } from "../../workbook/planning/address";
 import type { ShownCell } from "./shown-cell";
 
 /** A table first, then its cells; and what an argument holds may ask for more. */
@@ -106,7 +106,7 @@ export async function readSelection(host: Host): Promise<ShownCell | undefined> 
   if (formula !== "") await reading.all();
   return {
     sheet: block.sheet,
-    address: localAddress({ ...block, rows: 1, columns: 1 }),
+    address: areaName({ ...block, rows: 1, columns: 1 }),
     formula,
     shown: shownContent(firstOf(cells.values) ?? ""),
     note: "",

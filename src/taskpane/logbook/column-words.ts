@@ -1,5 +1,5 @@
 /** What a column is guessed to be, in words, and what else it may be said to be. */
-import { columnLetters } from "../../workbook/column-letters";
+import { columnLetters } from "../../workbook/cell-name";
 import type { ColumnGuess } from "../../workbook/recognising/guess-columns";
 import { type RoleId, roles } from "../../workbook/recognising/roles";
 

@@ -1,6 +1,6 @@
 /** A saved file read back: does each cell hold what was asked of it? */
+import { cellName } from "../../workbook/cell-name";
 import type { Cell, CellValue, Edit, SetCell } from "../../workbook/xlsx";
-import { addressOf } from "../engine/place";
 import { keyOf, type OpenedFile } from "./opened-file";
 
 /** Errors newer than the format are held as #VALUE!. */
@@ -37,7 +37,7 @@ export function notAsAsked(edits: readonly Edit[], saved: OpenedFile): string | 
   for (const edit of edits) {
     if (edit.do !== "set-cell") continue;
     const cell = sheets.get(edit.sheet.toLowerCase())?.get(keyOf(edit.row, edit.column));
-    if (!isAsAsked(edit, cell)) return `${edit.sheet}!${addressOf(edit.row, edit.column)}`;
+    if (!isAsAsked(edit, cell)) return `${edit.sheet}!${cellName(edit.row, edit.column)}`;
   }
   return undefined;
 }

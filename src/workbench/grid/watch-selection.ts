@@ -2,7 +2,7 @@
 import { ICommandService, type IDisposable, type Injector } from "@univerjs/core";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { addressOf } from "../engine/place";
+import { cellName } from "../../workbook/cell-name";
 import type { CellPlace } from "../../workbook/area";
 import { shownValue } from "../engine/shown";
 import type { WorkbookCells } from "../engine/workbook-cells";
@@ -35,7 +35,7 @@ function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
   const anchor = formula === "" ? cells.spilledFrom(place) : undefined;
   return {
     sheet: place.sheet,
-    address: addressOf(place.row, place.column),
+    address: cellName(place.row, place.column),
     formula,
     value,
     shown: shownValue(value, cells.format(place)),
@@ -43,7 +43,7 @@ function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
     ...(anchor
       ? {
           spilledFrom: {
-            address: addressOf(anchor.row, anchor.column),
+            address: cellName(anchor.row, anchor.column),
             formula: cells.formula(anchor),
           },
         }

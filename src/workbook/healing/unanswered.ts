@@ -9,7 +9,7 @@ import { titreCallId } from "../formula/names";
 import { readFormula } from "../formula/read";
 import { splice } from "../formula/splice";
 import { titreCalls } from "../formula/walk";
-import { cellAt } from "../planning/address";
+import { cellAt } from "../address";
 
 export interface Unanswered {
   /** One cell. */

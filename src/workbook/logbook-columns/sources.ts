@@ -1,8 +1,8 @@
 /** Where the formulas of a logbook's new columns take their figures: cells of the row, lone cells, typed figures. */
+import { columnLetters } from "../cell-name";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { amountUnitNamed } from "../../core/quantity/units";
 import { oilNamed } from "../../core/reference/oils";
-import { columnLetters } from "../column-letters";
 import { baseWritten, soleBase, unitWritten } from "../recheck/written-units";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";

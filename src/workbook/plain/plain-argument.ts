@@ -1,6 +1,6 @@
 /** One argument of a call, as a twin reads it. */
+import { columnLetters } from "../cell-name";
 import type { TwinArgument } from "../../functions/twin";
-import { columnLetters } from "../column-letters";
 import { print } from "../formula/print";
 import { targetOf } from "../formula/reference";
 import type { ArrayConstant, Constant, Expression, Reference } from "../formula/tree";

@@ -2,11 +2,11 @@
  * One call of ours written out in plain formulas on an empty sheet, for a reader: the helper cells
  * first, then the answer. The partner copy writes calls into a workbook instead (see sharing).
  */
+import { cellName } from "../cell-name";
 import { functionNamed } from "../../functions/catalogue";
 import type { WorksheetFunction } from "../../functions/define";
 import type { TwinAnswer, TwinArgument } from "../../functions/twin";
 import { twinOf } from "../../functions/twins/twins";
-import { columnLetters } from "../column-letters";
 import { titreCallId } from "../formula/names";
 import { print } from "../formula/print";
 import type { Call, Expression } from "../formula/tree";
@@ -64,7 +64,7 @@ function cellsOf(answer: TwinAnswer & { kind: "table" | "formula" }): PlainCell[
   const table = answer.kind === "formula" ? [[answer.formula]] : answer.formulas;
   return table.flatMap((line, row) =>
     line.flatMap((formula, column) => {
-      const cell = `${columnLetters(column)}${row + 1}`;
+      const cell = cellName(row, column);
       return formula === undefined ? [] : [{ cell, label: "", formula: `=${formula}` }];
     }),
   );

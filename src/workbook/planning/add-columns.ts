@@ -2,6 +2,7 @@
  * New columns at the right end of a logbook, one formula for all rows: what would be written, to be
  * looked at before it is. Nothing that stands there is touched.
  */
+import { areaName, columnLetters } from "../cell-name";
 import {
   type Block,
   type Cells,
@@ -12,10 +13,9 @@ import {
   type Step,
   type Table,
 } from "../../host/port";
-import { columnLetters } from "../column-letters";
 import type { Offer } from "../logbook-columns/columns-to-add";
 import type { LogbookMapping } from "../recognising/mapping";
-import { address, cellAt, localAddress } from "./address";
+import { address, cellAt } from "../address";
 import { asked } from "./asked";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
@@ -187,7 +187,7 @@ export async function planColumns(
   ];
   return finished({
     what: "add the columns",
-    where: `${localAddress(block)} of the sheet ${mapping.sheet}`,
+    where: `${areaName(block)} of the sheet ${mapping.sheet}`,
     summary: `${String(added.length)} new ${added.length === 1 ? "column" : "columns"}, ${columnLetters(block.column)} to ${last} of the sheet ${mapping.sheet}: one formula each, the same in rows ${rows}.`,
     cells: planned,
     makes: [],

@@ -1,9 +1,10 @@
 /** The whole what-if table as one formula in one cell: the cells it spills over must be empty. */
+import { areaName } from "../cell-name";
 import type { Block, Content, Host } from "../../host/port";
 import { tableName } from "../what-if/names";
 import { oneFormula } from "../what-if/one-formula";
 import type { WhatIfQuestion } from "../what-if/question";
-import { address, cellAt, localAddress } from "./address";
+import { address, cellAt } from "../address";
 import { finished } from "./finished";
 import type { Plan, Refusal } from "./plan";
 import { contentText } from "./shown";
@@ -36,8 +37,8 @@ export async function planOneFormula(
   const content: Content = { kind: "formula", formula: found.formula };
   return finished({
     what: "write the what-if formula",
-    where: `${localAddress(cell)} of the sheet ${at.sheet}, and fills ${localAddress(at)}`,
-    summary: `${isNew ? `A new sheet ${at.sheet}, ${localAddress(cell)}` : address(cell)}: one formula that fills ${localAddress(at)}, ${tableName(question)}.`,
+    where: `${areaName(cell)} of the sheet ${at.sheet}, and fills ${areaName(at)}`,
+    summary: `${isNew ? `A new sheet ${at.sheet}, ${areaName(cell)}` : address(cell)}: one formula that fills ${areaName(at)}, ${tableName(question)}.`,
     cells: [
       {
         block: cell,

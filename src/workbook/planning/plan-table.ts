@@ -1,10 +1,11 @@
 /** The plan of a first record: a sheet of its own, with the table and the record in it. */
+import { areaName } from "../cell-name";
 import { type Block, fault, type Step } from "../../host/port";
 import type { BookCell, BookSheet, BookTable } from "../book";
 import type { RowValue } from "../record/row-values";
 import type { Column, TableShape } from "../tables/column";
 import { tableSheet } from "../tables/sheet";
-import { address, cellAt, localAddress } from "./address";
+import { address, cellAt } from "../address";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
 import { rowWords, type RecordTarget } from "./record-target";
@@ -68,7 +69,7 @@ function makes(sheet: BookSheet, shape: TableShape, headings: Block): string[] {
   const offered = shape.columns.filter(({ choices }) => choices).map((c) => c.heading);
   return [
     `A new sheet ${sheet.name}, with a title and a line of guidance in A1 and A2.`,
-    `The table ${shape.name}: ${String(headings.columns)} headings in ${localAddress({ ...headings, rows: 1 })}, each with a note.`,
+    `The table ${shape.name}: ${String(headings.columns)} headings in ${areaName({ ...headings, rows: 1 })}, each with a note.`,
     `Words to choose from under ${offered.join(", ")}; others may be typed as well.`,
     "Column widths and number formats; the rows down to the headings stay in view.",
   ];

@@ -4,7 +4,7 @@ import type { BookSheet } from "../book";
 import { titrations } from "../tables/titrations";
 import { weighOutSheet } from "../weigh-out/sheet";
 import type { WeighOutRecord } from "../weigh-out/weigh-out-record";
-import { address, cellAt } from "./address";
+import { address, cellAt } from "../address";
 import { carryOut } from "./carry-out";
 import { finished } from "./finished";
 import type { Confirmed, Plan, PlannedCell, RecordOutcome, Refusal } from "./plan";

@@ -1,10 +1,11 @@
 /** A what-if table as a plan: the exact cells, what is there now, and one undo step that writes it. */
+import { areaName } from "../cell-name";
 import { type Block, type Cells, fault, type Host, isFault, type Step } from "../../host/port";
 import type { Doses } from "../what-if/doses";
 import { layout, type Layout } from "../what-if/layout";
 import { tableName } from "../what-if/names";
 import type { WhatIfQuestion } from "../what-if/question";
-import { address, localAddress } from "./address";
+import { address } from "../address";
 import { asked } from "./asked";
 import { carryOut } from "./carry-out";
 import { finished } from "./finished";
@@ -91,7 +92,7 @@ async function drawn(
       ...(covered.length > 0 ? [know(whatIfWords.covers(covered))] : []),
     ],
     makes: [
-      `A chart of ${count === 1 ? "one line" : `${String(count)} lines`} over ${localAddress(chart.place)}. It follows the cells; only the names of its lines do not.`,
+      `A chart of ${count === 1 ? "one line" : `${String(count)} lines`} over ${areaName(chart.place)}. It follows the cells; only the names of its lines do not.`,
     ],
   };
 }
@@ -114,12 +115,12 @@ async function planTable(host: Host, around: Around, asking: WhatIfAsked): Promi
     return { kind: "refused", code: "target-not-empty", sentence };
   }
   const chart = await drawn(host, around, asking, table, at, isNew);
-  const where = `${localAddress(at)} of the sheet ${at.sheet}`;
+  const where = `${areaName(at)} of the sheet ${at.sheet}`;
   const formulas = cells.filter(({ content }) => content.kind === "formula").length;
   return finished({
     what: "write the what-if table",
     where,
-    summary: `${isNew ? `A new sheet ${at.sheet}, ${localAddress(at)}` : address(at)}: ${tableName(question)}, ${String(formulas)} live formulas${chart.steps.length > 0 ? ", and a chart below it" : ""}.`,
+    summary: `${isNew ? `A new sheet ${at.sheet}, ${areaName(at)}` : address(at)}: ${tableName(question)}, ${String(formulas)} live formulas${chart.steps.length > 0 ? ", and a chart below it" : ""}.`,
     cells,
     makes: [
       ...(isNew ? [`The sheet ${at.sheet}, with widths of its columns.`] : []),

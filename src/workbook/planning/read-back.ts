@@ -1,6 +1,6 @@
 /** After writing, or after a write that was not answered: look at what is there. */
 import { type Cells, type Fault, type Host, isFault } from "../../host/port";
-import { address } from "./address";
+import { address } from "../address";
 import { asked } from "./asked";
 import type { Plan, RecordOutcome } from "./plan";
 import { answerOf } from "./read-logbook";

@@ -6,7 +6,7 @@ import type { Finding } from "../recheck/finding";
 import { mistakeNames } from "../recheck/mistakes";
 import type { Logbook } from "../recheck/recheck";
 import { heldCell } from "../recognising/sheet-cells";
-import { quotedSheet } from "./address";
+import { sheetPrefix } from "../sheet-prefix";
 
 /** A logbook, and where its formulas take their figures from; worked out once for all its findings. */
 export interface Source {
@@ -16,7 +16,7 @@ export interface Source {
 
 export const sourceOf = (logbook: Logbook): Source => ({
   logbook,
-  sources: sourcesOf(logbook.mapping, logbook.cells, `${quotedSheet(logbook.mapping.sheet)}!`),
+  sources: sourcesOf(logbook.mapping, logbook.cells, sheetPrefix(logbook.mapping.sheet)),
 });
 
 /** The finding's own logbook: a sheet may hold two. */
@@ -70,7 +70,7 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
   const { effect, fromRow } = finding;
   const row = String(at + 1);
   const from = fromRow === undefined ? "" : `, in row ${String(fromRow)} of the titrations`;
-  const held = `${quotedSheet(finding.sheet)}!${finding.address}`;
+  const held = sheetPrefix(finding.sheet) + finding.address;
   return [
     value(finding.address),
     value(finding.row + 1),

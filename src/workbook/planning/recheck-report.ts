@@ -1,4 +1,5 @@
 /** What a re-check found, on a new sheet: what each cell holds and should hold, as live formulas. */
+import { areaName } from "../cell-name";
 import {
   type Block,
   type Content,
@@ -11,7 +12,7 @@ import { counted } from "../counted";
 import type { RecheckReport } from "../recheck/finding";
 import { mistakeNames, mistakeSentences } from "../recheck/mistakes";
 import type { Logbook } from "../recheck/recheck";
-import { address, cellAt, localAddress } from "./address";
+import { address, cellAt } from "../address";
 import { asked } from "./asked";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal } from "./plan";
@@ -129,7 +130,7 @@ export async function planReport(
   ];
   return finished({
     what: "write the report",
-    where: `${localAddress(block)} of the sheet ${sheet}`,
+    where: `${areaName(block)} of the sheet ${sheet}`,
     summary: `A new sheet ${sheet}: ${String(report.findings.length)} lines, one for each figure that is not what it should be.`,
     cells,
     makes: [`The sheet ${sheet}, with a title and the headings in row ${String(headingRow + 1)}.`],

@@ -1,4 +1,5 @@
 /** What a logbook's columns are, kept in a small table that everybody can see, read and change. */
+import { areaName } from "../cell-name";
 import {
   type Block,
   type Cells,
@@ -17,7 +18,7 @@ import {
   rememberedSheet,
   rememberedTable,
 } from "../recognising/remembered";
-import { address, cellAt, localAddress } from "./address";
+import { address, cellAt } from "../address";
 import { asked } from "./asked";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal } from "./plan";
@@ -91,7 +92,7 @@ function newSheet(rows: readonly RememberedRow[]): Plan {
   const table: Block = { ...block, row: headingRow, rows: rows.length + 1 };
   return finished({
     what: "remember the columns",
-    where: `${localAddress(table)} of the sheet ${sheet}`,
+    where: `${areaName(table)} of the sheet ${sheet}`,
     summary: `A new sheet ${sheet} with the table ${rememberedTable}: ${String(rows.length)} lines that say which column is what.`,
     cells: plannedCells(block, contents, undefined),
     makes: [
@@ -141,7 +142,7 @@ function changedTable(
       : [];
   return finished({
     what: "remember the columns",
-    where: `${localAddress(block)} of the sheet ${block.sheet}`,
+    where: `${areaName(block)} of the sheet ${block.sheet}`,
     summary: `The table ${rememberedTable} on the sheet ${block.sheet}: ${String(rows.length)} lines for this logbook, ${String(kept.length)} for others.`,
     cells: changed.map((cell) => ({ ...cell, mustConfirm: false })),
     makes: [],
@@ -155,7 +156,7 @@ function changedTable(
                 .slice(0, 3)
                 .map((cell) => cell.address)
                 .join(", ")}${lost.length > 3 ? " ..." : ""}): they are written over.`,
-              confirm: localAddress(block),
+              confirm: areaName(block),
             },
           ],
     block,

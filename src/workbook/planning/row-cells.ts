@@ -2,7 +2,7 @@
 import type { Content } from "../../host/port";
 import type { RowValue } from "../record/row-values";
 import type { TableShape } from "../tables/column";
-import { address, cellAt } from "./address";
+import { address, cellAt } from "../address";
 import { decided, type RowCell } from "./cell-content";
 import { isHeading } from "./headings";
 import type { PlannedCell, Remark } from "./plan";

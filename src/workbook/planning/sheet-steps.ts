@@ -4,7 +4,7 @@
  */
 import type { Block, Content, Step } from "../../host/port";
 import type { BookCell, BookSheet, BookTable } from "../book";
-import { cellAt } from "./address";
+import { cellAt } from "../address";
 
 /** A cell of a book as a host is told of it. */
 export function contentOf(cell: BookCell | null): Content {

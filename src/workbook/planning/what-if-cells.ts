@@ -2,7 +2,7 @@
 import type { Block, Cells, Step } from "../../host/port";
 import type { Area } from "../area";
 import type { LaidCell, Layout } from "../what-if/layout";
-import { address, cellAt } from "./address";
+import { address, cellAt } from "../address";
 import type { PlannedCell } from "./plan";
 import { contentOf } from "./sheet-steps";
 import { contentText, valueText } from "./shown";

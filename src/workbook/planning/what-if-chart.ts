@@ -5,7 +5,7 @@ import type { Doses } from "../what-if/doses";
 import type { Layout } from "../what-if/layout";
 import { columnName } from "../what-if/names";
 import type { WhatIfQuestion } from "../what-if/question";
-import { address, cellAt } from "./address";
+import { address, cellAt } from "../address";
 import { areaAt } from "./what-if-cells";
 
 /** Rows and columns of usual size that it lies over. */

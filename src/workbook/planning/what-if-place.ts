@@ -9,7 +9,7 @@ import {
   type Names,
   type Sheets,
 } from "../../host/port";
-import { address } from "./address";
+import { address } from "../address";
 import { asked } from "./asked";
 import type { Refusal } from "./plan";
 import { answerOf } from "./read-logbook";

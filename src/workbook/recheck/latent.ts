@@ -1,5 +1,5 @@
 /** Formulas that show a mistake which the figures do not show yet: every cell happens to be filled in. */
-import { columnLetters } from "../column-letters";
+import { cellName } from "../cell-name";
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import type { CheckedFigure, CheckedRow } from "./check-row";
@@ -44,7 +44,7 @@ export function latentIn(mapping: LogbookMapping): LatentFinder {
                   heading: columnOf(mapping, role)?.heading ?? "",
                   mistake,
                   formula,
-                  address: columnLetters(column) + String(readings.row + 1),
+                  address: cellName(readings.row, column),
                   rows: 1,
                 },
           );

@@ -1,5 +1,5 @@
 /** From the verdicts on a row's figures to what a report says of it. */
-import { columnLetters } from "../column-letters";
+import { cellName } from "../cell-name";
 import type { MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import type { CheckedFigure } from "./check-row";
@@ -120,7 +120,7 @@ export class RowFindings {
       sheet: this.sheet,
       row: readings.row,
       column: figure.column,
-      address: columnLetters(figure.column) + String(readings.row + 1),
+      address: cellName(readings.row, figure.column),
       heading: column?.heading ?? "",
       role: figure.role,
       label: readings.label,

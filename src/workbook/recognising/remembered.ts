@@ -2,7 +2,7 @@
  * A mapping as a small table that people can read and change on a sheet of their workbook: one row for
  * each column that is used and for each figure that holds for all rows.
  */
-import { columnLetters } from "../column-letters";
+import { cellName, columnLetters } from "../cell-name";
 import type { LogbookMapping, MappedColumn, MappedConstant } from "./mapping";
 import type { TableGuess } from "./recognise";
 import { isRoleId, roleOf, roles, type RoleId } from "./roles";
@@ -41,7 +41,7 @@ const constantRow = (
   from.kind === "cell" ? from.label : "typed",
   roleOf(role).words,
   unit ?? "",
-  from.kind === "cell" ? `${columnLetters(from.column)}${String(from.row + 1)}` : from.value,
+  from.kind === "cell" ? cellName(from.row, from.column) : from.value,
 ];
 
 export const rememberedRows = (mapping: LogbookMapping): RememberedRow[] => [

@@ -1,6 +1,6 @@
 /** What is gathered while one formula is written in plain functions: gaps, helper cells, blocks. */
+import { columnLetters } from "../cell-name";
 import type { Twin } from "../../functions/twin";
-import { columnLetters } from "../column-letters";
 import type { Expression } from "../formula/tree";
 import type { Operand } from "./instance";
 import type { Around, Located } from "./located";

@@ -6,7 +6,7 @@ import { readTables } from "../xlsx/read/tables";
 import type { ListedSheet, WorkbookPart } from "../xlsx/read/workbook-part";
 import { attribute, count } from "../xlsx/xml/scan";
 import { childOf, childrenOf } from "../xlsx/xml/tree";
-import { sheetPrefix } from "./sheet-prefix";
+import { sheetPrefix } from "../sheet-prefix";
 
 export interface KnownTable extends Table {
   readonly sheet: string;

@@ -1,5 +1,5 @@
 /** For those who get the copy: which cells the formulas outside tables go by. */
-import { cellName } from "../xlsx/cell-address";
+import { cellName } from "../cell-name";
 import type { Facts } from "./facts";
 import type { FoundFormula } from "./sheet-formulas";
 

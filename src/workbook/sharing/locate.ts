@@ -1,5 +1,5 @@
 /** Finds the cells that a reference means, in the formula it stands in. */
-import { columnLetters } from "../column-letters";
+import { columnLetters } from "../cell-name";
 import { isProblem } from "../../core/problem/problem";
 import { readFormula } from "../formula/read";
 import { sheetOf, targetOf } from "../formula/reference";
@@ -9,7 +9,7 @@ import type { Operand } from "./instance";
 import { type Around, fixedBlock, type Located, single } from "./located";
 import { noTwin } from "./no-twin";
 import { cornerOf, piecesIn, restorer } from "./pieces";
-import { sheetPrefix } from "./sheet-prefix";
+import { sheetPrefix } from "../sheet-prefix";
 import { locateInTable } from "./table-cells";
 
 const writtenPrefix = (text: string): string => text.slice(0, text.lastIndexOf("!") + 1);

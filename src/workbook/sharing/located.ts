@@ -1,10 +1,10 @@
 /** Cells that a formula refers to: how many, and how all of them or one of them is written. */
-import { columnLetters } from "../column-letters";
+import { columnLetters } from "../cell-name";
 import type { Edges } from "../formula/reference";
 import { limits } from "../xlsx/limits";
 import type { Facts } from "./facts";
 import type { Home, Operand } from "./instance";
-import { sheetPrefix } from "./sheet-prefix";
+import { sheetPrefix } from "../sheet-prefix";
 
 export interface Located {
   readonly rows: number;

@@ -1,7 +1,7 @@
 /** One sheet of a partner copy: what becomes of each of its formulas, and its part written anew. */
+import { cellName } from "../cell-name";
 import { counted } from "../counted";
 import { splice, type Replacement } from "../formula/splice";
-import { cellName } from "../xlsx/cell-address";
 import type { Package } from "../xlsx/package/package";
 import { grownDimension } from "../xlsx/patch/dimension";
 import { withFormula } from "../xlsx/patch/formula-text";

@@ -1,4 +1,5 @@
 /** A1#, all that a cell's formula spills over: in plain functions, the cells it took in the file. */
+import { areaName } from "../cell-name";
 import { targetOf } from "../formula/reference";
 import { sheetOf } from "../formula/reference";
 import type { Reference } from "../formula/tree";
@@ -8,8 +9,7 @@ import { fixedBlock, type Located } from "./located";
 import { locate } from "./locate";
 import { noTwin } from "./no-twin";
 import { restored } from "./pieces";
-import { areaName } from "../xlsx/cell-address";
-import { sheetPrefix } from "./sheet-prefix";
+import { sheetPrefix } from "../sheet-prefix";
 
 function anchorOf(node: Node): Reference | undefined {
   if (node.kind === "postfix" && node.operator === "#") {

@@ -1,12 +1,12 @@
 /** Part of a table that a formula refers to: the row of the formula, or whole columns. */
-import { columnLetters } from "../column-letters";
+import { columnLetters } from "../cell-name";
 import { type Edges, targetOf } from "../formula/reference";
 import type { Reference } from "../formula/tree";
 import type { KnownTable } from "./facts";
 import type { Operand } from "./instance";
 import { type Around, fixedBlock, type Located, same } from "./located";
 import { noTwin } from "./no-twin";
-import { sheetPrefix } from "./sheet-prefix";
+import { sheetPrefix } from "../sheet-prefix";
 
 /** In a reference these marks of a heading stand behind an apostrophe. */
 const escaped = (heading: string): string => heading.replace(/['#[\]@]/g, "'$&");

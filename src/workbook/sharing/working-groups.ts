@@ -1,9 +1,9 @@
 /** Formulas that go through helper cells, in the groups and the order of the added sheet. */
+import { columnLetters } from "../cell-name";
 import { namespace } from "../../functions/catalogue";
-import { columnLetters } from "../column-letters";
 import type { Instance } from "./instance";
 import { cornerOf } from "./pieces";
-import { sheetPrefix } from "./sheet-prefix";
+import { sheetPrefix } from "../sheet-prefix";
 import type { FormulaTemplate } from "./template";
 
 export interface Helped extends Instance {

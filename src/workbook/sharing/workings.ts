@@ -3,7 +3,7 @@
  * under a heading that says what each figure is; formulas of one kind stand together, in the order of
  * their own rows, so that sorting or filling down keeps them and their helper cells together.
  */
-import { columnLetters } from "../column-letters";
+import { columnLetters } from "../cell-name";
 import { limits } from "../xlsx/limits";
 import type { PlainCell, PlainRow } from "../xlsx/patch/plain-sheet";
 import { refuse } from "../xlsx/problem";

@@ -1,10 +1,8 @@
 /** Addresses as files write them (B2, $A$1:C3) to rows and columns from 0, and back. */
 import type { Area, Place } from "../area";
-import { columnLetters } from "../column-letters";
+import { cellName, columnLetters } from "../cell-name";
+import { sheetPrefix } from "../sheet-prefix";
 import { limits } from "./limits";
-
-export const cellName = (row: number, column: number): string =>
-  columnLetters(column) + String(row + 1);
 
 export const isOnSheet = (row: number, column: number): boolean =>
   row >= 0 && row < limits.rows && column >= 0 && column < limits.columns;
@@ -43,13 +41,6 @@ export function readArea(name: string): Area | undefined {
   };
 }
 
-/** A1:C3; with one cell, A1 alone. */
-export function areaName({ row, column, rows, columns }: Area): string {
-  const first = cellName(row, column);
-  if (rows === 1 && columns === 1) return first;
-  return `${first}:${cellName(row + rows - 1, column + columns - 1)}`;
-}
-
 /** 'Log book'!, always in quotation marks: a sheet's name may read like a cell's. */
 export const quotedSheet = (sheet: string): string => `'${sheet.replaceAll("'", "''")}'!`;
 
@@ -76,4 +67,4 @@ export const overlaps = (a: Area, b: Area): boolean =>
 
 /** Sheet and cell, as a sentence names it. */
 export const named = (sheet: string, row: number, column: number): string =>
-  `${/^[\p{L}_][\p{L}\p{N}_]*$/u.test(sheet) ? sheet : `'${sheet.replaceAll("'", "''")}'`}!${cellName(row, column)}`;
+  sheetPrefix(sheet) + cellName(row, column);

@@ -1,5 +1,5 @@
 /** Calls of every function laid out on sheets, each beside its plain-formula twin. */
-import { columnLetters } from "../../../src/workbook/column-letters";
+import { columnLetters } from "../../../src/workbook/cell-name";
 import type { WorksheetFunction } from "../../../src/functions/define";
 import type { TwinAnswer, TwinArgument } from "../../../src/functions/twin";
 import { twinOf } from "../../../src/functions/twins/twins";

@@ -4,7 +4,7 @@ import { useState } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import type { Block, Host } from "../../../host/port";
-import { address } from "../../../workbook/planning/address";
+import { address } from "../../../workbook/address";
 import { planWhatIf, type WhatIfAsked, writeWhatIf } from "../../../workbook/planning/plan-what-if";
 import type { WhatIfPlace } from "../../../workbook/planning/what-if-place";
 import type { Doses } from "../../../workbook/what-if/doses";

@@ -3,8 +3,8 @@
  * moved". Moving shifts relative rows and columns; one that runs over an edge of the sheet comes in
  * again at the other, as the format has it.
  */
+import { columnLetters } from "../../cell-name";
 import { type Token, tokensOf } from "../../formula/token";
-import { columnLetters } from "../../column-letters";
 import { limits } from "../limits";
 import { isReadable } from "./readable";
 

@@ -1,6 +1,6 @@
 /** Cells as the file writes them. */
+import { areaName, cellName } from "../../cell-name";
 import type { Place } from "../../area";
-import { areaName, cellName } from "../cell-address";
 import { encodeString, escapeText } from "../xml/escape";
 import { unclosed } from "../xml/insert";
 import { prefixed, withAttribute } from "../xml/tag";

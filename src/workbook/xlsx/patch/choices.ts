@@ -1,5 +1,6 @@
 /** Words offered in cells: a list to choose from that lets other words through. */
-import { areaName, named, overlaps, readArea } from "../cell-address";
+import { areaName } from "../../cell-name";
+import { named, overlaps, readArea } from "../cell-address";
 import { limits } from "../limits";
 import type { Area } from "../../area";
 import { refuse } from "../problem";

@@ -1,5 +1,6 @@
 /** Refuses to write under merged cells, where nobody would see it. */
-import { areaName, named, readArea } from "../cell-address";
+import { areaName } from "../../cell-name";
+import { named, readArea } from "../cell-address";
 import { limits } from "../limits";
 import type { Area } from "../../area";
 import { refuse } from "../problem";

@@ -1,5 +1,6 @@
 /** The part of a sheet says which area its cells take; it must go on being true. */
-import { areaName, readArea } from "../cell-address";
+import { areaName } from "../../cell-name";
+import { readArea } from "../cell-address";
 import { attribute } from "../xml/scan";
 import { withAttribute } from "../xml/tag";
 import { childOf, type Node } from "../xml/tree";

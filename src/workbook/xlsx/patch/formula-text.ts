@@ -1,6 +1,6 @@
 /** The formula of a cell exchanged or taken out; its value stays, letter for letter. */
+import { areaName } from "../../cell-name";
 import type { Replacement } from "../../formula/splice";
-import { areaName } from "../cell-address";
 import type { Area } from "../../area";
 import type { RawCell } from "../read/sheet-scan";
 import { escapeText } from "../xml/escape";

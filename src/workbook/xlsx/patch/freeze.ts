@@ -1,5 +1,5 @@
 /** Rows and columns that stay in view. */
-import { cellName } from "../cell-address";
+import { cellName } from "../../cell-name";
 import { refuse } from "../problem";
 import { appending, inserting } from "../xml/insert";
 import { prefixed } from "../xml/tag";

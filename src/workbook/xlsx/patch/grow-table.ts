@@ -1,5 +1,6 @@
 /** Columns and rows added to a table, where nothing else stands. */
-import { areaName, isOnSheet, named, overlaps } from "../cell-address";
+import { areaName } from "../../cell-name";
+import { isOnSheet, named, overlaps } from "../cell-address";
 import { storedFormula } from "../formulas/to-file";
 import type { Area } from "../../area";
 import { refuse, type TableTrouble } from "../problem";

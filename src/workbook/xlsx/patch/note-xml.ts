@@ -1,5 +1,5 @@
 /** Notes as files hold them: the words in one part, and in another, older one the box they show in. */
-import { cellName } from "../cell-address";
+import { cellName } from "../../cell-name";
 import type { Note } from "../model";
 import { namespaces } from "../package/names";
 import { encodeString, escapeText } from "../xml/escape";

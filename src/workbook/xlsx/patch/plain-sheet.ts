@@ -1,5 +1,5 @@
 /** The part of a sheet of our own: widths, frozen rows, and its cells from the top. */
-import { columnLetters } from "../../column-letters";
+import { cellName } from "../../cell-name";
 import { limits } from "../limits";
 import { namespaces } from "../package/names";
 import { refuse } from "../problem";
@@ -17,7 +17,7 @@ export interface PlainCell {
 const space = (text: string): string => (/^\s|\s$|\n/.test(text) ? ' xml:space="preserve"' : "");
 
 function cellXml(row: number, { column, style, text, formula, isArray }: PlainCell): string {
-  const name = columnLetters(column) + String(row + 1);
+  const name = cellName(row, column);
   const dress = style === 0 ? "" : ` s="${String(style)}"`;
   if (formula !== undefined) {
     const array = isArray ? ` t="array" ref="${name}"` : "";

@@ -1,6 +1,6 @@
 /** How a sheet is printed: what its own part says of it, and the two names that the workbook keeps. */
+import { columnLetters } from "../../cell-name";
 import { type Replacement, splice } from "../../formula/splice";
-import { columnLetters } from "../../column-letters";
 import { absoluteArea, quotedSheet } from "../cell-address";
 import type { Package } from "../package/package";
 import { readWorkbookPart } from "../read/workbook-part";

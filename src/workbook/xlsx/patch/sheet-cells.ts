@@ -2,8 +2,9 @@
  * The cells of a sheet changed, in the pass that reads them: each wanted cell is cut in where it
  * belongs, between what stays as it is.
  */
+import { areaName, cellName } from "../../cell-name";
 import type { Replacement } from "../../formula/splice";
-import { areaName, cellName, named } from "../cell-address";
+import { named } from "../cell-address";
 import { refuse } from "../problem";
 import type { RawCell, RawRow, SheetVisitor } from "../read/sheet-scan";
 import { count, flag } from "../xml/scan";

@@ -1,6 +1,6 @@
 /** The part that holds a table: grown in place, or made. */
+import { areaName } from "../../cell-name";
 import { splice } from "../../formula/splice";
-import { areaName } from "../cell-address";
 import { addContentType } from "../package/content-types";
 import { contentTypes, namespaces, relationshipTypes } from "../package/names";
 import type { Package } from "../package/package";

@@ -2,7 +2,8 @@
  * One pass over a sheet: its cells one by one as they stand in the file, and everything else as a
  * tree without them. What reads a sheet and what patches it both go by this.
  */
-import { cellName, isOnSheet, readCellName } from "../cell-address";
+import { cellName } from "../../cell-name";
+import { isOnSheet, readCellName } from "../cell-address";
 import { limits } from "../limits";
 import { refuse } from "../problem";
 import { attribute, count, type Listener, type OpenTag, scanXml } from "../xml/scan";
