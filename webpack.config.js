@@ -144,6 +144,12 @@ const noExtraChunk = {
   parser: { dynamicImportMode: "eager" },
 };
 
+/** Pauses of its calculation that would stay in memory; see the loader. */
+const closedChannels = {
+  test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
+  loader: here("src/cli/build/closed-channels.js"),
+};
+
 /** A refusal is one sentence, not a stack of calls. */
 function orStop(work) {
   try {
@@ -208,7 +214,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
     {
       ...shared,
       name: "workbench",
-      module: { rules: [...shared.module.rules, noExtraChunk] },
+      module: { rules: [...shared.module.rules, noExtraChunk, closedChannels] },
       // The grid is one chunk: it is all needed, and at once.
       optimization: { ...shared.optimization, splitChunks: false },
       entry: { workbench: "./src/workbench/start.tsx" },

@@ -127,10 +127,12 @@ export async function mountGrid(
   const state = await shown.settle();
   listAllOfOurs(injector);
   const command = injector.get(ICommandService);
+  // one for all: each of these listens to everything as long as the page
+  const api = FUniver.newAPI(univer);
   const grid: Grid = {
     host: new WorkbenchHost(injector, {
       ...file,
-      reveal: (block) => reveal(univer, block, container.clientWidth),
+      reveal: (block) => reveal(api, block, container.clientWidth),
     }),
     cells,
     edited: new Edited(injector, () => cells.names.unit),
@@ -150,7 +152,7 @@ export async function mountGrid(
       });
     },
     focus: () => injector.get(ILayoutService).focus(),
-    select: (place) => select(univer, place, container.clientWidth),
+    select: (place) => select(api, place, container.clientWidth),
     undo: () => void command.executeCommand(UndoCommand.id),
     redo: () => void command.executeCommand(RedoCommand.id),
   };

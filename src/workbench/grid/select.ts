@@ -1,11 +1,9 @@
 /** Selects a cell, or shows one that is selected, and scrolls no further than it takes to see it. */
-import type { Univer } from "@univerjs/core";
-import { FUniver } from "@univerjs/core/facade";
+import type { FUniver } from "@univerjs/core/facade";
 import type { CellPlace } from "../../workbook/area";
 
-type Api = ReturnType<typeof FUniver.newAPI>;
 type SheetOfApi = NonNullable<
-  ReturnType<NonNullable<ReturnType<Api["getActiveWorkbook"]>>["getSheetByName"]>
+  ReturnType<NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>["getSheetByName"]>
 >;
 
 /** Row numbers at the left, the scroll bar at the right. */
@@ -27,8 +25,8 @@ function firstColumnFor(sheet: SheetOfApi, column: number, width: number): numbe
   return first;
 }
 
-export function select(univer: Univer, { sheet, row, column }: CellPlace, width: number): void {
-  const workbook = FUniver.newAPI(univer).getActiveWorkbook();
+export function select(api: FUniver, { sheet, row, column }: CellPlace, width: number): void {
+  const workbook = api.getActiveWorkbook();
   const found = workbook?.getSheetByName(sheet);
   if (!workbook || !found) return;
   workbook.setActiveSheet(found);
@@ -37,8 +35,8 @@ export function select(univer: Univer, { sheet, row, column }: CellPlace, width:
   if (first > found.getFrozenColumns()) found.scrollToCell(found.getFrozenRows(), first);
 }
 
-export function reveal(univer: Univer, { sheet, row, column }: CellPlace, width: number): void {
-  const found = FUniver.newAPI(univer).getActiveWorkbook()?.getSheetByName(sheet);
+export function reveal(api: FUniver, { sheet, row, column }: CellPlace, width: number): void {
+  const found = api.getActiveWorkbook()?.getSheetByName(sheet);
   const seen = found?.getVisibleRange();
   if (!found || !seen) return;
   const rowIsSeen = row < found.getFrozenRows() || (row >= seen.startRow && row < seen.endRow);

@@ -79,6 +79,22 @@ describe("drafts", () => {
     expect((await store.all())[0]?.draft.typed.used).toBe("2.45");
   });
 
+  it("are asked to be written at once, though an earlier writing is not done: a page that closes does not wait", () => {
+    const { time } = bench();
+    const asked: (string | undefined)[] = [];
+    const slow: DraftStore = {
+      ...bench().store,
+      keep: (draft) => {
+        asked.push(draft.typed.used);
+        return new Promise(() => undefined);
+      },
+    };
+    const keeping = keeper(slow, time, () => undefined);
+    void keeping.now(named("a", "2.4"));
+    void keeping.now(named("a", "2.45"));
+    expect(asked).toEqual(["2.4", "2.45"]);
+  });
+
   it("are both written when one lot is left for another", async () => {
     const { store, keeping } = bench();
     keeping.soon(named("a", "1"));

@@ -1,6 +1,6 @@
 /**
  * When a draft is written: at once after an act (Enter), and within a second of typing. The latest
- * wins, and writes never overtake each other.
+ * wins: a store does first what it is asked first.
  */
 import type { Draft } from "../draft";
 import type { DraftStore } from "./store";
@@ -27,15 +27,13 @@ export function keeper(store: DraftStore, later: Later, failed: (isSo: boolean) 
   let cancel: (() => void) | undefined;
   let last: Promise<void> = Promise.resolve();
 
-  const inTurn = (write: () => Promise<void>): Promise<void> => {
-    last = last.then(write).then(
-      () => {
-        failed(false);
-      },
-      () => {
-        failed(true);
-      },
+  /** Told in turn; asked for at once, since a page that closes waits for no earlier writing. */
+  const inTurn = (written: Promise<void>): Promise<void> => {
+    const isFailed = written.then(
+      () => false,
+      () => true,
     );
+    last = last.then(() => isFailed).then(failed);
     return last;
   };
 
@@ -45,7 +43,7 @@ export function keeper(store: DraftStore, later: Later, failed: (isSo: boolean) 
     );
     cancel?.();
     waiting = cancel = undefined;
-    return latest.reduce((_, each) => inTurn(() => store.keep(each)), last);
+    return latest.reduce((_, each) => inTurn(store.keep(each)), last);
   };
 
   return {
@@ -60,7 +58,7 @@ export function keeper(store: DraftStore, later: Later, failed: (isSo: boolean) 
         cancel?.();
         waiting = cancel = undefined;
       }
-      return inTurn(() => store.forget(id));
+      return inTurn(store.forget(id));
     },
   };
 }

@@ -7,7 +7,7 @@ export interface Kept {
   readonly keptAt: number;
 }
 
-/** Any verb may fail, by a rejected promise: a full disk, a browser that keeps nothing. */
+/** What is asked first is done first. Any verb may fail, by a rejected promise: a full disk, a browser that keeps nothing. */
 export interface DraftStore {
   /** Latest first. What cannot be read any more is left out. */
   all(): Promise<readonly Kept[]>;
