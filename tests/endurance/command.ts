@@ -1,8 +1,10 @@
 /**
  * `npm run endure -- --seeds 200 --steps 2000` (or `--browser --seeds 10 --steps 500`): longer than CI
- * has time for. `--from 101` begins at another seed. Goes on after a failure, and says how many held.
+ * has time for. `--from 101` begins at another seed. Goes on after a failure, and says how many held;
+ * `--stop` stops there. `--broken` breaks the product on purpose instead: does the model notice?
  */
 import { parseArgs } from "node:util";
+import { breakAll } from "./broken";
 import { endure } from "./run";
 
 const { values } = parseArgs({
@@ -11,6 +13,8 @@ const { values } = parseArgs({
     steps: { type: "string", default: "2000" },
     from: { type: "string", default: "1" },
     browser: { type: "boolean", default: false },
+    stop: { type: "boolean", default: false },
+    broken: { type: "boolean", default: false },
   },
 });
 
@@ -45,6 +49,7 @@ async function main(): Promise<void> {
     } catch (problem) {
       failed += 1;
       console.log(problem instanceof Error ? problem.message : String(problem));
+      if (values.stop) break;
     }
     if ((seed - from + 1) % 10 === 0) console.log(`${String(seed - from + 1)} seeds done`);
   }
@@ -57,4 +62,4 @@ async function main(): Promise<void> {
   if (failed > 0) process.exitCode = 1;
 }
 
-void main();
+void (values.broken ? breakAll() : main());

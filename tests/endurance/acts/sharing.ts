@@ -62,6 +62,23 @@ const opened = (bytes: Uint8Array, what: string): Workbook => {
 const isSame = (one: unknown, other: unknown): boolean =>
   one === other || String(one) === String(other);
 
+/** Sheets that a formula names. */
+const sheetsIn = (formula: string): string[] =>
+  [...formula.replace(/"[^"]*"/g, "").matchAll(/(?:'((?:[^']|'')+)'|(?<!#)\b(\w+))!/g)].map(
+    ([, quoted, plain]) => quoted?.replaceAll("''", "'") ?? plain ?? "",
+  );
+
+/** A formula of the copy that names a sheet which is not there. */
+function checkReferences({ sheets }: Workbook): void {
+  const names = new Set(sheets.map(({ name }) => name.toLowerCase()));
+  for (const { name, cells } of sheets) {
+    for (const { formula } of cells) {
+      const missing = sheetsIn(formula ?? "").find((each) => !names.has(each.toLowerCase()));
+      if (missing !== undefined) throw new Error(`${name} refers to ${missing}: ${formula ?? ""}`);
+    }
+  }
+}
+
 export async function shareACopy(world: World): Promise<void> {
   const { workbook } = world;
   const bytes = newXlsx(await bookOf(world));
@@ -70,9 +87,11 @@ export async function shareACopy(world: World): Promise<void> {
   const shared = shareWorkbook(bytes, { kind: "partner", fileName: "logbook.xlsx" });
   if (isFileProblem(shared)) throw new Error(`the copy: ${sayFile(shared)}`);
   if (!Buffer.from(untouched).equals(Buffer.from(bytes))) throw new Error("the file was changed");
+  const copy = opened(shared.bytes, "the copy");
+  checkReferences(copy);
   for (const [what, file] of [
     ["the file", opened(bytes, "the file")],
-    ["the copy", opened(shared.bytes, "the copy")],
+    ["the copy", copy],
   ] as const) {
     const cells = new Map(
       file.sheets.flatMap((sheet) =>
