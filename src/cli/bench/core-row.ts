@@ -12,7 +12,8 @@ import { baseNamed } from "../../core/reference/bases";
 import { acidValue } from "../../core/titration/acid-value";
 import { correctedTitre } from "../../core/titration/corrected-titre";
 import { ffaPercent } from "../../core/titration/free-fatty-acid";
-import { type Figure, held, told } from "./figure";
+import { held, type Measure, told } from "./figure";
+import { growthOf } from "./growth";
 import { byTurns, quietOf } from "./measure";
 
 type Row = readonly [number, number, number, number, number, number, number, number, number];
@@ -105,7 +106,7 @@ function compared(row: Row): void {
 const each = (given: readonly Row[], work: (row: Row) => Results) => (): number =>
   given.reduce((sum, row) => sum + (work(row)[3] ?? 0), 0);
 
-export async function coreRow(): Promise<Figure[]> {
+async function run() {
   const some = rows(2000);
   some.forEach(compared);
   const timed = await byTurns(
@@ -120,6 +121,8 @@ export async function coreRow(): Promise<Figure[]> {
   return [
     held("one row in the core", core / quietOf(timed, "library"), 1.2, "x mathjs BigNumber"),
     told("one row in the core", core / quietOf(timed, "doubles"), "x doubles", 0),
-    told("one row in the core", (core / some.length) * 1000, "microseconds", 1),
+    ...(await growthOf("core", (count) => each(rows(count), byCore))),
   ];
 }
+
+export const coreRow: Measure = { name: "core", run };

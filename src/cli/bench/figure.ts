@@ -1,12 +1,12 @@
-/** One measured figure, with the budget it is held against. */
+/** One measured figure, with the budget it is held against. The smaller, the better, all of them. */
 export interface Figure {
   readonly what: string;
-  /** As measured, in words: "1.02 x mathjs". */
-  readonly measured: string;
-  /** In words; "" where there is none. */
-  readonly budget: string;
-  /** Undefined where there is no budget. */
-  readonly isWithin?: boolean;
+  readonly value: number;
+  readonly unit: string;
+  /** Places after the point that are shown. */
+  readonly digits: number;
+  /** The budget; undefined where there is none. */
+  readonly most?: number;
 }
 
 /** A ratio or a figure held against the most it may be. */
@@ -16,16 +16,23 @@ export const held = (
   most: number,
   unit: string,
   digits = 2,
-): Figure => ({
-  what,
-  measured: `${value.toFixed(digits)} ${unit}`,
-  budget: `at most ${String(most)} ${unit}`,
-  isWithin: value <= most,
-});
+): Figure => ({ what, value, unit, digits, most });
 
 /** Only told. */
 export const told = (what: string, value: number, unit: string, digits = 2): Figure => ({
   what,
-  measured: `${value.toFixed(digits)} ${unit}`,
-  budget: "",
+  value,
+  unit,
+  digits,
 });
+
+/** A part of the bench, measured by itself: in a process of its own when two trees are compared. */
+export interface Measure {
+  readonly name: string;
+  /** @param root the folder of the project, with its build in dist/ */
+  run(root: string): Promise<Figure[]>;
+}
+
+/** As measured, in words: "1.02 x mathjs". */
+export const measured = ({ value, unit, digits }: Pick<Figure, "value" | "unit" | "digits">) =>
+  `${value.toLocaleString("en-GB", { minimumFractionDigits: digits, maximumFractionDigits: digits })} ${unit}`;

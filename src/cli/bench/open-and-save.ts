@@ -1,10 +1,8 @@
 /** A file opened, and saved with one edit, without a page: how the time grows with its rows. */
 import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../workbook/xlsx";
-import { type Figure, told } from "./figure";
+import type { Measure } from "./figure";
+import { growthOf } from "./growth";
 import { largeFile } from "./large-file";
-import { byTurns, quietOf } from "./measure";
-
-const sizes = [100, 1_000, 10_000, 100_000];
 
 function opened(bytes: Uint8Array) {
   const workbook = openXlsx(bytes);
@@ -22,26 +20,15 @@ function saved(workbook: ReturnType<typeof opened>): void {
   if (isFileProblem(bytes)) throw new Error(sayFile(bytes));
 }
 
-export async function openAndSave(): Promise<Figure[]> {
-  const files = sizes.map((rows) => {
+const run = async () => [
+  ...(await growthOf("open a file", (rows) => {
     const bytes = largeFile(rows);
-    return { rows, bytes, workbook: opened(bytes) };
-  });
-  const timed = await byTurns(
-    files.flatMap(({ rows, bytes, workbook }) => [
-      { name: `open ${String(rows)}`, run: () => opened(bytes) },
-      { name: `save ${String(rows)}`, run: () => saved(workbook) },
-    ]),
-    2,
-  );
-  return ["open", "save"].flatMap((verb) =>
-    sizes.map((rows) =>
-      told(
-        `${verb} a file of ${rows.toLocaleString("en-GB")} rows`,
-        (quietOf(timed, `${verb} ${String(rows)}`) * 1000) / rows,
-        "us a row",
-        0,
-      ),
-    ),
-  );
-}
+    return () => opened(bytes);
+  })),
+  ...(await growthOf("save a file", (rows) => {
+    const workbook = opened(largeFile(rows));
+    return () => saved(workbook);
+  })),
+];
+
+export const openAndSave: Measure = { name: "open and save", run };

@@ -2,9 +2,9 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { sizesOf } from "../build/sizes";
-import { type Figure, held, told } from "./figure";
+import { held, type Measure, told } from "./figure";
 
-export function sizes(root: string): Figure[] {
+function sizesIn(root: string) {
   const folder = join(root, "dist");
   if (!existsSync(folder)) return [];
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
@@ -19,3 +19,5 @@ export function sizes(root: string): Figure[] {
       : held(what, packed / 1000, most, "kB gzip", 1),
   );
 }
+
+export const sizes: Measure = { name: "sizes", run: (root) => Promise.resolve(sizesIn(root)) };

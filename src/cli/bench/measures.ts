@@ -1,0 +1,27 @@
+/** Everything the bench measures, in the order of its table. */
+import { coreRow } from "./core-row";
+import type { Measure } from "./figure";
+import { largePage } from "./large-page";
+import { openAndSave } from "./open-and-save";
+import { pageLoad } from "./page-load";
+import { partnerCopy } from "./partner-copy";
+import { recheckOfRows } from "./recheck";
+import { sizes } from "./sizes";
+import { workbenchCells } from "./workbench-cells";
+
+export const measures: readonly Measure[] = [
+  coreRow,
+  workbenchCells,
+  partnerCopy,
+  recheckOfRows,
+  openAndSave,
+  sizes,
+  pageLoad,
+  largePage,
+];
+
+/** Those whose names hold one of the words; all when there are none. */
+export const measuresNamed = (words: readonly string[]): readonly Measure[] =>
+  words.length === 0
+    ? measures
+    : measures.filter(({ name }) => words.some((word) => name.includes(word)));
