@@ -1,0 +1,140 @@
+/**
+ * The product broken on purpose, one line at a time: what the model of tests/endurance must notice.
+ * Data; `npm run endure -- --broken` does each in a copy of its own.
+ */
+export interface Breakage {
+  /** What goes wrong, as a person would tell it. */
+  readonly what: string;
+  readonly file: string;
+  /** Stands there once. */
+  readonly line: string;
+  readonly broken: string;
+}
+
+const titrate = "src/taskpane/titrate";
+const planning = "src/workbook/planning";
+
+export const breakages: readonly Breakage[] = [
+  {
+    what: "undo of a reading forgets the blanks",
+    file: `${titrate}/undo.ts`,
+    line: "draft: { ...bench.draft, titres, blanks, isRecorded: false },",
+    broken: "draft: { ...bench.draft, titres, isRecorded: false },",
+  },
+  {
+    what: "undo in the workbook forgets one cell",
+    file: "src/host/memory.ts",
+    line: "this.show(last.before);",
+    broken:
+      "const all = structuredClone(last.before); const { cells } = all.sheets[0] ?? { cells: {} }; Reflect.deleteProperty(cells, Object.keys(cells)[0] ?? ''); this.show(all);",
+  },
+  {
+    what: "what was typed last is not kept when the page closes",
+    file: `${titrate}/drafts/keeper.ts`,
+    line: "const latest = [waiting?.id === draft?.id ? undefined : waiting, draft].filter(",
+    broken: "const latest = [draft].filter(",
+  },
+  {
+    what: "a full disk is not told",
+    file: `${titrate}/drafts/keeper.ts`,
+    line: "failed(true);",
+    broken: "failed(false);",
+  },
+  {
+    what: "why a titre was omitted is not kept with the draft",
+    file: `${titrate}/stored.ts`,
+    line: '...(typeof omitted === "string" ? { omitted } : {}),',
+    broken: "",
+  },
+  {
+    what: "a changed reading is no longer omitted",
+    file: `${titrate}/reducer.ts`,
+    line: "...(was.omitted === undefined ? {} : { omitted: was.omitted }),",
+    broken: "",
+  },
+  {
+    what: "one of the recorded titrations too few stays at hand",
+    file: `${titrate}/lots-kept.ts`,
+    line: "const recordedKept = 5;",
+    broken: "const recordedKept = 4;",
+  },
+  {
+    what: "a titration that is changed stays recorded",
+    file: `${titrate}/reducer.ts`,
+    line: "return stays || !next.isRecorded ? next : { ...next, isRecorded: false };",
+    broken: "return stays ? next : next;",
+  },
+  {
+    what: "record writes into the row above",
+    file: `${planning}/target-row.ts`,
+    line: "return { row: row + 1, isNew: row === last };",
+    broken: "return { row: Math.max(1, row), isNew: false };",
+  },
+  {
+    what: "an omitted titre is recorded as one that stands",
+    file: `${titrate}/record.ts`,
+    line: "return reading === undefined || reading.omitted !== undefined ? null : usedOf(reading);",
+    broken: "return reading === undefined ? null : usedOf(reading);",
+  },
+  {
+    what: "the reason of an omission is not recorded",
+    file: "src/workbook/record/omitted-words.ts",
+    line: "mL: ${reason.trim()}`,",
+    broken: "mL`,",
+  },
+  {
+    what: "what was typed after the look is not noticed",
+    file: `${planning}/carry-out.ts`,
+    line: "if (confirmed.fingerprint !== plan.fingerprint) {",
+    broken: 'if (confirmed.fingerprint === "") {',
+  },
+  {
+    what: "a filled cell is written over unasked",
+    file: `${planning}/row-cells.ts`,
+    line: 'remarks.push({ code: "cell-not-empty", sentence, confirm: place });',
+    broken: 'remarks.push({ code: "cell-not-empty", sentence });',
+  },
+  {
+    what: "a new column is written over what stands there",
+    file: `${planning}/add-columns.ts`,
+    line: 'const held = cells?.kind === "cells" ? inTheWay(cells) : undefined;',
+    broken: 'const held = cells?.kind === "names" ? inTheWay(cells as never) : undefined;',
+  },
+  {
+    what: "a what-if table takes the size before",
+    file: "src/workbook/what-if/layout.ts",
+    line: 'value: size.toNumber(), style: "input" },',
+    broken: 'value: (sizes[index - 1] ?? size).toNumber(), style: "input" },',
+  },
+  {
+    what: "the blank is not taken off",
+    file: "src/core/titration/corrected-titre.ts",
+    line: 'return as("mL", mean(titres).minus(blank));',
+    broken: 'return as("mL", mean(titres));',
+  },
+  {
+    what: "the base charge counts tenfold",
+    file: "src/core/batch/catalyst.ts",
+    line: 'as("g", oilMass.times(ten).times(baseCharge));',
+    broken: 'as("g", oilMass.times(hundred).times(baseCharge));',
+  },
+  {
+    what: "a batch forgets its lots when the pane closes",
+    file: "src/taskpane/batch/stored.ts",
+    line: "lots: lotsFrom(value.lots),",
+    broken: "lots: lotsFrom(value.lots).slice(1),",
+  },
+  {
+    what: "a new file drops a sheet",
+    file: "src/workbook/xlsx/new.ts",
+    line: "book.sheets.flatMap((sheet, index) => sheetEdits(book, sheet, index)),",
+    broken:
+      "book.sheets.slice(0, Math.max(1, book.sheets.length - 1)).flatMap((sheet, index) => sheetEdits(book, sheet, index)),",
+  },
+  {
+    what: "a copy drops the sheet of its workings",
+    file: "src/workbook/sharing/share.ts",
+    line: "if (workings && report.workings !== undefined) {",
+    broken: "if (workings && report.workings === undefined) {",
+  },
+];
