@@ -13,6 +13,7 @@ import {
   UniverInstanceType,
   type Workbook,
 } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
 import { DeviceInputEventType, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { ILayoutService } from "@univerjs/ui";
