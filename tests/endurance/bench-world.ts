@@ -158,6 +158,12 @@ export class BenchWorld {
     else this.begin(this.bench.draft, true);
   }
 
+  /** The next titration on the same bench. */
+  async next(): Promise<void> {
+    await this.settle();
+    this.begin(this.bench.draft, true);
+  }
+
   /** @param isHere the one before is the one under way, not one out of storage */
   private begin(after: Draft | undefined, isHere: boolean): void {
     const id = this.newId();

@@ -35,8 +35,12 @@ const addressOf = (place: string): string => {
   return address({ sheet, row, column, rows: 1, columns: 1 });
 };
 
-/** Every change is in the plan, and what was there before was agreed to. */
-function foreseen(plan: Plan, agreed: readonly string[], before: Held, after: Held): void {
+/** Every change is in the plan, and what was there before was seen and agreed to. */
+function foreseen(
+  plan: Plan,
+  agreed: readonly string[],
+  [seen, before, after]: readonly [Held, Held, Held],
+): void {
   const places = differences(before, after);
   const sheets = places
     .filter((place) => place.startsWith("sheet:") && !(place in before))
@@ -46,7 +50,7 @@ function foreseen(plan: Plan, agreed: readonly string[], before: Held, after: He
     if (sheets.some((sheet) => place.startsWith(`${sheet}!`))) continue;
     const where = addressOf(place);
     if (!isPlanned.has(where)) throw new Error(`not planned: ${told([place], before, after)}`);
-    if (place in before && !agreed.includes(where)) {
+    if (place in before && (!agreed.includes(where) || before[place] !== seen[place])) {
       throw new Error(`never agreed to: ${told([place], before, after)}`);
     }
   }
@@ -79,8 +83,10 @@ export async function carry(world: World, change: Change): Promise<Carried> {
     return { outcome: plan, disturbance, isClear: true, isThere: false };
   }
   let isClear = true;
-  if (disturbance === "none" && chance.is(0.1)) {
-    await typeSomewhere(world, plan.block);
+  const seen = workbook.present;
+  const filled = plan.cells.filter((cell) => cell.mustConfirm).map(({ block }) => block);
+  if (disturbance === "none" && chance.is(filled.length > 0 ? 0.4 : 0.1)) {
+    await typeSomewhere(world, filled.length > 0 ? chance.of(filled) : plan.block);
     isClear = false;
   }
   const { fingerprint, mustConfirm } = plan;
@@ -96,7 +102,7 @@ export async function carry(world: World, change: Change): Promise<Carried> {
     throw new Error(`${change.what} was ${outcome.kind}, and changed: ${places || "nothing"}`);
   }
   if (isThere) {
-    foreseen(plan, agreed, before, after);
+    foreseen(plan, agreed, [seen, before, after]);
     workbook.written();
   } else workbook.sameSteps();
   if (disturbance === "none" && isClear && outcome.kind !== "recorded") {

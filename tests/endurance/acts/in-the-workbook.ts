@@ -13,7 +13,13 @@ const one = (sheet: string, row: number, column: number): Block => ({
   columns: 1,
 });
 
+/** Also where the next row will go: nobody keeps away from there. */
 const somewhere = ({ chance, workbook }: World): Block => {
+  const table = workbook.tableBlock("Titrations");
+  if (table && chance.is(0.2)) {
+    const column = table.column + chance.whole(0, table.columns - 1);
+    return one(table.sheet, table.row + table.rows, column);
+  }
   const sheet = chance.of(workbook.sheetNames());
   return one(sheet, chance.whole(0, 14), chance.whole(0, chance.is(0.5) ? 6 : 45));
 };

@@ -196,6 +196,8 @@ export async function recordTheTitration(world: World): Promise<Carried | undefi
   await world.bench.act({ do: "recorded" }, (now) => {
     now.isRecorded = true;
   });
+  // as a rule the next one follows
+  if (world.chance.is(0.7)) await world.bench.next();
   return carried;
 }
 
