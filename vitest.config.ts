@@ -31,6 +31,7 @@ export default defineConfig({
             "tests/published/**/*.test.ts",
             "tests/second-opinion/**/*.test.ts",
             "tests/rules/**/*.test.ts",
+            "tests/security/**/*.test.ts",
             "tests/cli/**/*.test.ts",
             "tests/help/**/*.test.ts",
           ],

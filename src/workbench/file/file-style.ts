@@ -10,30 +10,30 @@ import {
 } from "@univerjs/core";
 import type { Look } from "../../workbook/xlsx";
 
-const across: Readonly<Record<string, HorizontalAlign>> = {
-  left: HorizontalAlign.LEFT,
-  center: HorizontalAlign.CENTER,
-  centerContinuous: HorizontalAlign.CENTER,
-  right: HorizontalAlign.RIGHT,
-  justify: HorizontalAlign.JUSTIFIED,
-};
+const across: ReadonlyMap<string | undefined, HorizontalAlign> = new Map([
+  ["left", HorizontalAlign.LEFT],
+  ["center", HorizontalAlign.CENTER],
+  ["centerContinuous", HorizontalAlign.CENTER],
+  ["right", HorizontalAlign.RIGHT],
+  ["justify", HorizontalAlign.JUSTIFIED],
+]);
 
-const down: Readonly<Record<string, VerticalAlign>> = {
-  top: VerticalAlign.TOP,
-  center: VerticalAlign.MIDDLE,
-};
+const down: ReadonlyMap<string | undefined, VerticalAlign> = new Map([
+  ["top", VerticalAlign.TOP],
+  ["center", VerticalAlign.MIDDLE],
+]);
 
-const lines: Readonly<Record<string, BorderStyleTypes>> = {
-  thin: BorderStyleTypes.THIN,
-  hair: BorderStyleTypes.HAIR,
-  dotted: BorderStyleTypes.DOTTED,
-  dashed: BorderStyleTypes.DASHED,
-  dashDot: BorderStyleTypes.DASH_DOT,
-  double: BorderStyleTypes.DOUBLE,
-  medium: BorderStyleTypes.MEDIUM,
-  mediumDashed: BorderStyleTypes.MEDIUM_DASHED,
-  thick: BorderStyleTypes.THICK,
-};
+const lines: ReadonlyMap<string | undefined, BorderStyleTypes> = new Map([
+  ["thin", BorderStyleTypes.THIN],
+  ["hair", BorderStyleTypes.HAIR],
+  ["dotted", BorderStyleTypes.DOTTED],
+  ["dashed", BorderStyleTypes.DASHED],
+  ["dashDot", BorderStyleTypes.DASH_DOT],
+  ["double", BorderStyleTypes.DOUBLE],
+  ["medium", BorderStyleTypes.MEDIUM],
+  ["mediumDashed", BorderStyleTypes.MEDIUM_DASHED],
+  ["thick", BorderStyleTypes.THICK],
+]);
 
 const edges = { top: "t", bottom: "b", left: "l", right: "r" } as const;
 
@@ -43,7 +43,7 @@ function borders(look: Look): IBorderData {
     const border = look.borders?.[side as keyof typeof edges];
     if (!border) continue;
     found[edge] = {
-      s: lines[border.line] ?? BorderStyleTypes.THIN,
+      s: lines.get(border.line) ?? BorderStyleTypes.THIN,
       cl: { rgb: border.colour ?? "#000000" },
     };
   }
@@ -56,9 +56,10 @@ const on = BooleanNumber.TRUE;
 export const usualSize = 11;
 
 export function styleOf(look: Look): IStyleData {
+  const horizontal = across.get(look.horizontal);
   return {
     fs: look.size ?? usualSize,
-    vt: down[look.vertical ?? ""] ?? VerticalAlign.BOTTOM,
+    vt: down.get(look.vertical) ?? VerticalAlign.BOTTOM,
     ...(look.format === "General" ? {} : { n: { pattern: look.format } }),
     ...(look.bold ? { bl: on } : {}),
     ...(look.italic ? { it: on } : {}),
@@ -67,7 +68,7 @@ export function styleOf(look: Look): IStyleData {
     ...(look.colour ? { cl: { rgb: look.colour } } : {}),
     ...(look.fill ? { bg: { rgb: look.fill } } : {}),
     ...(look.wraps ? { tb: WrapStrategy.WRAP } : {}),
-    ...(look.horizontal && across[look.horizontal] ? { ht: across[look.horizontal] } : {}),
+    ...(horizontal === undefined ? {} : { ht: horizontal }),
     ...(look.borders ? { bd: borders(look) } : {}),
   };
 }

@@ -5,6 +5,7 @@
  */
 import { tokenize } from "@borgar/fx";
 import { masked } from "./mask";
+import { isReadable } from "./readable";
 
 export type TokenKind =
   | "equals-sign"
@@ -60,10 +61,14 @@ function kindOf(found: { type: string; unterminated?: boolean }, text: string): 
 }
 
 /**
- * Cuts any text. The tokens joined are the text again, character for character.
+ * Cuts any text. The tokens joined are the text again, character for character. A text that is not
+ * looked into is one token, of a kind that no formula has.
  * @example tokensOf("=A1+2").map((token) => token.text) // ["=", "A1", "+", "2"]
  */
 export function tokensOf(formula: string): Token[] {
+  if (!isReadable(formula)) {
+    return [{ kind: "unknown", text: formula, start: 0, end: formula.length }];
+  }
   let start = 0;
   return tokenize(masked(formula), { withLocation: false, negativeNumbers: false }).map((found) => {
     const end = start + found.value.length;

@@ -7,7 +7,7 @@ import { say } from "../../core/problem/wording";
 import type { Twin } from "../../functions/twin";
 import { type Formula, readFormula } from "../formula/read";
 import { nodesOf, titreCalls } from "../formula/walk";
-import { isReadable } from "../xlsx/formulas/readable";
+import { isReadable } from "../formula/readable";
 import type { Facts } from "./facts";
 import type { Home, Instance, Room } from "./instance";
 import { cut, piecesIn, restored, spotOf } from "./pieces";

@@ -21,6 +21,8 @@ export const limits = {
   height: 409.5,
   /** Characters in a cell. */
   text: 32_767,
+  /** Characters in a number format. */
+  format: 255,
   /** Formats of cells a workbook can hold. */
   styles: 65_000,
   /** Characters a list of words may take in a choice. */

@@ -11,7 +11,7 @@ import { type Replacement, splice } from "../../formula/splice";
 import { type Token, tokensOf } from "../../formula/token";
 import type { Expression } from "../../formula/tree";
 import { nodesOf } from "../../formula/walk";
-import { isReadable } from "./readable";
+import { isReadable } from "../../formula/readable";
 
 const isMarked = /_xl/i;
 const fileMark = /^_(?:xlfn|xlws|xludf)\./i;

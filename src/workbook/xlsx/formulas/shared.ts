@@ -6,7 +6,6 @@
 import { columnLetters } from "../../cell-name";
 import { type Token, tokensOf } from "../../formula/token";
 import { limits } from "../limits";
-import { isReadable } from "./readable";
 
 /** One corner: a cell ($B$2), a column ($B) or a row ($2). */
 const corner = /(\$?)([A-Za-z]{1,3})(?:(\$?)(\d{1,7}))?|(\$?)(\d{1,7})/g;
@@ -46,8 +45,7 @@ export class SharedFormula {
     private readonly row: number,
     private readonly column: number,
   ) {
-    const whole: Token = { kind: "unknown", text, start: 0, end: text.length };
-    this.tokens = isReadable(text) ? tokensOf(text) : [whole];
+    this.tokens = tokensOf(text);
   }
 
   /** The text for another cell. */

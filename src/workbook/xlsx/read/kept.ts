@@ -9,20 +9,20 @@ type Counts = Partial<Record<KeptKind, number>>;
 /** The last step of a relationship's type says what it leads to. */
 const lastStep = (type: string): string => type.slice(type.lastIndexOf("/") + 1);
 
-const byRelationship: Readonly<Record<string, KeptKind>> = {
-  chart: "charts",
-  chartEx: "charts",
-  image: "images",
-  threadedComment: "threaded comments",
-  slicer: "slicers",
-  timeline: "timelines",
-  pivotTable: "pivot tables",
-  oleObject: "embedded objects",
-  package: "embedded objects",
-  ctrlProp: "form controls",
-  control: "form controls",
-  queryTable: "outside data",
-};
+const byRelationship: ReadonlyMap<string, KeptKind> = new Map([
+  ["chart", "charts"],
+  ["chartEx", "charts"],
+  ["image", "images"],
+  ["threadedComment", "threaded comments"],
+  ["slicer", "slicers"],
+  ["timeline", "timelines"],
+  ["pivotTable", "pivot tables"],
+  ["oleObject", "embedded objects"],
+  ["package", "embedded objects"],
+  ["ctrlProp", "form controls"],
+  ["control", "form controls"],
+  ["queryTable", "outside data"],
+]);
 
 const ofWorkbook: readonly (readonly [RegExp, KeptKind])[] = [
   [/^xl\/externalLinks\/[^/]+\.xml$/i, "links to other workbooks"],
@@ -39,7 +39,7 @@ function addRelated(file: Package, part: string, counts: Counts): Set<string> {
   const drawings = new Set<string>();
   for (const { type, target, isOutside } of relationshipsOf(file, part)) {
     const step = lastStep(type);
-    const kind = byRelationship[step];
+    const kind = byRelationship.get(step);
     if (kind) counts[kind] = (counts[kind] ?? 0) + 1;
     if (step === "drawing" && !isOutside) drawings.add(target);
   }

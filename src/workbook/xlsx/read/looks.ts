@@ -1,4 +1,5 @@
 /** How cells look: the styles part, resolved to one look for each number a cell can give. */
+import { limits } from "../limits";
 import type { Border, Look } from "../model";
 import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
@@ -57,11 +58,17 @@ function arrangement(xf: Node): Part {
   };
 }
 
+/** One longer than a program takes is no format, and is not looked into. */
+function formatIn(node: Node): string {
+  const format = attribute(node, "formatCode") ?? "General";
+  return format.length <= limits.format ? format : "General";
+}
+
 function formats(root: Node): (id: number) => string {
   const own = new Map(
     childrenOf(childOf(root, "numFmts"), "numFmt").map((node) => [
       count(node, "numFmtId"),
-      attribute(node, "formatCode") ?? "General",
+      formatIn(node),
     ]),
   );
   return (id) => own.get(id) ?? builtInFormats[id] ?? "General";

@@ -1,10 +1,12 @@
 /** A sheet: its cells, and from the rest of its part what a grid can show. */
 import { readArea } from "../cell-address";
+import { limits } from "../limits";
 import type { Area } from "../../area";
 import type { ColumnWidth, Kept, Sheet } from "../model";
 import type { Package } from "../package/package";
 import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
+import { apart } from "./apart";
 import { type CellContext, CellReader } from "./cells";
 import { keptOnSheet } from "./kept";
 import { readNotes } from "./notes";
@@ -12,15 +14,23 @@ import { type Budget, type RawRow, scanSheet } from "./sheet-scan";
 import { readTables } from "./tables";
 import type { ListedSheet } from "./workbook-part";
 
+/** Each column once: in a sound file none stands in two of the spans. */
 function widths(frame: Node): ColumnWidth[] {
-  return childrenOf(childOf(frame, "cols"), "col").map((node) => {
+  let room = limits.columns;
+  return childrenOf(childOf(frame, "cols"), "col").flatMap((node) => {
     const width = Number(attribute(node, "width"));
+    const first = count(node, "min", 1) - 1;
+    const last = Math.min(count(node, "max", 1), limits.columns) - 1;
+    room -= Math.max(0, last - first + 1);
+    if (room < 0 || last < first || first < 0) return [];
+    const isHidden = flag(node, "hidden");
+    const look = count(node, "style");
     return {
-      first: count(node, "min", 1) - 1,
-      last: count(node, "max", 1) - 1,
-      isHidden: flag(node, "hidden"),
-      look: count(node, "style"),
-      ...(width > 0 ? { width } : {}),
+      first,
+      last,
+      isHidden,
+      look,
+      ...(width > 0 ? { width: Math.min(width, limits.width) } : {}),
     };
   });
 }
@@ -28,15 +38,20 @@ function widths(frame: Node): ColumnWidth[] {
 function frozen(frame: Node): Pick<Sheet, "frozenRows" | "frozenColumns"> {
   const pane = childOf(childOf(childOf(frame, "sheetViews"), "sheetView"), "pane");
   const isFrozen = pane && /^frozen/.test(attribute(pane, "state") ?? "");
-  const lines = (name: string) => Math.floor(Number((pane && attribute(pane, name)) ?? 0)) || 0;
+  const lines = (name: string, most: number): number => {
+    const given = Math.floor(Number((pane && attribute(pane, name)) ?? 0)) || 0;
+    return given > 0 && given < most ? given : 0;
+  };
   return isFrozen
-    ? { frozenRows: lines("ySplit"), frozenColumns: lines("xSplit") }
+    ? { frozenRows: lines("ySplit", limits.rows), frozenColumns: lines("xSplit", limits.columns) }
     : { frozenRows: 0, frozenColumns: 0 };
 }
 
 const merged = (frame: Node): Area[] =>
-  childrenOf(childOf(frame, "mergeCells"), "mergeCell").flatMap(
-    (node) => readArea(attribute(node, "ref") ?? "") ?? [],
+  apart(
+    childrenOf(childOf(frame, "mergeCells"), "mergeCell").flatMap(
+      (node) => readArea(attribute(node, "ref") ?? "") ?? [],
+    ),
   );
 
 const nothing = {

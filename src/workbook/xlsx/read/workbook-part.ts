@@ -21,7 +21,10 @@ export interface WorkbookPart {
   readonly sheets: readonly ListedSheet[];
 }
 
-const states = { hidden: "hidden", veryHidden: "very hidden" } as const;
+const states: ReadonlyMap<string | undefined, Sheet["state"]> = new Map([
+  ["hidden", "hidden"],
+  ["veryHidden", "very hidden"],
+]);
 
 function findPart(file: Package): string {
   const found = relationshipsOf(file, "");
@@ -40,13 +43,16 @@ function listed(file: Package, part: string, root: Node): ListedSheet[] {
     if (!target) return refuse({ code: "damaged", part, detail: "a sheet leads nowhere" });
     return {
       name: attribute(node, "name") ?? "",
-      state: states[state as keyof typeof states] ?? "visible",
+      state: states.get(state) ?? "visible",
       kind: target.type === relationshipTypes.worksheet ? "cells" : "other",
       part: target.target,
       id: count(node, "sheetId"),
     };
   });
 }
+
+const isRepeated = (names: readonly string[]): boolean =>
+  new Set(names.map((name) => name.toLowerCase())).size < names.length;
 
 export function readWorkbookPart(file: Package): WorkbookPart {
   const part = findPart(file);
@@ -58,8 +64,12 @@ export function readWorkbookPart(file: Package): WorkbookPart {
   }
   const sheets = listed(file, part, root);
   if (sheets.length === 0) refuse({ code: "damaged", part, detail: "it lists no sheet" });
-  if (new Set(sheets.map((sheet) => sheet.part.toLowerCase())).size < sheets.length) {
+  if (isRepeated(sheets.map((sheet) => sheet.part))) {
     refuse({ code: "damaged", part, detail: "two of its sheets are one" });
+  }
+  // Formulas, and edits, go by these names.
+  if (sheets.some(({ name }) => name === "") || isRepeated(sheets.map(({ name }) => name))) {
+    refuse({ code: "damaged", part, detail: "its sheets are not told apart by their names" });
   }
   return { part, text, root, sheets };
 }
