@@ -96,6 +96,13 @@ export const optionalNumber = <U extends Unit, D extends Quantity<U> | undefined
     () => value,
   );
 
+/** A figure that may be left out, and then is what it usually is. */
+export const usualNumber = <U extends Unit>(
+  limit: Limits<U>,
+  usually: Quantity<U>,
+  says: string,
+): Argument<Quantity<U>> => optionalNumber(limit, usually.toString(), usually, says);
+
 /** Every figure of a range, gaps kept; the first that is wrong is the problem. */
 export function figures<U extends Unit>(
   grid: Grid,

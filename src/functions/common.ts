@@ -1,7 +1,7 @@
 /** The arguments that several functions share: said once, so that they mean the same everywhere. */
-import { quantity } from "../core/quantity/quantity";
 import { limits } from "../core/reference/limits";
-import { list, number, optionalNumber } from "./arguments";
+import { usual } from "../core/reference/usual";
+import { list, number, optionalNumber, usualNumber } from "./arguments";
 
 export const titres = list(
   limits.reading,
@@ -45,17 +45,15 @@ export const baseCharge = number(
   "Pure base for the reaction, as percent of the oil's mass.",
 );
 
-export const limitFfaPercent = optionalNumber(
+export const limitFfaPercent = usualNumber(
   limits.ffaLimit,
-  "5",
-  quantity("%", "5"),
+  usual.limitFfa,
   "No dose above this % FFA, as oleic. A higher figure says you mean to go on.",
 );
 
-export const molarRatio = optionalNumber(
+export const molarRatio = usualNumber(
   limits.molarRatio,
-  "6",
-  quantity("mol/mol", "6"),
+  usual.molarRatio,
   "Moles of methanol per mole of triglyceride.",
 );
 

@@ -101,7 +101,7 @@ export const oil: Argument<Oil> = wordOrFigure({
   limit: limits.oilDensity,
   named: oilNamed,
   byFigure: (value) => oilOfDensity(as("kg/L", value)),
-  whenLeftOut: { words: "0.915 kg/L, triolein", value: oilNotNamed },
+  whenLeftOut: { words: `${oilNotNamed.density.toString()} kg/L, triolein`, value: oilNotNamed },
   called: "oil",
 });
 

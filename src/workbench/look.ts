@@ -7,6 +7,7 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { BookCell, BookStyle } from "../workbook/book";
+import { wrappedLines } from "../workbook/wrapped-lines";
 
 export const tableThemeName = "titrebook";
 
@@ -73,19 +74,7 @@ export function heightFor(cell: BookCell, characters: number): number {
   // A heading's words are not cut: the longest takes a line of its own.
   const lines =
     cell.style === "heading"
-      ? linesOf(cell.value, Math.floor(characters * boldFits))
+      ? wrappedLines(cell.value, Math.floor(characters * boldFits)).length
       : Math.ceil(cell.value.length / characters);
   return Math.max(rowHeight, lines * lineHeight + 10);
-}
-
-/** How many lines words take that are not cut. */
-export function linesOf(text: string, characters: number): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(" ")) {
-    const needed = used === 0 ? word.length : used + 1 + word.length;
-    if (needed > characters && used > 0) lines += 1;
-    used = needed > characters ? word.length : needed;
-  }
-  return lines;
 }

@@ -1,3 +1,4 @@
+import { slack } from "../exact/compare";
 import { type Millilitre, type Percent } from "../quantity/quantity";
 import { type Outcome, problem } from "../problem/problem";
 import { riskAt } from "./outlier-test";
@@ -6,8 +7,6 @@ import { halfWidthOf } from "./spread";
 export const fewest = 2;
 /** Beyond this the method needs mending, not more titrations. */
 export const most = 100;
-/** Comparisons with a limit allow a rounding error, as everywhere but in concordance. */
-const slack = 1e-9;
 
 /**
  * The smallest number of titrations whose mean is known well enough.
@@ -22,7 +21,7 @@ export function replicatesNeeded(
   halfWidth: Millilitre,
   confidence: Percent,
 ): Outcome<number> {
-  const allowed = halfWidth.toNumber() * (1 + slack);
+  const allowed = halfWidth.toNumber() * (1 + slack.toNumber());
   for (let count = fewest; count <= most; count += 1) {
     if (halfWidthOf(deviation.toNumber(), count, riskAt(confidence)) <= allowed) return count;
   }

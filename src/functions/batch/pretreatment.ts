@@ -1,7 +1,7 @@
 import { afterPretreatment, pretreatment } from "../../core/batch/pretreatment";
-import { quantity } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
-import { optionalNumber } from "../arguments";
+import { usual } from "../../core/reference/usual";
+import { usualNumber } from "../arguments";
 import { acidValue, assayPercent, oilMass } from "../common";
 import { worksheetFunction } from "../define";
 import { base } from "../words";
@@ -15,10 +15,9 @@ export const PRETREATMENT = worksheetFunction(
     acidValue,
     base: base("The base of the lye that follows the acid step."),
     assayPercent,
-    acidAssayPercent: optionalNumber(
+    acidAssayPercent: usualNumber(
       limits.assay,
-      "96",
-      quantity("%", "96"),
+      usual.acidAssay,
       "Assay of the sulfuric acid, in percent.",
     ),
   },

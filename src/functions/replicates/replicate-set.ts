@@ -1,9 +1,10 @@
 /** The arguments OUTLIERS, VERDICT and SPREAD share, and the replicates they describe. */
 import { type Outcome, isProblem } from "../../core/problem/problem";
-import { type Millilitre, type Percent, quantity } from "../../core/quantity/quantity";
+import type { Millilitre, Percent } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
+import { usual } from "../../core/reference/usual";
 import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
-import { list, type List, optionalList, optionalNumber } from "../arguments";
+import { list, type List, optionalList, optionalNumber, usualNumber } from "../arguments";
 import { isOneCell, pairLists } from "../pairing";
 
 const readings = list(
@@ -19,10 +20,9 @@ const step = optionalNumber(
   "The smallest difference you read to, mL: the graduation, or half of it if you estimate.",
 );
 
-export const confidencePercent = optionalNumber(
+export const confidencePercent = usualNumber(
   limits.confidence,
-  "95",
-  quantity("%", "95"),
+  usual.confidence,
   "Confidence in percent: 95, not 0.95.",
 );
 

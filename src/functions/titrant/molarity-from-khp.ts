@@ -1,7 +1,7 @@
-import { quantity } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
+import { usual } from "../../core/reference/usual";
 import { molarityFromPhthalate } from "../../core/titration/titrant";
-import { number, optionalNumber } from "../arguments";
+import { number, usualNumber } from "../arguments";
 import { correctedTitre } from "../common";
 import { worksheetFunction } from "../define";
 
@@ -11,10 +11,9 @@ export const MOLARITYFROMKHP = worksheetFunction(
   {
     khpMass: number(limits.phthalateMass, "KHP mass", "Grams of dried KHP weighed in."),
     correctedTitre,
-    purityPercent: optionalNumber(
+    purityPercent: usualNumber(
       limits.purity,
-      "100",
-      quantity("%", "100"),
+      usual.phthalatePurity,
       "Purity of the KHP from its certificate, in percent.",
     ),
   },

@@ -3,6 +3,7 @@
  * kept and taken up again; the lots' acid values are not in it, since the workbook has them.
  */
 import type { Base } from "../../core/reference/bases";
+import { usual } from "../../core/reference/usual";
 import type { UnitId } from "../fields/units";
 import type { NumberFieldId } from "./fields";
 
@@ -75,7 +76,7 @@ export const newDraft = (after?: Draft): Draft => ({
           ([field]) => field !== "limit" && !ownFields.includes(field as NumberFieldId),
         ),
       )
-    : { ratio: "6" },
+    : { ratio: usual.molarRatio.toString() },
   picked: after ? { ...after.picked, mixedBy: "shares", titrantLye: "other" } : firstPicked,
   words: { batch: "", lyeLot: after?.words.lyeLot ?? "", note: "" },
   isRecorded: false,

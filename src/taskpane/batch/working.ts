@@ -13,11 +13,11 @@ import {
   type Kilogram,
   type MoleRatio,
   type Percent,
-  quantity,
 } from "../../core/quantity/quantity";
 import { type AmountUnit, amountUnits } from "../../core/quantity/units";
 import { type Base, bases } from "../../core/reference/bases";
 import { type Oil, oilNamed, oilNotNamed } from "../../core/reference/oils";
+import { usual } from "../../core/reference/usual";
 import { doseHalfWidth } from "../../core/uncertainty/dose-interval";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import { asInCell } from "../fields/number-figures";
@@ -83,8 +83,6 @@ function ratioOf(draft: Draft, figures: Figures, oil: Oil): Outcome<MoleRatio> |
   return found === undefined || isProblem(found) ? found : asInCell("mol/mol", found);
 }
 
-const usualAcidAssay = quantity("%", 96);
-
 function acidStepOf(figures: Figures, made: Omit<Working, "acidStep">): AcidStep | undefined {
   const { mix, oilMass: mass, base } = made;
   const limit = figures.in("%", "limit");
@@ -94,7 +92,7 @@ function acidStepOf(figures: Figures, made: Omit<Working, "acidStep">): AcidStep
   if (limit === undefined || assay === undefined) return undefined;
   const advised = pretreatmentAdvised(mix.acidValue, limit);
   if (advised === "no" || figures.judged("acidAssay").kind === "wrong") return undefined;
-  const acidAssay = figures.in("%", "acidAssay") ?? usualAcidAssay;
+  const acidAssay = figures.in("%", "acidAssay") ?? usual.acidAssay;
   return { advised, amounts: pretreatment(mass, mix.acidValue, base, assay, acidAssay) };
 }
 

@@ -9,7 +9,6 @@ import {
   type Gram,
   type Millilitre,
   type Percent,
-  quantity,
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
 import { outlierTest, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
@@ -21,6 +20,7 @@ import { eachAcidValue, meanAcidValue, type Replicate } from "../../core/titrati
 import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
 import { expand } from "../../core/uncertainty/expanded";
 import { oleic } from "../../core/reference/fatty-acids";
+import { usual } from "../../core/reference/usual";
 import type { Draft } from "./draft";
 import { asInCell } from "../fields/number-figures";
 import type { Figures } from "./figures";
@@ -61,8 +61,6 @@ export interface Working {
   readonly doubt: Doubt | undefined;
 }
 
-const confidence = quantity("%", 95);
-
 /** Each titre that counts with its mass; undefined while a mass is missing. */
 function replicatesOf(titres: readonly Standing[], one: Gram | undefined): Replicate[] | undefined {
   const paired: Replicate[] = [];
@@ -83,7 +81,7 @@ function judge(
   const set = replicateSet(
     titres.map(({ titre }) => titre),
     step,
-    confidence,
+    usual.confidence,
     samples,
   );
   const found = outlierTest(set);

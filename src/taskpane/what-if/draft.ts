@@ -3,6 +3,7 @@
  * again. The acid values of recorded lots are not in it, since the workbook has them.
  */
 import type { Base } from "../../core/reference/bases";
+import { usual } from "../../core/reference/usual";
 import type { Compared } from "../../workbook/what-if/question";
 import type { UnitId } from "../fields/units";
 import type { NumberFieldId } from "./fields";
@@ -46,7 +47,7 @@ export const newDraft = (): Draft => ({
   version: 1,
   step: "sizes",
   // said in its field, with the other limit people quote beside it
-  typed: { limit: "5" },
+  typed: { limit: usual.limitFfa.toString() },
   lists: { sizes: "", acid: "", assay: "", charge: "" },
   picked: {
     unit: "l",

@@ -1,6 +1,7 @@
 /** The number fields and the lists of a what-if table: label, unit and limits of each, said once. */
 import type { Base } from "../../core/reference/bases";
 import { limits } from "../../core/reference/limits";
+import { oilNotNamed } from "../../core/reference/oils";
 import { lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 import type { ListId } from "./draft";
@@ -16,7 +17,7 @@ const ownFields = {
   step: numberField("Step", limits.amount, { unit: "" }),
   temperature: oilTemperature,
   density: numberField("Density at 20 °C", limits.oilDensity, {
-    hint: "Left empty: 0.915.",
+    hint: `Left empty: ${oilNotNamed.density.toString()}.`,
     isOptional: true,
   }),
   acid,

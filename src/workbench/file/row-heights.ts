@@ -1,6 +1,6 @@
 /** Rows tall enough for what stands in them: large letters, and text that is wrapped in its column. */
 import type { Cell, Look, Sheet } from "../../workbook/xlsx";
-import { linesOf } from "../look";
+import { wrappedLines } from "../../workbook/wrapped-lines";
 import { usualSize } from "./file-style";
 
 /** Pixels a line takes for each point of its letters, and what stands above and below. */
@@ -13,7 +13,7 @@ function lines({ value }: Cell, { wraps, size = usualSize }: Look, pixels: numbe
   const characters = Math.max(1, Math.floor((pixels * usualSize) / (7 * size)));
   const paragraphs = value.split("\n");
   if (!wraps) return 1;
-  return paragraphs.reduce((sum, words) => sum + linesOf(words, characters), 0);
+  return paragraphs.reduce((sum, words) => sum + wrappedLines(words, characters).length, 0);
 }
 
 /** Of each row that needs more than the usual height. */

@@ -3,7 +3,7 @@ import { columnLetters } from "../cell-name";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { amountUnitNamed } from "../../core/quantity/units";
 import { oilNamed } from "../../core/reference/oils";
-import { baseWritten, soleBase, unitWritten } from "../recheck/written-units";
+import { amountUnitOf, baseWritten, soleBase, unitWritten } from "../recognising/written-units";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
@@ -74,16 +74,6 @@ function translated(
     );
 }
 
-const unitNames: Readonly<Record<string, string>> = {
-  L: "l",
-  mL: "ml",
-  "US gal": "us_gal",
-  "imp gal": "uk_gal",
-  kg: "kg",
-  g: "g",
-  lb: "lb",
-};
-
 /** @param onSheet what stands before a cell seen from another sheet: "'Oil book'!" */
 export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = ""): Sources {
   const unitOf = (role: RoleId): string | undefined =>
@@ -149,7 +139,8 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
   const always = (text: string | undefined): Part | undefined =>
     text === undefined ? undefined : () => quoted(text);
   const amount = plain("oilAmount") ?? plain("oilMass");
-  const amountUnit = plain("oilAmount") === undefined ? "kg" : unitNames[unitOf("oilAmount") ?? ""];
+  const amountUnit =
+    plain("oilAmount") === undefined ? "kg" : amountUnitOf(unitOf("oilAmount"))?.name;
   const charge = plain("baseCharge");
   return {
     titres: side("titre") ?? plain("correctedTitre") ?? plain("meanTitre"),

@@ -1,4 +1,5 @@
 /** The new columns as our worksheet functions. */
+import { usual } from "../../core/reference/usual";
 import { namespace } from "../../functions/catalogue";
 import type { RoleId } from "../recognising/roles";
 import type { AddedId } from "./added";
@@ -113,7 +114,9 @@ export function titreFormula(id: AddedId, s: Sources): Built {
       const kilograms = oilMass(s);
       if (typeof kilograms === "string") return lack(kilograms);
       if (typeof value === "string") return lack(value);
-      return formula((row) => call("METHANOL", kilograms(row), "6", value(row), s.oil?.(row)));
+      return formula((row) =>
+        call("METHANOL", kilograms(row), usual.molarRatio.toString(), value(row), s.oil?.(row)),
+      );
     }
   }
 }

@@ -11,7 +11,7 @@ import { dateFrom } from "../recognising/typed-date";
 import { massReader } from "./read-masses";
 import type { Charge, Readings } from "./readings";
 import { roleCells } from "./role-cells";
-import { amountUnit, baseWritten, soleBase, unitWritten } from "./written-units";
+import { amountUnitOf, baseWritten, soleBase, unitWritten } from "../recognising/written-units";
 
 export type RowReader = (row: number) => Readings;
 
@@ -106,7 +106,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
     const list = titres(row);
     const strength = value.strength(row);
     const amount = value.amount(row);
-    const unit = unitWritten(text.unit(row)) ?? amountUnit(amountIn);
+    const unit = unitWritten(text.unit(row)) ?? amountUnitOf(amountIn);
     const charge = value.charge(row);
     const lot = text.lot(row);
     const own = masses(row);

@@ -2,7 +2,7 @@
  * What a person agreed that a table's columns are. Made from a guess, corrected column by column; no
  * guess is used before it has become a mapping.
  */
-import { soleBase } from "../recheck/written-units";
+import { soleBase } from "./written-units";
 import type { TablePlace } from "./find-tables";
 import type { TableGuess } from "./recognise";
 import { type RoleId, roleOf } from "./roles";

@@ -1,7 +1,6 @@
 /** The cautions on a sheet of their own, to be printed and hung beside the vessel. */
 import { cautions } from "../../core/batch/cautions";
-import type { BookSheet } from "../book";
-import { caution, title, words } from "./cells";
+import { caution, sheetOfSentences, title, words } from "./cells";
 
 const rows = [
   [title("Cautions")],
@@ -14,15 +13,4 @@ const rows = [
   ...cautions.map((each) => [caution(each)]),
 ];
 
-export const cautionsSheet: BookSheet = {
-  name: "Cautions",
-  rows,
-  columnWidths: [110],
-  tables: [],
-  frozenRows: 1,
-  print: {
-    area: { row: 0, column: 0, rows: rows.length, columns: 1 },
-    landscape: true,
-    fitToWidth: true,
-  },
-};
+export const cautionsSheet = sheetOfSentences("Cautions", rows);

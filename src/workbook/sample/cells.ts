@@ -1,5 +1,5 @@
 /** Cells of the sample sheets, by what they are for. */
-import type { BookCell } from "../book";
+import type { BookCell, BookSheet } from "../book";
 
 export const title = (value: string): BookCell => ({ value, style: "title" });
 export const words = (value: string): BookCell => ({ value, style: "words" });
@@ -27,5 +27,19 @@ export const worked = (formula: string, format?: string): BookCell => ({
 /** Cells that a formula spills over, "" for words: shown with the digits they deserve, never rounded. */
 export const spilled = (...formats: string[]): BookCell[] =>
   formats.map((format) => ({ style: "calculated", ...(format ? { format } : {}) }));
+
+/** A sheet of sentences in one wide column, printed as it is read. */
+export const sheetOfSentences = (name: string, rows: BookSheet["rows"]): BookSheet => ({
+  name,
+  rows,
+  columnWidths: [110],
+  tables: [],
+  frozenRows: 1,
+  print: {
+    area: { row: 0, column: 0, rows: rows.length, columns: 1 },
+    landscape: true,
+    fitToWidth: true,
+  },
+});
 
 export const copies = <T>(count: number, row: T): T[] => Array.from({ length: count }, () => row);

@@ -1,7 +1,7 @@
 /** The first sheet of a sample: what it is for and what to do, and the cautions. */
 import { cautions } from "../../core/batch/cautions";
 import type { BookSheet } from "../book";
-import { caution, heading, title, words } from "./cells";
+import { caution, heading, sheetOfSentences, title, words } from "./cells";
 
 export interface Newcomer {
   readonly title: string;
@@ -39,16 +39,5 @@ export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
     [heading("Mind")],
     ...cautions.map((each) => [caution(each)]),
   ];
-  return {
-    name: "Start here",
-    rows,
-    columnWidths: [110],
-    tables: [],
-    frozenRows: 1,
-    print: {
-      area: { row: 0, column: 0, rows: rows.length, columns: 1 },
-      landscape: true,
-      fitToWidth: true,
-    },
-  };
+  return sheetOfSentences("Start here", rows);
 }

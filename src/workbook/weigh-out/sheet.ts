@@ -5,12 +5,17 @@
 import { cautions } from "../../core/batch/cautions";
 import { amountUnits } from "../../core/quantity/units";
 import type { BookCell, BookSheet } from "../book";
-import { linesOf } from "./lines";
+import { wrappedLines } from "../wrapped-lines";
 import { given, heading, type Row, text } from "./cells";
 import { lotRows } from "./lot-rows";
 import { placesOf } from "./places";
 import { weighRows } from "./weigh-rows";
 import type { WeighOutRecord } from "./weigh-out-record";
+
+/** Letters across the page in the usual type: no cell need be wrapped to be read on paper. */
+const acrossThePage = 92;
+
+const linesOf = (words: string): string[] => wrappedLines(words, acrossThePage);
 
 /** What was so when the sheet was made: these words do not follow the figures. */
 const wordsBelow = ({ between, route }: WeighOutRecord): string[] =>

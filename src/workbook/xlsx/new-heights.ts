@@ -3,6 +3,7 @@
  * they make of a row that does not say.
  */
 import type { BookCell, BookSheet } from "../book";
+import { wrappedLines } from "../wrapped-lines";
 
 /** Columns so wide are made for sentences. */
 const forSentences = 40;
@@ -26,22 +27,10 @@ export function isWrapped({ rows, columnWidths }: BookSheet, row: number, column
   return (columnWidths[column] ?? 0) >= forSentences && !isAlone;
 }
 
-/** How many lines words take that are not cut. */
-function linesOf(text: string, room: number): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of text.split(" ")) {
-    const needed = used === 0 ? word.length : used + 1 + word.length;
-    if (needed > room && used > 0) lines += 1;
-    used = needed > room ? word.length : needed;
-  }
-  return lines;
-}
-
 function linesIn({ value, style, results }: BookCell, width: number): number {
   const shown = results?.[0]?.[0] ?? value;
   const room = width * (style === "heading" ? boldFits : fits);
-  return typeof shown === "string" ? linesOf(shown, room) : 1;
+  return typeof shown === "string" ? wrappedLines(shown, room).length : 1;
 }
 
 /** Rows and their heights in points, of those that take more than a line. */

@@ -1,9 +1,9 @@
 /** Units and bases as people write them beside figures and in headings. */
 import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
-import { headingParts } from "../recognising/heading";
-import type { LogbookMapping } from "../recognising/mapping";
-import type { RoleId } from "../recognising/roles";
+import { headingParts } from "./heading";
+import type { LogbookMapping } from "./mapping";
+import type { RoleId } from "./roles";
 
 const unitNames: Readonly<Record<string, string>> = {
   L: "l",
@@ -15,12 +15,13 @@ const unitNames: Readonly<Record<string, string>> = {
   lb: "lb",
 };
 
-export const amountUnit = (unit: string | undefined): AmountUnit | undefined =>
+/** The unit of an amount by the name that a heading was read to have: "US gal". */
+export const amountUnitOf = (unit: string | undefined): AmountUnit | undefined =>
   amountUnits.find(({ name }) => name === unitNames[unit ?? ""]);
 
 /** A unit as people write it beside a figure: "litres", "US gal", "imp. gallons". */
 export function unitWritten(text: string): AmountUnit | undefined {
-  return amountUnitNamed(text) ?? amountUnit(headingParts(text).unit);
+  return amountUnitNamed(text) ?? amountUnitOf(headingParts(text).unit);
 }
 
 /** "potash", "KOH flakes 90%": the base that the words name first. */

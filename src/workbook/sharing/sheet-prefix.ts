@@ -1,7 +1,0 @@
-/** A sheet's name before an address, in quotation marks where it needs them. */
-const plain = /^[A-Za-z_][A-Za-z0-9_]*$/;
-const likeCell = /^(?:[A-Za-z]{1,3}\d+|[Rr]\d*(?:[Cc]\d*)?|[Cc]\d*|TRUE|FALSE)$/i;
-
-/** @example sheetPrefix("Log book") // "'Log book'!" */
-export const sheetPrefix = (sheet: string): string =>
-  plain.test(sheet) && !likeCell.test(sheet) ? `${sheet}!` : `'${sheet.replaceAll("'", "''")}'!`;
