@@ -13,5 +13,6 @@ export const cautions: readonly string[] = [
   "Add base to methanol in small portions, never the other way round, in a vented vessel with its lid on, and never in aluminium, zinc or tin. Solid methoxide heats itself in air.",
   acidCaution,
   "Wear goggles and the gloves that the safety data sheets name: thin ones let methanol through. Eyes and skin: rinse with water for 15 minutes or longer, never with vinegar, and get medical help.",
+  "Glycerol and wash water hold methanol, base and soap: none of it down a drain without permission. Oily rags heat themselves and catch fire: keep them wet, in a metal bin with a lid.",
   "For a new lot, run a one-litre trial before the vessel.",
 ];

@@ -7,7 +7,7 @@ export const firstTitration: Guide = {
   lead: "From three titres, a blank and a weighing to the grams of lye for the batch in hand.",
   parts: [
     text(
-      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent (ethanol or 2-propanol), phenolphthalein as the indicator, and oil that is dry, settled and well mixed. Goggles and gloves on, no flame near: titrant burns the skin, the solvent catches fire. The steps are common practice, no source; where you follow a standard, that standard wins.",
+      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent (ethanol or 2-propanol), phenolphthalein as the indicator, and oil that is dry, settled and well mixed. Goggles and gloves on, no flame near: titrant burns the skin, the solvent catches fire, and phenolphthalein is classed as a carcinogen (commonly cited). The steps are common practice, no source; where you follow a standard, that standard wins.",
     ),
     heading("At the bench"),
     steps(
