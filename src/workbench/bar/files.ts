@@ -13,21 +13,12 @@ import { askBeforeLosing } from "./ask";
 import { download } from "./download";
 import { keptList } from "./kept-list";
 import type { News } from "./news";
+import { demonstration, sampleBytes, sampleFile } from "./sample-file";
 import { addsToFile, savedWords } from "./saved-words";
 import { untouched } from "./untouched";
 
 /** Read when first needed: most who look at the page never open a file. */
 const filePart = () => import(/* webpackChunkName: "files" */ "../file");
-
-const demonstration = "Saltmarsh Ferries, a demonstration logbook";
-
-/** The file that the page opens with; it is fetched when it is first saved. */
-const sampleFile = "logbook.xlsx";
-
-async function sampleBytes(): Promise<Uint8Array | undefined> {
-  const answer = await fetch(sampleFile).catch(() => undefined);
-  return answer?.ok ? new Uint8Array(await answer.arrayBuffer()) : undefined;
-}
 
 /** Bytes from which laying out a file keeps the page busy for more than a moment. */
 const largeFile = 300_000;
