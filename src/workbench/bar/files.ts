@@ -11,6 +11,7 @@ import { charactersIn } from "../look";
 import type { Page } from "../page";
 import { askBeforeLosing } from "./ask";
 import { download } from "./download";
+import { drawn } from "./drawn";
 import { keptList } from "./kept-list";
 import type { News } from "./news";
 import { demonstration, sampleBytes, sampleFile } from "./sample-file";
@@ -22,12 +23,6 @@ const filePart = () => import(/* webpackChunkName: "files" */ "../file");
 
 /** Bytes from which laying out a file keeps the page busy for more than a moment. */
 const largeFile = 300_000;
-
-/** Lets the page be drawn before work that keeps it busy. */
-const drawn = () =>
-  new Promise<void>((done) => {
-    requestAnimationFrame(() => setTimeout(done));
-  });
 
 export class Files {
   /** One thing at a time. */
