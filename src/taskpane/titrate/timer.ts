@@ -2,6 +2,8 @@
  * The end-point timer: how long must the colour stay? Two standards, two answers. Pure: the time comes
  * in, so that a paused timer, a sleeping machine and a test all tell the same.
  */
+import { counted } from "../../workbook/counted";
+
 export interface EndPoint {
   readonly seconds: 15 | 30;
   /** The methods that ask for it. */
@@ -76,7 +78,7 @@ export function timerSaid(timer: Timer): string {
     case "running":
       return `${timer.seconds} seconds running. Space pauses.`;
     case "paused":
-      return `Paused with ${Math.ceil(timer.left / 1000)} seconds left.`;
+      return `Paused with ${counted(Math.ceil(timer.left / 1000), "second")} left.`;
     case "over":
       return `${timer.seconds} seconds are over. Still pink? Then read the burette.`;
   }

@@ -131,7 +131,7 @@ export async function planReport(
   return finished({
     what: "write the report",
     where: `${areaName(block)} of the sheet ${sheet}`,
-    summary: `A new sheet ${sheet}: ${String(report.findings.length)} lines, one for each figure that is not what it should be.`,
+    summary: `A new sheet ${sheet}: ${counted(report.findings.length, "line")}, one for each figure that is not what it should be.`,
     cells,
     makes: [`The sheet ${sheet}, with a title and the headings in row ${String(headingRow + 1)}.`],
     remarks: [],

@@ -1,4 +1,5 @@
 /** What a logbook's columns are, kept in a small table that everybody can see, read and change. */
+import { counted } from "../counted";
 import { areaName } from "../cell-name";
 import {
   type Block,
@@ -93,7 +94,7 @@ function newSheet(rows: readonly RememberedRow[]): Plan {
   return finished({
     what: "remember the columns",
     where: `${areaName(table)} of the sheet ${sheet}`,
-    summary: `A new sheet ${sheet} with the table ${rememberedTable}: ${String(rows.length)} lines that say which column is what.`,
+    summary: `A new sheet ${sheet} with the table ${rememberedTable}: ${counted(rows.length, "line")}, which column is what.`,
     cells: plannedCells(block, contents, undefined),
     makes: [
       `The sheet ${sheet}, with a title and a line of guidance.`,
@@ -143,7 +144,7 @@ function changedTable(
   return finished({
     what: "remember the columns",
     where: `${areaName(block)} of the sheet ${block.sheet}`,
-    summary: `The table ${rememberedTable} on the sheet ${block.sheet}: ${String(rows.length)} lines for this logbook, ${String(kept.length)} for others.`,
+    summary: `The table ${rememberedTable} on the sheet ${block.sheet}: ${counted(rows.length, "line")} for this logbook, ${String(kept.length)} for others.`,
     cells: changed.map((cell) => ({ ...cell, mustConfirm: false })),
     makes: [],
     remarks:
@@ -152,10 +153,12 @@ function changedTable(
         : [
             {
               code: "cell-not-empty",
-              sentence: `${String(lost.length)} cells of the table hold something else now (${lost
+              sentence: `${counted(lost.length, "cell")} of the table ${lost.length === 1 ? "holds" : "hold"} something else now (${lost
                 .slice(0, 3)
                 .map((cell) => cell.address)
-                .join(", ")}${lost.length > 3 ? " ..." : ""}): they are written over.`,
+                .join(
+                  ", ",
+                )}${lost.length > 3 ? " and more" : ""}): ${lost.length === 1 ? "it is" : "they are"} written over.`,
               confirm: areaName(block),
             },
           ],

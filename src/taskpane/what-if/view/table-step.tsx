@@ -1,4 +1,5 @@
 /** Table: every dose before anything is written, as figures and as lines. */
+import { counted } from "../../../workbook/counted";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { placesFor } from "../../../workbook/what-if/format";
@@ -36,7 +37,7 @@ function Doses({ question }: { question: WhatIfQuestion }) {
         </Say>
       ))}
       {preview.refusals.length > 3 ? (
-        <p>{`${String(preview.refusals.length - 3)} more columns are above the limit as well.`}</p>
+        <p>{`${counted(preview.refusals.length - 3, "more column")} above the limit as well.`}</p>
       ) : null}
       {lines.length === 0 ? null : (
         <>
