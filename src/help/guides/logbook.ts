@@ -27,7 +27,7 @@ export const logbook: Guide = {
     ),
     heading("Mistakes that are found"),
     text(
-      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose in grams: a blank not subtracted, 0.1 % taken for 0.1 mol/L, an assay not applied, the fraction rule for the acid. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
+      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose in grams: a blank not subtracted, 0.1 % taken for 0.1 mol/L, an assay not applied, the FFA fraction times the base charge. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
     ),
     picture("recheck.png", "What a re-check found in it, and what each mistake did to the dose."),
     heading("By hand"),

@@ -40,8 +40,9 @@ export const mistakesOfDosing: readonly Mistake[] = [
     costs: "The dose comes out short, and some acid eats catalyst that was meant for the reaction.",
   },
   {
-    title: "A fraction of the oil times a fraction of the catalyst",
-    wrong: '"3 % FFA, so 3 % more of the 7 g/L": a rule in old notes.',
+    title: "FFA fraction times base charge",
+    wrong:
+      '"3 % FFA, so 3 % more of the 7 g/L": a rule in old notes, which multiplies a fraction of the oil by the lye.',
     right:
       "Count moles of acid: one of base for each. Grams of pure KOH for the acid, in a litre of oil (0.915 kg) at 3 %:",
     wrongFigure: { shows: "0.21", unit: "g/L", byHand: "0.03 × 7" },
