@@ -26,7 +26,7 @@ function keepFocus(work: () => void): void {
 }
 
 async function openGrid(parts: Page, selection: Selection, larger: LargerPane): Promise<void> {
-  const { Files, mountGrid, PlainView, snapshotOf } = await import(
+  const { Files, makeReadable, mountGrid, PlainView, snapshotOf } = await import(
     /* webpackChunkName: "grid" */ "./grid/open"
   );
   const book = sampleLogbook();
@@ -44,6 +44,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
     },
     (sentence) => news.refuse(sentence),
   );
+  makeReadable(parts.grid, document.body);
   pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
