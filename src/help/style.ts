@@ -1,6 +1,6 @@
 /** One small style sheet for the help pages: readable on a phone, dark where the reader's machine is. */
 export const styleSheet = `:root { color-scheme: light dark; --ink: #12262b; --paper: #fff; --line: #b9c8cb; --link: #0b4f5c; --wash: #eef4f4; }
-@media (prefers-color-scheme: dark) { :root { --ink: #e6eff0; --paper: #10191b; --line: #44585c; --link: #8fd0da; --wash: #1a2629; } }
+@media screen and (prefers-color-scheme: dark) { :root { --ink: #e6eff0; --paper: #10191b; --line: #44585c; --link: #8fd0da; --wash: #1a2629; } }
 * { box-sizing: border-box; }
 body { margin: 0; font: 17px/1.55 system-ui, sans-serif; color: var(--ink); background: var(--paper); }
 header { display: flex; flex-wrap: wrap; gap: 0 1.2rem; padding: 0.4rem 1.2rem; border-bottom: 1px solid var(--line); }
@@ -34,5 +34,5 @@ input { font: inherit; width: 100%; max-width: 26rem; padding: 0.5rem; border: 1
   .words td:first-child { font-weight: 600; }
   .words td:nth-child(2) { font-style: italic; }
 }
-@media print { header { display: none; } body { font-size: 11pt; } }
+@media print { header { display: none; } main { max-width: none; padding: 0; } body { font-size: 11pt; } figure, pre, tr, .beside > div { break-inside: avoid; } h1, h2, h3 { break-after: avoid; } }
 `;

@@ -26,9 +26,8 @@ function keepFocus(work: () => void): void {
 }
 
 async function openGrid(parts: Page, selection: Selection, larger: LargerPane): Promise<void> {
-  const { Files, makeReadable, mountGrid, PlainView, snapshotOf } = await import(
-    /* webpackChunkName: "grid" */ "./grid/open"
-  );
+  const { Files, letTabComeToButtons, makeReadable, mountGrid, PlainView, snapshotOf } =
+    await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
   const news = new News(parts);
   /** Made when there is something to save. */
@@ -45,6 +44,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
     (sentence) => news.refuse(sentence),
   );
   makeReadable(parts.grid, document.body);
+  letTabComeToButtons(parts.grid);
   pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
