@@ -1,0 +1,149 @@
+/** The titration at hand and the others that the browser keeps: begun, taken up, changed, put away. */
+import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { useLeaving } from "../drafts/use-leaving";
+import { localDay } from "../widgets/day";
+import { type Draft, newDraft } from "./draft";
+import { keeper } from "./drafts/keeper";
+import type { DraftStore, Kept } from "./drafts/store";
+import { outdated } from "./lots-kept";
+import { type Bench, type BenchAction, benchWith, step } from "./undo";
+
+const later = {
+  after(milliseconds: number, run: () => void) {
+    const timer = setTimeout(run, milliseconds);
+    return () => {
+      clearTimeout(timer);
+    };
+  },
+};
+
+/** Was anything but the step changed since? */
+const isAsRecorded = (now: Draft, then: Draft): boolean =>
+  now.typed === then.typed &&
+  now.picked === then.picked &&
+  now.words === then.words &&
+  now.titres === then.titres &&
+  now.blanks === then.blanks;
+
+/** Written at once; typing waits for its pause. */
+const isTyping = (action: BenchAction): boolean =>
+  action.do === "type" || action.do === "write" || action.do === "pick";
+
+export interface Titrations {
+  /** Undefined while none is at hand: the list is shown. */
+  readonly bench: Bench | undefined;
+  /** Undefined until it is known what was kept. */
+  readonly kept: readonly Kept[] | undefined;
+  /** This browser keeps nothing. */
+  readonly isUnkept: boolean;
+  /** Somebody has pressed something: the focus is theirs, in the pane. */
+  readonly takesFocus: boolean;
+  readonly act: (action: BenchAction) => void;
+  /** The draft is in the workbook, as it was when it was written. */
+  readonly recorded: (draft: Draft) => void;
+  readonly takeUp: (draft: Draft) => void;
+  readonly discard: (draft: Draft) => void;
+  /** A new one, with what stays from one to the next. */
+  readonly begin: (after: Draft | undefined) => void;
+  readonly putAway: () => void;
+}
+
+/** @param clock the same function at every call */
+export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations {
+  const [bench, setBench] = useState<Bench | undefined>();
+  const [kept, setKept] = useState<readonly Kept[] | undefined>();
+  const [isUnkept, setUnkept] = useState(false);
+  const latest = useRef<Bench | undefined>(undefined);
+  const byHand = useRef(false);
+  const touched = useRef(new Set<string>());
+  const keeping = useMemo(() => keeper(drafts, later, setUnkept), [drafts]);
+
+  const show = useCallback((next: Bench | undefined): void => {
+    latest.current = next;
+    setBench(next);
+  }, []);
+
+  const begin = useCallback(
+    (after: Draft | undefined): void => {
+      const id = `${clock().getTime()}-${Math.random().toString(36).slice(2)}`;
+      show(benchWith(newDraft(id, localDay(clock()), after)));
+    },
+    [clock, show],
+  );
+
+  const list = useCallback(async (): Promise<readonly Kept[]> => {
+    await keeping.now();
+    try {
+      const found = await drafts.all();
+      setKept(found);
+      return found;
+    } catch {
+      setUnkept(true);
+      setKept([]);
+      return [];
+    }
+  }, [drafts, keeping]);
+
+  useEffect(() => {
+    let isCurrent = true;
+    void list().then((found) => {
+      for (const { draft } of outdated(found)) void keeping.forget(draft.id);
+      if (isCurrent && found.every(({ draft }) => draft.isRecorded)) begin(found[0]?.draft);
+    });
+    return () => {
+      isCurrent = false;
+    };
+  }, [list, keeping, begin]);
+  useLeaving(useCallback(() => void keeping.now(), [keeping]));
+
+  const act = useCallback(
+    (action: BenchAction): void => {
+      if (latest.current === undefined) return;
+      const next = step(latest.current, action);
+      show(next);
+      // a titration in which nothing was done yet is not worth keeping
+      if (action.do !== "go") touched.current.add(next.draft.id);
+      if (!touched.current.has(next.draft.id)) return;
+      if (isTyping(action)) keeping.soon(next.draft);
+      else void keeping.now(next.draft);
+    },
+    [keeping, show],
+  );
+
+  const recorded = useCallback(
+    (draft: Draft): void => {
+      const now = latest.current?.draft;
+      if (now?.id === draft.id) {
+        if (isAsRecorded(now, draft)) act({ do: "recorded" });
+      } else void keeping.now({ ...draft, isRecorded: true });
+    },
+    [act, keeping],
+  );
+
+  return {
+    bench,
+    kept,
+    isUnkept,
+    takesFocus: byHand.current,
+    act,
+    recorded,
+    takeUp(draft) {
+      byHand.current = true;
+      touched.current.add(draft.id);
+      show(benchWith(draft));
+    },
+    discard(draft) {
+      void keeping.forget(draft.id).then(list);
+    },
+    begin(after) {
+      byHand.current = true;
+      begin(after);
+    },
+    putAway() {
+      byHand.current = true;
+      void list().then(() => {
+        show(undefined);
+      });
+    },
+  };
+}
