@@ -66,8 +66,8 @@ const isSame = (some: readonly IUnitRange[], others: readonly IUnitRange[]): boo
     );
   });
 
-/** Milliseconds after which the page may go on, while a whole workbook is read through. */
-const stretch = 40;
+/** Formulas read in one go while a whole workbook is opened: some 40 ms, then the page has its turn. */
+const atOnce = 2000;
 
 class Remembering extends FormulaDependencyGenerator {
   /** By the engine's number of the cell's formula: a cell whose formula is changed gets another. */
@@ -87,17 +87,14 @@ class Remembering extends FormulaDependencyGenerator {
     this._registerOtherFormulas(others, Object.keys(others), trees);
     this._registerFeatureFormulas(trees as FormulaDependencyTree[]);
     const known = new Map<number, Known>();
-    let due = performance.now() + stretch;
-    for (const tree of trees) {
+    for (const [at, tree] of trees.entries()) {
       if (!tree.formula) continue;
       const before = this.known.get(tree.treeId);
       const now = this.recalled(tree, before) ?? (await this.asked(tree));
       known.set(tree.treeId, now);
       // what stands in the engine's index already is not put there again
       if (before && isSame(before.ranges, now.ranges)) tree.isCache = true;
-      if (!isWhole || performance.now() < due) continue;
-      await new Promise((soon) => setTimeout(soon));
-      due = performance.now() + stretch;
+      if (isWhole && at % atOnce === atOnce - 1) await new Promise((soon) => setTimeout(soon));
     }
     for (const tree of trees) {
       if (!tree.isCache) this._dependencyManagerService.addDependencyRTreeCache(tree);
