@@ -5,7 +5,7 @@ import type { SelectedCell, Selection } from "./selection";
 
 /** Titrations[[#This Row],[Mass g]] is said as [Mass g]. */
 const spoken = (formula: string): string =>
-  formula.slice(1).replace(/\w+\[\[#This Row\],(\[[^\]]*\](?::\[[^\]]*\])?)\]/gi, "$1");
+  formula.slice(1).replace(/(?<!\w)\w+\[\[#This Row\],(\[[^\]]*\](?::\[[^\]]*\])?)\]/gi, "$1");
 
 /** Why the cell shows an error, where one of our functions can say so. */
 function reason({ formula, lookup }: SelectedCell): string | undefined {

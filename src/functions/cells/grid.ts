@@ -18,7 +18,8 @@ export function readGrid(raw: unknown): Grid {
     return { rows: 1, columns: 1, cells: [cell], leftOut: cell.kind === "left-out" };
   }
   const rows = raw.map((row: unknown): unknown[] => (Array.isArray(row) ? row : [row]));
-  const columns = Math.max(0, ...rows.map((row) => row.length));
+  // one by one: a whole column is too many arguments for Math.max
+  const columns = rows.reduce((most, row) => Math.max(most, row.length), 0);
   const cells = rows.flatMap((row) =>
     Array.from({ length: columns }, (_, column) => readCell(row[column])),
   );

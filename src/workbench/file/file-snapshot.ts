@@ -9,12 +9,14 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import type { Area, Cell, CellValue, Look, Sheet } from "../../workbook/xlsx";
+import { sheetKey } from "../sheet-key";
 import { freeze } from "../snapshot";
 import { namesResource, tablesResource } from "./file-resources";
 import { type DateShift, datesIn } from "./dates";
 import { styleName, styleOf } from "./file-style";
 import type { OpenedFile } from "./opened-file";
 import { rowHeights } from "./row-heights";
+import { isWorkable } from "./workable";
 
 /** Pixels of one character in a column's width. */
 export const pixelsPerCharacter = 7;
@@ -39,7 +41,11 @@ function held(value: CellValue): ICellData {
 
 function cellData(cell: Cell, looks: readonly Look[], shift: DateShift): ICellData {
   const style = cell.look === 0 ? {} : { s: styleName(cell.look) };
-  if (cell.formula !== undefined) return { ...style, f: cell.formula };
+  if (cell.formula !== undefined) {
+    // shown as an error, and kept in the file as it is
+    if (!isWorkable(cell.formula)) return { ...style, ...held({ error: "#VALUE!" }) };
+    return { ...style, f: cell.formula };
+  }
   // what a formula elsewhere answers here is worked out anew
   if (cell.spilledFrom || cell.value === undefined || cell.value === "") return style;
   return { ...style, ...held(shift(cell.value, looks[cell.look]?.format)) };
@@ -125,7 +131,7 @@ function sheetData(
   const columnCount = Math.max(used.columns + spareColumns, leastColumns);
   const columnData = columns(sheet, columnCount - 1);
   return {
-    id: sheet.name,
+    id: sheetKey(sheet.name),
     name: sheet.name,
     hidden: sheet.state === "visible" ? BooleanNumber.FALSE : BooleanNumber.TRUE,
     rowCount: Math.max(used.rows + spareRows, leastRows),
@@ -142,7 +148,7 @@ function sheetData(
   };
 }
 
-/** Sheets are known by their names inside the snapshot too. Sheets without cells stay out. */
+/** Sheets without cells stay out. */
 export function fileSnapshot(file: OpenedFile, options: FileSnapshotOptions): IWorkbookData {
   const sheets = file.sheets.filter(({ kind }) => kind === "cells");
   const shift = datesIn(file.dates);
@@ -152,10 +158,10 @@ export function fileSnapshot(file: OpenedFile, options: FileSnapshotOptions): IW
     appVersion: "",
     locale: LocaleType.EN_US,
     styles: Object.fromEntries(file.looks.map((look, index) => [styleName(index), styleOf(look)])),
-    sheetOrder: sheets.map(({ name }) => name),
+    sheetOrder: sheets.map(({ name }) => sheetKey(name)),
     sheets: Object.fromEntries(
       sheets.map((sheet) => [
-        sheet.name,
+        sheetKey(sheet.name),
         sheetData(sheet, file.looks, shift, options.frozenColumns),
       ]),
     ),

@@ -32,7 +32,7 @@ const at = (sheet: SheetState, row: number, column: number): CellState | undefin
 
 /** The one formula of each column that has one in every row. */
 function columnFormulas(sheet: SheetState, table: TableState): Record<string, string> {
-  const formulas: Record<string, string> = {};
+  const formulas: [string, string][] = [];
   for (let column = table.column; column < table.column + table.columns; column += 1) {
     const heading = at(sheet, table.row, column)?.value;
     const first = at(sheet, table.row + 1, column)?.formula ?? "";
@@ -41,9 +41,10 @@ function columnFormulas(sheet: SheetState, table: TableState): Record<string, st
     for (let row = table.row + 2; isSame && row < table.row + table.rows; row += 1) {
       isSame = at(sheet, row, column)?.formula === first;
     }
-    if (isSame) formulas[heading] = first;
+    if (isSame) formulas.push([heading, first]);
   }
-  return formulas;
+  // as entries, since a heading may be any word: __proto__ would set nothing
+  return Object.fromEntries(formulas);
 }
 
 const isSameArea = (a: TableState, b: TableState): boolean =>

@@ -58,6 +58,9 @@ function wordsIn(cells: SheetCells, { place }: LogbookMapping, column: number): 
   return [...found];
 }
 
+/** The longest text a formula can hold. */
+const longestText = 255;
+
 /** Their words where ours are wanted: IF(N5="imp gal","uk_gal",N5). */
 function translated(
   part: Part,
@@ -66,6 +69,7 @@ function translated(
 ): Part | undefined {
   const pairs = words.map((word) => [word, ours(word)] as const);
   if (pairs.some(([, own]) => own === undefined) || pairs.length > 8) return undefined;
+  if (words.some((word) => word.length > longestText)) return undefined;
   const changed = pairs.filter(([, own]) => own !== "");
   return (row) =>
     changed.reduceRight(

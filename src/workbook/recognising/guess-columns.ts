@@ -128,8 +128,8 @@ export function guessColumns(
 /** Parts of one, not of a hundred: 0.0197 for 1.97 %. A cell shown with % is scaled when it is read. */
 const isFraction = (id: RoleId, { numbers, isPercentFormat }: ColumnFacts): boolean => {
   if (numbers.length === 0 || isPercentFormat) return false;
-  if (id === "assay") return Math.max(...numbers) <= 1;
-  return id === "ffa" && median(numbers) < 0.06 && Math.max(...numbers) < 0.4;
+  if (id === "assay") return numbers.every((figure) => figure <= 1);
+  return id === "ffa" && median(numbers) < 0.06 && numbers.every((figure) => figure < 0.4);
 };
 
 /** The unit the heading names if the role can be in it; else what the figures say; else the usual one. */

@@ -85,8 +85,11 @@ function numberOf(words: string): { number: number | undefined; rest: string } {
   return { number, rest: word ? words.replace(word[0], " ") : words };
 }
 
+/** No program takes a longer one for a table's heading; what follows is not looked into. */
+const longest = 255;
+
 export function headingParts(heading: string): HeadingParts {
-  const text = heading.replace(/\s+/g, " ").trim();
+  const text = heading.slice(0, longest).replace(/\s+/g, " ").trim();
   const { unit, rest } = unitOf(text);
   const { number, rest: words } = numberOf(rest);
   const plain = words

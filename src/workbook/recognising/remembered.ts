@@ -89,6 +89,8 @@ export function rememberedMapping(
     const role = roleByWords(is);
     if (role === undefined) return undefined;
     const named = unit === "" ? undefined : unit;
+    // a cell may have been changed since, and formulas are made by the unit
+    if (named !== undefined && !roleOf(role).units.includes(named)) return undefined;
     if (letter === "") {
       const cell = heading === "typed" ? undefined : placeOfCell(forAll);
       const from = cell

@@ -8,6 +8,9 @@ export interface TypedNumber {
   readonly decimals: number;
 }
 
+/** Longer texts are no numbers that anybody typed, and would take their time. */
+const longest = 64;
+
 const shape = /^[~<>≈±]?\s*([+-]?[\d.,\s']*\d)\s*(?:%|[a-zµ°/]{1,6})?\.?$/i;
 
 const decimalsOf = (plain: string): number => {
@@ -20,15 +23,20 @@ const fromPlain = (plain: string): TypedNumber | undefined => {
   return Number.isFinite(value) ? { value, decimals: decimalsOf(plain) } : undefined;
 };
 
+const digitsIn = (text: string): string | undefined => {
+  const trimmed = text.trim();
+  return trimmed.length > longest ? undefined : shape.exec(trimmed)?.[1];
+};
+
 /** A comma before other than three digits can only be a decimal comma. */
 export const hasDecimalComma = (text: string): boolean => {
-  const digits = shape.exec(text.trim())?.[1];
+  const digits = digitsIn(text);
   return digits !== undefined && /^[^,]*,(?:\d{1,2}|\d{4,})$/.test(digits);
 };
 
 /** @param commaIsDecimal what this sheet's commas mean where one figure alone does not tell */
 export function numberFromText(text: string, commaIsDecimal: boolean): TypedNumber | undefined {
-  const digits = shape.exec(text.trim())?.[1]?.replace(/[\s']/g, "");
+  const digits = digitsIn(text)?.replace(/[\s']/g, "");
   if (digits === undefined) return undefined;
   const comma = digits.lastIndexOf(",");
   const point = digits.lastIndexOf(".");

@@ -118,8 +118,9 @@ export class SheetCopy {
     if (!wanted.isEmpty) {
       const cells = cellsChanged(listed.name, text, wanted);
       scanSheet(listed.part, text, cells);
-      replacements.push(...cells.replacements, ...grownDimension(text, frame, wanted));
-      dropped.push(...cells.droppedFormulas);
+      for (const each of cells.replacements) replacements.push(each);
+      replacements.push(...grownDimension(text, frame, wanted));
+      for (const each of cells.droppedFormulas) dropped.push(each);
     }
     file.set(listed.part, splice(text, replacements));
     return dropped;

@@ -1,6 +1,7 @@
 /** Names for cells, figures and formulas, added to the workbook's list. */
 import { splice } from "../../formula/splice";
 import { formulaToFile } from "../formulas/to-file";
+import { isGoodName } from "../good-name";
 import { refuse } from "../problem";
 import type { Package } from "../package/package";
 import { escapeAttribute, escapeText } from "../xml/escape";
@@ -8,12 +9,6 @@ import { appending } from "../xml/insert";
 import { prefixed } from "../xml/tag";
 import { childOf, readTree } from "../xml/tree";
 import { intoWorkbook } from "./frame";
-
-const pattern = /^[\p{L}_\\][\p{L}\p{N}_.\\?]{0,254}$/u;
-const likeCell = /^(?:[a-z]{1,3}\d{1,7}|r\d*c\d*|r\d*|c\d*)$/i;
-
-/** A name that no program takes for anything else. */
-const isGoodName = (name: string): boolean => pattern.test(name) && !likeCell.test(name);
 
 export interface NewName {
   readonly name: string;

@@ -1,6 +1,6 @@
 /** Areas that lie over another are no sound file's: the first of them counts. */
+import type { Area } from "../../area";
 import { overlaps } from "../cell-address";
-import type { Area } from "../model";
 
 /** In one pass down the sheet, so that a hundred thousand areas take no time either. */
 export function apart(areas: readonly Area[]): Area[] {
