@@ -17,12 +17,17 @@ import { contentText } from "./shown";
 
 const longestSheetName = 28;
 
-/** A sheet's name holds no brackets, colons, stars, question marks or slashes, nor quotes at its ends. */
+/**
+ * A sheet's name holds no brackets, colons, stars, question marks or slashes, nor quotes at its ends, and
+ * here nothing that is not seen: marks that turn the direction of reading, control characters.
+ */
 function nameFor({ batch }: WeighOutRecord): string {
   const fit = `Weigh-out ${batch.batch}`
-    .replace(/[[\]:*?/\\]/g, " ")
+    .replace(/[[\]:*?/\\]|\p{Control}|\p{Format}/gu, " ")
     .replace(/\s+/g, " ")
-    .slice(0, longestSheetName);
+    .slice(0, longestSheetName)
+    // half of a character that was cut in two
+    .replace(/\p{Surrogate}/gu, "");
   return fit.replace(/^'+|'+$/g, "").trim();
 }
 

@@ -115,9 +115,15 @@ function attempt(
   try {
     return templateOf(wholeAnswer(tree, builder), builder);
   } catch (stopped) {
+    const ids = [...builder.ids];
+    // a chain of thousands of signs, a range of billions of cells: that one formula stays as it is
+    if (stopped instanceof RangeError) {
+      const reason = "it is too long, or its ranges too large, to be written out";
+      return { kind: "left", ids, reason, isSentence: false };
+    }
     if (!(stopped instanceof NoTwin)) throw stopped;
     const { reason, isSentence } = stopped;
-    return { kind: "left", ids: [...builder.ids], reason, isSentence };
+    return { kind: "left", ids, reason, isSentence };
   }
 }
 

@@ -22,7 +22,7 @@ export function refuseSheetName(name: string, taken: ReadonlySet<string>): void 
   const isBad =
     name.trim() === "" ||
     name.length > longest ||
-    /[[\]:*?/\\]|^'|'$/.test(name) ||
+    /[[\]:*?/\\]|\p{Control}|\p{Surrogate}|^'|'$/u.test(name) ||
     /^history$/i.test(name);
   if (isBad) refuse({ code: "bad-name", kind: "sheet", name });
   if (taken.has(name.toLowerCase())) refuse({ code: "name-taken", name });

@@ -22,13 +22,14 @@ const hex = (code: number): string => code.toString(16).toUpperCase().padStart(4
 
 /**
  * The file format writes a character that XML cannot hold as _x000D_ (ECMA-376 part 1, 22.9.2.19), so
- * a text that reads like that has its first low line written so.
+ * a text that reads like that has its first low line written so. Half a character (a lone surrogate) is
+ * none that XML, or UTF-8, can hold.
  */
 export const encodeString = (text: string): string =>
   text
     .replace(/_(?=x[0-9A-Fa-f]{4}_)/g, "_x005F_")
 
-    .replace(/[\u0000-\u0008\u000b-\u001f\ufffe\uffff]/g, (character) => {
+    .replace(/[\u0000-\u0008\u000b-\u001f\ufffe\uffff]|\p{Surrogate}/gu, (character) => {
       return `_x${hex(character.charCodeAt(0))}_`;
     });
 
