@@ -1,10 +1,16 @@
 /** Serves the files of one folder, and nothing outside it, to this machine only. */
 import { createReadStream, statSync } from "node:fs";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
-import { extname, join, normalize, resolve, sep } from "node:path";
+import { basename, extname, join, normalize, resolve, sep } from "node:path";
 
 /** Only this machine is answered. */
 export const host = "127.0.0.1";
+
+/** What a page cannot say of itself: that a stranger's page may not put it into a frame. */
+const unframed = "frame-ancestors 'none'";
+
+/** On the web the pane stands in a frame of the spreadsheet program. */
+const mayBeFramed = (file: string): boolean => basename(file) === "taskpane.html";
 
 const types: Record<string, string> = {
   ".html": "text/html; charset=utf-8",
@@ -60,6 +66,8 @@ function answer(folder: string, request: IncomingMessage, response: ServerRespon
     // A new build must not be hidden by an old one.
     "Cache-Control": "no-cache",
     "X-Content-Type-Options": "nosniff",
+    "Referrer-Policy": "no-referrer",
+    ...(mayBeFramed(file) ? {} : { "Content-Security-Policy": unframed }),
   });
   if (request.method === "HEAD") response.end();
   else createReadStream(file).pipe(response);

@@ -5,7 +5,38 @@ import { filesUnder, root } from "./sources-of";
 
 const read = (name: string) => JSON.parse(readFileSync(join(root, name), "utf8"));
 const manifest = read("package.json") as Record<string, Record<string, string>>;
-const lock = read("package-lock.json") as { packages: Record<string, { version?: string }> };
+interface Locked {
+  readonly version?: string;
+  readonly license?: string;
+  readonly integrity?: string;
+  readonly resolved?: string;
+  readonly hasInstallScript?: boolean;
+}
+const lock = read("package-lock.json") as { packages: Record<string, Locked> };
+/** Every package of the lock file, but the project itself. */
+const locked = Object.entries(lock.packages).filter(([path]) => path !== "");
+
+/** Licences that let us use, bundle and hand on; who gets a choice takes the first. */
+const licences = new Set([
+  "MIT",
+  "ISC",
+  "0BSD",
+  "BSD-2-Clause",
+  "BSD-3-Clause",
+  "(BSD-3-Clause OR GPL-2.0)",
+  "Apache-2.0",
+  "BlueOak-1.0.0",
+  "MPL-2.0",
+  "Python-2.0",
+  "CC-BY-4.0",
+]);
+
+/** What the lock file says nothing of: the words its LICENSE file begins with. */
+const byFile: ReadonlyMap<string, RegExp> = new Map([
+  ["node_modules/@univerjs/telemetry", /^\s*Apache License\s+Version 2\.0/],
+  // of the spreadsheet program's maker; its files are only run by tests
+  ["node_modules/@microsoft/office-js", /^/],
+]);
 
 /** Everything that can name a package: sources, tests and the configuration files. */
 const projectText = [
@@ -60,6 +91,37 @@ describe("the packages", () => {
         true,
       );
     }
+  });
+
+  it("are under known licences, those that others bring along too", () => {
+    const unknown = locked.filter(([path, { license }]) => {
+      const begins = byFile.get(path);
+      if (begins === undefined) return license === undefined || !licences.has(license);
+      const file = readdirSync(join(root, path)).find((name) => /^licen[cs]e/i.test(name)) ?? "";
+      return !begins.test(readFileSync(join(root, path, file), "utf8"));
+    });
+    expect(unknown).toEqual([]);
+  });
+
+  it("run no script of theirs when they are installed", () => {
+    const settings = readFileSync(join(root, ".npmrc"), "utf8").split("\n");
+    expect(settings).toContain("ignore-scripts=true");
+    expect(settings).toContain("save-exact=true");
+    const wishing = locked.filter(([, { hasInstallScript }]) => hasInstallScript === true);
+    // both work without: one only looks at itself, the other brings its program as a package
+    expect(wishing.map(([path]) => path)).toEqual([
+      "node_modules/esbuild",
+      "node_modules/protobufjs",
+    ]);
+  });
+
+  it("come from the registry alone, each with the sum of what it was", () => {
+    const loose = locked.filter(
+      ([, { integrity, resolved }]) =>
+        integrity?.startsWith("sha512-") !== true ||
+        (resolved !== undefined && !resolved.startsWith("https://registry.npmjs.org/")),
+    );
+    expect(loose.map(([path]) => path)).toEqual([]);
   });
 
   it("are each used: imported, configured, typed for, or asked for by another", () => {

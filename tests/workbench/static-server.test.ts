@@ -19,6 +19,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, "index.html"), "<p>start</p>");
   writeFileSync(join(folder, "help", "dose.html"), "<p>dose</p>");
   writeFileSync(join(folder, "functions.json"), "{}");
+  writeFileSync(join(folder, "taskpane.html"), "<p>pane</p>");
   writeFileSync(join(parent, "secret.txt"), "secret");
   writeFileSync(`${folder}-beside.txt`, "secret");
   server = await serveFolder(folder, 0);
@@ -76,6 +77,18 @@ describe("the server of npm start", () => {
   ])("finds nothing at %s", async (path) =>
     expect(await ask(path)).toMatchObject({ status: 404, body: "Not found\n" }),
   );
+
+  it("lets nobody put its pages into a frame, but for the pane, and tells nobody their address", async () => {
+    const headers = async (path: string) =>
+      (await fetch(`http://${host}:${port()}${path}`)).headers;
+    const policy = "content-security-policy";
+    expect((await headers("/")).get(policy)).toBe("frame-ancestors 'none'");
+    expect((await headers("/help/dose.html")).get(policy)).toBe("frame-ancestors 'none'");
+    const pane = await headers("/taskpane.html");
+    expect(pane.get(policy)).toBeNull();
+    expect(pane.get("referrer-policy")).toBe("no-referrer");
+    expect(pane.get("x-content-type-options")).toBe("nosniff");
+  });
 
   it("takes no other method", async () =>
     expect(await ask("/index.html", "POST")).toMatchObject({ status: 405 }));

@@ -34,6 +34,16 @@ export const hosting: Guide = {
         "Optional: what stands behind the `?` changes with every build.",
       ],
       [
+        "`Content-Security-Policy: frame-ancestors 'none'`",
+        "`index.html`, `help/*.html`",
+        "Advised: no other site can put the workbench into a frame of its own. Beside the pages' own policy.",
+      ],
+      [
+        "`X-Content-Type-Options: nosniff`, `Referrer-Policy: no-referrer`",
+        "all",
+        "Advised: files are taken for what they are, and no address is told to others.",
+      ],
+      [
         "no `X-Frame-Options`, no `frame-ancestors`",
         "`taskpane.html`",
         "On the web the pane stands in a frame of the program.",
@@ -45,7 +55,7 @@ export const hosting: Guide = {
       ],
     ),
     text(
-      "Each page carries its own content security policy, so none has to be set. The help and the workbench load nothing but their own files; the pane loads its own files and the program's runtime from `https://appsforoffice.microsoft.com`. See [privacy](privacy.html).",
+      "Each page carries its own content security policy: no code but its own files, no `eval`, nobody else to speak to. So none has to be set, but for frames. The help and the workbench load nothing but their own files; the pane loads its own files and the program's runtime from `https://appsforoffice.microsoft.com`. See [privacy](privacy.html).",
     ),
     heading("Update"),
     steps(
