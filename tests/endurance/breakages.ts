@@ -37,8 +37,8 @@ export const breakages: readonly Breakage[] = [
   {
     what: "a full disk is not told",
     file: `${titrate}/drafts/keeper.ts`,
-    line: "failed(true);",
-    broken: "failed(false);",
+    line: "last = last.then(() => isFailed).then(failed);",
+    broken: "last = last.then(() => isFailed).then(() => failed(false));",
   },
   {
     what: "why a titre was omitted is not kept with the draft",

@@ -26,6 +26,7 @@ import { type GridState, gridState } from "../file/grid-state";
 import type { Selection } from "../selection";
 import { Edited } from "./edited";
 import { editWhereTheCellStands } from "./editor-place";
+import { forgetUnit } from "./forget-unit";
 import { Guard } from "./guard";
 import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
@@ -72,14 +73,18 @@ class Shown {
   ) {}
 
   async show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState> {
-    const units = this.univer.__getInjector().get(IUniverInstanceService);
+    const injector = this.univer.__getInjector();
+    const units = injector.get(IUniverInstanceService);
     const old = units
       .getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)
       .map((unit) => unit.getUnitId());
     this.univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, snapshot);
     this.shown?.dispose();
     this.selection.set(undefined);
-    for (const unit of old) units.disposeUnit(unit);
+    for (const unit of old) {
+      units.disposeUnit(unit);
+      forgetUnit(injector, unit);
+    }
     return this.settle(progress);
   }
 

@@ -60,5 +60,6 @@ export async function changeSheet(world: PageWorld): Promise<void> {
   const count = await all.count();
   if (count < 2) return;
   await all.nth(world.chance.whole(0, count - 1)).click();
-  await settle(world);
+  // within 300 ms a second click would be a double one, which is for renaming
+  await world.page.waitForTimeout(600);
 }
