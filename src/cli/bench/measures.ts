@@ -7,11 +7,14 @@ import { pageLoad } from "./page-load";
 import { partnerCopy } from "./partner-copy";
 import { recheckOfRows } from "./recheck";
 import { sizes } from "./sizes";
-import { workbenchCells } from "./workbench-cells";
+import { workbenchCells, workbenchGrowth } from "./workbench-cells";
+import { workbenchMemory } from "./workbench-memory";
 
 export const measures: readonly Measure[] = [
   coreRow,
   workbenchCells,
+  workbenchGrowth,
+  workbenchMemory,
   partnerCopy,
   recheckOfRows,
   openAndSave,

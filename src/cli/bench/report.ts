@@ -36,7 +36,7 @@ const table = (rows: readonly (readonly string[])[]): string[] => {
 export const report = (figures: readonly Figure[]): string =>
   [
     measuredOn(),
-    "Smallest of several runs by turns; ratios are within the one run.",
+    "Processor time, the smallest of several runs by turns; of the page, what the clock says. Ratios are within the one run.",
     "",
     ...table([
       ["what", "measured", "budget", "within"],
@@ -54,7 +54,7 @@ export interface Pair {
 export const comparison = (commit: string, pairs: readonly Pair[]): string =>
   [
     measuredOn(),
-    `Each by turns in the tree as it was at ${commit} and as it is now; smallest of the turns.`,
+    `By turns in the tree as it was at ${commit} and as it is now; processor time, the smallest of all.`,
     "",
     ...table([
       ["what", "before", "now", "now / before"],
