@@ -5,7 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { namesOfObjects } from "../security/names-as-keys";
 import { partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
-import { inGrid } from "./file";
+import { fixture, inGrid, opened } from "./file";
 
 const nameOf = (name: string, text: string) => `<definedName name="${name}">${text}</definedName>`;
 
@@ -93,4 +93,41 @@ describe("formulas made to harm", () => {
     const long = `A2${"+A2".repeat(399)}`;
     expect(await shown(bookWith([long, "SUM(B5:B1048576)"]))).toMatchObject({ A: 1000, B: 0 });
   });
+});
+
+/** What a lot, an operator or a note may be called. */
+const texts = [
+  "=1+1",
+  '=HYPERLINK("http://x","y")',
+  "+cmd|'/c calc'!A0",
+  "@SUM(A1)",
+  "-1+1",
+  "'quoted",
+  "TRUE",
+  "007",
+  "<script>alert(1)</script>",
+  "</t></is></c>",
+  "_x000D_",
+  "&#0;",
+  "a\u0000b\u0007",
+  "half \ud800 a character",
+  "\u202egnp.exe",
+  "#N/A",
+  "__proto__",
+  "x".repeat(32_767),
+];
+
+describe("texts that look like something else, written by the pane", () => {
+  it("are the same texts in the saved file, and no formulas", () =>
+    inGrid(fixture("tidy"), async (file) => {
+      const { WorkbenchHost } = await import("../../src/host/workbench");
+      const sheet = file.workbook.sheets[0]?.name ?? "";
+      const block = { sheet, row: 100, column: 0, rows: texts.length, columns: 1 };
+      const contents = texts.map((value) => [{ kind: "value", value } as const]);
+      const host = new WorkbenchHost(file.grid.injector);
+      expect(await host.write("Test", [{ do: "set-cells", block, contents }])).toBeUndefined();
+      const cells = opened(await file.saved()).sheets[0]?.cells.filter(({ row }) => row >= 100);
+      expect(cells?.map(({ value }) => value)).toEqual(texts);
+      expect(cells?.map(({ formula }) => formula)).toEqual(texts.map(() => undefined));
+    }));
 });
