@@ -68,7 +68,7 @@ function partOf(part: Part): string {
         part.rows.map((row) => row.map(inline)),
       );
     case "picture":
-      return `<figure><img src="${part.file}" alt="${text(part.says)}" loading="lazy"><figcaption>${text(part.says)}</figcaption></figure>`;
+      return `<figure><img src="${part.file}" alt="${text(part.says)}"><figcaption>${text(part.says)}</figcaption></figure>`;
     case "mistakes":
       return part.mistakes.map(mistake).join("\n");
     case "words":

@@ -65,6 +65,8 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
     larger.showSheet();
     if (plain.isShowing) parts.sheet.focus();
     else grid.focus();
+    // an enlarged page scrolls, and the cell that has the focus is drawn, not there
+    parts.sheet.scrollIntoView({ block: "nearest" });
   });
 }
 

@@ -8,13 +8,15 @@ export interface PickListProps<Value extends string> {
   readonly value: Value;
   readonly options: readonly (readonly [value: Value, label: string])[];
   readonly onPick: (value: Value) => void;
+  /** Stands below, and is heard with the list. */
+  readonly hint?: string;
   readonly selectRef?: Ref<HTMLSelectElement>;
 }
 
 export function PickList<Value extends string>(props: PickListProps<Value>) {
-  const { label, value, options, onPick, selectRef } = props;
+  const { label, value, options, onPick, hint, selectRef } = props;
   return (
-    <Field label={label}>
+    <Field label={label} hint={hint}>
       <Select
         ref={asRef(selectRef)}
         size="large"

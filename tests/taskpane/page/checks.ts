@@ -1,21 +1,24 @@
 /** What every screen must hold: no accessibility fault, no wider than the pane, large enough to touch. */
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import axe from "axe-core";
 import type { Page } from "playwright-core";
 
-const axeSource = readFileSync(
-  createRequire(import.meta.url).resolve("axe-core/axe.min.js"),
-  "utf8",
-);
-
 type AxeWindow = Window & {
-  axe: { run(): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+  axe: {
+    run(about: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+  };
 };
 
-/** Each accessibility fault that axe finds, with the first element that has it. */
-export async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource);
-  const found = await page.evaluate(() => (window as unknown as AxeWindow).axe.run());
+/**
+ * Each accessibility fault that axe finds, with the first element that has it.
+ * @param exclude selectors of what is not looked at: a canvas
+ */
+export async function violations(page: Page, exclude: string[] = []): Promise<string[]> {
+  // not as a script of the page, which may load none but its own
+  await page.evaluate(axe.source);
+  const found = await page.evaluate(
+    (about) => (window as unknown as AxeWindow).axe.run(about),
+    exclude.length > 0 ? { exclude } : {},
+  );
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
 }
 
@@ -50,6 +53,12 @@ function namedTwice(): string[] {
   });
 }
 
+/** What was pressed took itself away, and who works by keyboard would begin again at the top. */
+function focusIsLost(): string[] {
+  const isLost = document.activeElement === document.body && document.documentElement.dataset.used;
+  return isLost ? ["nothing has the focus"] : [];
+}
+
 /** Each fault of what is on screen, in words. */
 export async function screenFaults(page: Page, width: number): Promise<string[]> {
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
@@ -58,5 +67,6 @@ export async function screenFaults(page: Page, width: number): Promise<string[]>
     ...(wide > width ? [`${wide} px wide`] : []),
     ...(await page.evaluate(tooSmall)),
     ...(await page.evaluate(namedTwice)),
+    ...(await page.evaluate(focusIsLost)),
   ];
 }

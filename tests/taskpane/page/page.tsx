@@ -31,6 +31,12 @@ const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : mem
 /** What a test may look at and do: the workbook, and its undo. */
 Object.assign(window, { titrebook: { host } });
 
+/** Once something had the focus, something must always have it. */
+const noteUse = () => {
+  document.documentElement.dataset.used = "yes";
+};
+addEventListener("focusin", noteUse, { once: true });
+
 const root = document.getElementById("pane");
 if (root) {
   createRoot(root).render(

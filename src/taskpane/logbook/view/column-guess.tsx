@@ -23,6 +23,11 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
         label={columnName(guess)}
         value={role}
         options={roleOptions(guess)}
+        hint={
+          isAsGuessed
+            ? inMark(reasonWords(guess))
+            : `Put right by you; it was taken for: ${nameOf(guess.role)}.`
+        }
         onPick={(picked) => {
           act({ do: "column", column: guess.column, role: picked });
         }}
@@ -37,11 +42,6 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
           }}
         />
       ) : null}
-      <p className="soft">
-        {isAsGuessed
-          ? inMark(reasonWords(guess))
-          : `Put right by you; it was taken for: ${nameOf(guess.role)}.`}
-      </p>
     </li>
   );
 }
