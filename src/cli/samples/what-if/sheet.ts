@@ -70,7 +70,7 @@ const rows: readonly (readonly (BookCell | null)[])[] = [
     worked(`=TITRE.CHARGEPERCENT(${given.perLitre},100,${given.oil})`, "0.000"),
   ],
   [],
-  [heading("Catalyst to weigh, g, as weighed"), ...acidValues.map(() => blankHead)],
+  [heading("Catalyst, g as weighed"), ...acidValues.map(() => blankHead)],
   [
     heading("Acid value, mg KOH/g"),
     ...acidValues.map((value) => typed(value, "0.0", "Acid value of the oil, mg KOH/g.")),
