@@ -59,6 +59,19 @@ const widths = (sheet: string, columns: number): Step[] =>
     characters: column === 0 ? 20 : 12,
   }));
 
+/** Columns over which the sentences above the table run. */
+const columnsOfWords = 9;
+
+/** What goes on paper: the table, the chart below it, and the words above as far as they run. */
+function onPaper(at: Block, steps: readonly Step[]): Step {
+  const ends = steps.flatMap((step) =>
+    step.do === "add-chart" ? [step.place.row + step.place.rows - at.row] : [],
+  );
+  const rows = Math.max(at.rows, ...ends);
+  const block = { ...at, rows, columns: Math.max(at.columns, columnsOfWords) };
+  return { do: "print-area", block, landscape: true };
+}
+
 interface Drawn {
   readonly steps: readonly Step[];
   readonly remarks: readonly Remark[];
@@ -123,7 +136,9 @@ async function planTable(host: Host, around: Around, asking: WhatIfAsked): Promi
     summary: `${isNew ? `A new sheet ${at.sheet}, ${areaName(at)}` : address(at)}: ${tableName(question)}, ${String(formulas)} live formulas${chart.steps.length > 0 ? ", and a chart below it" : ""}.`,
     cells,
     makes: [
-      ...(isNew ? [`The sheet ${at.sheet}, with widths of its columns.`] : []),
+      ...(isNew
+        ? [`The sheet ${at.sheet}, with widths of its columns, to be printed on one page.`]
+        : []),
       ...chart.makes,
     ],
     remarks: [...overwritten(cells), ...chart.remarks],
@@ -134,6 +149,7 @@ async function planTable(host: Host, around: Around, asking: WhatIfAsked): Promi
       ...tableSteps(at, table),
       ...(isNew ? widths(at.sheet, at.columns) : []),
       ...chart.steps,
+      ...(isNew ? [onPaper(at, chart.steps)] : []),
       { do: "select", block: at },
     ],
   });

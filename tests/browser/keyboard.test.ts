@@ -1,0 +1,97 @@
+/** The workbench page by keyboard alone, and as a screen reader has it: the embedded grid included. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { violations } from "../taskpane/page/checks";
+import { hasBrowser, type Served, serve } from "./browser";
+import { gridIsReady } from "./workbench-page";
+
+/** Where the keyboard is: its name and whether it can be seen; "page" when it has left everything. */
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const at = document.activeElement;
+    if (!(at instanceof HTMLElement) || at === document.body) return "page";
+    const { x, y, width } = at.getBoundingClientRect();
+    const isSeen = x >= 0 && y >= 0 && width > 0;
+    return `${at.ariaLabel ?? at.textContent}${isSeen ? "" : " (not to be seen)"}`.trim();
+  });
+
+async function walk(page: Page, key: string, most: number): Promise<string[]> {
+  const names: string[] = [];
+  while (names.length < most && names.at(-1) !== "page") {
+    await page.keyboard.press(key);
+    names.push(await focused(page));
+  }
+  return names;
+}
+
+const grid = [
+  "Go to cell",
+  "Taller formula line",
+  "New sheet",
+  "All sheets",
+  "Batches",
+  "Grid lines",
+  "Smaller",
+  "Larger",
+  "100%",
+];
+const tasks = ["This cell", "Titrate", "Batch", "What if", "Logbook", "Share"];
+
+describe.runIf(hasBrowser)("the workbench by keyboard", () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  const open = async (width = 1400): Promise<Page> => {
+    const { page } = await served.open({ viewport: { width, height: 850 } });
+    await page.goto(served.address);
+    await gridIsReady(page);
+    await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+    await page.locator("#pane nav button").first().waitFor();
+    return page;
+  };
+
+  it("goes with Tab from the bar over the grid's buttons through the pane and out of the page", async () => {
+    const page = await open();
+    await page.locator("#open").focus();
+    const names = await walk(page, "Tab", 40);
+    const bar = ["Save", "Undo", "Redo", "Plain tables"];
+    expect(names).toEqual([
+      ...bar,
+      ...grid,
+      ...tasks,
+      "Help for CATALYST",
+      "Help and guides",
+      "page",
+    ]);
+  });
+
+  it("goes back with Shift+Tab from the pane to the bar", async () => {
+    const page = await open();
+    await page.keyboard.press("F6");
+    expect(await walk(page, "Shift+Tab", grid.length + 1)).toEqual([
+      ...grid.toReversed(),
+      "Plain tables",
+    ]);
+  });
+
+  it("leaves the formula line for the pane at F6, and comes back to it", async () => {
+    const page = await open();
+    await page.mouse.click(400, 60);
+    // the grid takes the caret there a moment after the press
+    await page.waitForTimeout(500);
+    await page.keyboard.press("F6");
+    expect(await focused(page)).toBe("Pane");
+    await page.keyboard.press("F6");
+    expect(await focused(page)).toMatch(/^(Formula line|Cell)/);
+  });
+
+  it.each([1400, 320])(
+    "has nothing that axe objects to, grid and all, at %i pixels",
+    async (width) => {
+      expect(await violations(await open(width))).toEqual([]);
+    },
+  );
+});
