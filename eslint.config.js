@@ -1,7 +1,7 @@
 import tseslint from "typescript-eslint";
 
 export default tseslint.config(
-  { ignores: ["dist/", "node_modules/", ".cache/"] },
+  { ignores: ["dist/", "node_modules/", ".cache/", ".bench/"] },
   ...tseslint.configs.strict,
   ...tseslint.configs.stylistic,
   {

@@ -29,7 +29,7 @@ function tell(name: string, text: string): void {
 
 if (values.against === undefined) {
   const figures = [];
-  for (const measure of measures) figures.push(...(await measure.run(root)));
+  for (const measure of measures) figures.push(...(await measure.run(join(root, "dist"))));
   tell("figures", report(figures));
   if (!figures.every(isWithin)) process.exitCode = 1;
 } else {

@@ -24,17 +24,23 @@ function otherTree(root: string, commit: string): string {
   return folder;
 }
 
-const build = (folder: string): void => {
-  const words = ["webpack", "--mode", "production", "--env", `out=${join(folder, "dist")}`];
-  execFileSync("npx", words, { cwd: folder, stdio: "ignore" });
+/** A build of a tree, in a folder of its own: that in dist/ stays as it is. */
+const build = (tree: string, folder: string): void => {
+  const words = ["webpack", "--mode", "production", "--env", `out=${folder}`];
+  execFileSync("npx", words, { cwd: tree, stdio: "ignore" });
 };
 
+interface Tree {
+  readonly folder: string;
+  readonly build: string;
+}
+
 /** Nothing when the tree is too old for a measure. */
-function figuresOf(folder: string, { name }: Measure, answer: string): Figure[] {
+function figuresOf({ folder, build: built }: Tree, { name }: Measure, answer: string): Figure[] {
   rmSync(answer, { force: true });
   try {
     const script = join(folder, "src/cli/bench/one-measure.ts");
-    execFileSync("npx", ["tsx", script, name, folder, answer], { cwd: folder, ...inherit });
+    execFileSync("npx", ["tsx", script, name, built, answer], { cwd: folder, ...inherit });
   } catch {
     return [];
   }
@@ -58,22 +64,25 @@ function leastOf(all: readonly Figure[]): Figure[] {
 
 export function compared(root: string, commit: string, measures: readonly Measure[]): Pair[] {
   mkdirSync(join(root, ".bench"), { recursive: true });
-  const before = otherTree(root, commit);
-  const answer = join(root, ".bench", "answer.json");
-  build(before);
-  build(root);
+  const inBench = (name: string) => join(root, ".bench", name);
+  const answer = inBench("answer.json");
+  const before = { folder: otherTree(root, commit), build: inBench("built-before") };
+  const now = { folder: root, build: inBench("built-now") };
+  if (measures.some(({ isOfBuild }) => isOfBuild)) {
+    for (const tree of [before, now]) build(tree.folder, tree.build);
+  }
   const pairs = measures.flatMap((measure) => {
     const found = { before: [] as Figure[], now: [] as Figure[] };
     for (let turn = 0; turn < turns; turn += 1) {
       found.before.push(...figuresOf(before, measure, answer));
-      found.now.push(...figuresOf(root, measure, answer));
+      found.now.push(...figuresOf(now, measure, answer));
     }
     const old = leastOf(found.before);
-    return leastOf(found.now).flatMap((now): Pair[] => {
-      const then = old.find((each) => isSame(each, now));
-      return then ? [{ before: then, now }] : [];
+    return leastOf(found.now).flatMap((figure): Pair[] => {
+      const then = old.find((each) => isSame(each, figure));
+      return then ? [{ before: then, now: figure }] : [];
     });
   });
-  execFileSync("git", ["-C", root, "worktree", "remove", "--force", before], inherit);
+  execFileSync("git", ["-C", root, "worktree", "remove", "--force", before.folder], inherit);
   return pairs;
 }

@@ -8,10 +8,9 @@ import { host, serveFolder } from "../static-server";
 
 /** Undefined when there is no Chromium or no build here. */
 export async function withBuiltPage<T>(
-  root: string,
+  folder: string,
   work: (browser: Browser, address: string) => Promise<T>,
 ): Promise<T | undefined> {
-  const folder = join(root, "dist");
   if (!existsSync(executablePath) || !existsSync(join(folder, "index.html"))) return undefined;
   const server = await serveFolder(folder, 0);
   const { port } = server.address() as AddressInfo;

@@ -29,8 +29,10 @@ export const told = (what: string, value: number, unit: string, digits = 2): Fig
 /** A part of the bench, measured by itself: in a process of its own when two trees are compared. */
 export interface Measure {
   readonly name: string;
-  /** @param root the folder of the project, with its build in dist/ */
-  run(root: string): Promise<Figure[]>;
+  /** Does it measure what was built? */
+  readonly isOfBuild?: boolean;
+  /** @param build the folder of a build, for those of one */
+  run(build: string): Promise<Figure[]>;
 }
 
 /** As measured, in words: "1.02 x mathjs". */

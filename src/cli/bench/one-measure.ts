@@ -2,6 +2,6 @@
 import { writeFileSync } from "node:fs";
 import { measures } from "./measures";
 
-const [, , name, root = ".", answer = ""] = process.argv;
+const [, , name, build = "", answer = ""] = process.argv;
 const measure = measures.find((each) => each.name === name);
-writeFileSync(answer, JSON.stringify((await measure?.run(root)) ?? []));
+writeFileSync(answer, JSON.stringify((await measure?.run(build)) ?? []));

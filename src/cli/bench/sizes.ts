@@ -4,8 +4,7 @@ import { join } from "node:path";
 import { sizesOf } from "../build/sizes";
 import { held, type Measure, told } from "./figure";
 
-function sizesIn(root: string) {
-  const folder = join(root, "dist");
+function sizesIn(folder: string) {
   if (!existsSync(folder)) return [];
   const files = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
@@ -20,4 +19,8 @@ function sizesIn(root: string) {
   );
 }
 
-export const sizes: Measure = { name: "sizes", run: (root) => Promise.resolve(sizesIn(root)) };
+export const sizes: Measure = {
+  name: "sizes",
+  isOfBuild: true,
+  run: (build) => Promise.resolve(sizesIn(build)),
+};
