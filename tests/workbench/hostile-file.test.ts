@@ -85,6 +85,7 @@ describe("formulas made to harm", () => {
     ["all cells of a sheet", "SUM(A2:XFD1048576)"],
     ["all cells, for a function of ours", "_xldudf_TITRE_CORRECTED(A2:XFD1048576)"],
     ["all rows", "_xldudf_TITRE_CORRECTED(2:1048576)"],
+    ["a picture from elsewhere", `_xlfn.IMAGE("http://elsewhere.example/i.png")`],
   ])("%s: an error is shown, and all else is worked out", async (_, formula) => {
     expect(await shown(bookWith([formula]))).toEqual({ B: "#VALUE!", ...sound });
   });

@@ -16,6 +16,9 @@ import type { ShownCell } from "./shown-cell";
 /** A table first, then its cells; and what an argument holds may ask for more. */
 const mostRounds = 6;
 
+/** More cells are not read for an explanation: a formula may name every cell of a sheet. */
+const mostCells = 200_000;
+
 const isError = (content: CellContent): content is { readonly error: string } =>
   typeof content === "object";
 
@@ -53,7 +56,10 @@ class Reading {
   /** What must be asked to learn what a reference holds; undefined when it cannot be learnt. */
   private question(text: string): Question | undefined {
     const meant = meantBy(text, this.from, this.tables);
-    if (meant.kind === "block") return { ask: "cells", block: meant.block };
+    if (meant.kind === "block") {
+      const { rows, columns } = meant.block;
+      return rows * columns > mostCells ? undefined : { ask: "cells", block: meant.block };
+    }
     const isTable = meant.kind === "table-wanted" && !this.noTables.has(meant.name);
     return isTable ? { ask: "table", name: meant.name } : undefined;
   }

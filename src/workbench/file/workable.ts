@@ -49,4 +49,8 @@ function isFlat(formula: string): boolean {
   return true;
 }
 
-export const isWorkable = (formula: string): boolean => isFlat(formula) && isSmall(formula);
+/** The one function of the engine that asks for something elsewhere; the page's policy would refuse it. */
+const fetches = /\bIMAGE\s*\(/i;
+
+export const isWorkable = (formula: string): boolean =>
+  isFlat(formula) && isSmall(formula) && !fetches.test(formula);

@@ -78,4 +78,21 @@ describe("reading the selected cell by way of the host", () => {
     const { host } = selecting(1, 0);
     expect(await readSelection(host)).toMatchObject({ address: "A2", formula: "", shown: "2.3" });
   });
+
+  it("reads no range of more cells than anybody could look at, and says what it is all the same", async () => {
+    const formula = "=TITRE.CORRECTED(A2:XFD1048576)";
+    const block = { sheet: "Log", row: 0, column: 0, rows: 1, columns: 1 };
+    const asked: string[] = [];
+    const host: Pick<Host, "read"> = {
+      read: (questions) => {
+        asked.push(...questions.map(({ ask }) => ask));
+        const cells = { values: [[1]], formulas: [[formula]], formats: [["General"]] };
+        return Promise.resolve(questions.map(() => ({ kind: "cells", block, ...cells })));
+      },
+    };
+    const cell = await readSelection(host as Host);
+    expect(asked).toEqual(["selection"]);
+    const calls = explainFormula(cell?.formula ?? "", cell?.lookup ?? (() => undefined));
+    expect(isProblem(calls) ? calls : calls.map(({ answer }) => answer)).toEqual([undefined]);
+  });
 });
