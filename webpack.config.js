@@ -144,10 +144,10 @@ const noExtraChunk = {
   parser: { dynamicImportMode: "eager" },
 };
 
-/** Pauses of its calculation that would stay in memory; see the loader. */
-const closedChannels = {
-  test: /@univerjs[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
-  loader: here("src/cli/build/closed-channels.js"),
+/** Faults of its own that are mended as it is bundled; see the loader. */
+const mendedLibrary = {
+  test: /@univerjs[\\/](core|sheets-ui)[\\/]lib[\\/]es[\\/]index\.js$/,
+  loader: here("src/cli/build/mended-library.js"),
 };
 
 /** A refusal is one sentence, not a stack of calls. */
@@ -214,7 +214,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
     {
       ...shared,
       name: "workbench",
-      module: { rules: [...shared.module.rules, noExtraChunk, closedChannels] },
+      module: { rules: [...shared.module.rules, noExtraChunk, mendedLibrary] },
       // The grid is one chunk: it is all needed, and at once.
       optimization: { ...shared.optimization, splitChunks: false },
       entry: { workbench: "./src/workbench/start.tsx" },

@@ -56,10 +56,16 @@ export async function addAColumn(world: World): Promise<void> {
   const offered = all.filter(({ formula, isThere }) => formula !== undefined && !isThere);
   if (offered.length === 0) return;
   const chosen = [chance.of(offered)];
+  const { sheet, place } = shown.mapping;
+  const row = chance.whole(place.headingRow, place.lastRow);
+  const inTheWay = { sheet, row, column: place.lastColumn + 1, rows: 1, columns: 1 };
+  const isInTheWay = chance.is(0.3);
+  if (isInTheWay) await workbook.type(inTheWay, { kind: "value", value: "the mate's own" });
   const plan = () => planColumns(host, shown.mapping, chosen);
   await carry(world, {
     what: "column",
     plan,
     write: (confirmed) => carryOut(host, "Add columns to the logbook", plan, confirmed),
   });
+  if (isInTheWay) workbook.undo();
 }
