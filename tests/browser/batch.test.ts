@@ -1,47 +1,14 @@
 /**
  * The batch task in Chromium: by keyboard alone from a recorded lot to a recorded batch, and what every
- * screen must hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
+ * screen must hold.
  */
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { executablePath } from "../../src/cli/chromium";
-import type { MemoryHost } from "../../src/host/memory";
-import type { MemoryBook } from "../../src/host/memory/book";
 import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { batchScenes, fillLimit, fillLye, fillOilOfBatch } from "../taskpane/page/batch-scenes";
-import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
-
-if (!hasChromium) {
-  const why = `There is no Chromium at ${executablePath}.`;
-  if (process.env.REQUIRE_ALL === "1") throw new Error(why);
-  console.warn(`Left out: browser tests of the batch task. ${why}`);
-}
-
-type TestWindow = Window & { titrebook: { host: MemoryHost } };
-
-const bookOf = (page: Page): Promise<MemoryBook> =>
-  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
-
-const undo = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    (window as unknown as TestWindow).titrebook.host.undo();
-  });
-
-/** The last row of Batches by heading: values as they are, formulas as they are written. */
-async function lastBatch(page: Page): Promise<Record<string, unknown>> {
-  const { sheets, tables } = await bookOf(page);
-  const block = tables.find(({ name }) => name === "Batches")?.block;
-  const cells = sheets.find(({ name }) => name === block?.sheet)?.cells;
-  if (!block || !cells) return {};
-  const at = (row: number, column: number) => cells[`${row},${column}`];
-  return Object.fromEntries(
-    Array.from({ length: block.columns }, (_, column): [string, unknown] => {
-      const cell = at(block.row + block.rows - 1, column);
-      return [String(at(block.row, column)?.value), cell?.formula ? cell.formula : cell?.value];
-    }),
-  );
-}
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { hasBrowser } from "./browser";
+import { bookOf, lastRow, undo } from "./host-in-page";
 
 const sample = "task=batch&book=sample";
 
@@ -56,7 +23,7 @@ async function toWeighOut(hand: BenchHand, lots: readonly string[]): Promise<voi
   await hand.next("Weigh-out");
 }
 
-describe.runIf(hasChromium)("the batch task in a browser", () => {
+describe.runIf(hasBrowser)("the batch task in a browser", () => {
   let chromium: PaneBrowser;
   beforeAll(async () => {
     chromium = await openChromium();
@@ -81,7 +48,7 @@ describe.runIf(hasChromium)("the batch task in a browser", () => {
     await page.getByText(/Written in row/).waitFor();
     expect(await hand.hears()).toBe("Next batch");
 
-    expect(await lastBatch(page)).toMatchObject({
+    expect(await lastRow(page, "Batches")).toMatchObject({
       Batch: "B-118",
       Lots: "SW-17",
       Amount: 100,

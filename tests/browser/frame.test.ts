@@ -1,17 +1,12 @@
 import { join } from "node:path";
-import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
+import { violations } from "../taskpane/page/checks";
 import { hasBrowser, type Served, serve } from "./browser";
 import { goTo, gridIsReady } from "./workbench-page";
 
 const charts = join(root, "tests/second-opinion/xlsx/charts.xlsx");
-
-interface Fault {
-  readonly id: string;
-  readonly nodes: readonly { readonly html: string }[];
-}
 
 describe.runIf(hasBrowser)("the page around the grid", () => {
   let served: Served;
@@ -21,16 +16,7 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
   afterAll(() => served.close());
 
   /** The grid itself is drawn on a canvas; what stands in for it is checked with the rest. */
-  const faults = async (page: Page) => {
-    // not as a script of the page, which may load none but its own
-    await page.evaluate(axe.source);
-    return page.evaluate(async () => {
-      const { violations } = await (
-        window as unknown as { axe: { run(about: object): Promise<{ violations: Fault[] }> } }
-      ).axe.run({ exclude: ["#grid"] });
-      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`);
-    });
-  };
+  const faults = (page: Page) => violations(page, ["#grid"]);
 
   it.each([1400, 900, 320])("has no fault that axe can find at %i pixels", async (width) => {
     const { page } = await served.open({ viewport: { width, height: 700 } });

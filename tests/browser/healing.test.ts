@@ -1,9 +1,9 @@
 import { fileURLToPath } from "node:url";
-import axe from "axe-core";
 import { build } from "esbuild";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { launchChromium } from "../../src/cli/chromium";
+import { screenFaults } from "../taskpane/page/checks";
 import { hasBrowser } from "./browser";
 
 const html = `<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><title>Waiting cells</title>
@@ -85,14 +85,6 @@ describe.runIf(hasBrowser)("the notice of cells that wait", () => {
   it("has no fault that axe can find, and fits into 320 pixels", async () => {
     const page = await open();
     await page.getByRole("button", { name: "Ask again" }).waitFor();
-    await page.addScriptTag({ content: axe.source });
-    const faults = await page.evaluate(async () => {
-      const { violations } = await (
-        window as unknown as { axe: { run(): Promise<{ violations: { id: string }[] }> } }
-      ).axe.run();
-      return violations.map(({ id }) => id);
-    });
-    expect(faults).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    expect(await screenFaults(page, 320)).toEqual([]);
   });
 });

@@ -1,22 +1,13 @@
 /** The logbook task in Chromium: by keyboard alone from a home-made logbook to a report. */
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { MemoryHost } from "../../src/host/memory";
-import type { MemoryBook } from "../../src/host/memory/book";
 import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { chooseFour, logbookScenes, understand } from "../taskpane/page/logbook-scenes";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { oldLogbookKey } from "../workbook/recheck/old-logbook-key";
 import { hasBrowser } from "./browser";
+import { bookOf, undo, type PaneWindow } from "./host-in-page";
 
-type TestWindow = Window & { titrebook: { host: MemoryHost } };
-const bookOf = (page: Page): Promise<MemoryBook> =>
-  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
-const undo = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    (window as unknown as TestWindow).titrebook.host.undo();
-  });
 const old = "task=logbook&book=old";
 
 describe.runIf(hasBrowser)("the logbook task in a browser", () => {
@@ -63,7 +54,7 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
     await page.getByText(/figures checked/).waitFor();
     await hand.press("Go to I19");
     const selected = await page.evaluate(async () =>
-      (window as unknown as TestWindow).titrebook.host.read([{ ask: "selection" }]),
+      (window as unknown as PaneWindow).titrebook.host.read([{ ask: "selection" }]),
     );
     expect(JSON.stringify(selected)).toContain('"row":18,"column":8');
     await hand.press("Report on a new sheet");

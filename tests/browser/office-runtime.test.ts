@@ -16,7 +16,7 @@ import {
   withRichValues,
   runtimeAddress,
 } from "./office-files";
-import { watchPolicy } from "./violations";
+import { watchPolicy } from "./policy-refusals";
 
 const wrong = 7;
 const notThere = 1;

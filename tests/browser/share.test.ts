@@ -1,24 +1,15 @@
 /**
  * The task of sharing in Chromium: by keyboard alone to a file that is saved, and what every state must
- * hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
+ * hold.
  */
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { executablePath } from "../../src/cli/chromium";
 import { isFileProblem, openXlsx } from "../../src/workbook/xlsx";
 import { BenchHand } from "../taskpane/page/bench";
-import { violations } from "../taskpane/page/checks";
-import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
-
-if (!hasChromium) {
-  const why = `There is no Chromium at ${executablePath}.`;
-  if (process.env.REQUIRE_ALL === "1") throw new Error(why);
-  console.warn(`Left out: browser tests of the task of sharing. ${why}`);
-}
-
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+import { screenFaults } from "../taskpane/page/checks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { hasBrowser } from "./browser";
 
 /** Screenshots, where somebody asks for them. */
 async function shot(page: Page, name: string): Promise<void> {
@@ -34,7 +25,7 @@ async function saved(page: Page, press: () => Promise<void>) {
   return { name: download.suggestedFilename(), bytes: new Uint8Array(readFileSync(path)) };
 }
 
-describe.runIf(hasChromium)("the task of sharing", () => {
+describe.runIf(hasBrowser)("the task of sharing", () => {
   let chromium: PaneBrowser;
   beforeAll(async () => {
     chromium = await openChromium();
@@ -56,7 +47,7 @@ describe.runIf(hasChromium)("the task of sharing", () => {
       await page.getByRole("heading", { name: "For a partner" }).waitFor();
       await page.getByRole("button", { name: button, disabled: false }).waitFor();
       await shot(page, `ready-${colorScheme}`);
-      expect(await violations(page)).toEqual([]);
+      expect(await screenFaults(page, 320)).toEqual([]);
       const file = await saved(page, () => hand.press(button));
       expect(file.name).toMatch(name);
       const opened = openXlsx(file.bytes);
@@ -69,8 +60,7 @@ describe.runIf(hasChromium)("the task of sharing", () => {
       await page.getByText("The copy is made.").waitFor();
       expect(await hand.hears()).toMatch(/^Save .*\.xlsx$/);
       await shot(page, `${button.replace(" ", "-")}-${colorScheme}`);
-      expect(await violations(page)).toEqual([]);
-      expect(await overflow(page)).toBeLessThanOrEqual(0);
+      expect(await screenFaults(page, 320)).toEqual([]);
       const again = await saved(page, () => page.keyboard.press("Enter"));
       expect(again.bytes).toEqual(file.bytes);
       expect(complaints).toEqual([]);
@@ -83,7 +73,7 @@ describe.runIf(hasChromium)("the task of sharing", () => {
     await page.getByText(/npm run share/).waitFor();
     await shot(page, "not-offered");
     expect(await page.getByRole("button").count()).toBe(0);
-    expect(await violations(page)).toEqual([]);
+    expect(await screenFaults(page, 320)).toEqual([]);
   });
 
   it("says that a cell is being edited, and tries again at a press", async () => {
@@ -94,7 +84,7 @@ describe.runIf(hasChromium)("the task of sharing", () => {
     await page.getByRole("button", { name: "Partner copy" }).press("Enter");
     await page.getByText(/A cell is being edited/).waitFor();
     await shot(page, "failed");
-    expect(await violations(page)).toEqual([]);
+    expect(await screenFaults(page, 320)).toEqual([]);
     await page.getByRole("button", { name: "Numbers only" }).press("Enter");
     await page.getByText(/A cell is being edited/).waitFor();
   });

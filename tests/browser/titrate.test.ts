@@ -1,12 +1,8 @@
 /**
- * The titration task in Chromium: by keyboard alone from an empty workbook to a recorded row, and what
- * every screen must hold. Without a browser it is left out, and says so; with REQUIRE_ALL=1 it fails.
+ * The titration task in Chromium: by keyboard alone from an empty workbook to a recorded row, and what every
+ * screen must hold.
  */
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { executablePath } from "../../src/cli/chromium";
-import type { MemoryHost } from "../../src/host/memory";
-import type { MemoryBook } from "../../src/host/memory/book";
 import {
   BenchHand,
   fillBlank,
@@ -15,42 +11,11 @@ import {
   fillTitres,
   type Slip,
 } from "../taskpane/page/bench";
-import { violations } from "../taskpane/page/checks";
-import { hasChromium, openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { screenFaults } from "../taskpane/page/checks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { scenes } from "../taskpane/page/scenes";
-
-if (!hasChromium) {
-  const why = `There is no Chromium at ${executablePath}.`;
-  if (process.env.REQUIRE_ALL === "1") throw new Error(why);
-  console.warn(`Left out: browser tests of the titration task. ${why}`);
-}
-
-type TestWindow = Window & { titrebook: { host: MemoryHost } };
-
-const bookOf = (page: Page): Promise<MemoryBook> =>
-  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
-
-const undo = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    (window as unknown as TestWindow).titrebook.host.undo();
-  });
-
-/** The recorded row by heading: values as they are, formulas as they are written. */
-async function row(page: Page): Promise<Record<string, unknown>> {
-  const { sheets, tables } = await bookOf(page);
-  const [table] = tables;
-  const cells = sheets.find(({ name }) => name === table?.block.sheet)?.cells;
-  if (!table || !cells) return {};
-  const { row: top, column: left, columns, rows } = table.block;
-  const at = (r: number, c: number) => cells[`${r},${c}`];
-  return Object.fromEntries(
-    Array.from({ length: columns }, (_, index): [string, unknown] => {
-      const cell = at(top + rows - 1, left + index);
-      const heading = String(at(top, left + index)?.value);
-      return [heading, cell?.formula === "" ? cell.value : cell?.formula];
-    }),
-  );
-}
+import { hasBrowser } from "./browser";
+import { bookOf, lastRow, undo, type PaneWindow } from "./host-in-page";
 
 async function toResult(hand: BenchHand, slip: Slip): Promise<void> {
   await hand.page.getByRole("heading", { level: 2 }).waitFor();
@@ -73,7 +38,7 @@ async function toRecorded(hand: BenchHand): Promise<void> {
 
 const three: Slip = { lot: "NQ-44", titres: ["2.40", "2.50", "2.45"], blanks: ["0.15"] };
 
-describe.runIf(hasChromium)("the titration task in a browser", () => {
+describe.runIf(hasBrowser)("the titration task in a browser", () => {
   let chromium: PaneBrowser;
   beforeAll(async () => {
     chromium = await openChromium();
@@ -90,7 +55,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     expect(await bookOf(page)).toEqual(before);
     await toRecorded(hand);
 
-    expect(await row(page)).toMatchObject({
+    expect(await lastRow(page, "Titrations")).toMatchObject({
       Lot: "NQ-44",
       "Titrant base": "KOH",
       "Strength set by": "KHP",
@@ -128,7 +93,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     await page.getByText("Omitted: air bubble").waitFor();
     await toRecorded(hand);
 
-    const recorded = await row(page);
+    const recorded = await lastRow(page, "Titrations");
     expect(recorded).toMatchObject({
       "Titre 3 mL": 2.4,
       "Titre 5 mL": 2.45,
@@ -179,10 +144,8 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
       });
       const faults: string[] = [];
       await scenes(page, async (name) => {
-        faults.push(...(await violations(page)).map((fault) => `${name}: ${fault}`));
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-        if (wide > look.width) faults.push(`${name}: ${wide} px wide`);
-        faults.push(...(await page.evaluate(tooSmall)).map((what) => `${name}: small ${what}`));
+        const found = await screenFaults(page, look.width);
+        faults.push(...found.map((fault) => `${name}: ${fault}`));
       });
       expect(faults).toEqual([]);
       expect(complaints).toEqual([]);
@@ -314,7 +277,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
       expect(await page.locator(".task-of").textContent()).toBe(lot);
       expect(await page.locator("b").count()).toBe(0);
       await toRecorded(hand);
-      expect((await row(page)).Lot).toBe(lot);
+      expect((await lastRow(page, "Titrations")).Lot).toBe(lot);
       expect(complaints).toEqual([]);
       await page.context().close();
     }
@@ -349,7 +312,7 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     const hand = new BenchHand(page);
     await toResult(hand, three);
     await page.evaluate(() => {
-      const { host } = (window as unknown as TestWindow).titrebook;
+      const { host } = (window as unknown as PaneWindow).titrebook;
       host.interference = ({ verb, moment }) =>
         verb === "write" && moment === 3
           ? { kind: "fault", code: "being-edited", about: "Titrations" }
@@ -362,26 +325,13 @@ describe.runIf(hasChromium)("the titration task in a browser", () => {
     await hand.tabTo("Look again");
     expect((await bookOf(page)).tables).toEqual([]);
     await page.evaluate(() => {
-      (window as unknown as TestWindow).titrebook.host.interference = () => undefined;
+      (window as unknown as PaneWindow).titrebook.host.interference = () => undefined;
     });
     await hand.press("Look again");
     await page.getByRole("button", { name: "Record this titration" }).waitFor();
     await hand.press("Record this titration");
     await page.getByText(/Written in row/).waitFor();
-    expect((await row(page)).Lot).toBe("NQ-44");
+    expect((await lastRow(page, "Titrations")).Lot).toBe("NQ-44");
     await page.context().close();
   });
 });
-
-/** What can be pressed or typed in and is smaller than a gloved finger: 44 px each way. */
-function tooSmall(): string[] {
-  const seen = [...document.querySelectorAll("button, select, input, summary, [role=button]")];
-  return seen.flatMap((element) => {
-    const at = element.closest(".fui-Radio, .fui-Input, .fui-Checkbox") ?? element;
-    const { width, height } = at.getBoundingClientRect();
-    const isHidden = element.classList.contains("unseen") || width === 0;
-    return isHidden || (width >= 44 && height >= 44)
-      ? []
-      : [`${width} x ${height}: ${at.outerHTML}`];
-  });
-}

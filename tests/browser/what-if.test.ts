@@ -1,8 +1,6 @@
 /** The what-if task in Chromium: by keyboard alone to a written table, and what every screen must hold. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { MemoryHost } from "../../src/host/memory";
-import type { MemoryBook } from "../../src/host/memory/book";
 import type { Found } from "../../src/host/port";
 import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
@@ -10,21 +8,13 @@ import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { fillLye, fillSizes, whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
 import { byHand } from "../workbook/what-if/questions";
 import { hasBrowser } from "./browser";
-
-type TestWindow = Window & { titrebook: { host: MemoryHost } };
-const bookOf = (page: Page): Promise<MemoryBook> =>
-  page.evaluate(() => (window as unknown as TestWindow).titrebook.host.book);
-
-const undo = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    (window as unknown as TestWindow).titrebook.host.undo();
-  });
+import { bookOf, undo, type PaneWindow } from "./host-in-page";
 
 /** What the cells of the written table show. */
 async function shown(page: Page, rows: number, columns: number): Promise<unknown[][]> {
   const found = await page.evaluate(
     async (block) =>
-      (window as unknown as TestWindow).titrebook.host.read([{ ask: "cells", block }]),
+      (window as unknown as PaneWindow).titrebook.host.read([{ ask: "cells", block }]),
     { sheet: "What if", row: 14, column: 0, rows, columns },
   );
   const [cells] = found as Found[];
@@ -92,7 +82,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
     const { page } = await chromium.open({}, "task=what-if");
     const hand = new BenchHand(page);
     await page.evaluate(async () => {
-      const { host } = (window as unknown as TestWindow).titrebook;
+      const { host } = (window as unknown as PaneWindow).titrebook;
       const block = { sheet: "Sheet1", row: 4, column: 1, rows: 1, columns: 1 };
       const contents = [[{ kind: "value" as const, value: "keep me" }]];
       await host.write("By hand", [{ do: "set-cells", block, contents }]);

@@ -5,7 +5,6 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./logbook.css";
-import { Button } from "@fluentui/react-components";
 import { useEffect, useReducer } from "react";
 import type { Host } from "../../host/port";
 import { StepBar, type StepState } from "../stepped/step-bar";
@@ -25,6 +24,7 @@ import {
 } from "./state";
 import { AddStep } from "./view/add-step";
 import { CheckStep } from "./view/check-step";
+import { LookAgain } from "./view/look-again";
 import { RecogniseStep } from "./view/recognise-step";
 
 export interface LogbookTaskProps {
@@ -90,15 +90,7 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
       {looking.state === "failed" ? (
         <>
           <Say tone="mind">{looking.sentence}</Say>
-          <Button
-            size="large"
-            className="wide"
-            onClick={() => {
-              act({ do: "look" });
-            }}
-          >
-            Look again
-          </Button>
+          <LookAgain act={act} />
         </>
       ) : null}
       {looking.state === "found" && step === "recognise" ? <RecogniseStep {...props} /> : null}

@@ -1,11 +1,8 @@
 /** The pane alone in a real browser, served from memory: no port, no build, no other host. */
-import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { executablePath, launchChromium } from "../../../src/cli/chromium";
-
-export const hasChromium = existsSync(executablePath);
+import { launchChromium } from "../../../src/cli/chromium";
 
 const address = "http://localhost/";
 

@@ -6,6 +6,7 @@ import { Say } from "../../widgets/say";
 import { shownTable } from "../state";
 import { Column } from "./column-guess";
 import { Constants } from "./constants";
+import { LookAgain } from "./look-again";
 import { Remember } from "./remember";
 import type { StepProps } from "./step-props";
 
@@ -19,15 +20,7 @@ export function RecogniseStep({ host, state, act, inMark }: StepProps) {
           No sheet of this workbook looks like a logbook of titrations or batches: headings over
           rows of figures.
         </Say>
-        <Button
-          size="large"
-          className="wide"
-          onClick={() => {
-            act({ do: "look" });
-          }}
-        >
-          Look again
-        </Button>
+        <LookAgain act={act} />
       </>
     );
   }
