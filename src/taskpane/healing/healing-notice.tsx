@@ -1,4 +1,5 @@
 /** A line on top of the pane while cells of ours show #NAME?, with the one button that mends them. */
+import "../widgets/widgets.css";
 import "./healing.css";
 import { Button } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
@@ -80,11 +81,12 @@ export function HealingNotice({ host, delays = looksAt }: { host: Host; delays?:
       {isAsking ? null : shown.causes.map((cause) => <p key={cause}>{cause}</p>)}
       <div className="healing-acts">
         {shown.canAsk ? (
-          <Button appearance="primary" disabled={isAsking} onClick={() => void ask()}>
+          <Button size="large" appearance="primary" disabled={isAsking} onClick={() => void ask()}>
             Ask again
           </Button>
         ) : null}
         <Button
+          size="large"
           disabled={isAsking}
           onClick={() => {
             setShown(undefined);

@@ -1,4 +1,5 @@
 /** Below a cell that runs CHECKS: run them again. */
+import "../widgets/widgets.css";
 import "./healing.css";
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
@@ -25,7 +26,9 @@ export function RunChecksAgain({ host, cell }: { host: Host; cell: ShownCell | u
   return (
     <section className="healing" aria-label="Checks">
       <div className="healing-acts">
-        <Button onClick={() => void run()}>Run the checks again</Button>
+        <Button size="large" onClick={() => void run()}>
+          Run the checks again
+        </Button>
       </div>
       <p role="status">{says}</p>
     </section>
