@@ -60,7 +60,7 @@ const widths = (sheet: string, columns: number): Step[] =>
   }));
 
 /** Columns over which the sentences above the table run. */
-const columnsOfWords = 9;
+const columnsOfWords = 10;
 
 /** What goes on paper: the table, the chart below it, and the words above as far as they run. */
 function onPaper(at: Block, steps: readonly Step[]): Step {
