@@ -17,7 +17,7 @@ function otherTree(root: string, commit: string): string {
   const folder = join(root, ".bench", "before");
   const git = (...words: string[]) => execFileSync("git", ["-C", root, ...words], inherit);
   if (existsSync(folder)) git("worktree", "remove", "--force", folder);
-  git("worktree", "add", "--detach", folder, commit);
+  git("worktree", "add", "--quiet", "--detach", folder, commit);
   symlinkSync(join(root, "node_modules"), join(folder, "node_modules"));
   rmSync(join(folder, "src/cli/bench"), { recursive: true, force: true });
   cpSync(join(root, "src/cli/bench"), join(folder, "src/cli/bench"), { recursive: true });
