@@ -16,7 +16,7 @@ export interface PickListProps<Value extends string> {
 export function PickList<Value extends string>(props: PickListProps<Value>) {
   const { label, value, options, onPick, hint, selectRef } = props;
   return (
-    <Field label={label} hint={hint}>
+    <Field label={label} {...(hint === undefined ? {} : { hint })}>
       <Select
         ref={asRef(selectRef)}
         size="large"
