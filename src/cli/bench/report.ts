@@ -12,7 +12,7 @@ const machine = (): string => {
 /** What else the machine had to do, so that a reader can tell a quiet run from another. */
 const busy = (): string => `load ${loadavg()[1]?.toFixed(1) ?? "unknown"}`;
 
-export const measuredOn = (): string =>
+const measuredOn = (): string =>
   `Measured ${new Date().toISOString().slice(0, 10)} on ${machine()}, ${busy()}; Node ${process.version}, mathjs ${library}.`;
 
 const budget = ({ most, unit }: Figure): string =>

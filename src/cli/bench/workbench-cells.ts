@@ -3,7 +3,7 @@
  * as many cells of `A*B/C`.
  */
 import { openHeadless } from "../../workbench/engine/node";
-import type { CellPlace } from "../../workbench/engine/place";
+import type { CellPlace } from "../../workbook/area";
 import type { Book, BookCell } from "../../workbook/book";
 import { held, type Measure, told } from "./figure";
 import { growthOf } from "./growth";

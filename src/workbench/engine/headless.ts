@@ -25,7 +25,7 @@ import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import { engineFunctions } from "./registration";
 import { rememberWhatFormulasRead } from "./remembering";
-import type { CellPlace } from "./place";
+import type { CellPlace } from "../../workbook/area";
 import { WorkbookCells } from "./workbook-cells";
 
 /** Text that starts with an equals sign is a formula; null empties the cell. */

@@ -20,7 +20,7 @@ import { ILayoutService } from "@univerjs/ui";
 import type { Host } from "../../host/port";
 import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
-import type { CellPlace } from "../engine/place";
+import type { CellPlace } from "../../workbook/area";
 import { WorkbookCells } from "../engine/workbook-cells";
 import { type GridState, gridState } from "../file/grid-state";
 import type { Selection } from "../selection";

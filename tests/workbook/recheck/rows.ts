@@ -2,10 +2,10 @@
  * A logbook of typed figures, worked out here in plain doubles: the second implementation the re-check
  * is held to. A row may be worked out in a wrong way.
  */
-import type { LogbookMapping } from "../../../src/workbook/recognising/mapping";
 import type { RoleId } from "../../../src/workbook/recognising/roles";
-import type { LogbookValue, SheetCells } from "../../../src/workbook/recognising/sheet-cells";
+import type { LogbookValue } from "../../../src/workbook/recognising/sheet-cells";
 import type { Logbook } from "../../../src/workbook/recheck/recheck";
+import { bareLogbook } from "./bare-logbook";
 
 export interface Wrong {
   readonly zeros?: boolean;
@@ -168,38 +168,19 @@ export function logbookOf(
   const kept = roles
     .map((role, at) => ({ role, at }))
     .filter(({ role }) => !without.includes(role));
-  const values: LogbookValue[][] = [
-    kept.map(({ role }) => role),
-    ...rows.map((row) => kept.map(({ at }) => row[at] ?? "")),
-  ];
-  const formulaGrid = values.map((row) => row.map(() => ""));
+  const { mapping, cells } = bareLogbook(
+    kept.map(({ role }) => [role, units[role]]),
+    rows.map((row) => kept.map(({ at }) => row[at] ?? "")),
+  );
+  const formulaGrid = cells.formulas.map((row) => [...row]);
   for (const [row, role, formula] of formulas) {
     (formulaGrid[row + 1] as string[])[kept.findIndex((each) => each.role === role)] = formula;
   }
-  const cells: SheetCells = {
-    sheet: "Log",
-    row: 0,
-    column: 0,
-    values,
-    formulas: formulaGrid,
-    formats: values.map(() => kept.map(({ role }) => formats[role] ?? "General")),
+  const formatRow = kept.map(({ role }) => formats[role] ?? "General");
+  return {
+    mapping,
+    cells: { ...cells, formulas: formulaGrid, formats: cells.values.map(() => formatRow) },
   };
-  const mapping: LogbookMapping = {
-    sheet: "Log",
-    place: {
-      headingRow: 0,
-      unitsRow: undefined,
-      groupRow: undefined,
-      firstRow: 1,
-      lastRow: rows.length,
-      firstColumn: 0,
-      lastColumn: kept.length - 1,
-    },
-    columns: kept.map(({ role }, column) => ({ column, heading: role, role, unit: units[role] })),
-    constants: [],
-    commaIsDecimal: false,
-  };
-  return { mapping, cells };
 }
 
 /** The letters of a role's column in a logbook of all roles. */

@@ -1,9 +1,9 @@
 /** Logbooks that titrate 1 mL of oil with 1 g/L of lye: grams of lye for a litre, read off the burette. */
 import { describe, expect, it } from "vitest";
-import type { LogbookMapping, MappedColumn } from "../../../src/workbook/recognising/mapping";
 import type { RoleId } from "../../../src/workbook/recognising/roles";
 import type { LogbookValue } from "../../../src/workbook/recognising/sheet-cells";
 import { type Logbook, recheckAtOnce } from "../../../src/workbook/recheck/recheck";
+import { bareLogbook } from "./bare-logbook";
 
 const columns: readonly (readonly [RoleId, string | undefined])[] = [
   ["lot", undefined],
@@ -24,42 +24,7 @@ const columns: readonly (readonly [RoleId, string | undefined])[] = [
 const koh = 56.1053;
 const naoh = 39.99676928;
 
-function book(rows: readonly (readonly LogbookValue[])[]): Logbook {
-  const values = [columns.map(([role]) => role), ...rows];
-  const mapped: MappedColumn[] = columns.map(([role, unit], column) => ({
-    column,
-    heading: role,
-    role,
-    unit,
-  }));
-  const mapping: LogbookMapping = {
-    sheet: "Log",
-    place: {
-      headingRow: 0,
-      unitsRow: undefined,
-      groupRow: undefined,
-      firstRow: 1,
-      lastRow: rows.length,
-      firstColumn: 0,
-      lastColumn: columns.length - 1,
-    },
-    columns: mapped,
-    constants: [],
-    commaIsDecimal: false,
-  };
-  const blank = (fill: string) => values.map((row) => row.map(() => fill));
-  return {
-    mapping,
-    cells: {
-      sheet: "Log",
-      row: 0,
-      column: 0,
-      values,
-      formulas: blank(""),
-      formats: blank("General"),
-    },
-  };
-}
+const book = (rows: readonly (readonly LogbookValue[])[]): Logbook => bareLogbook(columns, rows);
 
 /** By the identity of the trade rule: 1 mL of 1 g/L on 1 mL of oil is 1 g of the same pure lye a litre. */
 function row(

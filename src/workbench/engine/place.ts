@@ -1,1 +1,0 @@
-export type { CellPlace } from "../../workbook/area";
