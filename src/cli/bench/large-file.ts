@@ -3,7 +3,7 @@ import { unzipSync, zipSync } from "fflate";
 import type { Book } from "../../workbook/book";
 import { isFileProblem, newXlsx, sayFile } from "../../workbook/xlsx";
 
-const line = (row: number, ofOurs: number): string => {
+const line = (row: number): string => {
   const n = String(row);
   const typed = [2.4, 2.5, 2.45, 0.15, 0.1, 10].map(
     (value, at) => `<c r="${"ABCDEF".charAt(at)}${n}"><v>${String(value)}</v></c>`,
@@ -12,9 +12,7 @@ const line = (row: number, ofOurs: number): string => {
     ["G", `_xldudf_TITRE_CORRECTED(A${n}:C${n},D${n})`, "2.3"],
     ["H", `_xldudf_TITRE_ACIDVALUE(G${n},E${n},F${n})`, "1.2903"],
     ["I", `_xldudf_TITRE_CATALYST(100,H${n},"KOH",90,0.765)`, "993.37"],
-  ]
-    .slice(0, ofOurs)
-    .map(([column = "", f = "", v = ""]) => `<c r="${column}${n}"><f>${f}</f><v>${v}</v></c>`);
+  ].map(([column = "", f = "", v = ""]) => `<c r="${column}${n}"><f>${f}</f><v>${v}</v></c>`);
   return `<row r="${n}">${typed.join("")}${formulas.join("")}</row>`;
 };
 
@@ -35,6 +33,6 @@ export function fileOf(rows: readonly string[]): Uint8Array {
   return zipSync({ ...parts, [sheet]: new TextEncoder().encode(filled) });
 }
 
-/** @param rows each of six typed figures and three formulas of ours, or fewer */
-export const largeFile = (rows: number, ofOurs = 3): Uint8Array =>
-  fileOf(Array.from({ length: rows }, (_, at) => line(at + 2, ofOurs)));
+/** @param rows each of six typed figures and three formulas of ours */
+export const largeFile = (rows: number): Uint8Array =>
+  fileOf(Array.from({ length: rows }, (_, at) => line(at + 2)));
