@@ -109,7 +109,7 @@ export class HeadlessWorkbook {
     await this.univer
       .__getInjector()
       .get(FormulaCalculationSessionService)
-      .waitForLatestApplied(30_000);
+      .waitForLatestApplied(180_000);
   }
 
   close(): void {
