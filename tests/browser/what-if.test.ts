@@ -37,6 +37,7 @@ async function write(hand: BenchHand): Promise<void> {
   await hand.page.getByRole("button", { name: "Write this table" }).waitFor();
   await hand.press("Write this table");
   await hand.page.getByText(/Written in/).waitFor();
+  await hand.page.getByRole("button", { name: "4 Write, done" }).waitFor();
 }
 
 describe.runIf(hasBrowser)("the what-if task in a browser", () => {

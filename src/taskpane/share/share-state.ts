@@ -17,6 +17,8 @@ export type ShareState =
   | { readonly at: "ready" }
   | { readonly at: "making"; readonly kind: Kind }
   | { readonly at: "made"; readonly made: Made }
+  /** The workbook is no longer what the copy was made of. */
+  | { readonly at: "changed" }
   | { readonly at: "failed"; readonly sentence: string };
 
 export type ShareAct =
@@ -24,6 +26,7 @@ export type ShareAct =
   | { readonly do: "not-offered"; readonly sentence: string }
   | { readonly do: "make"; readonly kind: Kind }
   | { readonly do: "made"; readonly made: Made }
+  | { readonly do: "changed" }
   | { readonly do: "failed"; readonly sentence: string };
 
 export const firstState: ShareState = { at: "looking" };
@@ -36,15 +39,15 @@ export function reduceShare(state: ShareState, act: ShareAct): ShareState {
     case "not-offered":
       return { at: "not-offered", sentence: act.sentence };
     case "make":
-      return state.at === "ready" || state.at === "made" || state.at === "failed"
-        ? { at: "making", kind: act.kind }
-        : state;
+      return canMake(state) ? { at: "making", kind: act.kind } : state;
     case "made":
       return state.at === "making" ? { at: "made", made: act.made } : state;
+    case "changed":
+      return state.at === "made" ? { at: "changed" } : state;
     case "failed":
       return state.at === "making" ? { at: "failed", sentence: act.sentence } : state;
   }
 }
 
 export const canMake = ({ at }: ShareState): boolean =>
-  at === "ready" || at === "made" || at === "failed";
+  at !== "looking" && at !== "not-offered" && at !== "making";

@@ -64,6 +64,9 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
   const [state, act] = useReducer(reduceShare, firstState);
   useEffect(() => {
     void whatIsOffered(host).then(act);
+    return host.watch(({ event }) => {
+      if (event === "change") act({ do: "changed" });
+    });
   }, [host]);
 
   const make = async (kind: Kind): Promise<void> => {
@@ -102,6 +105,9 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
       <div role="status">
         {state.at === "making" ? <Spinner size="small" label="Making the copy." /> : null}
         {state.at === "made" ? <Say tone="done">The copy is made.</Say> : null}
+        {state.at === "changed" ? (
+          <Say tone="know">The workbook has changed since that copy: make it again.</Say>
+        ) : null}
         {state.at === "failed" ? <Say tone="mind">{state.sentence}</Say> : null}
       </div>
       {state.at === "made" ? (

@@ -5,6 +5,7 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./what-if.css";
+import { useState } from "react";
 import { type Lots, useLots } from "../lots/use-lots";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar, type StepState } from "../stepped/step-bar";
@@ -23,6 +24,7 @@ import { DeskProvider } from "./view/desk";
 import { SizesStep } from "./view/sizes-step";
 import { TableStep } from "./view/table-step";
 import { WriteStep } from "./view/write-step";
+import { textOf } from "./use-doses";
 import { type View, viewOf } from "./view-of";
 
 /** Undefined until it is known which lots there are. */
@@ -39,8 +41,10 @@ const keeping: Keeping<Draft, Action> = {
 };
 
 /** A step is done when nothing is wanted in it. The table is done when it can be shown. */
-function stateOf(step: StepId, { working }: View): StepState {
-  if (step === "write") return "to do";
+function stateOf(step: StepId, { working }: View, written: string): StepState {
+  if (step === "write") {
+    return working.question && textOf(working.question) === written ? "done" : "to do";
+  }
   if (step === "table") return working.question ? "done" : "to do";
   return working.wants.some((want) => want.step === step) ? "to do" : "done";
 }
@@ -48,6 +52,8 @@ function stateOf(step: StepId, { working }: View): StepState {
 export function WhatIfTask({ host, memory, locale }: TaskProps) {
   const { draft, act, isUnkept } = useKeptDraft(memory, keeping);
   const { lots } = useLots(host);
+  /** The question whose table was written last. */
+  const [written, setWritten] = useState("");
   if (draft === undefined)
     return (
       <p className="task" role="status">
@@ -60,7 +66,11 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
-  const steps = stepIds.map((id) => ({ id, name: stepNames[id], state: stateOf(id, view) }));
+  const steps = stepIds.map((id) => ({
+    id,
+    name: stepNames[id],
+    state: stateOf(id, view, written),
+  }));
   return (
     <DeskProvider value={{ view, act }}>
       <div className="task">
@@ -72,7 +82,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
         <StepBar label="Steps of the what-if table" steps={steps} here={step} onGo={go} />
         <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
         {step === "write" ? (
-          <WriteStep host={host} onGo={go} />
+          <WriteStep host={host} onGo={go} onWritten={setWritten} />
         ) : (
           <EnterGoesOn
             onEnter={() => {

@@ -59,6 +59,18 @@ describe("where the making of a copy stands", () => {
     expect(after({ do: "offered" }, { do: "made", made })).toEqual({ at: "ready" });
     expect(after({ do: "offered" }, { do: "failed", sentence: "Late." })).toEqual({ at: "ready" });
   });
+
+  it("hands a copy out no longer once the workbook has changed, and makes another", () => {
+    const done = [
+      { do: "offered" },
+      { do: "make", kind: "partner" },
+      { do: "made", made },
+    ] as const;
+    const changed = after(...done, { do: "changed" });
+    expect(changed).toEqual({ at: "changed" });
+    expect(canMake(changed)).toBe(true);
+    expect(after({ do: "offered" }, { do: "changed" })).toEqual({ at: "ready" });
+  });
 });
 
 describe("what is offered", () => {

@@ -93,6 +93,7 @@ interface WriteProps {
   readonly host: Host;
   readonly question: WhatIfQuestion;
   readonly doses: Doses;
+  readonly onWritten: (question: string) => void;
 }
 
 const placeAt = (selected: Block | undefined): WhatIfPlace | undefined =>
@@ -103,7 +104,7 @@ const placeAt = (selected: Block | undefined): WhatIfPlace | undefined =>
     column: selected.column,
   };
 
-function Write({ host, question, doses }: WriteProps) {
+function Write({ host, question, doses, onWritten }: WriteProps) {
   const { view, act } = useDesk();
   const { form, place: picked } = view.draft.picked;
   /** What was written selects itself: the place must not follow it. */
@@ -140,33 +141,43 @@ function Write({ host, question, doses }: WriteProps) {
           key={`${form} ${JSON.stringify(place)}`}
           host={host}
           asked={{ question, doses, form, place }}
-          onDone={setDone}
+          onDone={(isWritten) => {
+            setDone(isWritten);
+            if (isWritten) onWritten(textOf(question));
+          }}
         />
       ) : null}
     </>
   );
 }
 
-function WithDoses({ host, question }: { host: Host; question: WhatIfQuestion }) {
+function WithDoses({ host, question, onWritten }: Omit<WriteProps, "doses">) {
   const inMark = useMark();
   const doses = useDoses(question);
   return isProblem(doses) ? (
     <Say tone="mind">{inMark(capital(say(doses)))}</Say>
   ) : (
-    <Write key={textOf(question)} host={host} question={question} doses={doses} />
+    <Write
+      key={textOf(question)}
+      host={host}
+      question={question}
+      doses={doses}
+      onWritten={onWritten}
+    />
   );
 }
 
 export interface WriteStepProps {
   readonly host: Host;
   readonly onGo: (step: StepId) => void;
+  readonly onWritten: (question: string) => void;
 }
 
-export function WriteStep({ host, onGo }: WriteStepProps) {
+export function WriteStep({ host, onGo, onWritten }: WriteStepProps) {
   const { view } = useDesk();
   const { question, wants } = view.working;
   return question ? (
-    <WithDoses host={host} question={question} />
+    <WithDoses host={host} question={question} onWritten={onWritten} />
   ) : (
     <Wants title="Still wanted for the table" wants={wants} onGo={onGo} />
   );
