@@ -9,13 +9,7 @@ import { partnerLogbook } from "./partner-logbook";
 import type { Sample } from "./sample";
 import { whatIf } from "./what-if";
 
-const samples: readonly Sample[] = [
-  logbook,
-  whatIf,
-  checksWorkbook,
-  partnerLogbook,
-  oldLogbook,
-];
+const samples: readonly Sample[] = [logbook, whatIf, checksWorkbook, partnerLogbook, oldLogbook];
 
 /** Makes each sample once, also where another is made from it. */
 export async function makeSamples(): Promise<ReadonlyMap<string, Uint8Array>> {
