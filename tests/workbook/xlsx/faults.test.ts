@@ -44,7 +44,7 @@ describe.each(fidelity)("$name", ({ bytes, edits }) => {
   const checkRefused = () => {
     const found = patchXlsx(book, edits);
     expect(isFileProblem(found) && sayFile(found)).toBe(
-      'The file could not be worked on: "no room left".',
+      'The file could not be worked on, and nothing was changed: "no room left".',
     );
     expect(given).toEqual(before);
   };
