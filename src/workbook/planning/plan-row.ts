@@ -1,6 +1,8 @@
 /** The plan of a row in a table that is there: what goes where, and what stands in the way. */
 import { type Block, fault, type Step } from "../../host/port";
+import { tokensOf } from "../formula/token";
 import type { RowValue } from "../record/row-values";
+import { looksUpItsRow, workingsName } from "../sharing/workings-name";
 import { finished } from "./finished";
 import { placeOf } from "./headings";
 import type { Plan, Refusal, Remark } from "./plan";
@@ -21,12 +23,22 @@ const refused = (code: Refusal["code"], sentence: string): Refusal => ({
 const missingFrom = (headings: readonly string[], wanted: readonly string[]): string[] =>
   wanted.filter((heading) => placeOf(heading, headings) === undefined);
 
+/** Of a partner copy: its formulas have their steps on a sheet that only sharing writes. */
+const isPartnerCopy = ({ cells }: Logbook): boolean =>
+  cells.formulas.some((row) =>
+    row.some(
+      (formula) =>
+        formula.includes(workingsName) && looksUpItsRow(tokensOf(formula).map(({ text }) => text)),
+    ),
+  );
+
 /** Why no row can go into this table; undefined when one can. */
 function hindrance(
   { sheets }: Snapshot,
-  { table }: Logbook,
-  { essential, shape }: RecordTarget,
+  logbook: Logbook,
+  { essential, shape, what }: RecordTarget,
 ): Refusal | undefined {
+  const { table } = logbook;
   const { name, block, headings, isFiltered } = table;
   const missing = missingFrom(headings, essential);
   if (missing.length > 0) {
@@ -35,6 +47,9 @@ function hindrance(
   const found = sheets.sheets.find((sheet) => sheet.name === block.sheet);
   if (found?.isProtected) {
     return refusal(fault("sheet-protected", block.sheet));
+  }
+  if (isPartnerCopy(logbook)) {
+    return refused("name-taken", remarkWords.partnerCopy(table.name, what));
   }
   return isFiltered ? refusal(fault("table-filtered", name)) : undefined;
 }

@@ -32,6 +32,8 @@ export const remarkWords = {
     `A sheet called ${named(taken)} is there already: the new one is called ${named(used)}.`,
   totals: (table: string): string =>
     `A row of totals stands right below the table ${named(table)}: switch it off, or add an empty row above it, then record again.`,
+  partnerCopy: (table: string, what: string): string =>
+    `This workbook is a partner copy: the table ${named(table)} cannot work out a new row. Record the ${what} in your own workbook, then share it again.`,
   notOurTable: (
     table: string,
     sheet: string,

@@ -7,6 +7,7 @@ import type { ListedSheet, WorkbookPart } from "../xlsx/read/workbook-part";
 import { attribute, count } from "../xlsx/xml/scan";
 import { childOf, childrenOf } from "../xlsx/xml/tree";
 import { sheetPrefix } from "../sheet-prefix";
+import { workingsName } from "./workings-name";
 
 export interface KnownTable extends Table {
   readonly sheet: string;
@@ -52,7 +53,7 @@ export class Facts {
       sheet: workbook.sheets[count(node, "localSheetId", -1)]?.name,
     }));
     this.workings = freeName(
-      "Workings",
+      workingsName,
       workbook.sheets.map(({ name }) => name),
     );
     this.workingsPrefix = sheetPrefix(this.workings);

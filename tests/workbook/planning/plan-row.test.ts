@@ -276,6 +276,26 @@ describe("a table that takes no row", () => {
     });
   });
 
+  it("is one of a partner copy: its formulas have their steps where only sharing writes", async () => {
+    const copied =
+      "=IF(Workings!B6=ROW(),Workings!G6,INDEX(Workings!G$6:G$14,MATCH(ROW(),Workings!B$6:B$14,0)))";
+    const rows = (formula: string) => [
+      rowUnder(ourHeadings, { ...earlier, "Corrected titre mL": formula }),
+    ];
+    const found = await refusal(open({ headings: ourHeadings, rows: rows(copied) }));
+    expect(found.sentence).toBe(
+      "This workbook is a partner copy: the table Titrations cannot work out a new row. Record the titration in your own workbook, then share it again.",
+    );
+    const numbered = copied.replaceAll("Workings!", "'Workings 2'!");
+    expect((await refusal(open({ headings: ourHeadings, rows: rows(numbered) }))).kind).toBe(
+      "refused",
+    );
+    const own = open({ headings: ourHeadings, rows: rows("=Workings!B6+1") });
+    const text = open({ headings: ourHeadings, rows: rows('="Workings!B6 "&ROW()') });
+    expect((await planTitration(text, fryerLot)).kind).toBe("plan");
+    expect((await planTitration(own, fryerLot)).kind).toBe("plan");
+  });
+
   it("is one that is filtered", async () => {
     const host = open({ headings: ourHeadings, rows });
     host.change(({ tables }) => tables.forEach((table) => (table.isFiltered = true)));
