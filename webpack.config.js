@@ -9,6 +9,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import HtmlWebpackPlugin from "html-webpack-plugin";
+import { LicenseWebpackPlugin } from "license-webpack-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
@@ -54,6 +55,22 @@ class Finish {
     });
   }
 }
+
+/** The licences of whatever is bundled go with it: most of them ask for that. */
+const licencesOf = (part) =>
+  new LicenseWebpackPlugin({
+    outputFilename: `licences-${part}.txt`,
+    perChunkOutput: false,
+    // some packages bring no text: their licence is named then
+    stats: { warnings: false, errors: true },
+    // its package.json names none, its LICENSE file does
+    licenseTypeOverrides: { "@univerjs/telemetry": "Apache-2.0" },
+    unacceptableLicenseTest: (licence) =>
+      !/^(MIT|ISC|Apache-2\.0|0BSD|BSD-[23]-Clause)$/.test(licence),
+    handleUnacceptableLicense: (name, licence) => {
+      throw new Error(`${name} has the licence ${licence}: may it be handed on?`);
+    },
+  });
 
 const common = (mode) => ({
   mode,
@@ -184,7 +201,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
       optimization: small,
       entry: { functions: "./src/functions/register.ts" },
       output: { path: folder, filename: "[name].js" },
-      plugins: finish,
+      plugins: [licencesOf("functions"), ...finish],
     },
     {
       ...common(mode),
@@ -208,6 +225,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
           },
           hash: isRelease,
         }),
+        licencesOf("add-in"),
         ...finish,
       ],
     },
@@ -234,6 +252,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
         new ExtraFiles(() => ({
           [sampleLogbook]: readFileSync(here(`sample-workbooks/${sampleLogbook}`)),
         })),
+        licencesOf("workbench"),
         ...finish,
         withoutHyphenation,
       ],
