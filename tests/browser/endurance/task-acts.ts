@@ -32,6 +32,16 @@ async function breakOff(world: PageWorld, titres: readonly string[]): Promise<vo
   await page.locator("#pane").focus();
 }
 
+/** A partner copy takes no row: it is said, what was typed is kept under Lots, and life goes on. */
+async function isRefused({ page, hand }: PageWorld): Promise<void> {
+  await page
+    .getByText(/This workbook is a partner copy/)
+    .locator("visible=true")
+    .waitFor();
+  await hand.press("Lots");
+  await hand.press("New titration");
+}
+
 /** A whole titration by keyboard, into the logbook; one titre left out, or broken off, now and then. */
 export async function recordATitration(world: PageWorld): Promise<void> {
   const { page, hand, typed, drafts, chance } = world;
@@ -61,6 +71,10 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   }
   await hand.next("Result");
   await hand.next("Record");
+  if (typed.isPartnerCopy) {
+    await isRefused(world);
+    return;
+  }
   await page.getByRole("button", { name: recordThis }).waitFor();
   await hand.press(recordThis);
   await page

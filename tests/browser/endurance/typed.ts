@@ -52,6 +52,11 @@ export class Typed {
     return this.state !== this.saved;
   }
 
+  /** Its table of titrations goes through a sheet that only sharing writes: no row can be added. */
+  get isPartnerCopy(): boolean {
+    return this.original.sheets.has("Workings") && this.original.sheets.has("Titrations");
+  }
+
   /** Is there anything in the cell, as far as is known? */
   isFilled(place: string): boolean {
     const text = this.cells.get(place) ?? this.original.cells.get(place) ?? "";
