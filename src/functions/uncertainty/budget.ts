@@ -1,6 +1,6 @@
 import { computed } from "../../core/exact/exact";
-import { isProblem } from "../../core/problem/problem";
-import { adviceInWords, bestChange } from "../../core/uncertainty/advice";
+import { isProblem, type Outcome, problem } from "../../core/problem/problem";
+import { type Advice, adviceInWords, bestChange } from "../../core/uncertainty/advice";
 import type { BenchFigures } from "../../core/uncertainty/bench";
 import { combined } from "../../core/uncertainty/combine";
 import { asFfa, type Contribution, contributions } from "../../core/uncertainty/contributions";
@@ -39,9 +39,8 @@ export const freedomWords = (freedom: string, plural: string): string =>
 export const noBlank = "neutralised";
 
 /** What the parts come to: each closing row has its factor, and its uncertainty as % FFA. */
-function closing(bench: BenchFigures, whole: number): ResultTable {
+function closing(bench: BenchFigures, whole: number, advice: Advice): ResultTable {
   const { halfWidth, scatter, rest, t } = expand(bench);
-  const advice = bestChange(bench);
   const freedom = freedomWords(String(bench.freedom), bench.freedom === 1 ? "" : "s");
   return [
     [
@@ -72,10 +71,14 @@ function closing(bench: BenchFigures, whole: number): ResultTable {
   ];
 }
 
-function budget(bench: BenchFigures): ResultTable {
+function budget(bench: BenchFigures): Outcome<ResultTable> {
   const parts = contributions(bench);
   const whole = combined(parts.map(asFfa));
-  return [header, ...parts.map(rowOf(whole)), ...closing(bench, whole)];
+  const advice = bestChange(bench);
+  // masses of 1e-320 g are within the limits, and beyond what doubles can be divided by
+  const isShowable = Number.isFinite(advice.before) && Number.isFinite(advice.after);
+  if (!isShowable) return problem({ code: "too-large-to-show" });
+  return [header, ...parts.map(rowOf(whole)), ...closing(bench, whole, advice)];
 }
 
 export const BUDGET = worksheetFunction(

@@ -74,3 +74,14 @@ describe("CHECKS", () => {
     expect(new Set(names).size).toBe(names.length);
   });
 });
+
+describe("BUDGET beyond what doubles can be divided by", () => {
+  it("says that the result is too large, and never throws", () => {
+    const masses = [[4.7e-322, 999.999999999, 3.132846e-318]];
+    const titres = [[1000, 1000, 999.999999999]];
+    expect(call("BUDGET", titres, [[0.15]], 5e-324, masses, 5e-324, 10)).toEqual({
+      error: "#VALUE!",
+      message: "The result is too large for a cell: check the units and the size of each argument.",
+    });
+  });
+});
