@@ -3,18 +3,15 @@
  * workbench. Look at them before they are committed.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
-import type { AddressInfo } from "node:net";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
 import { gridIsReady } from "../../tests/browser/workbench-page";
 import { openChromium } from "../../tests/taskpane/page/open-page";
-import { launchChromium } from "./chromium";
 import { packPng } from "./help-pictures/pack-png";
+import { openBuilt } from "./shots/built-pages";
 import { subjects } from "./shots/walks";
-import { host, serveFolder } from "./static-server";
 
 const folder = fileURLToPath(new URL("../help/pictures/", import.meta.url));
-const dist = fileURLToPath(new URL("../../dist/", import.meta.url));
 const pane = { viewport: { width: 340, height: 700 }, reducedMotion: "reduce" } as const;
 const workbench = { viewport: { width: 900, height: 480 }, reducedMotion: "reduce" } as const;
 
@@ -62,15 +59,11 @@ try {
   await chromium.close();
 }
 
-const server = await serveFolder(dist, 0);
-const browser = await launchChromium();
+const built = await openBuilt();
 try {
-  const page = await (await browser.newContext(workbench)).newPage();
-  await page.goto(`http://${host}:${(server.address() as AddressInfo).port}/`);
+  const { page } = await built.open(workbench);
   await gridIsReady(page);
   await keep(page, "workbench.png");
 } finally {
-  await browser.close();
-  server.closeAllConnections();
-  server.close();
+  await built.close();
 }

@@ -2,7 +2,7 @@
 import { cautions } from "../core/batch/cautions";
 import type { Figure, Guide, Mistake, Part, Worked } from "./guides/guide";
 import { inline } from "./inline";
-import { code, list, listing, page, table, text } from "./page";
+import { code, framed, list, listing, page, table, text } from "./page";
 
 /** An address for a heading, so that the search can lead to it. */
 const anchor = (heading: string): string =>
@@ -14,11 +14,12 @@ const anchor = (heading: string): string =>
 const word = ([name, also, meaning]: readonly [string, string, string]): string =>
   `<tr id="${anchor(name)}"><td>${text(name)}</td><td>${text(also)}</td><td>${inline(meaning)}</td></tr>`;
 
-const words = (all: readonly (readonly [string, string, string])[]): string => `
-<div class="wide words" role="group" aria-label="Words" tabindex="0"><table>
-<thead><tr><th scope="col">Word</th><th scope="col">Also called</th><th scope="col">Meaning</th></tr></thead>
-<tbody>${all.map(word).join("\n")}</tbody>
-</table></div>`;
+const words = (all: readonly (readonly [string, string, string])[]): string =>
+  framed(
+    { kind: "wide words", called: "Words" },
+    ["Word", "Also called", "Meaning"],
+    all.map(word),
+  );
 
 /** A sentence cannot be worked out by hand: where all are, there is no such column. */
 function worked(rows: readonly Worked[]): string {

@@ -15,21 +15,33 @@ export const code = (raw: string): string =>
 export const list = (items: readonly string[]): string =>
   `<ul>${items.map((item) => `<li>${item}</li>`).join("")}</ul>`;
 
-export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string => `
-<div class="wide" role="group" aria-label="Table" tabindex="0"><table>
+/** What every table stands in, so that a wide one can be moved sideways by keyboard too. */
+export const framed = (
+  { kind, called }: { readonly kind: string; readonly called: string },
+  head: readonly string[],
+  rows: readonly string[],
+): string => `
+<div class="${kind}" role="group" aria-label="${called}" tabindex="0"><table>
 <thead><tr>${head.map((cell) => `<th scope="col">${text(cell)}</th>`).join("")}</tr></thead>
-<tbody>${rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`).join("\n")}</tbody>
+<tbody>${rows.join("\n")}</tbody>
 </table></div>`;
+
+export const table = (head: readonly string[], rows: readonly (readonly string[])[]): string =>
+  framed(
+    { kind: "wide", called: "Table" },
+    head,
+    rows.map((row) => `<tr>${row.map((cell) => `<td>${cell}</td>`).join("")}</tr>`),
+  );
 
 /** A table of words: on a narrow page each row stands as a block, each cell under its heading's name. */
 export function listing(head: readonly string[], rows: readonly (readonly string[])[]): string {
   const cell = (said: string, column: number): string =>
     `<td data-head="${text(head[column] ?? "")}">${said}</td>`;
-  return `
-<div class="wide listing" role="group" aria-label="Table" tabindex="0"><table>
-<thead><tr>${head.map((each) => `<th scope="col">${text(each)}</th>`).join("")}</tr></thead>
-<tbody>${rows.map((row) => `<tr>${row.map(cell).join("")}</tr>`).join("\n")}</tbody>
-</table></div>`;
+  return framed(
+    { kind: "wide listing", called: "Table" },
+    head,
+    rows.map((row) => `<tr>${row.map(cell).join("")}</tr>`),
+  );
 }
 
 /** Everything inside <main> is given; the frame adds title, way home and style. */

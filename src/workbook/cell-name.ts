@@ -7,6 +7,10 @@ export function columnLetters(column: number): string {
   return before + String.fromCharCode(65 + (column % 26));
 }
 
+/** The column of a name in any case, counted from 0: A is 0, AA is 26. */
+export const columnNumber = (letters: string): number =>
+  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
+
 export const cellName = (row: number, column: number): string =>
   columnLetters(column) + String(row + 1);
 

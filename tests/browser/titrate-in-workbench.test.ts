@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand, fillBlank, fillOil, fillTitrant, fillTitres } from "../taskpane/page/bench";
+import { BenchHand, fillSlip } from "../taskpane/page/bench";
 import { hasBrowser, type Served, serve } from "./browser";
 import { gridIsReady } from "./workbench-page";
 
@@ -20,13 +20,7 @@ describe.runIf(hasBrowser)("the titration task beside the grid", () => {
     // the task is loaded when it is first opened
     await page.getByLabel("Its strength is known by").waitFor();
     const slip = { lot: "NQ-44", titres: ["2.40", "2.50", "2.45"], blanks: ["0.15"] };
-    await fillTitrant(hand);
-    await hand.next("Oil");
-    await fillOil(hand, slip);
-    await hand.next("Blank");
-    await fillBlank(hand, slip);
-    await hand.next("Replicates");
-    await fillTitres(hand, slip);
+    await fillSlip(hand, slip);
     await hand.next("Result");
     await hand.next("Record");
     await page.getByRole("button", { name: "Record this titration" }).waitFor();

@@ -3,14 +3,7 @@
  * screen must hold.
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import {
-  BenchHand,
-  fillBlank,
-  fillOil,
-  fillTitrant,
-  fillTitres,
-  type Slip,
-} from "../taskpane/page/bench";
+import { BenchHand, fillSlip, type Slip } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { scenes } from "../taskpane/page/scenes";
@@ -19,13 +12,7 @@ import { bookOf, lastRow, undo, type PaneWindow } from "./host-in-page";
 
 async function toResult(hand: BenchHand, slip: Slip): Promise<void> {
   await hand.page.getByRole("heading", { level: 2 }).waitFor();
-  await fillTitrant(hand);
-  await hand.next("Oil");
-  await fillOil(hand, slip);
-  await hand.next("Blank");
-  await fillBlank(hand, slip);
-  await hand.next("Replicates");
-  await fillTitres(hand, slip);
+  await fillSlip(hand, slip);
 }
 
 async function toRecorded(hand: BenchHand): Promise<void> {

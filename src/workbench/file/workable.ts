@@ -4,6 +4,7 @@
  * over billions of cells, would end the working out of the whole workbook, or never end.
  */
 import { isProblem } from "../../core/problem/problem";
+import { columnNumber } from "../../workbook/cell-name";
 import { isReadable } from "../../workbook/formula/readable";
 import { readFormula } from "../../workbook/formula/read";
 import { type Node, partsOf } from "../../workbook/formula/walk";
@@ -16,9 +17,6 @@ const mostCells = 2_000_000;
 const blocks =
   /\$?([A-Z]{1,3})\$?(\d{1,7}):\$?([A-Z]{1,3})\$?(\d{1,7})|\$?(\d{1,7}):\$?(\d{1,7})/gi;
 
-const columnOf = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
-
 /** Whole rows count as wide as a sheet that people fill by hand. */
 const usualColumns = 26;
 
@@ -28,7 +26,7 @@ function isSmall(formula: string): boolean {
     const columns =
       left === undefined || right === undefined
         ? usualColumns
-        : Math.abs(columnOf(right) - columnOf(left)) + 1;
+        : Math.abs(columnNumber(right) - columnNumber(left)) + 1;
     if (rows * columns > mostCells) return false;
   }
   return true;

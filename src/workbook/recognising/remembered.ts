@@ -2,7 +2,7 @@
  * A mapping as a small table that people can read and change on a sheet of their workbook: one row for
  * each column that is used and for each figure that holds for all rows.
  */
-import { cellName, columnLetters } from "../cell-name";
+import { cellName, columnLetters, columnNumber } from "../cell-name";
 import type { LogbookMapping, MappedColumn, MappedConstant } from "./mapping";
 import type { TableGuess } from "./recognise";
 import { isRoleId, roleOf, roles, type RoleId } from "./roles";
@@ -56,12 +56,7 @@ const roleByWords = (words: string): RoleId | undefined =>
 function placeOfCell(address: string): { row: number; column: number } | undefined {
   const found = /^([A-Z]{1,3})(\d{1,7})$/i.exec(address);
   if (!found) return undefined;
-  const column =
-    [...(found[1] ?? "").toUpperCase()].reduce(
-      (sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
-      0,
-    ) - 1;
-  return { row: Number(found[2]) - 1, column };
+  return { row: Number(found[2]) - 1, column: columnNumber(found[1] ?? "") };
 }
 
 /**

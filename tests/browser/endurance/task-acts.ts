@@ -1,6 +1,6 @@
 /** What a person does in the pane's tasks. */
 import { catalystByHand, kilogramsByHand } from "../../endurance/by-hand";
-import { fillBlank, fillOil, fillTitrant, fillTitres } from "../../taskpane/page/bench";
+import { fillSlip } from "../../taskpane/page/bench";
 import { fields, type PageWorld, type TaskName } from "./page-world";
 
 export async function typeInATask(world: PageWorld): Promise<void> {
@@ -53,15 +53,9 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   const titres = ["2.40", "2.50", ...(isOmitted ? [odd.toFixed(2)] : []), "2.45"];
   const slip = { lot, titres, blanks: ["0.15"] };
   await page.locator("#pane").focus();
-  await fillTitrant(hand);
+  await fillSlip(hand, slip);
   drafts.set("Titrate/May be off by, ± %", "0.5");
   drafts.set("Titrate/Read to, mL", "0.05");
-  await hand.next("Oil");
-  await fillOil(hand, slip);
-  await hand.next("Blank");
-  await fillBlank(hand, slip);
-  await hand.next("Replicates");
-  await fillTitres(hand, slip);
   if (chance.is(0.25)) await breakOff(world, titres);
   if (isOmitted) {
     await hand.press("Omit Titre 3");

@@ -113,6 +113,17 @@ export async function fillBlank(hand: BenchHand, slip: Slip): Promise<void> {
   }
 }
 
+/** From the first step to the last titre. */
+export async function fillSlip(hand: BenchHand, slip: Slip): Promise<void> {
+  await fillTitrant(hand);
+  await hand.next("Oil");
+  await fillOil(hand, slip);
+  await hand.next("Blank");
+  await fillBlank(hand, slip);
+  await hand.next("Replicates");
+  await fillTitres(hand, slip);
+}
+
 export async function fillTitres(hand: BenchHand, slip: Slip): Promise<void> {
   await hand.tabTo("Volume used");
   for (const [index, titre] of slip.titres.entries()) {

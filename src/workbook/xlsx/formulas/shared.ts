@@ -3,15 +3,12 @@
  * moved". Moving shifts relative rows and columns; one that runs over an edge of the sheet comes in
  * again at the other, as the format has it.
  */
-import { columnLetters } from "../../cell-name";
+import { columnLetters, columnNumber } from "../../cell-name";
 import { type Token, tokensOf } from "../../formula/token";
 import { limits } from "../limits";
 
 /** One corner: a cell ($B$2), a column ($B) or a row ($2). */
 const corner = /(\$?)([A-Za-z]{1,3})(?:(\$?)(\d{1,7}))?|(\$?)(\d{1,7})/g;
-
-const columnNumber = (letters: string): number =>
-  [...letters.toUpperCase()].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
 
 const turned = (value: number, all: number): number => ((value % all) + all) % all;
 
