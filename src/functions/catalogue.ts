@@ -38,9 +38,6 @@ import { BUDGET } from "./uncertainty/budget";
 import { CHECKS } from "./uncertainty/checks";
 import { FFAUNCERTAINTY } from "./uncertainty/ffa-uncertainty";
 
-/** In a cell every function is called TITRE.ID. */
-export const namespace = "TITRE";
-
 export const catalogue: readonly WorksheetFunction[] = [
   CORRECTED,
   ACIDVALUE,
@@ -81,7 +78,7 @@ export const catalogue: readonly WorksheetFunction[] = [
   CHECKS,
 ];
 
-const byId = new Map(catalogue.map((entry) => [entry.id, entry]));
+const byId = new Map<string, WorksheetFunction>(catalogue.map((entry) => [entry.id, entry]));
 
 /** The function with an id, in any case, with or without the namespace. */
 export const functionNamed = (id: string): WorksheetFunction | undefined =>

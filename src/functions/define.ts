@@ -8,6 +8,7 @@ import { isProblem, type Outcome, type Problem } from "../core/problem/problem";
 import type { SourceId } from "../core/reference/sources";
 import type { Argument } from "./arguments";
 import { type Answer, toCells } from "./answer";
+import { type FunctionId, spills } from "./names";
 
 /** What the core may answer: one value, or a table of them. */
 export type Result = Exact | boolean | string;
@@ -29,8 +30,6 @@ export interface Example {
 export interface More {
   /** What the result is, with its unit: "mL", "% m/m". */
   readonly result: string;
-  /** The result is a range that spills. */
-  readonly spills?: boolean;
   /** The arithmetic, with argument names in braces, so that figures can be put in. */
   readonly equation: string;
   /** Help beyond the one-line description: what it is for, and what it leaves out. */
@@ -45,8 +44,10 @@ export interface NamedArgument extends Argument<unknown> {
 }
 
 export interface WorksheetFunction extends More {
-  readonly id: string;
+  readonly id: FunctionId;
   readonly summary: string;
+  /** The result is a range that spills. */
+  readonly spills: boolean;
   readonly arguments: readonly NamedArgument[];
   /** Arguments as a host hands them over; an answer for cells, or a problem. Never throws. */
   evaluate(given: readonly unknown[]): Answer | Problem;
@@ -64,7 +65,7 @@ function readAll<A extends Arguments>(readers: A, given: readonly unknown[]): Ou
 }
 
 export function worksheetFunction<A extends Arguments>(
-  id: string,
+  id: FunctionId,
   summary: string,
   readers: A,
   work: (values: Values<A>) => Outcome<Result | ResultTable>,
@@ -73,6 +74,7 @@ export function worksheetFunction<A extends Arguments>(
   return {
     id,
     summary,
+    spills: spills(id),
     ...more,
     arguments: Object.entries(readers).map(([name, reader]) => ({ ...reader, name })),
     evaluate(given) {

@@ -67,7 +67,7 @@ const metadataOf = (entry: WorksheetFunction, base: string): FunctionMetadata =>
     dimensionality: dimensionality(argument.list),
     optional: isOptional(argument),
   })),
-  result: { type: "any", dimensionality: dimensionality(entry.spills === true) },
+  result: { type: "any", dimensionality: dimensionality(entry.spills) },
 });
 
 /** The whole file. `base` is the address the add-in is served from, with its closing slash. */

@@ -1,6 +1,6 @@
 /** The help page of one worksheet function, from its catalogue entry alone. */
 import { sources } from "../core/reference/sources";
-import { namespace } from "../functions/catalogue";
+import { namespace } from "../functions/names";
 import type { NamedArgument, WorksheetFunction } from "../functions/define";
 import { isOptional, shownName } from "../functions/metadata";
 import { isProblem } from "../core/problem/problem";

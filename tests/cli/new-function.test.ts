@@ -13,7 +13,7 @@ import { spawnSync } from "node:child_process";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { createFunction } from "../../src/cli/new-function/create";
 import { nameRefusal } from "../../src/cli/new-function/name";
-import { idsIn, withEntry } from "../../src/cli/new-function/texts";
+import { idsIn, withEntry, withName } from "../../src/cli/new-function/texts";
 import { catalogue } from "../../src/functions/catalogue";
 import { root } from "../rules/sources-of";
 
@@ -63,6 +63,17 @@ describe("the catalogue's text", () => {
     expect(lines.filter((_, place) => place !== at && lines[place] !== "  TRIALFUNCTION,")).toEqual(
       text.split("\n"),
     );
+  });
+});
+
+describe("the list of names", () => {
+  it("takes a new function at its end", () => {
+    const text = readFileSync(join(root, "src/functions/names.ts"), "utf8");
+    const wanted = { id: "TRIALFUNCTION", family: "batch", file: "dose-trial" };
+    const lines = withName(text, wanted).split("\n");
+    const at = lines.findIndex((line) => line.startsWith("  TRIALFUNCTION:"));
+    expect(lines[at - 1]).toBe(`  ${catalogue.at(-1)?.id ?? ""}: "table",`);
+    expect(lines.filter((_, place) => place !== at)).toEqual(text.split("\n"));
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { isProblem } from "../../src/core/problem/problem";
 import { say } from "../../src/core/problem/wording";
-import { catalogue, namespace } from "../../src/functions/catalogue";
+import { catalogue } from "../../src/functions/catalogue";
+import { namespace } from "../../src/functions/names";
 import { evaluateFormula } from "../../src/workbook/formula/evaluate";
 import { titreCalls } from "../../src/workbook/formula/walk";
 import { treeOf } from "../workbook/formula/trees";

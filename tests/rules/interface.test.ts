@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { functionsJson } from "../../src/functions/metadata";
+import { functionIds } from "../../src/functions/names";
 import { publicInterface } from "./public-interface";
 
 const metadata = functionsJson(catalogue, "https://localhost:3001/");
@@ -16,6 +17,10 @@ describe("functions.json", () => {
 
   it("lists the functions of the public interface in its order, and no other", () => {
     expect(metadata.functions.map((entry) => entry.id)).toEqual(Object.keys(publicInterface));
+  });
+
+  it("lists the names that whatever reads formulas goes by", () => {
+    expect(catalogue.map(({ id }) => id)).toEqual(functionIds);
   });
 
   it.each(entries)("%s has the arguments of the public interface", (id, entry, definition) => {

@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { releaseManifest } from "../../src/cli/build/release-manifest";
 import { parseManifest } from "../../src/cli/manifest/parse";
 import { manifestFaults, manifestRules } from "../../src/cli/manifest/rules";
-import { namespace } from "../../src/functions/catalogue";
+import { namespace } from "../../src/functions/names";
 import { root } from "./sources-of";
 
 const path = join(root, "manifest.xml");

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { dirname, join } from "node:path";
 import { parseArgs } from "node:util";
 import { nameRefusal } from "./name";
-import { entryText, idsIn, type NewFunction, testText, withEntry } from "./texts";
+import { entryText, idsIn, type NewFunction, testText, withEntry, withName } from "./texts";
 
 export interface Created {
   readonly text: string;
@@ -54,7 +54,9 @@ export function createFunction(args: readonly string[], root: string): Created {
   const { id, family, file = id.toLowerCase() } = given(args);
   const functions = join(root, "src/functions");
   const cataloguePath = "src/functions/catalogue.ts";
+  const namesPath = "src/functions/names.ts";
   const catalogue = readFileSync(join(root, cataloguePath), "utf8");
+  const names = readFileSync(join(root, namesPath), "utf8");
   const refusal = nameRefusal(id, idsIn(catalogue));
   if (refusal !== undefined) return refused(refusal);
   const families = familiesIn(functions);
@@ -71,7 +73,11 @@ export function createFunction(args: readonly string[], root: string): Created {
   };
   const there = Object.keys(texts).find((path) => existsSync(join(root, path)));
   if (there !== undefined) return refused(`${there} is there already: nothing was written.`);
-  const all = { ...texts, [cataloguePath]: withEntry(catalogue, wanted) };
+  const all = {
+    ...texts,
+    [namesPath]: withName(names, wanted),
+    [cataloguePath]: withEntry(catalogue, wanted),
+  };
   for (const [path, text] of Object.entries(all)) {
     mkdirSync(dirname(join(root, path)), { recursive: true });
     writeFileSync(join(root, path), text);

@@ -75,3 +75,11 @@ export function withEntry(catalogue: string, { id, family, file }: NewFunction):
   if (start === -1 || end === -1) throw new Error("the catalogue's list was not found");
   return inserted(imported, end, `  ${id},`).join("\n");
 }
+
+/** The text of the list of names with a function at its end. */
+export function withName(names: string, { id }: NewFunction): string {
+  const lines = names.split("\n");
+  const end = lines.findIndex((line) => line.startsWith("} as const satisfies"));
+  if (end === -1) throw new Error("the list of names was not found");
+  return inserted(lines, end, `  ${id}: "cell", // "table" if it spills`).join("\n");
+}

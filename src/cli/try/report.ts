@@ -2,7 +2,8 @@
 import { isProblem, problem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import type { Answer, CellValue } from "../../functions/answer";
-import { catalogue, namespace } from "../../functions/catalogue";
+import { catalogue } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import type { ArgumentExplanation } from "../../workbook/explain/argument";
 import { type CallExplanation, explainFormula } from "../../workbook/explain/explain";
 import { readFormula } from "../../workbook/formula/read";

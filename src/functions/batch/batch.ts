@@ -62,7 +62,6 @@ export const BATCH = worksheetFunction(
   },
   {
     result: "a table: label, amount, unit",
-    spills: true,
     equation:
       "({oilMass} * {acidValue} / 56.1 * {base} + 10 * {oilMass} * {baseCharge}) / ({assayPercent} / 100)",
     notes: [

@@ -37,7 +37,6 @@ export const PRETREATMENT = worksheetFunction(
   },
   {
     result: "a table: label, amount, unit",
-    spills: true,
     equation:
       "2.25 g of methanol and 0.05 g of sulfuric acid for each gram of {oilMass} * {acidValue} / 56.1 * 0.282468",
     notes: [

@@ -46,7 +46,6 @@ export const WHATIF = worksheetFunction(
   },
   {
     result: "a table of g as weighed",
-    spills: true,
     equation:
       "({amounts} as kg * {acidValues} / 56.1 * {base} + 10 * {amounts} as kg * {baseCharge}) / ({assayPercent} / 100)",
     notes: [

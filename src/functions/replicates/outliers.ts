@@ -22,7 +22,6 @@ export const OUTLIERS = worksheetFunction(
   },
   {
     result: "suspect, agrees, or empty, one for each reading",
-    spills: true,
     equation: "max(abs({readings} - mean)) / sqrt(s^2 + {step}^2 / 6) > critical G",
     notes: [
       "Grubbs' test on the reading farthest from the mean, with allowance for the graduation: without it, the test flags up to six in ten honest sets of three read to coarse graduations.",

@@ -54,7 +54,6 @@ export const SPREAD = worksheetFunction(
   },
   {
     result: "label and figure, row by row",
-    spills: true,
     equation: "mean, s, s / mean, range, t s / sqrt(n), G, p of {readings}",
     notes: [
       "With sampleMasses every reading is first brought to the mean sample mass: reading × mean mass ÷ own mass.",

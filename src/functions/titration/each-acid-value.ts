@@ -18,7 +18,6 @@ export const EACHACIDVALUE = worksheetFunction(
   },
   {
     result: "mg KOH/g, one for each titre; empty where there is none",
-    spills: true,
     equation: "56.1 * {molarity} * ({titres} - mean({blanks})) / {sampleMasses}",
     notes: ["It spills, so it cannot stand inside a table: put it beside one."],
     example: {

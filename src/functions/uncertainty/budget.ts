@@ -91,7 +91,6 @@ export const BUDGET = worksheetFunction(
   },
   {
     result: "source, value, unit, standard uncertainty, as % FFA, share of variance",
-    spills: true,
     equation: "u(FFA)^2 = sum((dFFA/dx * u(x))^2)",
     notes: [
       "Scatter is expanded by Student t, everything else by 1.96, and the two are added as squares.",

@@ -29,7 +29,6 @@ export const CHECKS = worksheetFunction(
   table,
   {
     result: "check, source, expected, computed here, agrees",
-    spills: true,
     equation: "expected = computed here",
     notes: [
       "Agrees means that the figure computed here rounds to the printed one, or lies within the difference the row states.",

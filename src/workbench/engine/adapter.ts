@@ -12,7 +12,7 @@ import {
 } from "@univerjs/engine-formula";
 import { isMissing, isProblem } from "../../core/problem/problem";
 import type { CellValue } from "../../functions/answer";
-import { namespace } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import type { WorksheetFunction } from "../../functions/define";
 import { isOptional } from "../../functions/metadata";
 import { argumentIn, cellOut } from "./cells";

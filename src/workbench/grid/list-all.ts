@@ -4,7 +4,7 @@
  */
 import type { Injector } from "@univerjs/core";
 import { IDescriptionService } from "@univerjs/sheets-formula";
-import { namespace } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 
 /** An array of which the first ten are all of it. */
 class Whole<T> extends Array<T> {

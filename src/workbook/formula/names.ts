@@ -1,5 +1,5 @@
 /** The names of functions, as cells show them and as files hold them. */
-import { namespace } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import type { Call } from "./tree";
 
 /** Marks a file puts before functions newer than the file format. */

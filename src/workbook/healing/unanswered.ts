@@ -4,7 +4,8 @@
  */
 import { isProblem } from "../../core/problem/problem";
 import type { Block, Cells } from "../../host/port";
-import { functionNamed, namespace } from "../../functions/catalogue";
+import { functionNamed } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import { titreCallId } from "../formula/names";
 import { readFormula } from "../formula/read";
 import { splice } from "../formula/splice";

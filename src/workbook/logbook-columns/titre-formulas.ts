@@ -1,6 +1,6 @@
 /** The new columns as our worksheet functions. */
 import { usual } from "../../core/reference/usual";
-import { namespace } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import type { RoleId } from "../recognising/roles";
 import type { AddedId } from "./added";
 import type { Part, Sources } from "./sources";

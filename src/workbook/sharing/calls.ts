@@ -1,5 +1,6 @@
 /** A call of one of our functions, written in plain functions with the help of its twin. */
-import { functionNamed, namespace } from "../../functions/catalogue";
+import { functionNamed } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import type { NamedArgument, WorksheetFunction } from "../../functions/define";
 import type { Twin, TwinAnswer, TwinArgument } from "../../functions/twin";
 import { plainName, titreCallId } from "../formula/names";

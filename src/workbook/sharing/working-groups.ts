@@ -1,6 +1,6 @@
 /** Formulas that go through helper cells, in the groups and the order of the added sheet. */
 import { columnLetters } from "../cell-name";
-import { namespace } from "../../functions/catalogue";
+import { namespace } from "../../functions/names";
 import type { Instance } from "./instance";
 import { cornerOf } from "./pieces";
 import { sheetPrefix } from "../sheet-prefix";

@@ -6,7 +6,7 @@
  * Seen are: operators over blocks, functions of one value given a block, arrays in braces, and
  * functions that answer with arrays. A block behind a defined name is not.
  */
-import { catalogue } from "../../../functions/catalogue";
+import { spills } from "../../../functions/names";
 import { plainName, titreCallId } from "../../formula/names";
 import { joinsReferences } from "../../formula/operators";
 import { targetOf } from "../../formula/reference";
@@ -26,8 +26,6 @@ const answersWithArray = new Set([
 
 /** These take their arguments as arrays in any formula. */
 const takesArrays = new Set(["SUMPRODUCT", "LOOKUP", "MMULT"]);
-
-const spilling = new Set(catalogue.filter(({ spills }) => spills).map(({ id }) => id));
 
 function isManyCells(reference: Reference): boolean {
   if (reference.shape === "block" || reference.shape === "lines") return true;
@@ -61,7 +59,7 @@ function isMany(expression: Expression | Omitted): boolean {
 
 function isManyCall(call: Call): boolean {
   const id = titreCallId(call);
-  if (id !== undefined) return spilling.has(id);
+  if (id !== undefined) return spills(id);
   const name = plainName(call.name);
   return answersWithArray.has(name) || (ofOneValue.has(name) && call.arguments.some(isMany));
 }

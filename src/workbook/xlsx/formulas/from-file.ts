@@ -4,7 +4,7 @@
  * for them. A formula that cannot be read keeps its text but for what its tokens show.
  */
 import { isProblem } from "../../../core/problem/problem";
-import { namespace } from "../../../functions/catalogue";
+import { namespace } from "../../../functions/names";
 import { plainName, titreIdOf } from "../../formula/names";
 import { readFormula } from "../../formula/read";
 import { type Replacement, splice } from "../../formula/splice";
