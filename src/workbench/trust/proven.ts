@@ -1,0 +1,145 @@
+/**
+ * Whether the page may work a formula out and write its result into a file. It may where everything the
+ * formula uses was seen to give what LibreOffice gives: see proven-functions.ts. Everything else, a
+ * function, a kind of reference, a way of reading a range, is named, and the formula keeps its result.
+ */
+import { isProblem } from "../../core/problem/problem";
+import { plainName, titreCallId } from "../../workbook/formula/names";
+import { readFormula } from "../../workbook/formula/read";
+import { isReadable } from "../../workbook/formula/readable";
+import { sheetOf, targetOf } from "../../workbook/formula/reference";
+import type { Call, Expression, Omitted, Reference } from "../../workbook/formula/tree";
+import { argumentsOf, worksCellByCell } from "./proven-functions";
+
+export interface FormulaContext {
+  /** Worked out cell by cell: an array formula, and in the grid what spills. */
+  readonly isArray?: boolean;
+  /** What a defined name stands for, seen from the formula's sheet; undefined when there is none. */
+  readonly nameRefersTo?: (name: string) => string | undefined;
+  /** Days are counted from this year. */
+  readonly dates?: 1900 | 1904;
+}
+
+/** Where a value is wanted, a whole range may be, or every cell of one. */
+type Wanted = "value" | "range" | "each";
+
+interface Asking extends FormulaContext {
+  readonly wanted: Wanted;
+  /** Names that stand in names. */
+  readonly depth: number;
+}
+
+const deepest = 16;
+
+const says = (what: string): string => `It uses ${what}.`;
+
+function cellsReason(isOne: boolean, { wanted }: Asking): string | undefined {
+  return isOne || wanted !== "value" ? undefined : says("a range where one value belongs");
+}
+
+function nameReason(name: string, asking: Asking): string | undefined {
+  const refersTo = asking.nameRefersTo?.(name);
+  if (refersTo === undefined) return says(`the name ${name}`);
+  if (asking.depth >= deepest) return says(`the name ${name}, which leads through many others`);
+  return textReason(refersTo, { ...asking, depth: asking.depth + 1 });
+}
+
+function referenceReason(reference: Reference, asking: Asking): string | undefined {
+  const sheet = sheetOf(reference);
+  if (sheet?.workbook !== undefined) return says("another workbook");
+  if (sheet?.last !== undefined) return says("several sheets at once");
+  const target = targetOf(reference);
+  if (target.kind === "lost") return says("a lost reference");
+  if (target.kind === "name") return nameReason(target.name, asking);
+  if (target.kind === "cells") return cellsReason(reference.shape === "cell", asking);
+  if (target.sections.some((section) => section !== "this row" && section !== "data")) {
+    return says("a table's headings or totals");
+  }
+  const isRow = target.sections.includes("this row");
+  return cellsReason(isRow && target.columns.length === 1, asking);
+}
+
+/** The sign of the argument at a place; undefined beyond the last. */
+function signAt(kinds: string, place: number): string | undefined {
+  const isRepeated = kinds.endsWith("*");
+  const signs = isRepeated ? kinds.slice(0, -1) : kinds;
+  return signs[place] ?? (isRepeated ? signs.at(-1) : undefined);
+}
+
+const wantedFor: Readonly<Record<string, Wanted>> = { v: "value", l: "range", a: "each" };
+
+function callReason(call: Call, asking: Asking): string | undefined {
+  const isOurs = titreCallId(call) !== undefined;
+  const name = plainName(call.name);
+  if (!isOurs && call.link !== "") return says("another add-in or workbook");
+  const kinds = isOurs ? "l*" : argumentsOf.get(name);
+  if (kinds === undefined) return says(name);
+  const { wanted } = asking;
+  const cellByCell = wanted === "each" && worksCellByCell(name);
+  return firstReason(call.arguments, (argument, place) => {
+    const sign = signAt(kinds, place);
+    if (sign === undefined) return says(`${name} with so many arguments`);
+    const plain = sign === "p" ? wanted : (wantedFor[sign] ?? "value");
+    const isLifted = wanted === "each" && plain === "value" && cellByCell;
+    const inside = wanted === "each" && plain === "range" ? "each" : plain;
+    return expressionReason(argument, { ...asking, wanted: isLifted ? "each" : inside });
+  });
+}
+
+function firstReason(
+  parts: readonly (Expression | Omitted)[],
+  reason: (part: Expression, place: number) => string | undefined,
+): string | undefined {
+  for (const [place, part] of parts.entries()) {
+    const found = part.kind === "omitted" ? undefined : reason(part, place);
+    if (found !== undefined) return found;
+  }
+  return undefined;
+}
+
+function expressionReason(node: Expression, asking: Asking): string | undefined {
+  const { wanted } = asking;
+  const operand: Asking = { ...asking, wanted: wanted === "each" ? "each" : "value" };
+  switch (node.kind) {
+    case "reference":
+      return referenceReason(node, asking);
+    case "call":
+      return callReason(node, asking);
+    case "applied":
+      return says("LAMBDA");
+    case "array":
+      return cellsReason(false, asking);
+    case "prefix":
+      return node.operator === "@" ? says("@") : expressionReason(node.operand, operand);
+    case "postfix":
+      return node.operator === "#" ? says("#") : expressionReason(node.operand, operand);
+    case "binary":
+      if (node.operator === ",") return says("several ranges joined by a comma");
+      if (node.operator === " ") return says("where two ranges cross");
+      if (node.operator === ":") return says("a range that is worked out");
+      return firstReason([node.left, node.right], (part) => expressionReason(part, operand));
+    default:
+      return undefined;
+  }
+}
+
+function textReason(formula: string, asking: Asking): string | undefined {
+  const read = isReadable(formula) ? readFormula(formula) : undefined;
+  if (!read || isProblem(read)) return "It cannot be read.";
+  return expressionReason(read.tree, asking);
+}
+
+/**
+ * Why a formula is not to be worked out here, as a short sentence; undefined when it may be.
+ * @param formula as a cell shows it, or as a file holds it; or its tree
+ * @example unprovenReason("=SUBTOTAL(9,A1:A9)", {}) // "It uses SUBTOTAL."
+ */
+export function unprovenReason(
+  formula: string | Expression,
+  context: FormulaContext,
+): string | undefined {
+  const asking: Asking = { ...context, wanted: context.isArray ? "each" : "value", depth: 0 };
+  return typeof formula === "string"
+    ? textReason(formula, asking)
+    : expressionReason(formula, asking);
+}
