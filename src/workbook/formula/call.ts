@@ -31,7 +31,8 @@ export function readArguments(reading: Reading): Outcome<Arguments> {
 /** A call whose name is the next token. `sheet` is what stood before its exclamation mark. */
 export function readCall(reading: Reading, sheet?: Token): Outcome<Call> {
   const { cursor } = reading;
-  const { text: name, start } = cursor.here as Token;
+  const { text: name, start: nameStart, end: nameEnd } = cursor.here as Token;
+  const start = sheet?.start ?? nameStart;
   cursor.advance();
   const found = readArguments(reading);
   if (isProblem(found)) return found;
@@ -39,8 +40,9 @@ export function readCall(reading: Reading, sheet?: Token): Outcome<Call> {
     kind: "call",
     link: sheet ? `${sheet.text}!` : "",
     name,
+    nameAt: { start, end: nameEnd },
     arguments: found,
-    start: sheet?.start ?? start,
+    start,
     end: cursor.end,
   };
 }

@@ -5,6 +5,7 @@ import { readOperand } from "./operand";
 import { binaryStrength, joinsReferences, strength } from "./operators";
 import type { Reading } from "./reading";
 import { isReferring, joined } from "./referring";
+import { withBrackets } from "./span";
 import type { Expression } from "./tree";
 
 /** Far beyond what a spreadsheet takes (64 levels), far below what would exhaust the stack. */
@@ -46,14 +47,26 @@ function extended(
   if (cursor.isAt("(") && !cursor.isSpaced && isCallable) {
     const given = readArguments(reading);
     if (isProblem(given)) return given;
-    return { kind: "applied", applies: left, arguments: given, start: left.start, end: cursor.end };
+    return {
+      kind: "applied",
+      applies: left,
+      arguments: given,
+      start: withBrackets(left).start,
+      end: cursor.end,
+    };
   }
   const sign = signHere(reading, left);
   if (sign === "%" || sign === "#") {
     if (weakest > (sign === "%" ? strength.percent : strength.spill)) return undefined;
     if (sign === "#" && !isReferring(left)) return cursor.broken("not-a-reference");
     cursor.advance();
-    return { kind: "postfix", operator: sign, operand: left, start: left.start, end: cursor.end };
+    return {
+      kind: "postfix",
+      operator: sign,
+      operand: left,
+      start: withBrackets(left).start,
+      end: cursor.end,
+    };
   }
   const binds = sign === undefined ? undefined : binaryStrength(sign);
   if (sign === undefined || binds === undefined || binds < weakest) return undefined;

@@ -47,7 +47,7 @@ function bracketed(reading: Reading, opening: Token): Outcome<Expression> {
   if (isProblem(inner)) return inner;
   if (!cursor.here) return cursor.broken("bracket-not-closed", opening);
   if (!cursor.take(")")) return cursor.broken("operator-missing");
-  return { ...inner, start: opening.start, end: cursor.end };
+  return { ...inner, brackets: { start: opening.start, end: cursor.end } };
 }
 
 function prefixed(reading: Reading, sign: Token): Outcome<Prefix> {
@@ -56,7 +56,7 @@ function prefixed(reading: Reading, sign: Token): Outcome<Prefix> {
   const operand = within.expression(within, strength.prefix);
   if (isProblem(operand)) return operand;
   const operator = sign.text as Prefix["operator"];
-  return { kind: "prefix", operator, operand, start: sign.start, end: operand.end };
+  return { kind: "prefix", operator, operand, start: sign.start, end: reading.cursor.end };
 }
 
 function afterSign(reading: Reading, token: Token): Outcome<Expression> {

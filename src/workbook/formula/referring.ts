@@ -1,6 +1,7 @@
 /** Expressions that stand for cells, and how two of them join. */
 import type { Binary, Expression, Reference } from "./tree";
 import { joinsReferences } from "./operators";
+import { across } from "./span";
 
 /** May this stand beside a colon, a union's comma or the space of an intersection? */
 export function isReferring(expression: Expression): boolean {
@@ -29,7 +30,7 @@ const isCell = (expression: Expression): expression is Reference =>
 
 /** Two cells with a colon between are one block, however they were spaced. */
 export function joined(operator: string, left: Expression, right: Expression): Reference | Binary {
-  const span = { start: left.start, end: right.end };
+  const span = across(left, right);
   if (operator === ":" && isCell(left) && isCell(right) && !isOnSheet(right)) {
     return { kind: "reference", shape: "block", text: `${left.text}:${right.text}`, ...span };
   }

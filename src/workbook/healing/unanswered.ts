@@ -34,8 +34,7 @@ export function respelled(formula: string): string | undefined {
   const ours = titreCalls(read.tree).flatMap((call) => {
     const id = titreCallId(call);
     if (id === undefined || !functionNamed(id)) return [];
-    const end = call.start + call.link.length + call.name.length;
-    return [{ start: call.start, end, text: `${namespace}.${id}` }];
+    return [{ ...call.nameAt, text: `${namespace}.${id}` }];
   });
   return ours.length > 0 ? splice(formula, ours) : undefined;
 }

@@ -1,5 +1,6 @@
 /** Part of a formula written out again, with marks for its cells and plain formulas for our calls. */
 import { titreCallId } from "../formula/names";
+import { withBrackets } from "../formula/span";
 import { type Replacement, splice } from "../formula/splice";
 import type { Call, Expression, Reference } from "../formula/tree";
 import { type Node, partsOf } from "../formula/walk";
@@ -47,7 +48,7 @@ function replaced(node: Node, builder: Builder, pick: Pick | undefined): Replace
 
 /** @param pick of blocks that the expression goes through cell by cell, write this cell */
 export function expressionText(expression: Expression, builder: Builder, pick?: Pick): string {
-  const { start, end } = expression;
+  const { start, end } = withBrackets(expression);
   const changes = replaced(expression, builder, pick).map((each) => ({
     ...each,
     start: each.start - start,

@@ -53,6 +53,14 @@ describe("explaining a cell", () => {
     expect(call.answer).toBe(2.3);
   });
 
+  it("takes brackets around a call and around its arguments for what they are", () => {
+    const call = first("=((TITRE.CORRECTED((A1:A3),((B1)))))/2", onSheet);
+    expect(call.written).toBe("TITRE.CORRECTED((A1:A3),((B1)))");
+    expect(call.arguments.map(({ written }) => written)).toEqual(["A1:A3", "B1"]);
+    // by hand: (2.4 + 2.5) / 2 - 0.15
+    expect(call.answer).toBe(2.3);
+  });
+
   it("puts the present figures into the equation, with words as the figures they stand for", () => {
     const call = first(
       "=_xldudf_TITRE_DOSE(A1:A3,B1,F1,Titrations[@[Mass g]],100,C1,90,0.765)",

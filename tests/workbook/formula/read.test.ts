@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { isProblem } from "../../../src/core/problem/problem";
-import { readFormula } from "../../../src/workbook/formula/read";
-import { tokensOf } from "../../../src/workbook/formula/token";
+import { withBrackets } from "../../../src/workbook/formula/span";
+import { type Span, tokensOf } from "../../../src/workbook/formula/token";
+import { nodesOf } from "../../../src/workbook/formula/walk";
 import { bracketed, treeOf } from "./trees";
 
 /** Formulas as people type them and files hold them, with the tree each must give. */
@@ -129,47 +129,24 @@ describe("reading formulas", () => {
     ).toBe(formula);
   });
 
-  it("keeps the text of each part, brackets and all, for a rewriter", () => {
-    const tree = treeOf("=F( (1+2) , B2*3 )");
+  it("knows where each part stands, without the brackets around it and with them", () => {
+    const text = "=F( ( (1+2) ) , B2*3, (2*(A1)) )";
+    const tree = treeOf(text);
     if (tree.kind !== "call") throw new Error(tree.kind);
-    const texts = tree.arguments.map(({ start, end }) => "=F( (1+2) , B2*3 )".slice(start, end));
-    expect(texts).toEqual(["(1+2)", "B2*3"]);
+    const cut = ({ start, end }: Span) => text.slice(start, end);
+    expect(tree.arguments.map(cut)).toEqual(["1+2", "B2*3", "2*(A1)"]);
+    expect(tree.arguments.map((each) => cut(withBrackets(each)))).toEqual([
+      "( (1+2) )",
+      "B2*3",
+      "(2*(A1))",
+    ]);
   });
-});
 
-const broken: readonly [formula: string, at: number, trouble: string][] = [
-  ["", 1, "empty"],
-  ["=", 1, "empty"],
-  ["=1+", 4, "value-missing"],
-  ["=*2", 2, "value-missing"],
-  ["=()", 3, "value-missing"],
-  ["=1 2", 4, "operator-missing"],
-  ['="a" "b"', 6, "operator-missing"],
-  ["=A1)", 4, "stray"],
-  ["=1,2", 3, "not-a-reference"],
-  ["=A1:2+1", 5, "not-a-reference"],
-  ['="abc', 2, "text-not-closed"],
-  ["=SUM(1", 5, "bracket-not-closed"],
-  ["=(1+2", 2, "bracket-not-closed"],
-  ["={1,2", 2, "bracket-not-closed"],
-  ["=SUM(A1;B1)", 8, "operator-missing"],
-  ["={1,2;3}", 2, "uneven-rows"],
-  ["={A1}", 3, "not-a-constant"],
-  ["={}", 3, "not-a-constant"],
-  ['={-"a"}', 4, "not-a-constant"],
-  ["=Lots!", 7, "value-missing"],
-  ["=T[", 2, "unreadable"],
-  ["=1E400", 2, "number-too-large"],
-  ["=1.2.3", 2, "unreadable"],
-];
-
-describe("broken formulas", () => {
-  it.each(broken)("says where %s stops making sense", (formula, at, trouble) => {
-    const found = readFormula(formula);
-    expect(isProblem(found) ? found.fields : found).toMatchObject({
-      code: "broken-formula",
-      at,
-      trouble,
-    });
+  it("knows where the name of a call stands, link and all, whatever brackets are around it", () => {
+    const text = "=-( ([2]!F(1)) )/G(2)";
+    const names = [...nodesOf(treeOf(text))].flatMap((node) =>
+      node.kind === "call" ? [text.slice(node.nameAt.start, node.nameAt.end)] : [],
+    );
+    expect(names).toEqual(["[2]!F", "G"]);
   });
 });

@@ -6,6 +6,7 @@ import { readFormula } from "../../../src/workbook/formula/read";
 import { joined } from "../../../src/workbook/formula/referring";
 import type {
   ArrayConstant,
+  Call,
   Constant,
   Expression,
   Omitted,
@@ -27,7 +28,7 @@ export function shapeOf(tree: unknown): unknown {
   if (typeof tree !== "object" || tree === null) return tree;
   return Object.fromEntries(
     Object.entries(tree)
-      .filter(([key]) => key !== "start" && key !== "end")
+      .filter(([key]) => !/^(?:start|end|brackets|nameAt)$/.test(key))
       .map(([key, value]) => [key, shapeOf(value)]),
   );
 }
@@ -136,7 +137,7 @@ export const { tree } = fc.letrec<{ tree: Expression; referring: Expression; cal
     return {
       call: fc
         .record({ link, name, arguments: given })
-        .map((parts) => ({ kind: "call", ...parts, ...at })),
+        .map((parts): Call => ({ kind: "call", ...parts, nameAt: at, ...at })),
       referring: fc.oneof(
         { maxDepth: 4, depthIdentifier: "tree" },
         reference,

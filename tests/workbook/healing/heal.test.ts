@@ -88,6 +88,7 @@ describe("a formula that waits for our functions", () => {
     ["=_xldudf_TITRE_DOSE(A1)", "=TITRE.DOSE(A1)"],
     ["=_xldudf_titre_dose(A1)", "=TITRE.DOSE(A1)"],
     ["=2*[2]!_xldudf_TITRE_DOSE( A1 )", "=2*TITRE.DOSE( A1 )"],
+    ["=((_xldudf_TITRE_DOSE(A1)))/1000", "=((TITRE.DOSE(A1)))/1000"],
     [
       '=IF(A1="TITRE.DOSE(",titre.route(titre.acidvalue(2.3,0.1,10)),"")',
       '=IF(A1="TITRE.DOSE(",TITRE.ROUTE(TITRE.ACIDVALUE(2.3,0.1,10)),"")',

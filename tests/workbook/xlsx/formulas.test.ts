@@ -24,6 +24,14 @@ const pairs: [string, string][] = [
   ["=SUM(Log[[#This Row],[Titre 1]:[Titre 3]])", "SUM(Log[[#This Row],[Titre 1]:[Titre 3]])"],
   ["=_xldudf_CX_GET(1)", "_xldudf_CX_GET(1)"],
   ["='it''s'!A1+[2]Data!B2", "'it''s'!A1+[2]Data!B2"],
+  ['=(TITRE.DOSE(A1,"KOH"))/453.59', '(_xldudf_TITRE_DOSE(A1,"KOH"))/453.59'],
+  ["=( ( STDEV.S(A1:A3) ) )/2", "( ( _xlfn.STDEV.S(A1:A3) ) )/2"],
+  ["=SUM((A1#),(@B1:B3))", "SUM((_xlfn.ANCHORARRAY(A1)),(_xlfn.SINGLE(B1:B3)))"],
+  ["=LET(x,1,(x)+1)", "_xlfn.LET(_xlpm.x,1,(_xlpm.x)+1)"],
+  ["=LET(x,y,y,2,x*y)", "_xlfn.LET(_xlpm.x,y,_xlpm.y,2,_xlpm.x*_xlpm.y)"],
+  ["=LAMBDA(f,(f(1)))", "_xlfn.LAMBDA(_xlpm.f,(_xlpm.f(1)))"],
+  ["=(@A1):B3", "(_xlfn.SINGLE(A1)):B3"],
+  ["=([2]!STDEV.S(A1))", "([2]!STDEV.S(A1))"],
 ];
 
 describe("formulas in files", () => {
@@ -34,6 +42,8 @@ describe("formulas in files", () => {
 
   it.each([
     ["=[@Lot]", "Log[[#This Row],[Lot]]"],
+    ["=([@Lot])/2", "(Log[[#This Row],[Lot]])/2"],
+    ["=([2]!_xldudf_TITRE_DOSE(A1))", "(_xldudf_TITRE_DOSE(A1))"],
     ["=[@[Titre 1]:[Titre 3]]", "Log[[#This Row],[Titre 1]:[Titre 3]]"],
     ["=SUM([Mass g])", "SUM(Log[Mass g])"],
     ["=Other[@Lot]", "Other[[#This Row],[Lot]]"],
@@ -48,6 +58,10 @@ describe("formulas in files", () => {
     ["_xldudf_titre_dose(a1)", "=TITRE.DOSE(a1)"],
     ["[2]!_xldudf_TITRE_DOSE(A1)", "=TITRE.DOSE(A1)"],
     ["_xlfn.SINGLE(A1+A2)", "=@(A1+A2)"],
+    ["_xlfn.SINGLE(A1):B3", "=(@A1):B3"],
+    ["A1:_xlfn.ANCHORARRAY(B3)", "=A1:(B3#)"],
+    ["_xlfn.ANCHORARRAY(_xlfn.SINGLE(A1))", "=(@A1)#"],
+    ["(_xlfn.SINGLE((A1,B1)))", "=(@(A1,B1))"],
     ["SUM(1,", "=SUM(1,"],
     ["_xlfn.STDEV.S(1,", "=STDEV.S(1,"],
   ])("%s, of other programs or broken, is shown as well as can be", (stored, shown) => {

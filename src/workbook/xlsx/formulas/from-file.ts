@@ -6,11 +6,13 @@
 import { isProblem } from "../../../core/problem/problem";
 import { namespace } from "../../../functions/names";
 import { plainName, titreIdOf } from "../../formula/names";
+import { joinsReferences } from "../../formula/operators";
 import { readFormula } from "../../formula/read";
+import { withBrackets } from "../../formula/span";
 import { type Replacement, splice } from "../../formula/splice";
 import { type Token, tokensOf } from "../../formula/token";
 import type { Expression } from "../../formula/tree";
-import { nodesOf } from "../../formula/walk";
+import { type Node, nodesOf, partsOf } from "../../formula/walk";
 import { isReadable } from "../../formula/readable";
 
 const isMarked = /_xl/i;
@@ -45,21 +47,43 @@ function unmarked(formula: string): string {
     .join("");
 }
 
+/** What a function stands for that is a sign before or after its one argument. */
+function signOf(node: Node): { readonly isBefore: boolean; readonly of: Expression } | undefined {
+  if (node.kind !== "call" || node.link !== "" || node.arguments.length !== 1) return undefined;
+  const name = node.name.toUpperCase();
+  const of = node.arguments[0] as Expression;
+  return name === "SINGLE" || name === "ANCHORARRAY"
+    ? { isBefore: name === "SINGLE", of }
+    : undefined;
+}
+
+/** Beside one of these a sign would be read as that of the whole, or run together with a cell. */
+const bindsTighter = (node: Node): boolean =>
+  (node.kind === "binary" && joinsReferences(node.operator)) ||
+  (node.kind === "postfix" && node.operator === "#") ||
+  signOf(node)?.isBefore === false;
+
 /** E1# for ANCHORARRAY(E1), @A1:A3 for SINGLE(A1:A3). */
 function withSigns(formula: string): string {
   const read = readFormula(formula);
   if (isProblem(read)) return formula;
   const replaced: Replacement[] = [];
+  const isKept = new Set<Node>();
+  const isHeld = new Set<Node>();
   for (const node of nodesOf(read.tree)) {
-    if (node.kind !== "call" || node.arguments.length !== 1) continue;
-    const name = node.name.toUpperCase();
-    const of = node.arguments[0] as Expression;
-    if (name !== "ANCHORARRAY" && name !== "SINGLE") continue;
-    const isWhole = of.kind === "reference" || of.kind === "call";
-    const [open, close] = isWhole ? ["", ""] : ["(", ")"];
-    const [before, after] = name === "SINGLE" ? ["@", ""] : ["", "#"];
-    replaced.push({ start: node.start, end: of.start, text: before + open });
-    replaced.push({ start: of.end, end: node.end, text: close + after });
+    // What is called in turn, SINGLE(F)(1), is written with no sign.
+    if (node.kind === "applied") isKept.add(node.applies);
+    if (bindsTighter(node)) for (const part of partsOf(node)) isHeld.add(part);
+    const sign = isKept.has(node) ? undefined : signOf(node);
+    if (!sign) continue;
+    const { of, isBefore } = sign;
+    const isWhole = of.brackets !== undefined || of.kind === "reference" || of.kind === "call";
+    const isOpen = isHeld.has(node) && node.brackets === undefined;
+    const { start, end } = withBrackets(of);
+    const before = (isOpen ? "(" : "") + (isBefore ? "@" : "") + (isWhole ? "" : "(");
+    const after = (isWhole ? "" : ")") + (isBefore ? "" : "#") + (isOpen ? ")" : "");
+    replaced.push({ start: node.start, end: start, text: before });
+    replaced.push({ start: end, end: node.end, text: after });
   }
   return splice(formula, replaced);
 }

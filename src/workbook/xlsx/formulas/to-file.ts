@@ -6,6 +6,7 @@ import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { storedName, titreCallId } from "../../formula/names";
 import { type Formula, readFormula } from "../../formula/read";
+import { withBrackets } from "../../formula/span";
 import { type Replacement, splice } from "../../formula/splice";
 import type { Call, Expression, Reference } from "../../formula/tree";
 import { nodesOf } from "../../formula/walk";
@@ -17,20 +18,20 @@ import { longReference } from "./this-row";
 
 const calledName = (call: Call): string | undefined => {
   const id = titreCallId(call);
-  return id === undefined ? markedName(call.name) : storedName(id);
+  if (id !== undefined) return storedName(id);
+  return call.link === "" ? markedName(call.name) : undefined;
 };
 
 function callReplaced(call: Call): Replacement[] {
   const name = calledName(call);
-  if (name === undefined) return [];
-  const end = call.start + call.link.length + call.name.length;
-  return [{ start: call.start, end, text: name }];
+  return name === undefined ? [] : [{ ...call.nameAt, text: name }];
 }
 
 function wrapped(node: Expression, of: Expression, name: string): Replacement[] {
+  const { start, end } = withBrackets(of);
   return [
-    { start: node.start, end: of.start, text: `_xlfn.${name}(` },
-    { start: of.end, end: node.end, text: ")" },
+    { start: node.start, end: start, text: `_xlfn.${name}(` },
+    { start: end, end: node.end, text: ")" },
   ];
 }
 
