@@ -63,7 +63,9 @@ export const figureWords = ({ held, should, unit }: Finding): string =>
   `holds ${withUnit(noLongerThan(held, should), unit)}, should be ${withUnit(should, unit)}`;
 
 /** The whole in one sentence, first what matters. */
-export function summaryWords({ rows, figures, findings }: RecheckReport): string {
+export function summaryWords(report: RecheckReport): string {
+  const { rows, figures, findings } = report;
+  if (figures === 0) return "No figure could be checked.";
   const checked = `${many(rows, "row")}, ${many(figures, "figure")} checked`;
   if (findings.length === 0)
     return `${checked}: all are what they should be, within the digits shown.`;

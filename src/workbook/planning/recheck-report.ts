@@ -12,6 +12,7 @@ import { counted } from "../counted";
 import type { RecheckReport } from "../recheck/finding";
 import { mistakeNames, mistakeSentences } from "../recheck/mistakes";
 import type { Logbook } from "../recheck/recheck";
+import { uncheckedWords } from "../recheck/unchecked";
 import { address, cellAt } from "../address";
 import { asked } from "./asked";
 import { finished } from "./finished";
@@ -72,6 +73,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
         sources.find((each) => isFrom(finding, each)),
       ),
     ),
+    ...report.unchecked.map((each) => filled([value(uncheckedWords(each))])),
     filled([]),
     ...kinds.map((kind) => filled([value(`${mistakeNames[kind]}: ${mistakeSentences[kind]}`)])),
     filled([

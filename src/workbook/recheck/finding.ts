@@ -38,6 +38,15 @@ export interface Latent {
   readonly rows: number;
 }
 
+/** Rows, or one figure in each, that could not be checked. */
+export interface Unchecked {
+  readonly sheet: string;
+  /** Goes on from "not checked: ". */
+  readonly why: string;
+  /** Counted from 0. */
+  readonly rows: readonly number[];
+}
+
 export interface RecheckReport {
   /** Rows that held anything to check. */
   readonly rows: number;
@@ -45,4 +54,5 @@ export interface RecheckReport {
   readonly figures: number;
   readonly findings: readonly Finding[];
   readonly latent: readonly Latent[];
+  readonly unchecked: readonly Unchecked[];
 }

@@ -2,7 +2,7 @@
 import { kilogramsInPound } from "../../core/quantity/units";
 import type { RoleId } from "../recognising/roles";
 import type { HeldCell } from "../recognising/sheet-cells";
-import { numberFrom } from "../recognising/typed-number";
+import { figureFrom, numberFrom } from "../recognising/typed-number";
 
 export interface HeldFigure {
   readonly role: RoleId;
@@ -85,7 +85,7 @@ function shownIn({ value, format }: HeldCell, figure: number): string {
   return figure.toFixed(Math.min(8, decimals));
 }
 
-/** The figure of a cell; undefined when it holds none (words, an error, nothing, 0). */
+/** The figure of a cell; undefined when it holds none (words, words beside a figure, an error, nothing, 0). */
 export function heldFigure(
   cell: HeldCell,
   role: RoleId,
@@ -94,7 +94,7 @@ export function heldFigure(
   commaIsDecimal: boolean,
   ofColumn = 0,
 ): HeldFigure | undefined {
-  const typed = numberFrom(cell.value, commaIsDecimal);
+  const typed = figureFrom(cell.value, commaIsDecimal, unit);
   if (!typed || typed.value === 0) return undefined;
   const isPercentFormat = typeof cell.value === "number" && cell.format.includes("%");
   const scale = scaleOf(role, unit, isPercentFormat);

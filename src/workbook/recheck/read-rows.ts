@@ -8,6 +8,8 @@ import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping
 import type { RoleId } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
 import { dateFrom } from "../recognising/typed-date";
+import { withDittosRead } from "../recognising/ditto";
+import { isNeutralised, unreadReader } from "./unread";
 import { massReader } from "./read-masses";
 import type { Charge, Readings } from "./readings";
 import { roleCells } from "./role-cells";
@@ -28,7 +30,9 @@ const resultRoles: readonly RoleId[] = [
   "weighed",
 ];
 
-export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader {
+export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader {
+  const cells = withDittosRead(given, mapping.place);
+  const unread = unreadReader(mapping, cells);
   const { at, figureAt, valueAt, textAt, listAt } = roleCells(mapping, cells);
   const titreColumns = columnsOf(mapping, "titre");
   const titres = listAt(titreColumns, "titre");
@@ -76,17 +80,13 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
   function blanksOf(row: number): readonly number[] | undefined {
     if (blankColumns.length === 0) {
       const constant = blankConstant(row);
-      return constant ? [constant] : /^neutrali[sz]ed$/i.test(blankText(row)) ? [] : undefined;
+      return constant ? [constant] : isNeutralised(blankText(row)) ? [] : undefined;
     }
     const filled = blankList(row).filter((each) => each !== undefined);
     if (filled.length > 0) return filled;
     // A typed 0 and the word both say that the solvent took nothing.
     const words = blankColumns.map(({ column }) => heldCell(cells, row, column).value);
-    return words.some(
-      (each) =>
-        each === 0 ||
-        (typeof each === "string" && /^(?:0([.,]0+)?|neutrali[sz]ed)$/i.test(each.trim())),
-    )
+    return words.some((each) => each === 0 || (typeof each === "string" && isNeutralised(each)))
       ? []
       : undefined;
   }
@@ -138,6 +138,7 @@ export function rowReader(mapping: LogbookMapping, cells: SheetCells): RowReader
       base: base(text.base(row)) ?? baseInHeadings.catalyst,
       assay: value.assay(row),
       charge: charge === undefined ? undefined : { value: charge, per: chargePer },
+      unread: unread(row),
       held: new Map(
         held.flatMap(([role, read]) => {
           const figure = read(row);

@@ -5,6 +5,7 @@ import type { Oil } from "../../core/reference/oils";
 import type { RoleId } from "../recognising/roles";
 import type { HeldFigure } from "./held-figure";
 import type { MistakeId } from "./mistakes";
+import type { Unread } from "./unread";
 
 /** A base charge with what it is a share of. */
 export interface Charge {
@@ -38,6 +39,8 @@ export interface Readings {
   /** % */
   readonly assay: number | undefined;
   readonly charge: Charge | undefined;
+  /** Cells that hold something else than a figure: what rests on them is not checked. */
+  readonly unread: readonly Unread[];
   /** Results that the row holds, by role. */
   readonly held: ReadonlyMap<RoleId, HeldFigure>;
   /** The lot's titration in another table, when this row has no titres of its own. */

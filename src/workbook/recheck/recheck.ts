@@ -10,6 +10,7 @@ import type { Finding, Latent, RecheckReport } from "./finding";
 import { latentIn } from "./latent";
 import { rowReader } from "./read-rows";
 import type { Readings } from "./readings";
+import { UncheckedRows } from "./unchecked";
 import { acidValue, fromNothing, hasTitration } from "./worked";
 
 export interface Logbook {
@@ -70,11 +71,14 @@ function sampleOf(
   const found: Readings[] = [];
   for (let row = firstRow; row <= lastRow; row += step) {
     const readings = read(row);
+    if (isHidden(readings)) continue;
     const lot = hasTitration(readings) ? undefined : linked(readings);
     found.push(lot ? { ...readings, ofLot: lot } : readings);
   }
   return found;
 }
+
+const isHidden = ({ unread }: Readings): boolean => unread.some(({ hides }) => hides === "row");
 
 const titratesFirst = (one: Logbook, other: Logbook): number =>
   Number(columnsOf(other.mapping, "titre").length > 0) -
@@ -88,6 +92,7 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
   const known = new Map<string, LotTitration[]>();
   const findings: Finding[] = [];
   const latent: Latent[] = [];
+  const unchecked = new UncheckedRows();
   let done = 0;
   let rows = 0;
   let figures = 0;
@@ -98,7 +103,8 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
     const asleep = latentIn(mapping);
     for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
       const readings = read(row);
-      if (readings.held.size > 0 || hasTitration(readings)) {
+      for (const { why } of readings.unread) unchecked.add(mapping.sheet, row, why);
+      if (!isHidden(readings) && (readings.held.size > 0 || hasTitration(readings))) {
         const linked = hasTitration(readings) ? undefined : ofLot(known, readings);
         const checked = checker.check(linked ? { ...readings, ofLot: linked } : readings);
         remember(known, checked);
@@ -112,7 +118,7 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
     }
     latent.push(...asleep.found());
   }
-  return { rows, figures, findings, latent };
+  return { rows, figures, findings, latent, unchecked: unchecked.found() };
 }
 
 /** All at once, for tests and the command line. */

@@ -1,5 +1,6 @@
 /** A sheet looked through: its tables, what each column is guessed to be and why, and lone figures. */
 import { findConstants, type ConstantGuess } from "./find-constants";
+import { withDittosRead } from "./ditto";
 import { findTables, type TablePlace } from "./find-tables";
 import { type ColumnGuess, guessColumns } from "./guess-columns";
 import { headingParts } from "./heading";
@@ -53,7 +54,7 @@ export function recogniseSheet(cells: SheetCells): TableGuess[] {
   const places = findTables(cells, startsAnew);
   const constants = findConstants(cells, places, commaIsDecimal);
   return places.map((place) => {
-    const columns = guessColumns(cells, place, commaIsDecimal);
+    const columns = guessColumns(withDittosRead(cells, place), place, commaIsDecimal);
     const known = new Set(columns.map(({ role }) => role).filter((role) => telling.has(role)));
     return {
       sheet: cells.sheet,

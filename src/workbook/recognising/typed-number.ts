@@ -2,6 +2,8 @@
  * Numbers as people type them: 2.45, "2,45", "1.234,5", "2.45 ml", "~2.4". How many digits were typed
  * is kept, since a figure says no more than its digits.
  */
+import { unitAlone } from "./heading";
+
 export interface TypedNumber {
   readonly value: number;
   /** Digits after the decimal mark, as typed. */
@@ -49,4 +51,34 @@ export function numberFromText(text: string, commaIsDecimal: boolean): TypedNumb
 export function numberFrom(value: unknown, commaIsDecimal: boolean): TypedNumber | undefined {
   if (typeof value === "number") return fromPlain(String(value));
   return typeof value === "string" ? numberFromText(value, commaIsDecimal) : undefined;
+}
+
+const figureAndRest = /^([+-]?\d[\d.,\s']*|[+-]?[.,]\d+)(.*)$/;
+
+/** What a text begins with when it begins with a figure, and what stands behind it: "120", "drums". */
+export function figureAndWords(text: string): { figure: string; words: string } | undefined {
+  const trimmed = text.trim();
+  const found = trimmed.length > longest ? null : figureAndRest.exec(trimmed);
+  return found ? { figure: (found[1] ?? "").trim(), words: (found[2] ?? "").trim() } : undefined;
+}
+
+/** One comma in a sheet without decimal commas may part thousands or be a slip of the hand. */
+const isDoubtful = (figure: string, commaIsDecimal: boolean): boolean =>
+  !commaIsDecimal && /^[^.,]*,[^.,]*$/.test(figure);
+
+/**
+ * A figure that can be worked with: nothing stands beside it but, perhaps, the unit it is in anyway.
+ * "2.45" and, in mL, "2.45 mL"; none of "2.90 bad", "~2.4", "2.4?", nor "2,45" where commas are not
+ * decimal.
+ */
+export function figureFrom(
+  value: unknown,
+  commaIsDecimal: boolean,
+  unit: string | undefined,
+): TypedNumber | undefined {
+  if (typeof value !== "string") return numberFrom(value, commaIsDecimal);
+  const parts = figureAndWords(value);
+  if (!parts || isDoubtful(parts.figure, commaIsDecimal)) return undefined;
+  const isAlone = parts.words === "" || (unit !== undefined && unitAlone(parts.words) === unit);
+  return isAlone ? numberFromText(parts.figure, commaIsDecimal) : undefined;
 }

@@ -33,7 +33,7 @@ describe("a long logbook", () => {
     const first = steps.next();
     expect(first.done).toBe(false);
     expect(first.value).toEqual({ done: 100, of: 1_000 });
-    steps.return({ rows: 0, figures: 0, findings: [], latent: [] });
+    steps.return({ rows: 0, figures: 0, findings: [], latent: [], unchecked: [] });
     expect(steps.next().done).toBe(true);
   });
 });

@@ -9,6 +9,7 @@ import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { counted, listed } from "../listed";
 import { One } from "./finding";
+import { NotChecked } from "./not-checked";
 import { Report } from "./report";
 import type { StepProps } from "./step-props";
 
@@ -41,6 +42,7 @@ export function Found({ host, state, act, inMark, report, logbooks }: FoundProps
           {latentWords(each)}
         </Say>
       ))}
+      <NotChecked report={report} />
       {report.findings.length === 0 ? null : (
         <>
           <PickList

@@ -1,0 +1,20 @@
+/** Rows that were passed over, each with why: nobody is to take them for right. */
+import type { RecheckReport } from "../../../workbook/recheck/finding";
+import { uncheckedWords } from "../../../workbook/recheck/unchecked";
+import { Say } from "../../widgets/say";
+
+const shownFirst = 12;
+
+export function NotChecked({ report: { unchecked } }: { report: RecheckReport }) {
+  const more = unchecked.length - shownFirst;
+  return (
+    <>
+      {unchecked.slice(0, shownFirst).map((each) => (
+        <Say key={`${each.sheet} ${each.why}`} tone="mind">
+          {uncheckedWords(each)}
+        </Say>
+      ))}
+      {more > 0 ? <p>Other rows are not checked for {more} more reasons.</p> : null}
+    </>
+  );
+}

@@ -1,0 +1,84 @@
+/**
+ * Cells of a row that hold something else than the figure they should: words beside it, an error. They
+ * are read as nothing, never as a guess, and the row says why it is not checked.
+ */
+import { quoted } from "../../core/problem/wording";
+import type { LogbookMapping, MappedColumn } from "../recognising/mapping";
+import { type RoleId, roleOf } from "../recognising/roles";
+import { heldCell, type LogbookValue, type SheetCells } from "../recognising/sheet-cells";
+import { figureFrom } from "../recognising/typed-number";
+
+/** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
+export type Hides = "row" | "dose" | "figure";
+
+export interface Unread {
+  /** Goes on from "not checked: ". */
+  readonly why: string;
+  readonly hides: Hides;
+}
+
+const hides: Readonly<Partial<Record<RoleId, Hides>>> = {
+  titre: "row",
+  blank: "row",
+  molarity: "row",
+  strength: "row",
+  sampleMass: "row",
+  sampleVolume: "row",
+  density: "row",
+  oilAmount: "dose",
+  assay: "dose",
+  baseCharge: "dose",
+  meanTitre: "figure",
+  correctedTitre: "figure",
+  acidValue: "figure",
+  ffa: "figure",
+  oilMass: "figure",
+  acidDose: "figure",
+  reactionDose: "figure",
+  catalyst: "figure",
+  catalystRate: "figure",
+  weighed: "figure",
+};
+
+/** A stroke where nothing was read. */
+const nothing = /^(?:[-–—_./]+|n\/?a\.?)$/i;
+/** What says that the solvent took nothing. */
+export const isNeutralised = (text: string): boolean =>
+  /^(?:0+(?:[.,]0+)?|nil|neutrali[sz]ed)$/i.test(text.trim());
+
+const isNothing = (value: LogbookValue): boolean =>
+  typeof value === "string" && (value.trim() === "" || nothing.test(value.trim()));
+
+const named = ({ heading, role }: MappedColumn): string =>
+  heading === "" ? roleOf(role).words : heading;
+
+function whyOf(value: LogbookValue, column: MappedColumn): string {
+  if (typeof value === "object") return `${named(column)} holds ${value.error}`;
+  return `${named(column)} holds ${quoted(String(value))}, which is no figure`;
+}
+
+/** What of a row is not read, and why; nothing for a row that holds no figures at all. */
+export function unreadReader(
+  { columns, commaIsDecimal }: LogbookMapping,
+  cells: SheetCells,
+): (row: number) => readonly Unread[] {
+  const looked = columns.filter(({ role }) => hides[role] !== undefined);
+  return (row) => {
+    let isUsed = false;
+    const found: Unread[] = [];
+    for (const column of looked) {
+      const { value, formula } = heldCell(cells, row, column.column);
+      if (isNothing(value)) continue;
+      if (figureFrom(value, commaIsDecimal, column.unit)) {
+        isUsed = true;
+        continue;
+      }
+      const text = typeof value === "string" ? value : "";
+      if (column.role === "blank" && isNeutralised(text)) continue;
+      // A formula filled down below the last row shows an error and means nothing.
+      if (formula === "" && /\d/.test(text)) isUsed = true;
+      found.push({ why: whyOf(value, column), hides: hides[column.role] ?? "figure" });
+    }
+    return isUsed ? found : [];
+  };
+}
