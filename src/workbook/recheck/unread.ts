@@ -9,7 +9,7 @@ import { heldCell, type LogbookValue, type SheetCells } from "../recognising/she
 import { figureFrom } from "../recognising/typed-number";
 
 /** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
-export type Hides = "row" | "dose" | "figure";
+type Hides = "row" | "dose" | "figure";
 
 export interface Unread {
   /** Goes on from "not checked: ". */

@@ -5,15 +5,8 @@ import { heldCell, isHeld, type LogbookValue, type SheetCells } from "./sheet-ce
 const marks = /^(?:["″〃“”„]|''|’’|′′|,,|do\.?|ditto|same(?: as above)?|as above|idem|↓)$/i;
 const longestMark = 13;
 
-export const isDitto = (value: unknown): boolean =>
+const isDitto = (value: unknown): boolean =>
   typeof value === "string" && value.length <= longestMark && marks.test(value.trim());
-
-/** Does a ditto mark stand in this column of the table? */
-export function hasDitto(cells: SheetCells, place: TablePlace, column: number): boolean {
-  for (let row = place.firstRow; row <= place.lastRow; row += 1)
-    if (isDitto(heldCell(cells, row, column).value)) return true;
-  return false;
-}
 
 /** The cells with each mark of a table as the value above it; a mark with nothing above stays one. */
 export function withDittosRead(cells: SheetCells, place: TablePlace): SheetCells {

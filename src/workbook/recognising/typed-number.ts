@@ -56,7 +56,7 @@ export function numberFrom(value: unknown, commaIsDecimal: boolean): TypedNumber
 const figureAndRest = /^([+-]?\d[\d.,\s']*|[+-]?[.,]\d+)(.*)$/;
 
 /** What a text begins with when it begins with a figure, and what stands behind it: "120", "drums". */
-export function figureAndWords(text: string): { figure: string; words: string } | undefined {
+function figureAndWords(text: string): { figure: string; words: string } | undefined {
   const trimmed = text.trim();
   const found = trimmed.length > longest ? null : figureAndRest.exec(trimmed);
   return found ? { figure: (found[1] ?? "").trim(), words: (found[2] ?? "").trim() } : undefined;
