@@ -60,6 +60,10 @@ function kindOf(found: { type: string; unterminated?: boolean }, text: string): 
   return kind === "operator" && text.trim() === "" ? "space" : kind;
 }
 
+/** A function's name may have letters that the tokenizer takes for those of a defined name alone. */
+const isCalled = (kind: TokenKind, text: string, next: string | undefined): boolean =>
+  kind === "name" && next === "(" && !text.includes("!");
+
 /**
  * Cuts any text. The tokens joined are the text again, character for character. A text that is not
  * looked into is one token, of a kind that no formula has.
@@ -73,7 +77,13 @@ export function tokensOf(formula: string): Token[] {
   return tokenize(masked(formula), { withLocation: false, negativeNumbers: false }).map((found) => {
     const end = start + found.value.length;
     const text = formula.slice(start, end);
-    const token: Token = { kind: kindOf(found, text), text, start, end };
+    const kind = kindOf(found, text);
+    const token: Token = {
+      kind: isCalled(kind, text, formula[end]) ? "function" : kind,
+      text,
+      start,
+      end,
+    };
     start = end;
     return token;
   });

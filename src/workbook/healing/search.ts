@@ -9,7 +9,7 @@ import {
   type Question,
   type Table,
 } from "../../host/port";
-import { isSameFormula } from "../planning/same-formula";
+import { isSameFormula } from "../formula/same-formula";
 import { movedDown } from "../planning/moved-formula";
 import { type Unanswered, unansweredIn } from "./unanswered";
 

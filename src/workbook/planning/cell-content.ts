@@ -9,7 +9,7 @@ import type { Column, TableShape } from "../tables/column";
 import { otherColumnFormula, ourColumnFormula } from "./column-formula";
 import type { RemarkCode } from "./plan";
 import { remarkWords } from "./remark-wording";
-import { isSameFormula } from "./same-formula";
+import { isSameFormula } from "../formula/same-formula";
 import { isEmpty, type Logbook, type ReadCell, readCell } from "./snapshot";
 import type { TargetRow } from "./target-row";
 

@@ -7,7 +7,7 @@ import { targetOf } from "../formula/reference";
 import { tokensOf } from "../formula/token";
 import { placeOf } from "./headings";
 import { movedDown } from "./moved-formula";
-import { isSameFormula } from "./same-formula";
+import { isSameFormula } from "../formula/same-formula";
 import { type Logbook, readCell } from "./snapshot";
 
 export type ColumnFormula =

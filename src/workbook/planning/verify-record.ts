@@ -3,7 +3,7 @@ import type { CellContent, Cells } from "../../host/port";
 import { titreIdOf } from "../formula/names";
 import { tokensOf } from "../formula/token";
 import type { Difference, Plan, PlannedCell } from "./plan";
-import { isSameFormula } from "./same-formula";
+import { isSameFormula } from "../formula/same-formula";
 import { valueText } from "./shown";
 
 interface ReadBack {

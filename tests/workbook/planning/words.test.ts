@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { areaName, columnLetters } from "../../../src/workbook/cell-name";
 import { address } from "../../../src/workbook/address";
 import { movedDown } from "../../../src/workbook/planning/moved-formula";
-import { isSameFormula } from "../../../src/workbook/planning/same-formula";
+import { isSameFormula } from "../../../src/workbook/formula/same-formula";
 import { valueText } from "../../../src/workbook/planning/shown";
 
 describe("addresses", () => {

@@ -14,6 +14,7 @@ import { refuse } from "../problem";
 import { isArrayNatured } from "./array-nature";
 import { markedName } from "./later-functions";
 import { localNames } from "./local-names";
+import { quotedSheet } from "./quoted-sheet";
 import { longReference } from "./this-row";
 
 const calledName = (call: Call): string | undefined => {
@@ -36,7 +37,7 @@ function wrapped(node: Expression, of: Expression, name: string): Replacement[] 
 }
 
 function referenceReplaced(reference: Reference, table: string | undefined): Replacement[] {
-  const text = longReference(reference, table);
+  const text = longReference(reference, table) ?? quotedSheet(reference);
   return text === undefined ? [] : [{ start: reference.start, end: reference.end, text }];
 }
 
@@ -61,9 +62,18 @@ const storedText = (formula: Formula, table: string | undefined): string => {
   return text.trimStart().replace(/^=/, "");
 };
 
+/** What a formula was meant to say, for whoever reads it back. */
+export interface Meant {
+  /** As a cell shows it, with its equals sign. */
+  readonly formula: string;
+  /** The table it stands in. */
+  readonly table: string | undefined;
+}
+
 export interface StoredFormula {
   /** No equals sign. */
   readonly text: string;
+  readonly meant: Meant;
   /** It must be written as an array formula to mean what it means in a cell. */
   readonly isArray: boolean;
 }
@@ -78,7 +88,9 @@ export function storedFormula(shown: string, cell: string, table?: string): Stor
   if (isProblem(formula)) {
     return refuse({ code: "broken-formula", cell, sentence: say(formula) });
   }
-  return { text: storedText(formula, table), isArray: isArrayNatured(formula.tree) };
+  const text = storedText(formula, table);
+  const meant = { formula: shown.trimStart().startsWith("=") ? shown : `=${shown}`, table };
+  return { text, meant, isArray: isArrayNatured(formula.tree) };
 }
 
 /** Where it does not matter how the formula is worked out: in a name. */
