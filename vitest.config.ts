@@ -7,7 +7,11 @@ const slow = { testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: fals
 const patient = { testTimeout: 60_000 };
 
 /** These put something else in a module's or the program's place: each in a process of its own. */
-const apart = ["tests/workbook/xlsx/faults.test.ts", "tests/host/excel*.test.ts"];
+const apart = [
+  "tests/workbook/xlsx/faults.test.ts",
+  "tests/workbook/xlsx/broken-writer.test.ts",
+  "tests/host/excel*.test.ts",
+];
 
 export default defineConfig({
   test: {

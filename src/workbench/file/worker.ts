@@ -2,7 +2,7 @@
  * Runs beside the page and holds the open file: reading and writing a large one takes seconds, in which
  * the page must go on. It ends with the file, and all it took ends with it.
  */
-import { isFileProblem, openXlsx, patchXlsx, sayFile, type Workbook } from "../../workbook/xlsx";
+import { isFileProblem, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../workbook/xlsx";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
 import { notAsAsked } from "./verify";
@@ -31,22 +31,14 @@ function opened(bytes: Uint8Array): Answer<"open"> {
 
 function save(edits: Extract<Asked, { ask: "save" }>["edits"]): Answer<"save"> {
   if (!open) return refused("No file is open.");
-  const bytes = patchXlsx(open, edits);
-  if (isFileProblem(bytes)) return refused(sayFile(bytes));
-  if (edits.length === 0) {
-    saved = open;
-    return { is: { bytes, arrays: arraysOf(open) } };
-  }
-  const again = openXlsx(bytes);
-  if (isFileProblem(again)) {
-    return refused(`The new file could not be read back. ${sayFile(again)}`);
-  }
+  const again = patchedXlsx(open, edits);
+  if (isFileProblem(again)) return refused(sayFile(again));
   const wrong = notAsAsked(edits, again);
   if (wrong !== undefined) {
     return refused(`The new file was read back, and ${wrong} does not hold what it should.`);
   }
   saved = again;
-  return { is: { bytes, arrays: arraysOf(again) } };
+  return { is: { bytes: again.file.bytes, arrays: arraysOf(again) } };
 }
 
 function answer(asked: Asked): Answer<keyof Answers> {

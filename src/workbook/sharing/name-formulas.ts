@@ -8,6 +8,7 @@ import { childOf, childrenOf, type Node } from "../xlsx/xml/tree";
 import { type Converter, mayCallUs } from "./converter";
 import { fixedFormula } from "./fixed-formula";
 import { type Instance, shownHome } from "./instance";
+import type { Ledger } from "./ledger";
 import type { Tally } from "./report";
 import { written } from "./template";
 
@@ -41,14 +42,16 @@ export class NameFormulas {
     this.instances.push(instance);
   }
 
-  write(file: Package): void {
+  write(file: Package, ledger: Ledger): void {
     if (this.changed.size === 0) return;
     const { part, text, root } = readWorkbookPart(file);
     const changes = listed(root).flatMap(({ openEnd: start, closeStart: end }, index) => {
       const instance = this.changed.get(index);
       if (instance?.template.kind !== "formulas") return [];
       const parts = instance.template.rows[0]?.[0] ?? [];
-      return [{ start, end, text: escapeText(written(parts, instance, "here")) }];
+      const formula = written(parts, instance, "here");
+      ledger.other(shownHome(instance.home), formula, ({ names }) => names[index]?.refersTo);
+      return [{ start, end, text: escapeText(formula) }];
     });
     file.set(part, splice(text, changes));
   }

@@ -7,6 +7,7 @@ import { type Budget, scanSheet } from "../xlsx/read/sheet-scan";
 import type { ListedSheet, WorkbookPart } from "../xlsx/read/workbook-part";
 import { Converter, mayCallUs } from "./converter";
 import type { Facts } from "./facts";
+import type { Ledger } from "./ledger";
 import { NameFormulas } from "./name-formulas";
 import type { Tally } from "./report";
 import { type ReadSheet, SheetCopy } from "./sheet-copy";
@@ -37,6 +38,7 @@ export function writePlainFormulas(
   reading: Reading,
   twinOf: (id: string) => Twin | undefined,
   tally: Tally,
+  ledger: Ledger,
 ): Workings {
   const { file, workbook, facts } = reading;
   const converter = new Converter(facts, twinOf);
@@ -49,11 +51,11 @@ export function writePlainFormulas(
   ]);
   const dropped = new Map<number, ReadonlySet<string>>();
   for (const [index, copy] of copies.entries()) {
-    const cells = copy.write(file);
+    const cells = copy.write(file, ledger);
     if (cells.length > 0) dropped.set(read[index]?.listed.id ?? 0, new Set(cells));
   }
-  changeTables(file, facts, converter, tally);
-  names.write(file);
+  changeTables(file, facts, converter, tally, ledger);
+  names.write(file, ledger);
   forgetFormulas(file, workbook.part, dropped);
   return workings;
 }

@@ -14,10 +14,12 @@ import { plainSheet, type PlainRow } from "../xlsx/patch/plain-sheet";
 import { answer, type FileProblem } from "../xlsx/problem";
 import { dynamicMarks } from "../xlsx/read/dynamic-arrays";
 import { readSharedStrings } from "../xlsx/read/shared-strings";
+import { readWorkbook } from "../xlsx/open";
 import { fullBudget } from "../xlsx/read/sheet-scan";
 import { dateSystem, readWorkbookPart } from "../xlsx/read/workbook-part";
 import { WorkbookStyles } from "../xlsx/styles/dresser";
 import { Facts, freeName } from "./facts";
+import { Ledger } from "./ledger";
 import { dropFormulas } from "./numbers-copy";
 import { type Reading, writePlainFormulas } from "./partner-copy";
 import { readMeRows, readMeWidths } from "./read-me";
@@ -67,6 +69,18 @@ function addOurSheet(
   file.set(part, plainSheet(rows, widths));
 }
 
+/** The rows of a sheet of ours, their formulas put down as meant. */
+function* noted(rows: Iterable<PlainRow>, sheet: string, ledger: Ledger): Generator<PlainRow> {
+  for (const line of rows) {
+    for (const { column, formula, isArray } of line.cells) {
+      const place = { row: line.row, column };
+      const array = isArray ? { ...place, rows: 1, columns: 1 } : undefined;
+      if (formula !== undefined) ledger.formula(sheet, place, formula, array);
+    }
+    yield line;
+  }
+}
+
 /** How files mark the functions of add-ins. */
 const marks = ["_xldudf_", "_xll."];
 
@@ -87,6 +101,7 @@ function addSheets(
   tally: Tally,
   report: ShareReport,
   { fileName, day }: ShareOptions,
+  ledger: Ledger,
 ): void {
   const styles = new WorkbookStyles(reading.file, reading.workbook.part);
   const looks = {
@@ -98,7 +113,8 @@ function addSheets(
   };
   styles.save();
   if (workings && report.workings !== undefined) {
-    addOurSheet(reading, report.workings, workings.rows(looks), workings.widths);
+    const rows = noted(workings.rows(looks), report.workings, ledger);
+    addOurSheet(reading, report.workings, rows, workings.widths);
   }
   if (report.readMe !== undefined) {
     const rows = readMeRows({ facts: reading.facts, tally, report, fileName, day }, looks);
@@ -110,9 +126,10 @@ function share(bytes: Uint8Array, options: ShareOptions): Shared {
   const reading = read(bytes);
   const { file, workbook, facts, context, budget } = reading;
   const tally = new Tally();
+  const ledger = new Ledger();
   const workings =
     options.kind === "partner"
-      ? writePlainFormulas(reading, options.twinOf ?? twinOf, tally)
+      ? writePlainFormulas(reading, options.twinOf ?? twinOf, tally, ledger)
       : undefined;
   if (options.kind === "numbers") dropFormulas(file, workbook, facts, context, budget, tally);
   const isChanged = tally.formulas + tally.sentences > 0;
@@ -132,9 +149,15 @@ function share(bytes: Uint8Array, options: ShareOptions): Shared {
   };
   if (isChanged) {
     setCalculation(file, workbook.part, hasHelpers && !hasForeignFormulas(reading, tally));
-    addSheets(reading, workings, tally, report, options);
+    addSheets(reading, workings, tally, report, options, ledger);
   }
-  return { bytes: file.toBytes(), report };
+  const copy = file.toBytes();
+  if (isChanged) {
+    const before = readWorkbook(file.fresh()).sheets;
+    if (options.kind === "numbers") for (const sheet of before) ledger.emptied(sheet);
+    ledger.check(copy, before);
+  }
+  return { bytes: copy, report };
 }
 
 /**

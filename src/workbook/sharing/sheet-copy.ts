@@ -4,7 +4,7 @@ import { counted } from "../counted";
 import { splice, type Replacement } from "../formula/splice";
 import type { Package } from "../xlsx/package/package";
 import { grownDimension } from "../xlsx/patch/dimension";
-import { withFormula } from "../xlsx/patch/formula-text";
+import { type NewFormula, withFormula } from "../xlsx/patch/formula-text";
 import { SheetCells } from "../xlsx/patch/sheet-cells";
 import { WantedCells } from "../xlsx/patch/wanted";
 import type { ListedSheet } from "../xlsx/read/workbook-part";
@@ -14,6 +14,7 @@ import type { Node } from "../xlsx/xml/tree";
 import type { Converter } from "./converter";
 import { Inputs } from "./inputs";
 import { type Instance, shownHome } from "./instance";
+import type { Ledger } from "./ledger";
 import type { Tally } from "./report";
 import { RuleFormulas } from "./rule-formulas";
 import type { FoundFormula } from "./sheet-formulas";
@@ -101,7 +102,7 @@ export class SheetCopy {
   }
 
   /** Writes the sheet's part. Returns the cells that the order of calculation must forget. */
-  write(file: Package): readonly string[] {
+  write(file: Package, ledger: Ledger): readonly string[] {
     if (this.isUntouched) return [];
     const { listed, text, frame } = this.sheet;
     const replacements: Replacement[] = [...this.rules.replacements(text)];
@@ -109,13 +110,22 @@ export class SheetCopy {
     const dropped: string[] = [];
     for (const each of this.converted) {
       if (each.template.isTable) wantTable(wanted, each);
-      else replacements.push(...formulaReplaced(text, each, dropped));
+      else {
+        const { raw } = each.found;
+        const formula = newFormula(each);
+        ledger.formula(listed.name, raw, formula.text, formula.array);
+        if (isArrayCell(raw) && !formula.array) dropped.push(cellName(raw.row, raw.column));
+        replacements.push(...withFormula(text, raw, formula));
+      }
     }
     for (const found of this.sentences) wantSentence(wanted, found);
     for (const { raw, text: own } of this.ownTexts) {
       replacements.push(...withFormula(text, raw, { text: own }));
     }
     if (!wanted.isEmpty) {
+      for (const row of wanted.rowNumbers()) {
+        for (const each of wanted.inRow(row)) ledger.wanted(listed.name, each);
+      }
       const cells = cellsChanged(listed.name, text, wanted);
       scanSheet(listed.part, text, cells);
       for (const each of cells.replacements) replacements.push(each);
@@ -143,16 +153,11 @@ function cellsChanged(sheet: string, text: string, wanted: WantedCells): SheetCe
 const isArrayCell = (raw: RawCell): boolean =>
   raw.formula !== undefined && attribute(raw.formula.tag, "t") === "array";
 
-function formulaReplaced(
-  sheet: string,
-  { found, instance, template }: Converted,
-  dropped: string[],
-): Replacement[] {
+function newFormula({ found, instance, template }: Converted): NewFormula {
   const { raw, array } = found;
   const parts = template.rows[0]?.[0] ?? [];
   const isMany = array !== undefined && array.rows * array.columns > 1;
   const own = { row: raw.row, column: raw.column, rows: 1, columns: 1 };
   const area = isMany ? array : template.isArray ? own : undefined;
-  if (isArrayCell(raw) && !area) dropped.push(cellName(raw.row, raw.column));
-  return withFormula(sheet, raw, { text: written(parts, instance, "here"), array: area });
+  return { text: written(parts, instance, "here"), array: area };
 }

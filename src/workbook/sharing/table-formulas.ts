@@ -3,6 +3,7 @@
  * cannot stand for all rows, and is taken out: a new row then stays empty there instead of going wrong.
  */
 import { splice, type Replacement } from "../formula/splice";
+import type { Workbook } from "../xlsx/model";
 import type { Package } from "../xlsx/package/package";
 import { escapeText } from "../xlsx/xml/escape";
 import { withAttribute } from "../xlsx/xml/tag";
@@ -10,6 +11,7 @@ import { childOf, childrenOf, type Node, readTree } from "../xlsx/xml/tree";
 import { type Converter, mayCallUs } from "./converter";
 import type { Facts, KnownTable } from "./facts";
 import type { Home, Instance } from "./instance";
+import type { Ledger } from "./ledger";
 import type { Tally } from "./report";
 import { written } from "./template";
 
@@ -23,19 +25,26 @@ function forAllRows(instance: Instance): string | undefined {
   return written(template.rows[0]?.[0] ?? [], instance, "here");
 }
 
+/** What becomes of a column's formula. */
+interface Outcome {
+  unfilled(): void;
+  filledBy(formula: string): void;
+}
+
 function columnChanged(
   node: Node,
   home: Home,
   converter: Converter,
-  unfilled: () => void,
+  outcome: Outcome,
 ): Replacement[] {
   const instance = mayCallUs(node.text) ? converter.instance(node.text, home) : undefined;
   if (!instance || instance.template.kind === "left") return [];
   const formula = forAllRows(instance);
   if (formula !== undefined) {
+    outcome.filledBy(formula);
     return [{ start: node.openEnd, end: node.closeStart, text: escapeText(formula) }];
   }
-  unfilled();
+  outcome.unfilled();
   return [removed(node)];
 }
 
@@ -48,7 +57,20 @@ function totalChanged(text: string, column: Node): Replacement[] {
   return [{ start, end, text: tag }, removed(node)];
 }
 
-function changeTable(file: Package, table: KnownTable, converter: Converter, tally: Tally): void {
+/** The formula of a column of a table, by the part that holds it. */
+const columnFormula =
+  (part: string, index: number) =>
+  ({ sheets }: Workbook): string | undefined =>
+    sheets.flatMap(({ tables }) => tables).find((table) => table.part === part)?.columns[index]
+      ?.formula;
+
+function changeTable(
+  file: Package,
+  table: KnownTable,
+  converter: Converter,
+  tally: Tally,
+  ledger: Ledger,
+): void {
   const text = file.need(table.part);
   if (!mayCallUs(text)) return;
   const root = readTree(table.part, text);
@@ -60,8 +82,13 @@ function changeTable(file: Package, table: KnownTable, converter: Converter, tal
     const heading = `${table.name}[${known[index]?.heading ?? ""}]`;
     const node = childOf(column, "calculatedColumnFormula");
     const own = node
-      ? columnChanged(node, home, converter, () => {
-          tally.unfilled.push(heading);
+      ? columnChanged(node, home, converter, {
+          unfilled() {
+            tally.unfilled.push(heading);
+          },
+          filledBy(formula) {
+            ledger.other(heading, formula, columnFormula(table.part, index));
+          },
         })
       : [];
     return [...own, ...totalChanged(text, column)];
@@ -74,6 +101,7 @@ export function changeTables(
   facts: Facts,
   converter: Converter,
   tally: Tally,
+  ledger: Ledger,
 ): void {
-  for (const table of facts.tables) changeTable(file, table, converter, tally);
+  for (const table of facts.tables) changeTable(file, table, converter, tally, ledger);
 }

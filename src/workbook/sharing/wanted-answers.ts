@@ -1,4 +1,5 @@
 /** Cells that are written anew: those of a table that spilled, and sentences that lose their formula. */
+import { formulaFromFile } from "../xlsx/formulas/from-file";
 import type { CellValue } from "../xlsx/model";
 import type { Plan, WantedCells } from "../xlsx/patch/wanted";
 import type { Instance } from "./instance";
@@ -26,10 +27,12 @@ export function wantTable(wanted: WantedCells, { found, instance, template }: Co
       );
       const parts = template.rows[down]?.[across];
       const own = { ...place, rows: 1, columns: 1 };
-      const plan: Plan = parts
+      const formula = parts && written(parts, instance, "here");
+      const plan: Plan = formula
         ? {
             kind: "formula",
-            formula: written(parts, instance, "here"),
+            formula,
+            meant: { formula: formulaFromFile(formula), table: undefined },
             result: value,
             ...(template.isArray ? { array: own } : {}),
           }

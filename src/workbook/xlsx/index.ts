@@ -1,6 +1,6 @@
 /** Workbook files: opened, and saved with edits. The rest of this folder is nobody else's concern. */
 export { openXlsx } from "./open";
-export { patchXlsx } from "./patch";
+export { patchedXlsx, patchXlsx } from "./patch";
 export { newXlsx } from "./new";
 export { isFileProblem, type FileProblem } from "./problem";
 export { sayFile } from "./wording";

@@ -1,18 +1,20 @@
 /**
  * The door out: a workbook's bytes with some edits made. Only the parts that must change do; every
- * other part is in the new file byte for byte, and packed as it was.
+ * other part is in the new file byte for byte, and packed as it was. The new bytes are read back before
+ * they leave: a formula that is not the one that was meant refuses them.
  */
 import type { Workbook } from "./model";
 import { Package } from "./package/package";
 import { applySheet } from "./patch/apply-sheet";
 import { forgetFormulas } from "./patch/calculation-chain";
+import { checkWritten } from "./patch/check-written";
 import { addNames } from "./patch/defined-names";
 import { Draft } from "./patch/draft";
 import type { Edit } from "./patch/edits";
 import { Gatherer } from "./patch/gather";
 import { addPrintNames } from "./patch/print-setup";
 import { growTablePart } from "./patch/table-part";
-import { answer, type FileProblem } from "./problem";
+import { answer, type FileProblem, isFileProblem } from "./problem";
 import { dynamicMarks } from "./read/dynamic-arrays";
 import { readWorkbook } from "./open";
 import { WorkbookStyles } from "./styles/dresser";
@@ -44,12 +46,21 @@ export function patchXlsx(
   given: Uint8Array | Workbook,
   edits: readonly Edit[],
 ): Uint8Array | FileProblem {
+  const made = patchedXlsx(given, edits);
+  return isFileProblem(made) ? made : made.file.bytes;
+}
+
+/** The same, and what was read back from the new bytes: its file is to be had as `file.bytes`. */
+export function patchedXlsx(
+  given: Uint8Array | Workbook,
+  edits: readonly Edit[],
+): Workbook | FileProblem {
   return answer(() => {
     const opened = given instanceof Uint8Array ? readWorkbook(new Package(given)) : given;
-    if (edits.length === 0) return opened.file.bytes;
+    if (edits.length === 0) return opened;
     const draft = new Draft(opened);
     const gatherer = new Gatherer(draft);
     for (const edit of edits) gatherer.take(edit);
-    return apply(draft);
+    return checkWritten(draft, apply(draft));
   });
 }

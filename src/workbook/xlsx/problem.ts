@@ -29,6 +29,8 @@ export type FileProblemFields =
   | { code: "not-empty"; cell: string; wanted: string }
   | { code: "no-formula"; cell: string }
   | { code: "broken-formula"; cell: string; sentence: string }
+  | { code: "not-as-meant"; place: string }
+  | { code: "not-read-back" }
   | { code: "not-a-number"; cell: string }
   | { code: "text-too-long"; cell: string }
   | { code: "not-a-date"; cell: string; given: string }

@@ -73,6 +73,9 @@ const wording: Wording = {
   "in-array": (p) => `${p.cell} is part of the array formula in ${p.area}: change its first cell.`,
   "not-empty": (p) => `${p.cell} is not empty, and ${p.wanted} would be written over it.`,
   "no-formula": (p) => `${p.cell} holds no formula, so it has no result to bring up to date.`,
+  "not-as-meant": (p) =>
+    `The new file was read back, and the formula of ${p.place.slice(0, 80)} is not the one that was meant: nothing was saved.`,
+  "not-read-back": () => "The new file could not be read back: nothing was saved.",
   "broken-formula": (p) => `${p.cell}: ${p.sentence}`,
   "not-a-number": (p) => `${p.cell} would hold a figure that no cell can show.`,
   "text-too-long": (p) =>

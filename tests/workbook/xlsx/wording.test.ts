@@ -30,6 +30,8 @@ const each: { [Code in FileProblemFields["code"]]: Extract<FileProblemFields, { 
   "in-array": { code: "in-array", cell, area },
   "not-empty": { code: "not-empty", cell, wanted: `the answer of ${cell}` },
   "no-formula": { code: "no-formula", cell },
+  "not-as-meant": { code: "not-as-meant", place: "Log!C2" },
+  "not-read-back": { code: "not-read-back" },
   "broken-formula": {
     code: "broken-formula",
     cell,

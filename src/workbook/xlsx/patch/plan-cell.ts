@@ -76,13 +76,13 @@ export class CellPlanner {
 
   private formula(edit: CellEdit, content: FormulaContent, cell: string): Plan {
     const table = content.formula.includes("[") ? this.sheet.tableAt(edit)?.name : undefined;
-    const { text: formula, isArray } = storedFormula(content.formula, cell, table);
+    const { text: formula, meant, isArray } = storedFormula(content.formula, cell, table);
     const result = storedValue(content.result, cell, this.dates);
     const { spilled } = content;
     const { row, column } = edit;
     if (!spilled) {
       const array = isArray ? { array: { row, column, rows: 1, columns: 1 } } : {};
-      return { kind: "formula", formula, result, ...array };
+      return { kind: "formula", formula, meant, result, ...array };
     }
     const rows = spilled.length;
     const columns = Math.max(1, ...spilled.map((cells) => cells.length));
@@ -90,7 +90,7 @@ export class CellPlanner {
       refuse({ code: "outside-sheet", cell });
     }
     this.spill(edit, spilled, cell);
-    return { kind: "formula", formula, result, array: { row, column, rows, columns } };
+    return { kind: "formula", formula, meant, result, array: { row, column, rows, columns } };
   }
 
   /** The answers beside and below the first one. */

@@ -1,6 +1,7 @@
 /** The cells of one sheet that are to change, row by row. The last word on a cell counts. */
 import type { Area, Place } from "../../area";
 
+import type { Meant } from "../formulas/to-file";
 import type { Content, Dress } from "./edits";
 
 /** What a cell is to hold, ready to be written. */
@@ -11,6 +12,8 @@ export type Plan =
       readonly kind: "formula";
       /** As the file holds it, no equals sign. */
       readonly formula: string;
+      /** What it is to say: see read-back.ts. */
+      readonly meant: Meant;
       readonly result: StoredValue;
       /** It is an array formula over this area. */
       readonly array?: Area;
