@@ -8,7 +8,7 @@ import { storedName, titreCallId } from "../../formula/names";
 import { type Formula, readFormula } from "../../formula/read";
 import { withBrackets } from "../../formula/span";
 import { type Replacement, splice } from "../../formula/splice";
-import type { Call, Expression, Reference } from "../../formula/tree";
+import type { Binary, Call, Expression, Reference } from "../../formula/tree";
 import { nodesOf } from "../../formula/walk";
 import { refuse } from "../problem";
 import { isArrayNatured } from "./array-nature";
@@ -41,7 +41,13 @@ function referenceReplaced(reference: Reference, table: string | undefined): Rep
   return text === undefined ? [] : [{ start: reference.start, end: reference.end, text }];
 }
 
-function replacedIn(node: Expression, table: string | undefined): Replacement[] {
+/** What two references share: a line break may stand for the space, but not every program takes it so. */
+function spaced({ left, right }: Binary, written: string): Replacement[] {
+  const [{ end: start }, { start: end }] = [withBrackets(left), withBrackets(right)];
+  return /^ +$/.test(written.slice(start, end)) ? [] : [{ start, end, text: " " }];
+}
+
+function replacedIn(node: Expression, written: string, table: string | undefined): Replacement[] {
   switch (node.kind) {
     case "call":
       return callReplaced(node);
@@ -49,6 +55,8 @@ function replacedIn(node: Expression, table: string | undefined): Replacement[] 
       return node.operator === "#" ? wrapped(node, node.operand, "ANCHORARRAY") : [];
     case "prefix":
       return node.operator === "@" ? wrapped(node, node.operand, "SINGLE") : [];
+    case "binary":
+      return node.operator === " " ? spaced(node, written) : [];
     case "reference":
       return referenceReplaced(node, table);
     default:
@@ -57,7 +65,9 @@ function replacedIn(node: Expression, table: string | undefined): Replacement[] 
 }
 
 const storedText = (formula: Formula, table: string | undefined): string => {
-  const replaced = [...nodesOf(formula.tree)].flatMap((node) => replacedIn(node, table));
+  const replaced = [...nodesOf(formula.tree)].flatMap((node) =>
+    replacedIn(node, formula.text, table),
+  );
   const text = splice(formula.text, [...replaced, ...localNames(formula.tree)]);
   return text.trimStart().replace(/^=/, "");
 };

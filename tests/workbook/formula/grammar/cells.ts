@@ -72,6 +72,8 @@ function joined(where: Where, sign: "," | " " | ":", strength: number): Piece {
   const right = side(strength + 1);
   // A space or a line break is the sign itself; beside the others it may stand.
   const between = sign === " " ? tape.pick([" ", "  ", "\n"]) : gap(tape) + sign + gap(tape);
+  // Files have a space for what two references share.
+  const kept = sign === " " && !/^ +$/.test(between) ? " " : between;
   const isBlock =
     sign === ":" && isCell(left.tree) && isCell(right.tree) && !right.tree.includes("!");
   const both = (key: "tree" | "back") =>
@@ -82,7 +84,7 @@ function joined(where: Where, sign: "," | " " | ":", strength: number): Piece {
   const isAnew = isBlock && left.tree !== left.back;
   return {
     shown: left.shown + between + right.shown,
-    stored: isAnew ? both("back").slice(1, -1) : left.stored + between + right.stored,
+    stored: isAnew ? both("back").slice(1, -1) : left.stored + kept + right.stored,
     tree: both("tree"),
     back: both("back"),
     strength,
