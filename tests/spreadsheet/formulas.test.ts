@@ -82,6 +82,7 @@ describe.runIf(isInstalled || isRequired)("LibreOffice", () => {
       const isRight = Math.abs(figureOf(found) - value) <= 1e-9 * Math.abs(value);
       return isRight ? [] : [{ formula, value, found }];
     });
+    expect(told[0]).toHaveLength(rows);
     expect(wrong.slice(0, 20)).toEqual([]);
   });
 });

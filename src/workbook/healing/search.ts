@@ -10,7 +10,7 @@ import {
   type Table,
 } from "../../host/port";
 import { isSameFormula } from "../formula/same-formula";
-import { movedDown } from "../planning/moved-formula";
+import { filledDown } from "../xlsx/formulas/shared";
 import { type Unanswered, unansweredIn } from "./unanswered";
 
 export interface Search {
@@ -61,7 +61,7 @@ function isOneFormula({ formulas }: Cells, table: string): boolean {
   const first = formulas[0]?.[0] ?? "";
   return (
     first !== "" &&
-    formulas.every(([formula = ""], down) => isSameFormula(movedDown(first, down), formula, table))
+    formulas.every(([formula = ""], down) => isSameFormula(filledDown(first, down), formula, table))
   );
 }
 

@@ -6,7 +6,7 @@ import type { Column, TableShape } from "../tables/column";
 import { targetOf } from "../formula/reference";
 import { tokensOf } from "../formula/token";
 import { placeOf } from "./headings";
-import { movedDown } from "./moved-formula";
+import { filledDown } from "../xlsx/formulas/shared";
 import { isSameFormula } from "../formula/same-formula";
 import { type Logbook, readCell } from "./snapshot";
 
@@ -20,7 +20,7 @@ export type ColumnFormula =
 /** The formula of a cell some rows up, as it reads in the record's row; "" for none. */
 function fromAbove(logbook: Logbook, row: number, column: number, distance: number): string {
   const { formula } = readCell(logbook, row - distance, column);
-  return formula === "" ? "" : movedDown(formula, distance);
+  return formula === "" ? "" : filledDown(formula, distance);
 }
 
 function nearestAbove(logbook: Logbook, row: number, column: number): string | undefined {

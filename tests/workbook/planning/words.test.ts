@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { areaName, columnLetters } from "../../../src/workbook/cell-name";
 import { address } from "../../../src/workbook/address";
-import { movedDown } from "../../../src/workbook/planning/moved-formula";
+import { filledDown } from "../../../src/workbook/xlsx/formulas/shared";
 import { isSameFormula } from "../../../src/workbook/formula/same-formula";
 import { valueText } from "../../../src/workbook/planning/shown";
 
@@ -39,11 +39,19 @@ describe("addresses", () => {
 
 describe("a formula some rows down", () => {
   it("moves what is relative and nothing else", () => {
-    expect(movedDown("=A5*$B$1+Log[[#This Row],[Lot]]", 1)).toBe("=A6*$B$1+Log[[#This Row],[Lot]]");
-    expect(movedDown(`=SUM(K1:K$4)&"A1"&'My log'!C$2&Other!D9`, 3)).toBe(
+    expect(filledDown("=A5*$B$1+Log[[#This Row],[Lot]]", 1)).toBe(
+      "=A6*$B$1+Log[[#This Row],[Lot]]",
+    );
+    expect(filledDown(`=SUM(K1:K$4)&"A1"&'My log'!C$2&Other!D9`, 3)).toBe(
       `=SUM(K4:K$4)&"A1"&'My log'!C$2&Other!D12`,
     );
-    expect(movedDown("=TITRE.CORRECTED(A2:C2,)", 10)).toBe("=TITRE.CORRECTED(A12:C12,)");
+    expect(filledDown("=Öl_2[@T1]+'C:\\lots\\[May.xlsx]Log'!A1+TRUE!T1", 1)).toBe(
+      "=Öl_2[@T1]+'C:\\lots\\[May.xlsx]Log'!A2+TRUE!T2",
+    );
+    expect(filledDown("=SUM(A1:A1048576,XFD1048575,B$1048576)", 1)).toBe(
+      "=SUM(#REF!,XFD1048576,B$1048576)",
+    );
+    expect(filledDown("=TITRE.CORRECTED(A2:C2,)", 10)).toBe("=TITRE.CORRECTED(A12:C12,)");
   });
 });
 

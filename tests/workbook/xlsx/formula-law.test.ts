@@ -8,6 +8,7 @@ import { isSameFormula } from "../../../src/workbook/formula/same-formula";
 import { print } from "../../../src/workbook/formula/print";
 import type { Edit } from "../../../src/workbook/xlsx";
 import { formulaFromFile } from "../../../src/workbook/xlsx/formulas/from-file";
+import { filledDown } from "../../../src/workbook/xlsx/formulas/shared";
 import { storedFormula } from "../../../src/workbook/xlsx/formulas/to-file";
 import { bracketed, treeOf } from "../formula/trees";
 import { formulas, type Made } from "../formula/grammar/formulas";
@@ -84,6 +85,22 @@ describe("a formula of the standard's grammar", () => {
       fc.property(formulas, ({ formula, tree }) => {
         const printed = print(treeOf(formula));
         if (bracketed(treeOf(printed)) !== tree) throw new Error(`${formula} became ${printed}`);
+      }),
+      { numRuns: Math.ceil(count / 10) },
+    );
+  });
+
+  it("filled down moves rows alone, and as far in two steps as in one", () => {
+    // Columns come out in capitals.
+    const without = (text: string) => text.replace(/\d+/g, "").toUpperCase();
+    fc.assert(
+      fc.property(formulas, fc.nat({ max: 9 }), fc.nat({ max: 9 }), ({ formula }, one, other) => {
+        fc.pre(!formula.includes("1048576"));
+        const moved = filledDown(formula, one);
+        const isMoved = without(moved) === without(formula);
+        const isKept = filledDown(formula, 0).toUpperCase() === formula.toUpperCase();
+        const isSame = filledDown(moved, other) === filledDown(formula, one + other);
+        if (!isMoved || !isKept || !isSame) throw new Error(`${formula} became ${moved}`);
       }),
       { numRuns: Math.ceil(count / 10) },
     );

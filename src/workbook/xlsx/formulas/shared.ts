@@ -18,6 +18,20 @@ const movedColumn = (dollar: string, letters: string, by: number): string =>
 const movedRow = (dollar: string, digits: string, by: number): string =>
   dollar + (dollar ? digits : String(turned(Number(digits) - 1 + by, limits.rows) + 1));
 
+/** Would a row run over the edge of the sheet? */
+const isLost = (dollar: string, digits: string, by: number): boolean =>
+  !dollar && turned(Number(digits) - 1 + by, limits.rows) !== Number(digits) - 1 + by;
+
+/** Does any row of a reference run over the edge? */
+function runsOver(text: string, rows: number): boolean {
+  const body = text.slice(text.lastIndexOf("!") + 1);
+  return [...body.matchAll(corner)].some((found) => {
+    const [, , , rowDollar = "", row, lineDollar = "", line] = found as (string | undefined)[];
+    if (line !== undefined) return isLost(lineDollar, line, rows);
+    return row !== undefined && isLost(rowDollar, row, rows);
+  });
+}
+
 /** A cell, block, columns or rows, with the name of its sheet before it if it has one. */
 function movedReference(text: string, rows: number, columns: number): string {
   const body = text.lastIndexOf("!") + 1;
@@ -31,6 +45,18 @@ function movedReference(text: string, rows: number, columns: number): string {
 }
 
 const isMoving = ({ kind }: Token): boolean => kind === "cells" || kind === "lines";
+
+/**
+ * What filling down writes: a reference that runs over the edge of the sheet is lost.
+ * @example filledDown("=A5*$B$1+Log[[#This Row],[Lot]]", 1) // "=A6*$B$1+Log[[#This Row],[Lot]]"
+ */
+export const filledDown = (formula: string, rows: number): string =>
+  tokensOf(formula)
+    .map((token) => {
+      if (!isMoving(token)) return token.text;
+      return runsOver(token.text, rows) ? "#REF!" : movedReference(token.text, rows, 0);
+    })
+    .join("");
 
 /** A formula cut once, to be written for many cells. */
 export class SharedFormula {
