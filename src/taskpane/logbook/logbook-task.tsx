@@ -81,7 +81,7 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
     act({ do: "go", step: to });
   };
   const steps = stepIds.map((id) => ({ id, name: stepNames[id], state: stateOf(id, state) }));
-  const props = { host, state, act, inMark };
+  const props = { host, state, act, mark, inMark };
   return (
     <div className="task logbook">
       <StepBar label="Steps of the logbook" steps={steps} here={step} onGo={go} />

@@ -6,8 +6,12 @@ import {
   mappingFrom,
   withColumn,
   withConstant,
+  withUnit,
 } from "../../workbook/recognising/mapping";
+import { type Answer, withAnswer } from "../../workbook/recognising/answers";
+import { type Basis, withBasis } from "../../workbook/recognising/basis";
 import { refreshed } from "./refreshed";
+import { type FigureId, type TypedFigure, withTyped } from "./typed-figures";
 import type { TableGuess } from "../../workbook/recognising/recognise";
 import type { RoleId } from "../../workbook/recognising/roles";
 import type { SheetCells } from "../../workbook/recognising/sheet-cells";
@@ -92,7 +96,14 @@ export type Action =
       readonly role: RoleId;
       readonly unit?: string;
     }
+  /** A figure for all rows in the one unit it can have, or a word. */
   | { readonly do: "constant"; readonly role: RoleId; readonly value: string }
+  /** A figure for all rows whose unit is said beside it: what is left out stays as it was. */
+  | ({ readonly do: "typed"; readonly figure: FigureId } & Partial<TypedFigure>)
+  /** The unit of a figure that stands on the sheet. */
+  | { readonly do: "unit"; readonly role: RoleId; readonly unit: string }
+  | { readonly do: "basis"; readonly role: RoleId; readonly basis: Basis }
+  | { readonly do: "answer"; readonly answer: Answer }
   /** A figure that only the new columns need: what was agreed still holds. */
   | { readonly do: "step"; readonly role: RoleId; readonly value: string }
   | { readonly do: "agree" }
@@ -150,6 +161,14 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
       );
     case "constant":
       return remapped(state, (mapping) => withConstant(mapping, action.role, action.value));
+    case "typed":
+      return remapped(state, (mapping) => withTyped(mapping, action.figure, action));
+    case "unit":
+      return remapped(state, (mapping) => withUnit(mapping, action.role, action.unit));
+    case "basis":
+      return remapped(state, (mapping) => withBasis(mapping, action.role, action.basis));
+    case "answer":
+      return remapped(state, (mapping) => withAnswer(mapping, action.answer));
     case "step":
       return {
         ...state,

@@ -1,4 +1,5 @@
 /** One held figure against what it should be: right within its digits, carried over, or a mistake. */
+import type { RoleId } from "../recognising/roles";
 import type { Checking } from "./checking";
 import { explained, explainedTwice } from "./explained";
 import type { Slip } from "./slips";
@@ -34,6 +35,17 @@ function leeway({ role, readings, unit }: Checking): number {
   return acid && all ? conventional + conventionalAcidDose * (acid / all) : conventional;
 }
 
+export const isAcid = (role: RoleId): boolean => role === "acidValue" || role === "ffa";
+
+/** Less than as if the lye were pure, by what an assay that nobody wrote down may be. */
+const leastAssay = 0.75;
+const mayBeByAssay = ({ role, held, readings, habits }: Checking, asIfPure: number): boolean =>
+  readings.assayCancels &&
+  isAcid(role) &&
+  !habits.acidOfPureLye &&
+  held.value < asIfPure &&
+  held.value >= asIfPure * leastAssay;
+
 export function checkFigure(c: Checking): Verdict {
   const { held } = c;
   const isAgreed = c.core !== undefined && distance(held, coreTry(c.core)) <= 1;
@@ -49,6 +61,7 @@ export function checkFigure(c: Checking): Verdict {
   if (followed && straight.some(isNear))
     return { kind: "right", written: followed.written, way: followed.way };
   if (followed) return { kind: "carried", written: followed.written, should: first.value };
+  if (mayBeByAssay(c, first.value)) return { kind: "not-checked" };
   const single = explained(c);
   if (single)
     return { kind: "wrong", written: single.written, should: first.value, slip: single.slip };

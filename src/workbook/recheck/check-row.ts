@@ -1,7 +1,7 @@
 /** Every held result of one row, in the order in which one is worked out from the other. */
 import { columnOf, type LogbookMapping, type MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import { checkFigure, type Verdict } from "./check-figure";
+import { checkFigure, isAcid, type Verdict } from "./check-figure";
 import { freshMemory, type Habits, type Memory } from "./checking";
 import { coreFigures } from "./core-figures";
 import type { Finding } from "./finding";
@@ -53,7 +53,11 @@ export class RowChecker {
   private readonly columns = new Map<RoleId, MappedColumn>();
   private readonly factsOf: (text: string, row: number) => FormulaFacts | undefined;
   private readonly findings: RowFindings;
-  private habits: Habits = { strengthAsWeighed: true, chargeAsWeighed: true };
+  private habits: Habits = {
+    strengthAsWeighed: true,
+    chargeAsWeighed: true,
+    acidOfPureLye: true,
+  };
 
   constructor(mapping: LogbookMapping) {
     this.factsOf = formulaReader(mapping);
@@ -69,7 +73,7 @@ export class RowChecker {
    * alone than by the plain way; else a figure that agrees with it does so by chance.
    */
   learn(rows: readonly Readings[]): void {
-    const count = { plain: 0, strengthAsWeighed: 0, chargeAsWeighed: 0 };
+    const count = { plain: 0, strengthAsWeighed: 0, chargeAsWeighed: 0, ofPureLye: 0 };
     const relevant: readonly RoleId[] = [
       "acidValue",
       "ffa",
@@ -81,6 +85,7 @@ export class RowChecker {
       for (const { figure, verdict } of this.check(row).figures) {
         if (verdict.kind !== "right" || !relevant.includes(figure.role)) continue;
         const { strengthAsWeighed, chargeAsWeighed } = verdict.way;
+        if (isAcid(figure.role)) count.ofPureLye += 1;
         if (strengthAsWeighed) count.strengthAsWeighed += 1;
         else if (chargeAsWeighed) count.chargeAsWeighed += 1;
         else count.plain += 1;
@@ -90,6 +95,7 @@ export class RowChecker {
     this.habits = {
       strengthAsWeighed: count.strengthAsWeighed >= count.plain / 2 && count.strengthAsWeighed > 0,
       chargeAsWeighed: count.chargeAsWeighed >= count.plain / 3 && count.chargeAsWeighed > 0,
+      acidOfPureLye: count.ofPureLye > 0,
     };
     this.memories.forEach((memory) => Object.assign(memory, freshMemory()));
   }

@@ -29,6 +29,8 @@ export interface Checking {
 export interface Habits {
   readonly strengthAsWeighed: boolean;
   readonly chargeAsWeighed: boolean;
+  /** Where the lye's assay is not known: acid values are worked out as if it were pure. */
+  readonly acidOfPureLye: boolean;
 }
 
 /** Keeps a column's mistakes, so that the next row need not try them all. */

@@ -29,10 +29,12 @@ const known = <Q>(found: Outcome<Q>): Maybe<Q> => (isProblem(found) ? undefined 
 const millilitres = (list: readonly (number | undefined)[]): Millilitre[] =>
   list.flatMap((each) => (each === undefined ? [] : [quantity("mL", each)]));
 
-function strength({ molarity, strength: grams, titrantBase }: Readings): Maybe<MolePerLitre> {
+function strength(r: Readings): Maybe<MolePerLitre> {
+  const { molarity, strength: grams, titrantBase, strengthAssay } = r;
   if (molarity !== undefined) return quantity("mol/L", molarity);
   if (grams === undefined || !titrantBase) return undefined;
-  return molarityByWeighing(quantity("g", grams), quantity("L", 1), titrantBase, as("%", hundred));
+  const assay = quantity("%", strengthAssay);
+  return molarityByWeighing(quantity("g", grams), quantity("L", 1), titrantBase, assay);
 }
 
 function replicates({ titres, masses, volume, oil }: Readings): Replicate[] {
@@ -57,8 +59,14 @@ function acidValueOf(r: Readings): Maybe<AcidValue> {
 const massOf = ({ amount, oil }: Readings): Maybe<Kilogram> =>
   amount && known(oilMass(exact(amount.value), amount.unit, oil));
 
-/** The charge as percent of the oil's mass. */
-function chargeOf({ charge, oil }: Readings): Maybe<Percent> {
+/** The charge of pure base as percent of the oil's mass. */
+function chargeOf(r: Readings): Maybe<Percent> {
+  const written = chargeWritten(r);
+  if (!written || r.charge?.basis !== "as weighed") return written;
+  return r.assay === undefined ? undefined : as("%", written.times(exact(r.assay)).div(hundred));
+}
+
+function chargeWritten({ charge, oil }: Readings): Maybe<Percent> {
   if (!charge) return undefined;
   if (charge.per === "%") return quantity("%", charge.value);
   if (charge.per === "g/kg") return as("%", exact(charge.value).div(10));

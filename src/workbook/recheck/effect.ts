@@ -25,7 +25,7 @@ const dosable = (r: Readings): Readings => ({
   ...r,
   amount: r.amount ?? { value: 1, unit: kilogram },
   assay: r.assay ?? 100,
-  charge: r.charge ?? { value: 0, per: "%" },
+  charge: r.charge ?? { value: 0, per: "%", basis: "pure" },
 });
 
 /** g of lye, as weighed, that the row should have had: for acid and reaction, or for the acid alone. */

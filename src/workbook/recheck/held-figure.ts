@@ -55,6 +55,7 @@ export function scaleOf(role: RoleId, unit: string | undefined, isPercentFormat:
   if (role === "ffa" || role === "assay" || role === "ffaUncertainty") {
     return unit === "fraction" || isPercentFormat ? 100 : 1;
   }
+  if (isPercentFormat && (role === "baseCharge" || unit?.startsWith("%"))) return 100;
   const isDose = ["acidDose", "reactionDose", "catalyst", "weighed"].includes(role);
   return isDose && unit !== undefined ? (gramsIn[unit] ?? 1) : 1;
 }
@@ -79,9 +80,8 @@ export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boo
 function shownIn({ value, format }: HeldCell, figure: number): string {
   if (typeof value === "string") return value.trim();
   const decimals = decimalsOfFormat(format);
-  if (decimals === undefined || format.includes("%")) {
-    return String(Number(figure.toPrecision(8)));
-  }
+  if (format.includes("%")) return String(Number((figure * 100).toPrecision(8)));
+  if (decimals === undefined) return String(Number(figure.toPrecision(8)));
   return figure.toFixed(Math.min(8, decimals));
 }
 

@@ -1,4 +1,5 @@
 /** What one row was worked out from: readings and given figures, not results. */
+import type { Basis } from "../recognising/basis";
 import type { AmountUnit } from "../../core/quantity/units";
 import type { Base } from "../../core/reference/bases";
 import type { Oil } from "../../core/reference/oils";
@@ -11,6 +12,8 @@ import type { Unread } from "./unread";
 export interface Charge {
   readonly value: number;
   readonly per: "%" | "g/L" | "g/kg";
+  /** Of pure base or of the lye as it comes; undefined: nobody said. */
+  readonly basis: Basis | undefined;
 }
 
 export interface Readings {
@@ -25,8 +28,12 @@ export interface Readings {
   readonly blanks: readonly number[] | undefined;
   /** mol/L */
   readonly molarity: number | undefined;
-  /** g/L */
+  /** g/L, as it is written */
   readonly strength: number | undefined;
+  /** Of pure base or of the lye as it comes; undefined: nobody said. */
+  readonly strengthBasis: Basis | undefined;
+  /** % of pure base in those grams, as far as it is known. */
+  readonly strengthAssay: number;
   readonly titrantBase: Base | undefined;
   /** By titre column; one for all is repeated. g */
   readonly masses: readonly (number | undefined)[];
@@ -38,6 +45,8 @@ export interface Readings {
   readonly base: Base | undefined;
   /** % */
   readonly assay: number | undefined;
+  /** One lye in burette and vessel, whose assay is not known: it cancels in the dose, and 100 stands for it. */
+  readonly assayCancels: boolean;
   readonly charge: Charge | undefined;
   /** Cells that hold something else than a figure: what rests on them is not checked. */
   readonly unread: readonly Unread[];

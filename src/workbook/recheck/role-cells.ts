@@ -2,12 +2,17 @@
 import { columnOf, type LogbookMapping, type MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import { heldCell, type HeldCell, type SheetCells } from "../recognising/sheet-cells";
+import { isUsable } from "../recognising/typed-limits";
+import { typedFigure } from "../recognising/typed-number";
+import { needsUnit } from "../recognising/units-of-roles";
 import { decimalsOfColumn, type HeldFigure, heldFigure } from "./held-figure";
 
 type At = (row: number) => HeldCell | undefined;
 
 const textOf = (cell: HeldCell | undefined): string =>
   cell === undefined || typeof cell.value === "object" ? "" : String(cell.value).trim();
+
+const plain = { formula: "", format: "General" } as const;
 
 export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
   const { commaIsDecimal } = mapping;
@@ -26,7 +31,7 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
     const held: HeldCell =
       from.kind === "cell"
         ? heldCell(cells, from.row, from.column)
-        : { value: from.value, formula: "", format: "General" };
+        : { value: isUsable(constant) ? (typedFigure(from.value) ?? from.value) : "", ...plain };
     return { cell: () => held, unit, column: -1 };
   };
   const { firstRow, lastRow } = mapping.place;
@@ -41,6 +46,8 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
   };
   const figureAt = (role: RoleId) => {
     const { cell, unit, column } = at(role);
+    // A figure in nobody knows which unit is none.
+    if (unit === undefined && needsUnit(role)) return () => undefined;
     const decimals = column < 0 ? 0 : decimalsOf(cell);
     return (row: number): HeldFigure | undefined => {
       const held = cell(row);

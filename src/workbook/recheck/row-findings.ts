@@ -109,7 +109,7 @@ export class RowFindings {
         mistake: "weighed-otherwise",
         should: this.shownIn(weighed, dose.value),
         formula: "",
-        effect: effect(readings, weighed.value, right),
+        effect: readings.amount && effect(readings, weighed.value, right),
       },
     ];
   }
@@ -140,7 +140,8 @@ export class RowFindings {
       const held = figures.find(({ figure }) => figure.role === role);
       if (!held) continue;
       const of = parts(this.columns.get(role)?.unit, readings, {}, fromNothing);
-      if (of === undefined) continue;
+      // Grams of a batch whose oil is not known are no dose of a kilogram.
+      if (of === undefined || (of === "all" && !readings.amount)) continue;
       const grams = held.figure.value * (of === "all" ? 1 : of);
       const isPure =
         role === "acidDose" &&

@@ -10,11 +10,18 @@ export function ways({ readings, role, habits }: Checking): Ways[] {
   const { strength, molarity, temperature, amount, held } = readings;
   const isVolume = amount?.unit.measures === "volume";
   const found: Ways[] = [{}];
-  if (habits.strengthAsWeighed && strength !== undefined && molarity === undefined) {
+  const isByStrength = strength !== undefined && molarity === undefined;
+  // What somebody said needs no habit to show it.
+  if (habits.strengthAsWeighed && isByStrength && !readings.strengthBasis) {
     found.push({ strengthAsWeighed: true });
   }
+  const isReported = role === "acidValue" || role === "ffa";
+  if (isReported && isByStrength && readings.strengthAssay < 100) {
+    found.push({ strengthAsPure: true });
+  }
   const isTotal = role === "catalyst" || role === "catalystRate";
-  if (habits.chargeAsWeighed && isTotal) found.push({ chargeAsWeighed: true });
+  if (habits.chargeAsWeighed && isTotal && !readings.charge?.basis)
+    found.push({ chargeAsWeighed: true });
   if (temperature !== undefined && isVolume) found.push({ atTemperature: true });
   if (held.has("oilMass") && isVolume) found.push({ litresByAmount: true });
   return found;

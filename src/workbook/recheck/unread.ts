@@ -7,9 +7,10 @@ import type { LogbookMapping, MappedColumn } from "../recognising/mapping";
 import { type RoleId, roleOf } from "../recognising/roles";
 import { heldCell, type LogbookValue, type SheetCells } from "../recognising/sheet-cells";
 import { figureFrom } from "../recognising/typed-number";
+import { needsUnit } from "../recognising/units-of-roles";
 
 /** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
-type Hides = "row" | "dose" | "figure";
+export type Hides = "row" | "dose" | "figure";
 
 export interface Unread {
   /** Goes on from "not checked: ". */
@@ -25,7 +26,6 @@ const hides: Readonly<Partial<Record<RoleId, Hides>>> = {
   sampleMass: "row",
   sampleVolume: "row",
   density: "row",
-  oilAmount: "dose",
   assay: "dose",
   baseCharge: "dose",
   meanTitre: "figure",
@@ -39,6 +39,14 @@ const hides: Readonly<Partial<Record<RoleId, Hides>>> = {
   catalystRate: "figure",
   weighed: "figure",
 };
+
+const ofTitrations: readonly RoleId[] = [
+  "blank",
+  "molarity",
+  "strength",
+  "sampleMass",
+  "sampleVolume",
+];
 
 /** A stroke where nothing was read. */
 const nothing = /^(?:[-–—_./]+|n\/?a\.?)$/i;
@@ -57,27 +65,40 @@ function whyOf(value: LogbookValue, column: MappedColumn): string {
   return `${named(column)} holds ${quoted(String(value))}, which is no figure`;
 }
 
-/** What of a row is not read, and why; nothing for a row that holds no figures at all. */
+const hidesOf = ({ role }: MappedColumn): Hides => hides[role] ?? "figure";
+const isUnitUnsaid = ({ role, unit }: MappedColumn): boolean =>
+  unit === undefined && needsUnit(role);
+
+/**
+ * What of a row is not read, and why; nothing for a row that holds no figures at all.
+ * @param more what others could not read of the row
+ */
 export function unreadReader(
   { columns, commaIsDecimal }: LogbookMapping,
   cells: SheetCells,
-): (row: number) => readonly Unread[] {
-  const looked = columns.filter(({ role }) => hides[role] !== undefined);
-  return (row) => {
+): (row: number, more: readonly Unread[]) => readonly Unread[] {
+  const titrates = columns.some(({ role }) => role === "titre");
+  // Of a table that titrates nothing, only figures of the oil and of its dose count.
+  const looked = columns.filter(
+    ({ role }) => hides[role] !== undefined && (titrates || !ofTitrations.includes(role)),
+  );
+  return (row, more) => {
     let isUsed = false;
-    const found: Unread[] = [];
+    const found = [...more];
     for (const column of looked) {
       const { value, formula } = heldCell(cells, row, column.column);
       if (isNothing(value)) continue;
       if (figureFrom(value, commaIsDecimal, column.unit)) {
         isUsed = true;
+        if (isUnitUnsaid(column))
+          found.push({ why: `the unit of ${named(column)} is not said`, hides: hidesOf(column) });
         continue;
       }
       const text = typeof value === "string" ? value : "";
       if (column.role === "blank" && isNeutralised(text)) continue;
       // A formula filled down below the last row shows an error and means nothing.
       if (formula === "" && /\d/.test(text)) isUsed = true;
-      found.push({ why: whyOf(value, column), hides: hides[column.role] ?? "figure" });
+      found.push({ why: whyOf(value, column), hides: hidesOf(column) });
     }
     return isUsed ? found : [];
   };

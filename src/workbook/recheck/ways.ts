@@ -18,6 +18,8 @@ export interface Ways {
   readonly assay?: "ignored" | "multiplied" | "over-hundred" | "under-hundred";
   /** Ways that are right too: a titrant weighed from the same lye, a charge as weighed. */
   readonly strengthAsWeighed?: boolean;
+  /** Grams of lye as it comes, counted as if they were pure: % FFA is then a little too high. */
+  readonly strengthAsPure?: boolean;
   readonly chargeAsWeighed?: boolean;
   readonly atTemperature?: boolean;
   /** Litres from the amount, though the kilograms are held as well. */

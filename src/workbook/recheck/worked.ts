@@ -85,7 +85,8 @@ function molarity(r: Readings, w: Ways): Figure {
   if (w.strength === "percent" && r.strength !== undefined) return r.strength / 10;
   if (r.molarity !== undefined) return r.molarity;
   if (r.strength === undefined || !r.titrantBase) return undefined;
-  const share = w.strengthAsWeighed && r.assay !== undefined ? r.assay / 100 : 1;
+  const assay = w.strengthAsWeighed ? r.assay : r.strengthAssay;
+  const share = w.strengthAsPure || assay === undefined ? 1 : assay / 100;
   return (r.strength * share) / molarMass(r.titrantBase);
 }
 

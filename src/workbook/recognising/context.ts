@@ -79,6 +79,14 @@ export const contexts: readonly Context[] = [
       ? [["blank", 0.08, "figures small beside the titres"]]
       : [["blank", -0.25, ""]];
   },
+  // Oil that nothing says is weighed is an amount in a unit still to be asked for.
+  ({ parts, facts }) =>
+    parts.unit === "kg" || facts.formula !== "" || /\b(?:mass|weight|wt|kilos?)\b/.test(parts.words)
+      ? []
+      : [
+          ["oilMass", -0.4, ""],
+          ["oilAmount", 0.15, ""],
+        ],
   // Grams and millilitres of oil are a sample, not a batch.
   ({ parts }) => (parts.unit === "g" || parts.unit === "mL" ? [["oilAmount", -0.2, ""]] : []),
   // In a table that titrates, a bare "g" is the sample; in one that doses, it is the lye.

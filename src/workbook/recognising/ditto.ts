@@ -8,6 +8,13 @@ const longestMark = 13;
 const isDitto = (value: unknown): boolean =>
   typeof value === "string" && value.length <= longestMark && marks.test(value.trim());
 
+/** Does a ditto mark stand in this column of the table? */
+export function hasDitto(cells: SheetCells, place: TablePlace, column: number): boolean {
+  for (let row = place.firstRow; row <= place.lastRow; row += 1)
+    if (isDitto(heldCell(cells, row, column).value)) return true;
+  return false;
+}
+
 /** The cells with each mark of a table as the value above it; a mark with nothing above stays one. */
 export function withDittosRead(cells: SheetCells, place: TablePlace): SheetCells {
   let values: LogbookValue[][] | undefined;

@@ -1,11 +1,13 @@
 /** Figures beside the tables that hold for all rows: "KOH strength | 0.1", "Assay % | 90". */
+import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromUnit, fromWords } from "./evidence";
 import type { TablePlace } from "./find-tables";
 import { headingParts, unitAlone } from "./heading";
 import type { ColumnFacts } from "./numbers-of-column";
 import { type RoleId, roleOf } from "./roles";
-import { endOf, heldCell, type SheetCells } from "./sheet-cells";
+import { endOf, type HeldCell, heldCell, type SheetCells } from "./sheet-cells";
 import { numberFrom } from "./typed-number";
+import { unitOfColumn } from "./units-of-roles";
 import { baseNamed } from "../../core/reference/bases";
 
 export interface ConstantGuess {
@@ -14,6 +16,8 @@ export interface ConstantGuess {
   readonly column: number;
   readonly label: string;
   readonly unit: string | undefined;
+  /** Of grams of lye: what the label says they are. */
+  readonly basis?: Basis;
   readonly score: number;
   readonly reasons: readonly string[];
 }
@@ -45,20 +49,24 @@ const isInTable = (places: readonly TablePlace[], row: number, column: number): 
       column <= place.lastColumn,
   );
 
-const factsOf = (value: unknown, number: number | undefined): ColumnFacts => ({
+const factsOf = (
+  value: unknown,
+  number: number | undefined,
+  isPercentFormat: boolean,
+): ColumnFacts => ({
   filled: 1,
   numbers: number === undefined ? [] : [number],
   dates: 0,
   texts: number === undefined && typeof value === "string" ? [value] : [],
   formula: "",
-  isPercentFormat: false,
+  isPercentFormat,
   different: 1,
 });
 
-function guess(label: string, value: unknown, commaIsDecimal: boolean) {
+function guess(label: string, { value, format }: HeldCell, commaIsDecimal: boolean) {
   const parts = headingParts(label);
   const number = numberFrom(value, commaIsDecimal)?.value;
-  const facts = factsOf(value, number);
+  const facts = factsOf(value, number, typeof value === "number" && format.includes("%"));
   const scored = possible.map((id) => {
     const role = roleOf(id);
     const all = [fromWords(id, parts, label), fromUnit(role, parts), fromCells(role, parts, facts)];
@@ -71,7 +79,7 @@ function guess(label: string, value: unknown, commaIsDecimal: boolean) {
     };
   });
   const best = scored.sort((a, b) => b.score - a.score)[0];
-  return best && best.score >= leastScore ? { ...best, parts, number } : undefined;
+  return best && best.score >= leastScore ? { ...best, parts, facts } : undefined;
 }
 
 /** A label's figure stands to its right, or one further where a sign stands between. */
@@ -87,7 +95,8 @@ export function findConstants(
       const { value: label } = heldCell(cells, row, column);
       if (typeof label !== "string" || label.trim() === "" || label.length > 60) continue;
       if (isInTable(places, row, column) || isInTable(places, row, column + 1)) continue;
-      const held = heldCell(cells, row, column + 1).value;
+      const cell = heldCell(cells, row, column + 1);
+      const held = cell.value;
       const isFigure = numberFrom(held, commaIsDecimal) !== undefined;
       const isBase = typeof held === "string" && baseNamed(held) !== undefined;
       if (!isFigure && !isBase) continue;
@@ -95,19 +104,20 @@ export function findConstants(
       const unit = typeof beside === "string" ? unitAlone(beside) : undefined;
       const best = guess(
         unit === undefined ? label : `${label} (${beside as string})`,
-        held,
+        cell,
         commaIsDecimal,
       );
       if (!best || found.some(({ role }) => role === best.id)) continue;
-      const units: readonly string[] = roleOf(best.id).units;
-      const named = best.parts.unit;
-      const usual = best.id === "baseCharge" ? ((best.number ?? 0) > 1.9 ? "g/L" : "%") : units[0];
+      const basis = hasBasis(best.id)
+        ? basisNamed(`${label} ${typeof beside === "string" ? beside : ""}`)
+        : undefined;
       found.push({
         role: best.id,
         row,
         column: column + 1,
         label: label.trim(),
-        unit: named !== undefined && units.includes(named) ? named : usual,
+        unit: unitOfColumn(best.id, best.parts, best.facts),
+        ...(basis === undefined ? {} : { basis }),
         score: Math.min(1, best.score),
         reasons: best.reasons,
       });

@@ -2,20 +2,24 @@
  * Which column is which quantity: every role is scored for every column, then the table is looked at
  * as a whole, since "mL" twice is two titres and one of two "Oil" columns is the kind.
  */
+import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
 import { type Candidate, contexts, type RoleScore } from "./context";
 import { fullHeading } from "./full-heading";
 import { type HeadingParts, headingParts } from "./heading";
 import type { TablePlace } from "./find-tables";
-import { type ColumnFacts, columnFacts, median } from "./numbers-of-column";
+import { type ColumnFacts, columnFacts } from "./numbers-of-column";
 import { type Role, type RoleId, roles } from "./roles";
 import type { SheetCells } from "./sheet-cells";
+import { unitOfColumn } from "./units-of-roles";
 
 export interface ColumnGuess extends RoleScore {
   readonly column: number;
   /** As it stands on the sheet, group and unit added: "Titres 1 (mL)". */
   readonly heading: string;
   readonly unit: string | undefined;
+  /** Of grams of lye: what the heading says they are. */
+  readonly basis?: Basis;
   /** Other roles it could be, the likeliest first. */
   readonly others: readonly RoleScore[];
 }
@@ -93,6 +97,20 @@ const unused = (heading: string): RoleScore => ({
 
 const capped = (given: RoleScore): RoleScore => ({ ...given, score: Math.min(1, given.score) });
 
+/** Our own functions take a charge as pure base. */
+const takesPure = /TITRE[._](?:CATALYST|DOSE|BATCH)\w*\(/i;
+
+function basisFor(
+  role: RoleId,
+  { heading }: Candidate,
+  all: readonly Candidate[],
+): { basis?: Basis } {
+  if (!hasBasis(role)) return {};
+  const isOurs = role === "baseCharge" && all.some(({ facts }) => takesPure.test(facts.formula));
+  const basis = basisNamed(heading) ?? (isOurs ? "pure" : undefined);
+  return basis === undefined ? {} : { basis };
+}
+
 export function guessColumns(
   cells: SheetCells,
   place: TablePlace,
@@ -119,26 +137,9 @@ export function guessColumns(
       ...capped(best),
       column: candidate.column,
       heading: candidate.heading,
-      unit: unitFor(best.role, candidate),
+      unit: unitOfColumn(best.role, candidate.parts, candidate.facts),
+      ...basisFor(best.role, candidate, candidates),
       others: others.map(capped),
     };
   });
-}
-
-/** Parts of one, not of a hundred: 0.0197 for 1.97 %. A cell shown with % is scaled when it is read. */
-const isFraction = (id: RoleId, { numbers, isPercentFormat }: ColumnFacts): boolean => {
-  if (numbers.length === 0 || isPercentFormat) return false;
-  if (id === "assay") return numbers.every((figure) => figure <= 1);
-  return id === "ffa" && median(numbers) < 0.06 && numbers.every((figure) => figure < 0.4);
-};
-
-/** The unit the heading names if the role can be in it; else what the figures say; else the usual one. */
-function unitFor(id: RoleId, { parts, facts }: Candidate): string | undefined {
-  const role = roles.find((each) => each.id === id);
-  const units: readonly string[] = role?.units ?? [];
-  if (isFraction(id, facts)) return "fraction";
-  if (parts.unit !== undefined && units.includes(parts.unit)) return parts.unit;
-  if (id === "baseCharge") return median(facts.numbers) > 1.9 ? "g/L" : "%";
-  if (id === "oilAmount" && /\bkg\b/.test(parts.words)) return "kg";
-  return units[0];
 }

@@ -5,6 +5,8 @@
 import { cellName, columnLetters, columnNumber } from "../cell-name";
 import type { LogbookMapping, MappedColumn, MappedConstant } from "./mapping";
 import type { TableGuess } from "./recognise";
+import { type Answer, emptyBlanks, emptyBlankWords } from "./answers";
+import { bases, type Basis, hasBasis } from "./basis";
 import { isRoleId, roleOf, roles, type RoleId } from "./roles";
 
 export const rememberedTable = "LogbookColumns";
@@ -21,32 +23,66 @@ export const rememberedHeadings = [
 
 export type RememberedRow = readonly (string | number)[];
 
+/** "g/L", "g/L, as weighed" */
+const unitWords = (unit: string | undefined, basis: Basis | undefined): string =>
+  [unit ?? "", basis ?? ""].filter((each) => each !== "").join(", ");
+
+/** The unit and the basis of a role; undefined where a word is neither. */
+function unitRead(
+  role: RoleId,
+  words: string,
+): { unit: string | undefined; basis: Basis | undefined } | undefined {
+  const parts = words.split(",").flatMap((each) => (each.trim() === "" ? [] : [each.trim()]));
+  const units: readonly string[] = roleOf(role).units;
+  const basis = bases.find((each) => hasBasis(role) && parts.includes(each));
+  const others = parts.filter((each) => each !== basis);
+  // a cell may have been changed since, and formulas are made by the unit
+  if (others.length > 1 || others.some((each) => !units.includes(each))) return undefined;
+  return { unit: others[0], basis };
+}
+
+const unitAsked = "how much one of these is";
+const blankAsked = "what an empty blank means";
+
+const answerRow = ({ sheet, place }: LogbookMapping, answer: Answer): RememberedRow =>
+  answer.ask === "unit"
+    ? [sheet, place.headingRow + 1, "", answer.word, unitAsked, "L", answer.litres]
+    : [sheet, place.headingRow + 1, "", "", blankAsked, "", emptyBlankWords[answer.means]];
+
+/** An answer that a row remembers; undefined where its words are none. */
+function answerRead(is: string, word: string, words: string): Answer | undefined {
+  if (is === unitAsked) return { ask: "unit", word, litres: words };
+  const means = emptyBlanks.find((each) => emptyBlankWords[each] === words.trim());
+  return is === blankAsked && means ? { ask: "blank", means } : undefined;
+}
+
 const columnRow = ({ sheet, place }: LogbookMapping, each: MappedColumn): RememberedRow => [
   sheet,
   place.headingRow + 1,
   columnLetters(each.column),
   each.heading,
   roleOf(each.role).words,
-  each.unit ?? "",
+  unitWords(each.unit, each.basis),
   "",
 ];
 
 const constantRow = (
   { sheet, place }: LogbookMapping,
-  { role, unit, from }: MappedConstant,
+  { role, unit, basis, from }: MappedConstant,
 ): RememberedRow => [
   sheet,
   place.headingRow + 1,
   "",
   from.kind === "cell" ? from.label : "typed",
   roleOf(role).words,
-  unit ?? "",
+  unitWords(unit, basis),
   from.kind === "cell" ? cellName(from.row, from.column) : from.value,
 ];
 
 export const rememberedRows = (mapping: LogbookMapping): RememberedRow[] => [
   ...mapping.columns.filter(({ role }) => role !== "other").map((each) => columnRow(mapping, each)),
   ...mapping.constants.map((each) => constantRow(mapping, each)),
+  ...(mapping.answers ?? []).map((each) => answerRow(mapping, each)),
 ];
 
 const roleByWords = (words: string): RoleId | undefined =>
@@ -80,25 +116,30 @@ export function rememberedMapping(
     unit: undefined,
   }));
   const constants: MappedConstant[] = [];
-  for (const [, , letter = "", heading = "", is = "", unit = "", forAll = ""] of own) {
+  const answers: Answer[] = [];
+  for (const [, , letter = "", heading = "", is = "", words = "", forAll = ""] of own) {
+    const answer = answerRead(is, heading, forAll);
+    if (answer) {
+      answers.push(answer);
+      continue;
+    }
     const role = roleByWords(is);
-    if (role === undefined) return undefined;
-    const named = unit === "" ? undefined : unit;
-    // a cell may have been changed since, and formulas are made by the unit
-    if (named !== undefined && !roleOf(role).units.includes(named)) return undefined;
+    const read = role && unitRead(role, words);
+    if (role === undefined || read === undefined) return undefined;
+    const said = { unit: read.unit, ...(read.basis === undefined ? {} : { basis: read.basis }) };
     if (letter === "") {
       const cell = heading === "typed" ? undefined : placeOfCell(forAll);
       const from = cell
         ? ({ kind: "cell", ...cell, label: heading } as const)
         : ({ kind: "typed", value: forAll } as const);
-      constants.push({ role, unit: named, from });
+      constants.push({ role, ...said, from });
       continue;
     }
     const at = columns.findIndex(
       (each) => columnLetters(each.column) === letter && each.heading === heading,
     );
     if (at < 0) return undefined;
-    columns[at] = { ...(columns[at] as MappedColumn), role, unit: named };
+    columns[at] = { ...(columns[at] as MappedColumn), role, ...said };
   }
   return {
     sheet: guess.sheet,
@@ -106,5 +147,6 @@ export function rememberedMapping(
     columns,
     constants,
     commaIsDecimal: guess.commaIsDecimal,
+    ...(answers.length === 0 ? {} : { answers }),
   };
 }

@@ -56,7 +56,7 @@ export function numberFrom(value: unknown, commaIsDecimal: boolean): TypedNumber
 const figureAndRest = /^([+-]?\d[\d.,\s']*|[+-]?[.,]\d+)(.*)$/;
 
 /** What a text begins with when it begins with a figure, and what stands behind it: "120", "drums". */
-function figureAndWords(text: string): { figure: string; words: string } | undefined {
+export function figureAndWords(text: string): { figure: string; words: string } | undefined {
   const trimmed = text.trim();
   const found = trimmed.length > longest ? null : figureAndRest.exec(trimmed);
   return found ? { figure: (found[1] ?? "").trim(), words: (found[2] ?? "").trim() } : undefined;
@@ -81,4 +81,16 @@ export function figureFrom(
   if (!parts || isDoubtful(parts.figure, commaIsDecimal)) return undefined;
   const isAlone = parts.words === "" || (unit !== undefined && unitAlone(parts.words) === unit);
   return isAlone ? numberFromText(parts.figure, commaIsDecimal) : undefined;
+}
+
+/**
+ * A figure for all rows as it was typed in the pane, with a point or a comma. One comma before three
+ * digits may part thousands: it is no figure.
+ */
+export function typedFigure(text: string): number | undefined {
+  const plain = text.trim();
+  if (/^[1-9]\d{0,2},\d{3}$/.test(plain)) return undefined;
+  return /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(plain)
+    ? Number(plain.replace(",", "."))
+    : undefined;
 }

@@ -1,7 +1,7 @@
 /** Units and bases as people write them beside figures and in headings. */
 import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
-import { headingParts } from "./heading";
+import { unitAlone } from "./heading";
 import type { LogbookMapping } from "./mapping";
 import type { RoleId } from "./roles";
 
@@ -19,9 +19,9 @@ const unitNames: Readonly<Record<string, string>> = {
 export const amountUnitOf = (unit: string | undefined): AmountUnit | undefined =>
   amountUnits.find(({ name }) => name === unitNames[unit ?? ""]);
 
-/** A unit as people write it beside a figure: "litres", "US gal", "imp. gallons". */
+/** A unit as people write it beside a figure, and nothing else: "litres", "US gal", not "200 L drum". */
 export function unitWritten(text: string): AmountUnit | undefined {
-  return amountUnitNamed(text) ?? amountUnitOf(headingParts(text).unit);
+  return amountUnitNamed(text) ?? amountUnitOf(unitAlone(text));
 }
 
 /** "potash", "KOH flakes 90%": the base that the words name first. */

@@ -51,6 +51,8 @@ async function read(host: MemoryHost) {
     withConstant(withConstant(mappingFrom(guess), "base", "KOH"), "assay", "90"),
     "baseCharge",
     "0.765",
+    "%",
+    "pure",
   );
   return { guess, cells, mapping };
 }

@@ -1,14 +1,20 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import {
+  type Action,
+  firstState,
+  type ReadTable,
+  reduce,
+  shownTable,
+} from "../../../src/taskpane/logbook/state";
+import { roleOf } from "../../../src/workbook/recognising/roles";
 import { isFileProblem, openXlsx } from "../../../src/workbook/xlsx";
 import {
   isKnown,
-  lacks,
   type LogbookMapping,
   mappingFrom,
-  withColumn,
-  withConstant,
 } from "../../../src/workbook/recognising/mapping";
+import { lacks } from "../../../src/workbook/recognising/lacks";
 import { recogniseSheet } from "../../../src/workbook/recognising/recognise";
 import { cellsFromFile } from "../../../src/workbook/recognising/sheet-cells";
 import { makeLogbook, type Truth } from "../recognising/logbooks";
@@ -37,7 +43,13 @@ describe("clean logbooks in other layouts", () => {
         const made = makeLogbook(index, "all", seed);
         for (const guess of recogniseSheet(made.cells)) {
           const report = recheckAtOnce([
-            { mapping: truthful(mappingFrom(guess), made.truth), cells: made.cells },
+            {
+              mapping: agreedInPane(
+                { guess, cells: made.cells, remembered: undefined },
+                made.truth,
+              ),
+              cells: made.cells,
+            },
           ]);
           expect(report.findings).toEqual([]);
           figures += report.figures;
@@ -48,28 +60,34 @@ describe("clean logbooks in other layouts", () => {
   );
 });
 
-/** The mapping with every column as it is, and what no column says: 90 % KOH, 7 g/L. */
-function truthful(guessed: LogbookMapping, truth: readonly Truth[]): LogbookMapping {
-  let mapping = guessed;
-  for (const { column, role, headingRow } of truth) {
-    const held = mapping.columns.find((each) => each.column === column);
-    if (!held || headingRow !== mapping.place.headingRow) continue;
-    if (held.role !== role) mapping = withColumn(mapping, column, role);
-  }
-  for (const [role, value] of [
-    ["base", "KOH"],
-    ["assay", "90"],
-    ["baseCharge", "7"],
-  ] as const) {
-    if (!isKnown(mapping, role)) mapping = withConstant(mapping, role, value);
-  }
-  const inGrams = <T extends { readonly role: string }>(each: T): T =>
-    each.role === "baseCharge" ? { ...each, unit: "g/L" } : each;
-  return {
-    ...mapping,
-    columns: mapping.columns.map(inGrams),
-    constants: mapping.constants.map(inGrams),
+/**
+ * As a person puts it right in the pane: every column as it is, units that nothing names, and what no
+ * column says: 90 % KOH, 7 g/L of it pure.
+ */
+function agreedInPane(table: ReadTable, truth: readonly Truth[]): LogbookMapping {
+  let state = reduce(firstState, { do: "found", tables: [table] });
+  const mapping = (): LogbookMapping => shownTable(state)?.mapping as LogbookMapping;
+  const act = (action: Action): void => {
+    state = reduce(state, action);
   };
+  for (const { column, role, headingRow } of truth) {
+    const held = mapping().columns.find((each) => each.column === column);
+    if (held && headingRow === mapping().place.headingRow && held.role !== role)
+      act({ do: "column", column, role });
+  }
+  for (const { column, role, unit } of mapping().columns) {
+    const usual = role === "baseCharge" ? "g/L" : unit === undefined ? roleOf(role).units[0] : unit;
+    if (usual !== undefined) act({ do: "column", column, role, unit: usual });
+  }
+  act({ do: "basis", role: "baseCharge", basis: "pure" });
+  if (!isKnown(mapping(), "base")) act({ do: "constant", role: "base", value: "KOH" });
+  if (!isKnown(mapping(), "assay")) act({ do: "typed", figure: "assay", value: "90" });
+  if (!isKnown(mapping(), "baseCharge")) {
+    act({ do: "typed", figure: "charge", value: "7" });
+    act({ do: "typed", figure: "charge", unit: "g/L" });
+    act({ do: "typed", figure: "charge", basis: "pure" });
+  }
+  return mapping();
 }
 
 describe("the clean logbook of the samples", () => {

@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx } from "../../../src/workbook/xlsx";
-import { lacks, mappingFrom, withColumn } from "../../../src/workbook/recognising/mapping";
+import { mappingFrom, withColumn } from "../../../src/workbook/recognising/mapping";
+import { lacks } from "../../../src/workbook/recognising/lacks";
 import { recogniseSheet } from "../../../src/workbook/recognising/recognise";
 import { cellsFromFile } from "../../../src/workbook/recognising/sheet-cells";
 import { recheckAtOnce } from "../../../src/workbook/recheck/recheck";
@@ -51,7 +52,8 @@ describe("the old logbook of the samples", () => {
       "note",
     ]);
     expect(guess && lacks(mappingFrom(guess)).map(({ sentence }) => sentence)).toEqual([
-      "How strong was the titrant: mol/L or g/L?",
+      "How strong was the titrant?",
+      "Is the base charge of pure lye, or as weighed?",
     ]);
   });
 

@@ -1,10 +1,7 @@
 import { describe, expect, it } from "vitest";
-import {
-  lacks,
-  mappingFrom,
-  withColumn,
-  withConstant,
-} from "../../../src/workbook/recognising/mapping";
+import { mappingFrom, withColumn, withConstant } from "../../../src/workbook/recognising/mapping";
+import { lacks } from "../../../src/workbook/recognising/lacks";
+import { withAnswer } from "../../../src/workbook/recognising/answers";
 import { recogniseSheet, type TableGuess } from "../../../src/workbook/recognising/recognise";
 import { rememberedMapping, rememberedRows } from "../../../src/workbook/recognising/remembered";
 import { layoutCount, makeLogbook } from "./logbooks";
@@ -25,7 +22,12 @@ describe("a mapping", () => {
   it("is remembered as rows that people can read, and read again", () => {
     for (let index = 0; index < layoutCount; index += 1) {
       const guess = guessOf(index);
-      const mapping = withConstant(mappingFrom(guess), "temperature", "20");
+      const charged = withConstant(mappingFrom(guess), "baseCharge", "7", "g/L", "as weighed");
+      const answered = withAnswer(
+        withAnswer(charged, { ask: "unit", word: "drum", litres: "208" }),
+        { ask: "blank", means: "day" },
+      );
+      const mapping = withConstant(answered, "temperature", "20");
       expect(rememberedMapping(guess, rememberedRows(mapping))).toEqual(mapping);
     }
   });
@@ -48,7 +50,8 @@ describe("a mapping", () => {
       })),
       constants: mapping.constants.filter(({ role }) => role !== "assay"),
     });
-    const wanted = (of: typeof mapping) => lacks(of).map(({ roles }) => roles[0]);
+    const wanted = (of: typeof mapping) =>
+      lacks(of).flatMap(({ roles, isChoice }) => (isChoice ? [] : [roles[0]]));
     expect(wanted(renamed(/KOH|NaOH/g, "lye"))).toEqual(["base", "assay"]);
     const named = withColumn(renamed(/KOH|NaOH/g, "lye"), 0, "acidDose");
     const columns = named.columns.map((each) =>

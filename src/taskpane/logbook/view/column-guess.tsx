@@ -1,9 +1,12 @@
 /** One column: what it is taken to be and why, and what else it may be said to be. */
 import type { ColumnGuess } from "../../../workbook/recognising/guess-columns";
+import { hasBasis } from "../../../workbook/recognising/basis";
 import { roleOf } from "../../../workbook/recognising/roles";
+import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { columnName, nameOf, reasonWords, roleOptions } from "../column-words";
 import type { Action, FoundTable } from "../state";
+import { basisChoices } from "./typed";
 
 interface ColumnProps {
   readonly guess: ColumnGuess;
@@ -35,10 +38,23 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
       {units.length > 1 ? (
         <PickList
           label={`Unit of ${columnName(guess)}`}
-          value={mapped?.unit ?? units[0] ?? ""}
-          options={units.map((unit) => [unit, unit] as const)}
+          value={mapped?.unit ?? ""}
+          options={[
+            ...(mapped?.unit === undefined ? [["", "Which unit?"] as const] : []),
+            ...units.map((unit) => [unit, unit] as const),
+          ]}
           onPick={(unit) => {
-            act({ do: "column", column: guess.column, role, unit });
+            if (unit !== "") act({ do: "column", column: guess.column, role, unit });
+          }}
+        />
+      ) : null}
+      {hasBasis(role) ? (
+        <Choice
+          label={`${columnName(guess)}: of`}
+          value={mapped?.basis ?? ""}
+          options={basisChoices}
+          onPick={(basis) => {
+            act({ do: "basis", role, basis });
           }}
         />
       ) : null}

@@ -1,65 +1,73 @@
 /** Figures that hold for all rows: those that stand beside the logbook, and those still wanted. */
-import { lacks } from "../../../workbook/recognising/mapping";
+import type { Base } from "../../../core/reference/bases";
+import { lacks } from "../../../workbook/recognising/lacks";
 import type { RoleId } from "../../../workbook/recognising/roles";
+import { baseChoices } from "../../fields/bases";
+import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
+import type { DecimalMark } from "../../widgets/typed-number";
 import { WordField } from "../../widgets/word-field";
 import { nameOf } from "../column-words";
 import type { Action, FoundTable } from "../state";
+import { figureOf } from "../typed-figures";
+import { OnSheet } from "./on-sheet";
+import { Typed } from "./typed";
 
-/** A figure for all rows that no column holds. */
-function Typed({
-  role,
-  table,
-  act,
-}: {
-  role: RoleId;
-  table: FoundTable;
-  act: (action: Action) => void;
-}) {
+interface WordProps {
+  readonly role: RoleId;
+  readonly table: FoundTable;
+  readonly act: (action: Action) => void;
+}
+
+const notSaid: readonly ["", string] = ["", "Not said"];
+
+/** A word or a plain figure for all rows that no column holds. */
+function Word({ role, table, act }: WordProps) {
   const known = table.mapping.constants.find((each) => each.role === role);
   const value = known?.from.kind === "typed" ? known.from.value : "";
-  return (
-    <WordField
-      label={`${nameOf(role)}, for all rows`}
-      value={value}
-      onText={(text) => {
-        act({ do: "constant", role, value: text });
-      }}
+  const onText = (text: string): void => {
+    act({ do: "constant", role, value: text });
+  };
+  const label = `${nameOf(role)}, for all rows`;
+  return role === "base" || role === "titrantBase" ? (
+    <PickList
+      label={label}
+      value={value as Base["name"] | ""}
+      options={[notSaid, ...baseChoices]}
+      onPick={onText}
     />
+  ) : (
+    <WordField label={label} value={value} onText={onText} />
   );
 }
 
-export function Constants({ table, act }: { table: FoundTable; act: (action: Action) => void }) {
+interface ConstantsProps {
+  readonly table: FoundTable;
+  readonly act: (action: Action) => void;
+  readonly mark: DecimalMark;
+}
+
+export function Constants({ table, act, mark }: ConstantsProps) {
   const { constants } = table.mapping;
   const wanted = lacks(table.mapping);
   const typed = constants.flatMap(({ role, from }) => (from.kind === "typed" ? [role] : []));
-  const fields = [...new Set<RoleId>([...typed, ...wanted.flatMap(({ roles }) => roles)])].filter(
-    (role) => role !== "oilAmount",
-  );
-  const onSheet = constants.flatMap(({ role, from }) =>
-    from.kind === "cell" ? [{ role, from }] : [],
-  );
+  const toType = wanted.filter(({ isChoice }) => isChoice !== true).flatMap(({ roles }) => roles);
+  const all = [...new Set<RoleId>([...typed, ...toType])];
+  const figures = [...new Set(all.map(figureOf))].filter((each) => each !== undefined);
+  const words = all.filter((role) => figureOf(role) === undefined);
   return (
     <>
-      {onSheet.length === 0 ? null : (
-        <>
-          <h3>For all rows</h3>
-          <ul>
-            {onSheet.map(({ role, from }) => (
-              <li key={role}>
-                {nameOf(role)}: beside “{from.label}”
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      {wanted.map(({ sentence }) => (
+      <OnSheet table={table} act={act} />
+      {wanted.map(({ sentence, isChoice }) => (
         <Say key={sentence} tone="mind">
-          {sentence} Say which column holds it, or type it here.
+          {sentence} {isChoice ? null : "Say which column holds it, or type it here."}
         </Say>
       ))}
-      {fields.map((role) => (
-        <Typed key={role} role={role} table={table} act={act} />
+      {figures.map((figure) => (
+        <Typed key={figure} figure={figure} table={table} mark={mark} act={act} />
+      ))}
+      {words.map((role) => (
+        <Word key={role} role={role} table={table} act={act} />
       ))}
     </>
   );

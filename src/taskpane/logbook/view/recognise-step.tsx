@@ -7,10 +7,11 @@ import { shownTable } from "../state";
 import { Column } from "./column-guess";
 import { Constants } from "./constants";
 import { LookAgain } from "./look-again";
+import { OwnWords } from "./own-words";
 import { Remember } from "./remember";
 import type { StepProps } from "./step-props";
 
-export function RecogniseStep({ host, state, act, inMark }: StepProps) {
+export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
   const [isRemembering, setRemembering] = useState(false);
   const table = shownTable(state);
   if (!table) {
@@ -53,7 +54,8 @@ export function RecogniseStep({ host, state, act, inMark }: StepProps) {
           <Column key={each.column} guess={each} table={table} act={act} inMark={inMark} />
         ))}
       </ol>
-      <Constants table={table} act={act} />
+      <OwnWords table={table} act={act} mark={mark} />
+      <Constants table={table} act={act} mark={mark} />
       <div role="status">
         {table.isRemembered ? (
           <Say tone="know">This was agreed to before and stands on a sheet of the workbook.</Say>

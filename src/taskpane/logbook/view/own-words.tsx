@@ -1,0 +1,81 @@
+/** Words of a logbook's own, each asked about once: "drum", an empty blank. What stays open is not checked. */
+import { useMemo } from "react";
+import { limits, type Limits } from "../../../core/reference/limits";
+import {
+  type EmptyBlank,
+  emptyBlankOf,
+  emptyBlanks,
+  emptyBlankWords,
+  litresTyped,
+} from "../../../workbook/recognising/answers";
+import { type Question, questionsOf } from "../../../workbook/recognising/questions";
+import { rowsInWords } from "../../../workbook/recheck/unchecked";
+import { judge } from "../../widgets/judged";
+import { NumberField } from "../../widgets/number-field";
+import { PickList } from "../../widgets/pick-list";
+import { capital } from "../../widgets/shown-number";
+import { Say } from "../../widgets/say";
+import type { DecimalMark } from "../../widgets/typed-number";
+import type { Action, FoundTable } from "../state";
+
+interface OwnWordsProps {
+  readonly table: FoundTable;
+  readonly act: (action: Action) => void;
+  readonly mark: DecimalMark;
+}
+
+const litres: Limits = { ...limits.amount, unit: "L", to: "100000" };
+
+function One({ question, table, act, mark }: OwnWordsProps & { readonly question: Question }) {
+  const rows = rowsInWords(question.rows);
+  const { mapping } = table;
+  if (question.ask === "unit") {
+    const { word } = question;
+    const text = litresTyped(mapping, word);
+    const label = word === "" ? "1 without a unit =" : `1 ${word} =`;
+    const fact = { label, unit: "L", limit: litres, hint: `In ${rows}.` };
+    return (
+      <NumberField
+        fact={fact}
+        text={text}
+        judged={judge(text, fact, mark)}
+        onText={(typed) => {
+          act({ do: "answer", answer: { ask: "unit", word, litres: typed } });
+        }}
+      />
+    );
+  }
+  const offered = emptyBlanks.filter((each) => each !== "day" || question.hasDays);
+  return (
+    <PickList<EmptyBlank>
+      label="An empty blank means"
+      value={emptyBlankOf(mapping) ?? "unknown"}
+      options={offered.map((each) => [each, capital(emptyBlankWords[each])] as const)}
+      hint={`In ${rows}. Not known: these rows are not checked.`}
+      onPick={(means) => {
+        act({ do: "answer", answer: { ask: "blank", means } });
+      }}
+    />
+  );
+}
+
+export function OwnWords(props: OwnWordsProps) {
+  const { mapping, cells } = props.table;
+  const { asked, hasDittos } = useMemo(() => questionsOf(mapping, cells), [mapping, cells]);
+  return (
+    <>
+      {hasDittos ? <Say tone="know">Ditto marks are read as the value above them.</Say> : null}
+      {asked.length === 0 ? null : (
+        <section aria-label="Words of its own">
+          {asked.map((question) => (
+            <One
+              key={question.ask === "unit" ? question.word : "blank"}
+              question={question}
+              {...props}
+            />
+          ))}
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+/** What a person answered about a logbook's own words: kept with its columns. */
+import { amountUnits, type AmountUnit } from "../../core/quantity/units";
+import type { LogbookMapping } from "./mapping";
+import { typedFigure } from "./typed-number";
+import { unitWritten } from "./written-units";
+
+/** One blank for the day; the last one written above; nothing to subtract; nobody knows. */
+export const emptyBlanks = ["day", "above", "none", "unknown"] as const;
+export type EmptyBlank = (typeof emptyBlanks)[number];
+
+/** As it stands on a sheet and in the pane. */
+export const emptyBlankWords: Readonly<Record<EmptyBlank, string>> = {
+  day: "one blank for the day",
+  above: "the last one written above",
+  none: "nothing to subtract",
+  unknown: "not known",
+};
+
+export type Answer =
+  /** How many litres one of them is, as typed; the word "" stands for a row without one. */
+  | { readonly ask: "unit"; readonly word: string; readonly litres: string }
+  | { readonly ask: "blank"; readonly means: EmptyBlank };
+
+/** "Drums." and "drum" are one word. */
+export const wordKey = (word: string): string =>
+  word
+    .trim()
+    .toLowerCase()
+    .replace(/\.$/, "")
+    .replace(/(?<=..)s$/, "");
+
+const keyOf = (answer: Answer): string =>
+  answer.ask === "unit" ? `unit ${wordKey(answer.word)}` : answer.ask;
+
+/** An answer given or changed; an empty one takes it away. */
+export function withAnswer(mapping: LogbookMapping, answer: Answer): LogbookMapping {
+  const others = (mapping.answers ?? []).filter((each) => keyOf(each) !== keyOf(answer));
+  const isEmpty = answer.ask === "unit" && answer.litres.trim() === "";
+  return { ...mapping, answers: isEmpty ? others : [...others, answer] };
+}
+
+export const emptyBlankOf = ({ answers = [] }: LogbookMapping): EmptyBlank | undefined =>
+  answers.flatMap((each) => (each.ask === "blank" ? [each.means] : []))[0];
+
+export const litresTyped = ({ answers = [] }: LogbookMapping, word: string): string =>
+  answers.flatMap((each) =>
+    each.ask === "unit" && wordKey(each.word) === wordKey(word) ? [each.litres] : [],
+  )[0] ?? "";
+
+export interface MeantUnit {
+  readonly unit: AmountUnit;
+  /** How many of the unit one of them is. */
+  readonly times: number;
+}
+
+const litre = amountUnits.find(({ name }) => name === "l") as AmountUnit;
+
+/** The unit a word beside an amount means: by itself, or as it was answered; else nobody knows. */
+export function unitMeant(mapping: LogbookMapping, word: string): MeantUnit | undefined {
+  const known = unitWritten(word);
+  if (known) return { unit: known, times: 1 };
+  const times = typedFigure(litresTyped(mapping, word));
+  return times !== undefined && times > 0 ? { unit: litre, times } : undefined;
+}

@@ -1,0 +1,69 @@
+/** What a logbook says in words of its own: each kind is asked about once. */
+import { wordKey } from "./answers";
+import { hasDitto, withDittosRead } from "./ditto";
+import { columnOf, columnsOf, type LogbookMapping } from "./mapping";
+import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
+import { figureAndWords } from "./typed-number";
+import { amountUnitOf, unitWritten } from "./written-units";
+
+export type Question =
+  | { readonly ask: "unit"; readonly word: string; readonly rows: readonly number[] }
+  | { readonly ask: "blank"; readonly rows: readonly number[]; readonly hasDays: boolean };
+
+export interface Questions {
+  readonly asked: readonly Question[];
+  /** Ditto marks stand in a column that is used. */
+  readonly hasDittos: boolean;
+}
+
+const textAt = (cells: SheetCells, row: number, column: number): string => {
+  const { value } = heldCell(cells, row, column);
+  return typeof value === "object" ? "" : String(value).trim();
+};
+
+function unitQuestions(mapping: LogbookMapping, cells: SheetCells): Question[] {
+  const amount = columnOf(mapping, "oilAmount");
+  const units = columnOf(mapping, "amountUnit");
+  if (!amount) return [];
+  const found = new Map<string, { word: string; rows: number[] }>();
+  for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
+    const text = textAt(cells, row, amount.column);
+    const parts = figureAndWords(text);
+    if (!parts) continue;
+    const word =
+      parts.words !== "" ? parts.words : units ? textAt(cells, row, units.column) : undefined;
+    if (word === undefined || unitWritten(word)) continue;
+    if (word === "" && amountUnitOf(amount.unit)) continue;
+    const known = found.get(wordKey(word)) ?? { word, rows: [] };
+    known.rows.push(row);
+    found.set(wordKey(word), known);
+  }
+  return [...found.values()].map((each) => ({ ask: "unit", ...each }));
+}
+
+function blankQuestion(mapping: LogbookMapping, cells: SheetCells): Question[] {
+  const blanks = columnsOf(mapping, "blank");
+  const titres = columnsOf(mapping, "titre");
+  const date = columnOf(mapping, "date");
+  const holds = (row: number, columns: typeof blanks): boolean =>
+    columns.some(({ column }) => isHeld(heldCell(cells, row, column)));
+  const empty: number[] = [];
+  let written = 0;
+  for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
+    if (holds(row, blanks)) written += 1;
+    else if (holds(row, titres)) empty.push(row);
+  }
+  const isAsked = written > 0 && empty.length > 0;
+  return isAsked ? [{ ask: "blank", rows: empty, hasDays: date !== undefined }] : [];
+}
+
+export function questionsOf(mapping: LogbookMapping, given: SheetCells): Questions {
+  const cells = withDittosRead(given, mapping.place);
+  return {
+    asked: [...unitQuestions(mapping, cells), ...blankQuestion(mapping, cells)],
+    hasDittos: mapping.columns.some(
+      ({ role, column }) =>
+        role !== "other" && role !== "note" && hasDitto(given, mapping.place, column),
+    ),
+  };
+}
