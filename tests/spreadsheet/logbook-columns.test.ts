@@ -7,6 +7,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { offers, type Spelling } from "../../src/workbook/logbook-columns/columns-to-add";
+import { withBasis } from "../../src/workbook/recognising/basis";
 import { mappingFrom, withColumn } from "../../src/workbook/recognising/mapping";
 import { recogniseSheet } from "../../src/workbook/recognising/recognise";
 import { cellsFromFile, heldCell } from "../../src/workbook/recognising/sheet-cells";
@@ -28,7 +29,8 @@ if (!sheet) throw new Error("no sheet");
 const cells = cellsFromFile(book, sheet);
 const [guess] = recogniseSheet(cells);
 if (!guess) throw new Error("no logbook");
-const mapping = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+const agreed = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+const mapping = withBasis(withBasis(agreed, "strength", "pure"), "baseCharge", "pure");
 const wanted = ["correctedTitre", "acidValue", "ffa", "catalyst"];
 const firstColumn = 20;
 /** One of each kind: typed, worked out, gallons, a titre left out, a weak titrant. */

@@ -4,6 +4,7 @@ import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
 import { offers, type Spelling } from "../../src/workbook/logbook-columns/columns-to-add";
 import { mappingFrom, withConstant } from "../../src/workbook/recognising/mapping";
+import { withBasis } from "../../src/workbook/recognising/basis";
 import { recogniseSheet } from "../../src/workbook/recognising/recognise";
 
 const headings = [
@@ -60,7 +61,11 @@ const cells = {
 function columnsIn(spelling: Spelling) {
   const [guess] = recogniseSheet(cells);
   if (!guess) throw new Error("no logbook");
-  const mapping = withConstant(withConstant(mappingFrom(guess), "base", "KOH"), "assay", "90");
+  const mapping = withBasis(
+    withConstant(withConstant(mappingFrom(guess), "base", "KOH"), "assay", "90"),
+    "baseCharge",
+    "pure",
+  );
   const wanted = ["correctedTitre", "acidValue", "ffa", "catalyst", "methanol"];
   return offers(mapping, cells, spelling).filter(({ id }) => wanted.includes(id));
 }

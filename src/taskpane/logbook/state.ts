@@ -1,17 +1,9 @@
 /** What the logbook task knows and how it changes. No page, no workbook. */
 import type { AddedId } from "../../workbook/logbook-columns/added";
 import type { Spelling } from "../../workbook/logbook-columns/columns-to-add";
-import {
-  type LogbookMapping,
-  mappingFrom,
-  withColumn,
-  withConstant,
-  withUnit,
-} from "../../workbook/recognising/mapping";
-import { type Answer, withAnswer } from "../../workbook/recognising/answers";
-import { type Basis, withBasis } from "../../workbook/recognising/basis";
+import { type LogbookMapping, mappingFrom, withConstant } from "../../workbook/recognising/mapping";
 import { refreshed } from "./refreshed";
-import { type FigureId, type TypedFigure, withTyped } from "./typed-figures";
+import { changed, type MappingAction } from "./mapping-actions";
 import type { TableGuess } from "../../workbook/recognising/recognise";
 import type { RoleId } from "../../workbook/recognising/roles";
 import type { SheetCells } from "../../workbook/recognising/sheet-cells";
@@ -90,20 +82,7 @@ export type Action =
   | { readonly do: "failed"; readonly sentence: string }
   | { readonly do: "go"; readonly step: StepId }
   | { readonly do: "show"; readonly at: number }
-  | {
-      readonly do: "column";
-      readonly column: number;
-      readonly role: RoleId;
-      readonly unit?: string;
-    }
-  /** A figure for all rows in the one unit it can have, or a word. */
-  | { readonly do: "constant"; readonly role: RoleId; readonly value: string }
-  /** A figure for all rows whose unit is said beside it: what is left out stays as it was. */
-  | ({ readonly do: "typed"; readonly figure: FigureId } & Partial<TypedFigure>)
-  /** The unit of a figure that stands on the sheet. */
-  | { readonly do: "unit"; readonly role: RoleId; readonly unit: string }
-  | { readonly do: "basis"; readonly role: RoleId; readonly basis: Basis }
-  | { readonly do: "answer"; readonly answer: Answer }
+  | MappingAction
   /** A figure that only the new columns need: what was agreed still holds. */
   | { readonly do: "step"; readonly role: RoleId; readonly value: string }
   | { readonly do: "agree" }
@@ -156,19 +135,12 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
     case "show":
       return { ...state, at: action.at };
     case "column":
-      return remapped(state, (mapping) =>
-        withColumn(mapping, action.column, action.role, action.unit),
-      );
     case "constant":
-      return remapped(state, (mapping) => withConstant(mapping, action.role, action.value));
     case "typed":
-      return remapped(state, (mapping) => withTyped(mapping, action.figure, action));
     case "unit":
-      return remapped(state, (mapping) => withUnit(mapping, action.role, action.unit));
     case "basis":
-      return remapped(state, (mapping) => withBasis(mapping, action.role, action.basis));
     case "answer":
-      return remapped(state, (mapping) => withAnswer(mapping, action.answer));
+      return remapped(state, (mapping) => changed(mapping, action));
     case "step":
       return {
         ...state,

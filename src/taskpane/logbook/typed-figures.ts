@@ -22,7 +22,7 @@ interface FigureUnit {
   readonly role: RoleId;
 }
 
-export const figureIds = ["strength", "charge", "assay"] as const;
+const figureIds = ["strength", "charge", "assay"] as const;
 export type FigureId = (typeof figureIds)[number];
 
 interface AskedFigure {

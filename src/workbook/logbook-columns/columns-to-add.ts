@@ -40,11 +40,11 @@ function unitOf(mapping: LogbookMapping, { id, unit }: Added): string {
 /** Rows without readings stay empty. */
 function guarded(
   part: Part,
-  { titres, heldAcidValue, heldFfa, amount }: Sources,
+  { titres, heldAcidValue, heldFfa, amountHeld }: Sources,
   id: AddedId,
 ): Part {
   const from = titres ?? heldAcidValue ?? heldFfa;
-  const dosed = id === "catalyst" || id === "methanol" ? amount : undefined;
+  const dosed = id === "catalyst" || id === "methanol" ? amountHeld : undefined;
   return (row) => {
     const empty = [from, dosed].flatMap((each) => (each ? [`COUNT(${each(row)})=0`] : []));
     const test = empty.length === 1 ? (empty[0] ?? "") : `OR(${empty.join(",")})`;

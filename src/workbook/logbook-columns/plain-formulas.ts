@@ -12,8 +12,8 @@ import {
 import { oleic } from "../../core/reference/fatty-acids";
 import { methanolDensity } from "../../core/reference/liquids";
 import { oilNotNamed } from "../../core/reference/oils";
-import { amountUnitNamed } from "../../core/quantity/units";
 import type { AddedId } from "./added";
+import { forDose, pureCharge, strengthAssay } from "./lye-parts";
 import type { Part, Sources } from "./sources";
 import type { Built } from "./titre-formulas";
 
@@ -21,17 +21,31 @@ const lack = (what: string): Built => ({ lacks: what });
 const definition = acidValueDefinition.toString();
 
 /** A word (neutralised) and an empty cell count as no blank. */
-const blankText = (blanks: string): string =>
-  blanks.includes(":") ? `IFERROR(AVERAGE(${blanks}),0)` : `N(${blanks})`;
+const blankText = (blanks: string, isOne: boolean): string =>
+  isOne ? `N(${blanks})` : `IFERROR(AVERAGE(${blanks}),0)`;
 
-function net({ titres, blanks }: Sources): Part | undefined {
-  if (!titres) return undefined;
-  return (row) => `AVERAGE(${titres(row)})${blanks ? `-${blankText(blanks(row))}` : ""}`;
+/** An average passes words over: where some stand among the titres, such a row gives no figure. */
+const average = (titres: string, hasWords: boolean): string =>
+  hasWords ? `IF(SUMPRODUCT(--ISTEXT(${titres}))>0,NA(),AVERAGE(${titres}))` : `AVERAGE(${titres})`;
+
+function net({ titres, blank, hasWordsInTitres }: Sources): Part | string {
+  const { part, isOne, lacks, lacksPlain } = blank;
+  if (!titres) return "the titres as figures, in columns side by side";
+  if (lacks !== "" || lacksPlain !== "") return lacks === "" ? lacksPlain : lacks;
+  return (row) =>
+    `${average(titres(row), hasWordsInTitres)}${part ? `-${blankText(part(row), isOne)}` : ""}`;
 }
 
-function molarity({ molarity: known, strength, onlyTitrantBase: base }: Sources): Part | undefined {
+function molarity(s: Sources): Part | string {
+  const { molarity: known, strength, onlyTitrantBase: base } = s;
   if (known) return known;
-  return strength && base && ((row) => `${strength(row)}/${base.molarMass.toString()}`);
+  if (!strength || !base) return "the titrant's strength (mol/L, or g/L and one base)";
+  const assay = strengthAssay(s);
+  if (typeof assay === "string") return assay;
+  return (row) => {
+    const share = assay(row) === "100" ? "" : `*${assay(row)}/100`;
+    return `${strength(row)}${share}/${base.molarMass.toString()}`;
+  };
 }
 
 /** A density as a figure or a cell with one; the name of an oil is not looked up. */
@@ -53,53 +67,40 @@ function mass(s: Sources): Part | undefined {
 
 function acidValue(s: Sources): Part | string {
   const titre = net(s);
-  const c = molarity(s);
-  const m = mass(s);
-  if (titre && c && m) return (row) => `${definition}*${c(row)}*(${titre(row)})/${m(row)}`;
-  if (s.titres)
-    return c ? "how much oil was titrated" : "the titrant's strength (mol/L, or g/L and one base)";
+  if (typeof titre !== "string") {
+    const c = molarity(s);
+    const m = mass(s);
+    if (typeof c === "string") return c;
+    if (!m) return "how much oil was titrated";
+    return (row) => `${definition}*${c(row)}*(${titre(row)})/${m(row)}`;
+  }
   const { heldAcidValue, heldFfa } = s;
+  if (s.titres) return titre;
   if (heldAcidValue) return heldAcidValue;
   return heldFfa
     ? (row) => `${heldFfa(row)}*10*${definition}/${oleic.reportedMass.toString()}`
-    : "the titres, in columns side by side";
+    : titre;
 }
 
-/** Each unit of the column with what one of it weighs. */
 function kilograms(s: Sources): Part | string {
-  const { amount, unit } = s;
-  if (!amount || !unit) return "the amount of oil with its unit";
-  const inOne = (word: string, row: number): string => {
-    const found = amountUnitNamed(word);
-    if (!found) return "NA()";
-    const factor = found.factor.toString();
-    return found.measures === "mass" ? factor : `${factor}*${density(s)(row)}`;
-  };
-  return (row) => {
-    const written = unit(row);
-    const words = [...written.matchAll(/"([^"]*)"/g)].map(([, word = ""]) => word);
-    const lone = /^"([^"]*)"$/.exec(written)?.[1];
-    if (lone !== undefined) return `${amount(row)}*${inOne(lone, row)}`;
-    const cell = /[A-Z]+\$?\d+\)*$/.exec(written)?.[0].replace(/\)/g, "") ?? written;
-    // Their own words first, each with ours behind it; what is left is litres.
-    const pairs = words
-      .filter((_, at) => at % 2 === 0)
-      .map((word, at) => [word, words[at * 2 + 1] ?? ""] as const);
-    const choices = [...pairs, ["kg", "kg"], ["lb", "lb"]] as const;
-    return `${amount(row)}*${choices.reduceRight((rest, [word, ours]) => `IF(${cell}="${word}",${inOne(ours, row)},${rest})`, inOne("l", row))}`;
-  };
+  const { amount, kilogramsInOne } = s;
+  // Not the figure counted in litres: each word stands with what one of it weighs.
+  if (!amount || !kilogramsInOne)
+    return "the amount of oil with its unit, in words and not in ditto marks";
+  return (row) => `${s.amountHeld?.(row) ?? ""}*${kilogramsInOne(row, density(s)(row))}`;
 }
 
 function pureReaction(s: Sources, oil: Part): Part | string {
-  const { charge } = s;
-  if (!charge) return "the base charge";
-  const { part, per } = charge;
+  const part = pureCharge(s);
+  if (typeof part === "string") return part;
+  const per = s.charge?.per;
   if (per === "%") return (row) => `${oil(row)}*10*${part(row)}`;
   if (per === "g/kg") return (row) => `${oil(row)}*${part(row)}`;
   return (row) => `${oil(row)}/${density(s)(row)}*${part(row)}`;
 }
 
-function catalyst(s: Sources): Built {
+function catalyst(given: Sources): Built {
+  const s = forDose(given);
   const oil = kilograms(s);
   const value = acidValue(s);
   const { assay, onlyBase: base } = s;
@@ -132,7 +133,7 @@ export function plainFormula(id: AddedId, s: Sources): Built {
   const titre = net(s);
   switch (id) {
     case "correctedTitre":
-      return titre ? { formula: titre } : lack("the titres, in columns side by side");
+      return typeof titre === "string" ? lack(titre) : { formula: titre };
     case "acidValue":
       return typeof value === "string" ? lack(value) : { formula: value };
     case "ffa":

@@ -1,28 +1,34 @@
 /** Where the formulas of a logbook's new columns take their figures: cells of the row, lone cells, typed figures. */
 import { columnLetters } from "../cell-name";
 import { type Base, baseNamed } from "../../core/reference/bases";
-import { amountUnitNamed } from "../../core/quantity/units";
 import { oilNamed } from "../../core/reference/oils";
-import { amountUnitOf, baseWritten, soleBase, unitWritten } from "../recognising/written-units";
+import { type Basis, basisOf } from "../recognising/basis";
+import { hasDitto, withDittosRead } from "../recognising/ditto";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
-import type { RoleId } from "../recognising/roles";
+import { type RoleId, roleOf } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
+import { isUsable } from "../recognising/typed-limits";
+import { typedFigure } from "../recognising/typed-number";
+import { needsUnit } from "../recognising/units-of-roles";
+import { baseWritten, soleBase } from "../recognising/written-units";
+import { type AmountParts, amountParts } from "./amount-parts";
+import { type BlankPart, blankPart } from "./blank-part";
+import { always, translated, wordsIn } from "./column-words";
 
 /** A part of a formula, for a row counted from 1. */
 export type Part = (row: number) => string;
 
-export interface Sources {
+export interface Sources extends AmountParts {
   readonly titres: Part | undefined;
-  readonly blanks: Part | undefined;
+  readonly blank: BlankPart;
   /** mol/L */
   readonly molarity: Part | undefined;
   /** g/L, where that is what is known; then `titrantBase` as well. */
   readonly strength: Part | undefined;
+  readonly strengthBasis: Basis | undefined;
   readonly titrantBase: Part | undefined;
   readonly mass: Part | undefined;
   readonly sampleVolume: Part | undefined;
-  readonly amount: Part | undefined;
-  readonly unit: Part | undefined;
   /** Density or name; undefined: not named. */
   readonly oil: Part | undefined;
   readonly base: Part | undefined;
@@ -31,62 +37,48 @@ export interface Sources {
   readonly onlyTitrantBase: Base | undefined;
   /** % */
   readonly assay: Part | undefined;
-  readonly charge: { readonly part: Part; readonly per: "%" | "g/L" | "g/kg" } | undefined;
+  readonly charge:
+    | { readonly part: Part; readonly per: "%" | "g/L" | "g/kg"; readonly basis: Basis | undefined }
+    | undefined;
   readonly titreStep: Part | undefined;
   readonly massStep: Part | undefined;
   readonly titrantDoubt: Part | undefined;
   /** What the row holds as its acid value or % FFA, where it has no titres. */
   readonly heldAcidValue: Part | undefined;
   readonly heldFfa: Part | undefined;
+  /** Words stand among the titres: a plain average would pass them over. */
+  readonly hasWordsInTitres: boolean;
 }
-
-const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;
 
 /** "90" and "0,5" as a figure, anything else as a text. */
-const literal = (typed: string): string => {
-  const plain = typed.replace(",", ".");
-  return /^-?\d+(\.\d+)?$/.test(plain) ? plain : quoted(typed);
-};
+const literal = (typed: string): string =>
+  String(typedFigure(typed) ?? `"${typed.replace(/"/g, '""')}"`);
 
-/** The different words of a column. */
-function wordsIn(cells: SheetCells, { place }: LogbookMapping, column: number): string[] {
-  const found = new Set<string>();
-  for (let row = place.firstRow; row <= place.lastRow; row += 1) {
-    const { value } = heldCell(cells, row, column);
-    if (typeof value === "string" && value.trim() !== "") found.add(value.trim());
-  }
-  return [...found];
-}
-
-/** The longest text a formula can hold. */
-const longestText = 255;
-
-/** Their words where ours are wanted: IF(N5="imp gal","uk_gal",N5). */
-function translated(
-  part: Part,
-  words: readonly string[],
-  ours: (word: string) => string | undefined,
-): Part | undefined {
-  const pairs = words.map((word) => [word, ours(word)] as const);
-  if (pairs.some(([, own]) => own === undefined) || pairs.length > 8) return undefined;
-  if (words.some((word) => word.length > longestText)) return undefined;
-  const changed = pairs.filter(([, own]) => own !== "");
-  return (row) =>
-    changed.reduceRight(
-      (rest, [word, own]) => `IF(${part(row)}=${quoted(word)},${quoted(own ?? "")},${rest})`,
-      part(row),
-    );
-}
+/** A figure larger than any: what LOOKUP never finds, so that it answers the last figure. */
+const beyondAll = "9.99E+307";
 
 /** @param onSheet what stands before a cell seen from another sheet: "'Oil book'!" */
 export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = ""): Sources {
   const unitOf = (role: RoleId): string | undefined =>
     columnOf(mapping, role)?.unit ?? mapping.constants.find((each) => each.role === role)?.unit;
+  const read = withDittosRead(cells, mapping.place);
+  const top = String(mapping.place.firstRow + 1);
   const plain = (role: RoleId): Part | undefined => {
+    // A figure in nobody knows which unit is none.
+    if (needsUnit(role) && role !== "oilAmount" && unitOf(role) === undefined) return undefined;
     const column = columnOf(mapping, role);
-    if (column) return (row) => `${onSheet}${columnLetters(column.column)}${String(row)}`;
-    const from = mapping.constants.find((each) => each.role === role)?.from;
-    if (!from) return undefined;
+    if (column) {
+      const letters = columnLetters(column.column);
+      const own: Part = (row) => `${onSheet}${letters}${String(row)}`;
+      if (!hasDitto(cells, mapping.place, column.column)) return own;
+      // A ditto mark stands for the last figure above; for a word there is no such formula.
+      if (roleOf(role).holds !== "number") return undefined;
+      return (row) =>
+        `IF(${own(row)}="","",LOOKUP(${beyondAll},${onSheet}${letters}$${top}:${letters}${String(row)}))`;
+    }
+    const constant = mapping.constants.find((each) => each.role === role);
+    if (!constant || !isUsable(constant)) return undefined;
+    const { from } = constant;
     const text =
       from.kind === "typed"
         ? literal(from.value)
@@ -100,6 +92,9 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
     const [first] = columns;
     if (first === undefined) return plain(role);
     const last = columns[columns.length - 1] ?? first;
+    if (columns.length === 1 && role !== "titre" && role !== "blank") return plain(role);
+    if (role !== "blank" && columns.some((each) => hasDitto(cells, mapping.place, each)))
+      return undefined;
     // A list is one range: columns that do not stand side by side are not one.
     if (last - first !== columns.length - 1) return undefined;
     return (row) => {
@@ -107,64 +102,83 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
       return first === last ? from : `${from}:${columnLetters(last)}${String(row)}`;
     };
   };
-  const isPercent = (role: RoleId): boolean => {
+  /** Do the cells show it with a percent sign? Some with and some without: it is neither. */
+  const isPercent = (role: RoleId): boolean | "mixed" => {
     const column = columnOf(mapping, role)?.column;
-    if (column !== undefined)
-      return heldCell(cells, mapping.place.firstRow, column).format.includes("%");
     const from = mapping.constants.find((each) => each.role === role)?.from;
-    return from?.kind === "cell" && heldCell(cells, from.row, from.column).format.includes("%");
+    const formats: boolean[] = [];
+    const look = (row: number, at: number): void => {
+      const { value, format } = heldCell(cells, row, at);
+      if (typeof value === "number") formats.push(format.includes("%"));
+    };
+    if (column !== undefined)
+      for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1)
+        look(row, column);
+    else if (from?.kind === "cell") look(from.row, from.column);
+    const percents = formats.filter(Boolean).length;
+    return percents > 0 && percents < formats.length ? "mixed" : percents > 0;
   };
-  const inPercent = (role: RoleId): Part | undefined =>
-    unitOf(role) === "fraction" || isPercent(role) ? times(plain(role), "*100") : plain(role);
+  const inPercent = (role: RoleId): Part | undefined => {
+    const percent = isPercent(role);
+    if (percent === "mixed") return undefined;
+    return unitOf(role) === "fraction" || percent ? times(plain(role), "*100") : plain(role);
+  };
   const named = (role: RoleId, ours: (word: string) => string | undefined): Part | undefined => {
     const part = plain(role);
     const column = columnOf(mapping, role);
-    if (!part || !column) return part;
-    return translated(part, wordsIn(cells, mapping, column.column), ours);
+    return part && column ? translated(part, wordsIn(cells, mapping, column.column), ours) : part;
   };
+  const isSaid = (role: RoleId): boolean =>
+    columnOf(mapping, role) !== undefined || mapping.constants.some((each) => each.role === role);
+  const baseIn = (role: RoleId, inHeading: Base | undefined): Part | undefined =>
+    isSaid(role) ? named(role, ourBase) : always(inHeading?.name);
   const ourBase = (word: string): string | undefined =>
-    baseNamed(word) ? "" : baseWritten(word)?.name;
-  const ourUnit = (word: string): string | undefined =>
-    amountUnitNamed(word) ? "" : unitWritten(word)?.name;
-  const ourOil = (word: string): string | undefined => (oilNamed(word) ? "" : undefined);
+    baseNamed(word) ? undefined : baseWritten(word)?.name;
+  // The name of a source is no kind of oil: it is left out, and the usual density holds.
+  const ourOil = (word: string): string | undefined => (oilNamed(word) ? undefined : "");
   const inHeadings = soleBase(mapping);
   const only = (role: RoleId): Base | undefined => {
     const column = columnOf(mapping, role);
     const from = mapping.constants.find((each) => each.role === role)?.from;
     const lone = from?.kind === "cell" ? heldCell(cells, from.row, from.column).value : from?.value;
     const words = column
-      ? wordsIn(cells, mapping, column.column)
+      ? wordsIn(read, mapping, column.column)
       : typeof lone === "string"
         ? [lone]
         : [];
     const found = new Set(words.map(baseWritten));
     return found.size === 1 ? [...found][0] : undefined;
   };
-  const always = (text: string | undefined): Part | undefined =>
-    text === undefined ? undefined : () => quoted(text);
-  const amount = plain("oilAmount") ?? plain("oilMass");
-  const amountUnit =
-    plain("oilAmount") === undefined ? "kg" : amountUnitOf(unitOf("oilAmount"))?.name;
-  const charge = plain("baseCharge");
+  const chargePercent = isPercent("baseCharge");
+  const charge = chargePercent === "mixed" ? undefined : plain("baseCharge");
+  const chargePart = chargePercent === true ? times(charge, "*100") : charge;
+  const titreColumns = columnsOf(mapping, "titre");
+  const isWordIn = (column: number): boolean => wordsIn(cells, mapping, column).length > 0;
   return {
+    ...amountParts(mapping, cells, plain, unitOf("oilAmount")),
     titres: side("titre") ?? plain("correctedTitre") ?? plain("meanTitre"),
-    blanks:
-      columnsOf(mapping, "titre").length === 0 && plain("correctedTitre")
-        ? undefined
-        : side("blank"),
+    hasWordsInTitres: titreColumns.some(({ column }) => isWordIn(column)),
+    blank:
+      titreColumns.length === 0 && plain("correctedTitre")
+        ? { part: undefined, isOne: true, lacks: "", lacksPlain: "" }
+        : blankPart(mapping, cells, side("blank"), onSheet),
     molarity: plain("molarity"),
-    strength: unitOf("strength") === "% w/v" ? times(plain("strength"), "*10") : plain("strength"),
-    titrantBase: named("titrantBase", ourBase) ?? always(inHeadings.titrant?.name),
+    strength:
+      unitOf("strength") === "% w/v" ? times(inPercent("strength"), "*10") : plain("strength"),
+    strengthBasis: basisOf(mapping, "strength"),
+    titrantBase: baseIn("titrantBase", inHeadings.titrant),
     mass: side("sampleMass"),
     sampleVolume: plain("sampleVolume"),
-    amount,
-    unit: named("amountUnit", ourUnit) ?? always(amountUnit),
     oil: plain("density") ?? named("oil", ourOil),
-    base: named("base", ourBase) ?? always(inHeadings.catalyst?.name),
-    onlyBase: only("base") ?? inHeadings.catalyst,
-    onlyTitrantBase: only("titrantBase") ?? inHeadings.titrant,
+    base: baseIn("base", inHeadings.catalyst),
+    onlyBase: isSaid("base") ? only("base") : inHeadings.catalyst,
+    onlyTitrantBase: isSaid("titrantBase") ? only("titrantBase") : inHeadings.titrant,
     assay: inPercent("assay"),
-    charge: charge && { part: charge, per: (unitOf("baseCharge") ?? "%") as "%" | "g/L" | "g/kg" },
+    charge: chargePart && {
+      part: chargePart,
+      per: chargePercent === true ? "%" : ((unitOf("baseCharge") ?? "%") as "%" | "g/L" | "g/kg"),
+      basis: basisOf(mapping, "baseCharge"),
+    },
     titreStep: plain("titreStep"),
     massStep: plain("massStep"),
     titrantDoubt: plain("titrantDoubt"),

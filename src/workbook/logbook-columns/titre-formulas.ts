@@ -3,6 +3,7 @@ import { usual } from "../../core/reference/usual";
 import { namespace } from "../../functions/names";
 import type { RoleId } from "../recognising/roles";
 import type { AddedId } from "./added";
+import { forDose, pureCharge, strengthAssay } from "./lye-parts";
 import type { Part, Sources } from "./sources";
 
 const call = (id: string, ...parts: readonly (string | undefined)[]): string => {
@@ -11,30 +12,37 @@ const call = (id: string, ...parts: readonly (string | undefined)[]): string => 
   return `${namespace}.${id}(${given.map((part) => part ?? "").join(",")})`;
 };
 
+const noTitres = "the titres as figures, in columns side by side";
+
 /** What a formula says, or what it lacks. */
 export type Built = { readonly formula: Part } | { readonly lacks: string };
 
 const lack = (what: string): Built => ({ lacks: what });
 const formula = (part: Part): Built => ({ formula: part });
 
-/** mol/L: as it stands, or from grams of the base in a litre. */
-function molarity({ molarity: known, strength, titrantBase }: Sources): Part | undefined {
+/** mol/L: as it stands, or from grams of the base in a litre; else what is lacking. */
+function molarity(s: Sources): Part | string {
+  const { molarity: known, strength, titrantBase } = s;
   if (known) return known;
-  if (!strength || !titrantBase) return undefined;
-  return (row) => call("MOLARITY", strength(row), "1", titrantBase(row), "100");
+  if (!strength || !titrantBase)
+    return "the titrant's strength (mol/L, or g/L and the base in words, not ditto marks)";
+  const assay = strengthAssay(s);
+  if (typeof assay === "string") return assay;
+  return (row) => call("MOLARITY", strength(row), "1", titrantBase(row), assay(row));
 }
 
 const mass = ({ mass: weighed, sampleVolume, oil }: Sources): Part | undefined =>
   weighed ?? (sampleVolume && ((row) => call("SAMPLEGRAMS", sampleVolume(row), oil?.(row))));
 
 function bench(s: Sources): ((row: number) => readonly (string | undefined)[]) | string {
-  const { titres, blanks } = s;
-  const c = molarity(s);
+  const { titres, blank } = s;
   const m = mass(s);
-  if (!titres) return "the titres, in columns side by side";
-  if (!c) return "the titrant's strength (mol/L, or g/L and the base)";
+  if (!titres) return noTitres;
+  if (blank.lacks !== "") return blank.lacks;
+  const c = molarity(s);
+  if (typeof c === "string") return c;
   if (!m) return "how much oil was titrated";
-  return (row) => [titres(row), blanks?.(row), c(row), m(row)];
+  return (row) => [titres(row), blank.part?.(row), c(row), m(row)];
 }
 
 function acidValue(s: Sources): Part | string {
@@ -47,27 +55,30 @@ function acidValue(s: Sources): Part | string {
 }
 
 const oilMass = ({ amount, unit, oil }: Sources): Part | string => {
-  if (!amount || !unit) return "the amount of oil with its unit";
+  if (!amount || !unit) return "the amount of oil with its unit, in words and not in ditto marks";
   return (row) => call("OILMASS", amount(row), unit(row), oil?.(row));
 };
 
-function chargePercent({ charge, oil }: Sources): Part | string {
-  if (!charge) return "the base charge";
-  const { part, per } = charge;
+function chargePercent(s: Sources): Part | string {
+  const part = pureCharge(s);
+  const { oil } = s;
+  if (typeof part === "string") return part;
+  const per = s.charge?.per;
   if (per === "%") return part;
   if (per === "g/kg") return (row) => `${part(row)}/10`;
   return (row) => call("CHARGEPERCENT", part(row), "100", oil?.(row));
 }
 
 /** @param limit % FFA above which no dose is given; left out: the usual limit */
-function catalyst(s: Sources, limit?: string): Built {
+function catalyst(given: Sources, limit?: string): Built {
+  const s = forDose(given);
   const kilograms = oilMass(s);
   const value = acidValue(s);
   const charge = chargePercent(s);
   const { base, assay } = s;
   if (typeof kilograms === "string") return lack(kilograms);
   if (typeof value === "string") return lack(value);
-  if (!base) return lack("the base");
+  if (!base) return lack("the base, in words and not in ditto marks");
   if (!assay) return lack("the assay of the lye");
   if (typeof charge === "string") return lack(charge);
   return formula((row) =>
@@ -87,13 +98,14 @@ function uncertainty(s: Sources): Built {
 }
 
 export function titreFormula(id: AddedId, s: Sources): Built {
-  const { titres, blanks } = s;
+  const { titres, blank } = s;
   const value = acidValue(s);
   switch (id) {
     case "correctedTitre":
+      if (blank.lacks !== "") return lack(blank.lacks);
       return titres
-        ? formula((row) => call("CORRECTED", titres(row), blanks?.(row)))
-        : lack("the titres, in columns side by side");
+        ? formula((row) => call("CORRECTED", titres(row), blank.part?.(row)))
+        : lack(noTitres);
     case "acidValue":
       return typeof value === "string" ? lack(value) : formula(value);
     case "ffa":
@@ -104,9 +116,7 @@ export function titreFormula(id: AddedId, s: Sources): Built {
       return uncertainty(s);
     case "verdict": {
       const step = s.titreStep;
-      return titres
-        ? formula((row) => call("VERDICT", titres(row), step?.(row)))
-        : lack("the titres, in columns side by side");
+      return titres ? formula((row) => call("VERDICT", titres(row), step?.(row))) : lack(noTitres);
     }
     case "catalyst":
       return catalyst(s);

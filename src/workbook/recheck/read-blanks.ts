@@ -4,8 +4,8 @@
  */
 import { emptyBlankOf } from "../recognising/answers";
 import type { LogbookMapping, MappedColumn } from "../recognising/mapping";
+import { isNeutralised } from "../recognising/neutralised";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
-import { isNeutralised } from "./unread";
 
 type Blanks = readonly number[];
 

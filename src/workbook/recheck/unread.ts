@@ -4,6 +4,7 @@
  */
 import { quoted } from "../../core/problem/wording";
 import type { LogbookMapping, MappedColumn } from "../recognising/mapping";
+import { isNeutralised } from "../recognising/neutralised";
 import { type RoleId, roleOf } from "../recognising/roles";
 import { heldCell, type LogbookValue, type SheetCells } from "../recognising/sheet-cells";
 import { figureFrom } from "../recognising/typed-number";
@@ -50,10 +51,6 @@ const ofTitrations: readonly RoleId[] = [
 
 /** A stroke where nothing was read. */
 const nothing = /^(?:[-–—_./]+|n\/?a\.?)$/i;
-/** What says that the solvent took nothing. */
-export const isNeutralised = (text: string): boolean =>
-  /^(?:0+(?:[.,]0+)?|nil|neutrali[sz]ed)$/i.test(text.trim());
-
 const isNothing = (value: LogbookValue): boolean =>
   typeof value === "string" && (value.trim() === "" || nothing.test(value.trim()));
 

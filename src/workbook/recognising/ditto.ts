@@ -5,7 +5,7 @@ import { heldCell, isHeld, type LogbookValue, type SheetCells } from "./sheet-ce
 const marks = /^(?:["″〃“”„]|''|’’|′′|,,|do\.?|ditto|same(?: as above)?|as above|idem|↓)$/i;
 const longestMark = 13;
 
-const isDitto = (value: unknown): boolean =>
+export const isDitto = (value: unknown): boolean =>
   typeof value === "string" && value.length <= longestMark && marks.test(value.trim());
 
 /** Does a ditto mark stand in this column of the table? */

@@ -23,7 +23,7 @@ export const limitOf = (role: RoleId, unit: string | undefined): Limits | undefi
   inUnits[role]?.[unit ?? ""];
 
 /** The figure that a typed text is for its role; undefined for none, or for one outside its limits. */
-export function typedValue({ role, unit, from }: MappedConstant): number | undefined {
+function typedValue({ role, unit, from }: MappedConstant): number | undefined {
   const value = from.kind === "typed" ? typedFigure(from.value) : undefined;
   const limit = limitOf(role, unit);
   const misfits = value !== undefined && limit && misses(exact(value), limit) !== undefined;

@@ -56,9 +56,14 @@ export class BenchHand {
     if (value === "") throw new Error(`${name} took no ${word}`);
   }
 
-  /** Moves a group of radios on from where it stands; the group is one stop of the Tab key. */
-  async pick(name: string): Promise<void> {
-    const radio = this.page.getByRole("radio", { name, exact: true });
+  /**
+   * Moves a group of radios on from where it stands; the group is one stop of the Tab key.
+   * @param of the group's own name, where several have such a radio
+   */
+  async pick(name: string, of?: string): Promise<void> {
+    const within =
+      of === undefined ? this.page : this.page.getByRole("radiogroup", { name: of, exact: true });
+    const radio = within.getByRole("radio", { name, exact: true });
     const group = radio.locator("xpath=ancestor::*[@role='radiogroup']");
     const isThere = () => group.evaluate((element) => element.contains(document.activeElement));
     for (let steps = 0; steps < 90 && !(await isThere()); steps += 1) {

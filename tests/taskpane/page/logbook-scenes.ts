@@ -6,6 +6,8 @@ import type { Look } from "./scenes";
 export async function understand(hand: BenchHand): Promise<void> {
   await hand.page.getByText(/^The sheet Oil book/).waitFor();
   await hand.choose("K: KOH sol g/L", "Titrant strength, g");
+  await hand.pick("Pure lye", "K: KOH sol g/L: of");
+  await hand.pick("Pure lye", "Base charge: of");
   await hand.press("These are right");
   await hand.page.getByText(/Agreed: the columns/).waitFor();
 }
