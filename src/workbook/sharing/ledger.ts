@@ -12,6 +12,7 @@ interface SheetLedger {
   readonly formulas: MeantFormula[];
   /** Cells whose own formula goes. */
   readonly replaced: Set<number>;
+  isEmptied: boolean;
 }
 
 /** A formula that stands in no cell. */
@@ -29,7 +30,7 @@ export class Ledger {
   private readonly elsewhere: Elsewhere[] = [];
 
   private on(sheet: string): SheetLedger {
-    const known = this.sheets.get(sheet) ?? { formulas: [], replaced: new Set() };
+    const known = this.sheets.get(sheet) ?? { formulas: [], replaced: new Set(), isEmptied: false };
     this.sheets.set(sheet, known);
     return known;
   }
@@ -49,24 +50,23 @@ export class Ledger {
   }
 
   /** Every formula of a sheet goes. */
-  emptied(sheet: Sheet): void {
-    const { replaced } = this.on(sheet.name);
-    for (const cell of sheet.cells) replaced.add(keyOf(cell));
+  emptied(sheet: string): void {
+    this.on(sheet).isEmptied = true;
   }
 
   other(place: string, text: string, find: Elsewhere["find"]): void {
     this.elsewhere.push({ place, text, find });
   }
 
-  /** Refuses bytes in which a formula is not what was meant. `before` is the workbook as it was. */
-  check(bytes: Uint8Array, before: readonly Sheet[]): void {
+  /** Refuses bytes in which a formula is not what was meant. `before` reads a sheet as it was. */
+  check(bytes: Uint8Array, before: (sheet: string) => Sheet | undefined): void {
     const after = readAgain(bytes);
     const known = new Map<string, boolean>();
-    for (const [sheet, { formulas, replaced }] of this.sheets) {
+    for (const [sheet, { formulas, replaced, isEmptied }] of this.sheets) {
       const now = after.sheets.find(({ name }) => name === sheet);
       if (!now) return refuse({ code: "not-as-meant", place: sheet });
       const isReplaced = (place: Place) => replaced.has(keyOf(place));
-      const was = before.find(({ name }) => name === sheet);
+      const was = isEmptied ? undefined : before(sheet);
       refuseOtherFormulas({ sheet, formulas, isReplaced, before: was }, now, known);
     }
     for (const { place, text, find } of this.elsewhere) {

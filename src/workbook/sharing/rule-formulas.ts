@@ -1,6 +1,9 @@
 /** Conditional formats and rules for what may be typed, of the file's own kind and of the newer one. */
 import type { Replacement } from "../formula/splice";
 import { readArea } from "../xlsx/cell-address";
+import { formulaFromFile } from "../xlsx/formulas/from-file";
+import type { Workbook } from "../xlsx/model";
+import { scanSheet } from "../xlsx/read/sheet-scan";
 import type { ListedSheet } from "../xlsx/read/workbook-part";
 import { escapeText } from "../xlsx/xml/escape";
 import { attribute } from "../xlsx/xml/scan";
@@ -8,6 +11,7 @@ import { descendants, type Node } from "../xlsx/xml/tree";
 import { type Converter, mayCallUs } from "./converter";
 import { fixedFormula } from "./fixed-formula";
 import { type Instance, shownHome } from "./instance";
+import type { Ledger } from "./ledger";
 import type { Tally } from "./report";
 import { written } from "./template";
 
@@ -28,7 +32,14 @@ interface Sheet {
 const formulasIn = (node: Node): Node[] =>
   ["formula", "formula1", "formula2", "f"]
     .flatMap((local) => descendants(node, local))
-    .filter(({ children, text }) => children.length === 0 && mayCallUs(text));
+    .filter(({ children }) => children.length === 0);
+
+/** The same text, from the rules of a sheet of the finished copy; undefined where no rule has it. */
+function ruleText({ file }: Workbook, part: string, text: string): string | undefined {
+  const { frame } = scanSheet(part, file.need(part), { cell: () => undefined });
+  const rules = kinds.flatMap(({ element }) => descendants(frame, element));
+  return rules.flatMap(formulasIn).find((node) => node.text === text)?.text;
+}
 
 const areasOf = (node: Node): string =>
   attribute(node, "sqref") ?? descendants(node, "sqref")[0]?.text ?? "";
@@ -48,7 +59,8 @@ export function ruleFormulas({ listed, frame }: Sheet): RuleFormula[] {
       const areas = areasOf(rule);
       const label = `${called} ${areas} on ${listed.name}`;
       const isForTyping = element === "dataValidation";
-      return formulasIn(rule).map((node) => ({ node, areas, label, isForTyping }));
+      const ours = formulasIn(rule).filter(({ text }) => mayCallUs(text));
+      return ours.map((node) => ({ node, areas, label, isForTyping }));
     }),
   );
 }
@@ -90,13 +102,18 @@ export class RuleFormulas {
     this.changed.push({ node, instance });
   }
 
-  replacements(text: string): Replacement[] {
+  replacements(text: string, part: string, ledger: Ledger): Replacement[] {
     return this.changed.map(({ node, instance }) => {
       const { template } = instance;
       const parts = (template.kind === "formulas" && template.rows[0]?.[0]) || [];
       const { openEnd: start, closeStart: end } = node;
-      const formula = escapeText(written(parts, instance, "here"));
-      return { start, end, text: text.slice(start, end).trim() === "" ? "" : formula };
+      const formula = written(parts, instance, "here");
+      if (text.slice(start, end).trim() === "") return { start, end, text: "" };
+      ledger.other(shownHome(instance.home), formula, (after) => {
+        const found = ruleText(after, part, formula);
+        return found && formulaFromFile(found);
+      });
+      return { start, end, text: escapeText(formula) };
     });
   }
 }

@@ -13,8 +13,8 @@ import { addSheet } from "../xlsx/patch/new-sheet";
 import { plainSheet, type PlainRow } from "../xlsx/patch/plain-sheet";
 import { answer, type FileProblem } from "../xlsx/problem";
 import { dynamicMarks } from "../xlsx/read/dynamic-arrays";
+import { readSheet } from "../xlsx/read/sheet";
 import { readSharedStrings } from "../xlsx/read/shared-strings";
-import { readWorkbook } from "../xlsx/open";
 import { fullBudget } from "../xlsx/read/sheet-scan";
 import { dateSystem, readWorkbookPart } from "../xlsx/read/workbook-part";
 import { WorkbookStyles } from "../xlsx/styles/dresser";
@@ -131,7 +131,10 @@ function share(bytes: Uint8Array, options: ShareOptions): Shared {
     options.kind === "partner"
       ? writePlainFormulas(reading, options.twinOf ?? twinOf, tally, ledger)
       : undefined;
-  if (options.kind === "numbers") dropFormulas(file, workbook, facts, context, budget, tally);
+  if (options.kind === "numbers") {
+    dropFormulas(file, workbook, facts, context, budget, tally);
+    for (const { name } of workbook.sheets) ledger.emptied(name);
+  }
   const isChanged = tally.formulas + tally.sentences > 0;
   const hasHelpers = workings !== undefined && !workings.isEmpty;
   const names = workbook.sheets.map(({ name }) => name);
@@ -153,9 +156,11 @@ function share(bytes: Uint8Array, options: ShareOptions): Shared {
   }
   const copy = file.toBytes();
   if (isChanged) {
-    const before = readWorkbook(file.fresh()).sheets;
-    if (options.kind === "numbers") for (const sheet of before) ledger.emptied(sheet);
-    ledger.check(copy, before);
+    const given = file.fresh();
+    ledger.check(copy, (name) => {
+      const listed = workbook.sheets.find((sheet) => sheet.name === name);
+      return listed && readSheet(given, listed, context, fullBudget()).sheet;
+    });
   }
   return { bytes: copy, report };
 }

@@ -105,7 +105,7 @@ export class SheetCopy {
   write(file: Package, ledger: Ledger): readonly string[] {
     if (this.isUntouched) return [];
     const { listed, text, frame } = this.sheet;
-    const replacements: Replacement[] = [...this.rules.replacements(text)];
+    const replacements: Replacement[] = [...this.rules.replacements(text, listed.part, ledger)];
     const wanted = new WantedCells();
     const dropped: string[] = [];
     for (const each of this.converted) {

@@ -6,7 +6,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isSameFormula } from "../../../src/workbook/formula/same-formula";
 import { print } from "../../../src/workbook/formula/print";
-import type { Edit } from "../../../src/workbook/xlsx";
+import { type Edit, isFileProblem, patchXlsx, sayFile } from "../../../src/workbook/xlsx";
 import { formulaFromFile } from "../../../src/workbook/xlsx/formulas/from-file";
 import { filledDown } from "../../../src/workbook/xlsx/formulas/shared";
 import { storedFormula } from "../../../src/workbook/xlsx/formulas/to-file";
@@ -127,6 +127,18 @@ describe("a formula of the standard's grammar", () => {
     for (const [one, other] of changes)
       expect([one, isSameFormula(one, other, "")]).toEqual([one, false]);
   });
+
+  it.each(["\u0001", "\u000b", "\ud800", "\uffff"])(
+    "is refused with a character that no file holds",
+    (mark) => {
+      const set = { do: "set-cell", sheet: "Data", row: 0, column: 0 } as const;
+      const content = { kind: "formula", formula: `="a${mark}"`, result: "" } as const;
+      const found = patchXlsx(bookOf(""), [{ ...set, content }]);
+      expect(isFileProblem(found) && sayFile(found)).toBe(
+        "Data!A1: the formula holds a character that no file can hold.",
+      );
+    },
+  );
 
   it("keeps line breaks, carriage returns and marks of XML in the bytes", () => {
     const formula = '="a\r\nb"&\r\n"<&>]]>"&"\t"';

@@ -80,6 +80,9 @@ export interface Meant {
   readonly table: string | undefined;
 }
 
+/** XML has no place for these, and texts in formulas no escape that every program knows. */
+const unwritable = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Surrogate}/u;
+
 export interface StoredFormula {
   /** No equals sign. */
   readonly text: string;
@@ -97,6 +100,10 @@ export function storedFormula(shown: string, cell: string, table?: string): Stor
   const formula = readFormula(shown);
   if (isProblem(formula)) {
     return refuse({ code: "broken-formula", cell, sentence: say(formula) });
+  }
+  if (unwritable.test(shown)) {
+    const sentence = "the formula holds a character that no file can hold.";
+    return refuse({ code: "broken-formula", cell, sentence });
   }
   const text = storedText(formula, table);
   const meant = { formula: shown.trimStart().startsWith("=") ? shown : `=${shown}`, table };
