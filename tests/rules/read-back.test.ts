@@ -1,0 +1,19 @@
+/** Every file that is made is read back before it is given to anybody: there is no way around. */
+import { describe, expect, it } from "vitest";
+import { filesUnder } from "./sources-of";
+
+describe("the bytes of a workbook", () => {
+  const sources = filesUnder("src");
+  const makers = sources.filter(({ text }) => /\.toBytes\(\)/.test(text));
+
+  it("are made in two places only", () => {
+    expect(makers.map(({ path }) => path).sort()).toEqual([
+      "src/workbook/sharing/share.ts",
+      "src/workbook/xlsx/patch.ts",
+    ]);
+  });
+
+  it.each(makers)("leave $path read back", ({ text }) => {
+    expect(text).toMatch(/checkWritten\(draft, apply\(draft\)\)|ledger\.check\(copy,/);
+  });
+});
