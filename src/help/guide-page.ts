@@ -1,5 +1,5 @@
 /** A guide as a page. */
-import { cautions } from "../core/batch/cautions";
+import { aboutCautions, cautions, cautionsFor } from "../core/batch/cautions";
 import type { Figure, Guide, Mistake, Part, Worked } from "./guides/guide";
 import { inline } from "./inline";
 import { code, framed, list, listing, page, table, text } from "./page";
@@ -75,7 +75,9 @@ function partOf(part: Part): string {
     case "words":
       return words(part.words);
     case "cautions":
-      return `${list(cautions.map(text))}<p>Common practice, no source.</p>`;
+      return part.work === undefined
+        ? `${list(cautions.map(text))}<p>${text(aboutCautions)}</p>`
+        : `${list(cautionsFor(part.work).map(text))}<p><a href="cautions.html">All ${String(cautions.length)} cautions</a></p>`;
   }
 }
 

@@ -1,7 +1,7 @@
 /** The first page of the help site: what there is, and how a cell says that something is missing. */
 import type { WorksheetFunction } from "../functions/define";
 import { helpPageName } from "../functions/metadata";
-import { cautions } from "../core/batch/cautions";
+import { aboutCautions, cautions } from "../core/batch/cautions";
 import { signature } from "./function-page";
 import { guides } from "./guides";
 import { inline } from "./inline";
@@ -35,7 +35,4 @@ ${list([
   );
 
 export const cautionsPage = (): string =>
-  page(
-    "Cautions",
-    `<h1>Cautions</h1>${list(cautions.map(text))}<p>Common practice, no source.</p>`,
-  );
+  page("Cautions", `<h1>Cautions</h1>${list(cautions.map(text))}<p>${text(aboutCautions)}</p>`);

@@ -105,8 +105,13 @@ export type Step =
   | { readonly do: "offer-words"; readonly block: Block; readonly words: readonly string[] }
   /** Only where the program has charts. It follows its cells. */
   | ({ readonly do: "add-chart" } & Chart)
-  /** What of its sheet is printed: this block, on one page. */
-  | { readonly do: "print-area"; readonly block: Block; readonly landscape: boolean }
+  /** What of its sheet is printed: this block, on one page, or on two of which the second begins at a row. */
+  | {
+      readonly do: "print-area";
+      readonly block: Block;
+      readonly landscape: boolean;
+      readonly secondPage?: number;
+    }
   | { readonly do: "select"; readonly block: Block };
 
 /** A chart of figures against figures. */

@@ -11,6 +11,8 @@ export interface PrintSetup {
    * down as it takes.
    */
   readonly fitToWidth?: boolean | number;
+  /** The row that begins the second page, whatever room the first still has. */
+  readonly secondPage?: number;
   /** Rows that stand again at the top of each page. */
   readonly repeatRows?: { readonly row: number; readonly rows: number };
   /** Columns that stand again at the left of each page. */

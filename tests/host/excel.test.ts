@@ -260,15 +260,17 @@ describe("the file of the spreadsheet program", () => {
 });
 
 describe("what is printed in the spreadsheet program", () => {
-  it("is a block on one page, upright or on its side", async () => {
-    for (const landscape of [false, true]) {
-      const standIn = new ExcelStandIn(memoryBook(book));
-      installExcel(standIn);
-      const printed = { ...cell(0, 0), rows: 2, columns: 2 };
-      const step: Step = { do: "print-area", block: printed, landscape };
-      expect(await new ExcelHost().write("Print", [step])).toBeUndefined();
-      expect(standIn.model.book.sheets[0]?.print).toEqual({ block: printed, landscape });
-      expect(standIn.misuses).toEqual([]);
-    }
+  it.each([
+    ["one page, upright", { landscape: false }],
+    ["one page, on its side", { landscape: true }],
+    ["two pages, of which the second begins at a row", { landscape: false, secondPage: 1 }],
+  ])("is a block on %s", async (_, pages) => {
+    const standIn = new ExcelStandIn(memoryBook(book));
+    installExcel(standIn);
+    const printed = { ...cell(0, 0), rows: 2, columns: 2 };
+    const step: Step = { do: "print-area", block: printed, ...pages };
+    expect(await new ExcelHost().write("Print", [step])).toBeUndefined();
+    expect(standIn.model.book.sheets[0]?.print).toEqual({ block: printed, ...pages });
+    expect(standIn.misuses).toEqual([]);
   });
 });

@@ -71,6 +71,7 @@ describe("a batch in the embedded engine", () => {
         area: { row, column, rows, columns },
         landscape: false,
         fitToWidth: true,
+        secondPage: expect.any(Number),
       });
       const saved = opened(await file.saved());
       const sheet = saved.sheets.find(({ name }) => name === "Weigh-out B-118");

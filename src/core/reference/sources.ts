@@ -21,6 +21,8 @@ export const sources = {
     "International yard and pound agreement 1959: 1 lb = 0.45359237 kg exactly; US gallon = 231 cubic inches",
   imperialGallon: "UK Weights and Measures Act 1985: 1 gallon = 4.54609 L exactly",
   handbook: "Handbook densities at 20 C (commonly cited)",
+  mmwr: "CDC, MMWR 55(45):1227",
+  methanolVapour: "6 %: NIOSH, IDLH values; the rest commonly cited",
   practice: "Common practice, no source",
   definition: "By definition",
   byHand: "By hand",

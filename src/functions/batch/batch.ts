@@ -36,7 +36,7 @@ const rows = (oilMass: Kilogram, value: AcidValue, made: Batch): ResultTable => 
     ["Biodiesel, at most", made.biodiesel, "kg"],
     ["Glycerol, at most", made.glycerol, "kg"],
     ["Route", made.route, ""],
-    ...cautionRows,
+    ...cautionRows("dosing"),
   ];
 };
 
@@ -67,7 +67,7 @@ export const BATCH = worksheetFunction(
     notes: [
       "A methoxide of assay under 50 % is a solution, and the rest of it is methanol: that much less is added.",
       "Biodiesel and glycerol are what the reaction could give at most; soap, washing and unreacted oil take their share.",
-      "A result is not a permission: the cautions stand in the last rows.",
+      "The last rows are the cautions that matter most here, and say where all of them stand.",
     ],
     example: { formula: '=INDEX(TITRE.BATCH(100,5.61,"KOH",100,1),9,2)', gives: 1561.053 },
     sources: ["ciaaw", "freedman", "handbook", "codex"],

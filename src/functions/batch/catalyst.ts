@@ -1,3 +1,4 @@
+import { caution } from "../../core/batch/cautions";
 import { catalyst } from "../../core/batch/catalyst";
 import { acidValue, assayPercent, baseCharge, limitFfaPercent, oilMass } from "../common";
 import { worksheetFunction } from "../define";
@@ -30,7 +31,7 @@ export const CATALYST = worksheetFunction(
     notes: [
       "The acid part is counted in moles of acid. The old rule that takes it as the FFA fraction times the base charge gives one twenty-sixth of that at 7 g/L of KOH; above about 2 % FFA such a batch is likely to fail.",
       "Above the limit no dose is given: read ROUTE first. Typing a higher limit says that you mean to go on.",
-      "A result is not a permission. Follow the safety data sheet of the lot in hand and local rules.",
+      caution("permission"),
     ],
     example: { formula: '=TITRE.CATALYST(100,5.61,"KOH",100,1)', gives: 1561.053 },
     sources: ["ciaaw", "vanGerpen"],

@@ -1,5 +1,8 @@
-/** The cautions as the last rows of a spilled table. */
-import { cautions } from "../../core/batch/cautions";
+/** The cautions that fit, as the last rows of a spilled table, and where the others stand. */
+import { cautions, cautionsFor, type Work } from "../../core/batch/cautions";
 import type { ResultTable } from "../define";
 
-export const cautionRows: ResultTable = cautions.map((caution) => ["Caution", caution, ""]);
+const others = `All ${String(cautions.length)} cautions: on the help page Cautions, in the pane's task Batch, and on its sheet to print.`;
+
+export const cautionRows = (work: Work): ResultTable =>
+  [...cautionsFor(work), others].map((words) => ["Caution", words, ""]);

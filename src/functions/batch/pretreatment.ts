@@ -1,3 +1,4 @@
+import { caution } from "../../core/batch/cautions";
 import { afterPretreatment, pretreatment } from "../../core/batch/pretreatment";
 import { limits } from "../../core/reference/limits";
 import { usual } from "../../core/reference/usual";
@@ -32,7 +33,7 @@ export const PRETREATMENT = worksheetFunction(
       ["Sulfuric acid, as weighed", step.sulfuricAcidVolume, "mL"],
       ["Base that would cancel all of that acid, as weighed, at most", step.baseToCancel, "g"],
       ["Then", afterPretreatment, ""],
-      ...cautionRows,
+      ...cautionRows("acid step"),
     ];
   },
   {
@@ -42,7 +43,7 @@ export const PRETREATMENT = worksheetFunction(
     notes: [
       "The amounts are commonly cited (Canakci and Van Gerpen 2001): 20 moles of methanol to one of acid, and 5 % of acid on acid.",
       "Let the water and methanol settle out before the base step. Two steps if the acid is above 15 %.",
-      "Sulfuric acid goes into methanol or oil slowly, in small portions: it gets hot, and near methanol no flame or spark may be. Never water into acid, never acid onto lye.",
+      caution("sulfuricAcid"),
     ],
     example: {
       formula: '=INDEX(TITRE.PRETREATMENT(100,5.61,"KOH",100),1,2)',

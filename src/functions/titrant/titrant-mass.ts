@@ -1,3 +1,4 @@
+import { caution } from "../../core/batch/cautions";
 import { limits } from "../../core/reference/limits";
 import { titrantMass } from "../../core/titration/titrant";
 import { number } from "../arguments";
@@ -18,9 +19,7 @@ export const TITRANTMASS = worksheetFunction(
   {
     result: "g",
     equation: "{molarity} * {volume} * {base} * 100 / {assayPercent}",
-    notes: [
-      "Base heats the liquid it dissolves in: add it in small portions, with goggles and gloves, and follow its safety data sheet.",
-    ],
+    notes: [caution("intoMethanol"), caution("bench")],
     example: { formula: '=TITRE.TITRANTMASS(0.1,1,"KOH",90)', gives: 6.233922222222222 },
     sources: ["ciaaw"],
   },

@@ -1,6 +1,6 @@
 /** Twins of the functions that answer with a plan: a route, an acid step, a whole batch. */
 import { solutionBelow, volumeTemperature } from "../../core/batch/batch";
-import { cautions } from "../../core/batch/cautions";
+import type { Work as Doing } from "../../core/batch/cautions";
 import { densityAt } from "../../core/batch/density";
 import {
   basePerSulfuricAcid,
@@ -12,6 +12,7 @@ import { isProblem } from "../../core/problem/problem";
 import { glycerol, methanol, oleicAcid, sulfuricAcid, water } from "../../core/reference/compounds";
 import { sulfuricAcidDensity } from "../../core/reference/liquids";
 import type { Oil } from "../../core/reference/oils";
+import { cautionRows } from "../batch/caution-rows";
 import { soapMass, soapText } from "./batch";
 import { oilOf, triglycerideText } from "./shared/density";
 import {
@@ -35,7 +36,7 @@ import { baseMass, baseOf } from "./shared/words";
 /** A row of label, amount and unit: words that depend on nothing keep their place. */
 const amount = (formula: string, unit?: string, label?: string) => [label, formula, unit];
 const wordsOnly = [undefined, undefined, undefined];
-const cautionRows = cautions.map(() => wordsOnly);
+const cautionWords = (work: Doing) => cautionRows(work).map(() => wordsOnly);
 
 const route: Work = (reading) => {
   const value = reading.figure("acidValue");
@@ -67,7 +68,7 @@ const pretreatment: Work = (reading) => {
     amount(`${acid}*1000/${figure(sulfuricAcidDensity)}`),
     amount(asWeighed(base2, assay)),
     wordsOnly,
-    ...cautionRows,
+    ...cautionWords("acid step"),
   ]);
 };
 
@@ -145,7 +146,7 @@ const wholeBatch: Work = (reading) => {
     amount(`${kilomoles}*${ester}`),
     amount(`${kilomoles}*${figure(glycerol)}`),
     amount(routeText(reading, value, text(""), limit)),
-    ...cautionRows,
+    ...cautionWords("dosing"),
   ]);
 };
 

@@ -1,5 +1,16 @@
 /** From a jar of oil to the grams of lye: one titration, start to end. */
-import { cautionList, type Guide, heading, picture, points, steps, text, worked } from "./guide";
+import { caution } from "../../core/batch/cautions";
+import {
+  cautionList,
+  cautionsOf,
+  type Guide,
+  heading,
+  picture,
+  points,
+  steps,
+  text,
+  worked,
+} from "./guide";
 
 export const firstTitration: Guide = {
   file: "first-titration.html",
@@ -7,8 +18,9 @@ export const firstTitration: Guide = {
   lead: "From three titres, a blank and a weighing to the grams of lye for the batch in hand.",
   parts: [
     text(
-      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent (ethanol or 2-propanol), phenolphthalein as the indicator, and oil that is dry, settled and well mixed. Goggles and gloves on, no flame near: titrant burns the skin, the solvent catches fire, and phenolphthalein is classed as a carcinogen (commonly cited). The steps are common practice, no source; where you follow a standard, that standard wins.",
+      "You need a burette or a syringe you can read, a balance, a titrant of known strength ([how to make one](titrant.html)), alcohol as the solvent (ethanol or 2-propanol), phenolphthalein as the indicator, and oil that is dry, settled and well mixed. The steps are common practice, no source; where you follow a standard, that standard wins.",
     ),
+    cautionsOf("titrating"),
     heading("At the bench"),
     steps(
       "Warm the oil until it is clear, and stir it. A sample from the top of a drum says nothing about the drum.",
@@ -77,7 +89,7 @@ export const firstTitration: Guide = {
     picture("batch.png", "The batch task: the weigh-out, with what each figure is for."),
     points(
       "Above 5 % no dose is given: [ROUTE](route.html) says which way such a lot can go.",
-      "For a new lot, run a one-litre trial before the vessel.",
+      caution("trial"),
       "How sure is the figure? [Reading the uncertainty](uncertainty.html).",
     ),
     heading("Cautions"),

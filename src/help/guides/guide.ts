@@ -2,6 +2,7 @@
  * A help page as data: no HTML in it. Texts may hold `code`, **strong words** and [links](page.html).
  * Figures are worked, so that the tests can run the formula and do the arithmetic beside it.
  */
+import type { Work } from "../../core/batch/cautions";
 
 export interface Worked {
   /** As typed into a cell. */
@@ -48,7 +49,8 @@ export type Part =
   | { readonly kind: "mistakes"; readonly mistakes: readonly Mistake[] }
   /** Word, also called, meaning: each can be found and linked to. */
   | { readonly kind: "words"; readonly words: readonly (readonly [string, string, string])[] }
-  | { readonly kind: "cautions" };
+  /** Those of one work, or all. */
+  | { readonly kind: "cautions"; readonly work?: Work };
 
 export interface Guide {
   /** Its file in the help folder. */
@@ -68,3 +70,4 @@ export const block = (...lines: string[]): Part => ({ kind: "block", lines });
 export const table = (head: string[], ...rows: string[][]): Part => ({ kind: "table", head, rows });
 export const picture = (file: string, says: string): Part => ({ kind: "picture", file, says });
 export const cautionList: Part = { kind: "cautions" };
+export const cautionsOf = (work: Work): Part => ({ kind: "cautions", work });

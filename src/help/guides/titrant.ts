@@ -1,11 +1,12 @@
 /** Making a titrant by weighing, and learning its real strength. */
-import { type Guide, heading, points, steps, text, worked } from "./guide";
+import { cautionsOf, type Guide, heading, points, steps, text, worked } from "./guide";
 
 export const titrant: Guide = {
   file: "titrant.html",
   title: "Making and standardising titrant",
   lead: "Every acid value is only as good as the strength of the titrant: make it, then measure what you made.",
   parts: [
+    cautionsOf("making titrant"),
     heading("Weigh and make up"),
     text(
       "For one litre of 0.1 mol/L from KOH of 90 %. The assay is on the label: KOH is sold at 85 to 92 %, since it holds water; NaOH at 97 to 99 % when fresh (commonly cited).",
@@ -17,8 +18,8 @@ export const titrant: Guide = {
       byHand: "0.1 × 1 × 56.1053 ÷ 0.9",
     }),
     steps(
-      "Goggles and gloves on. Weigh quickly into a dry beaker of glass or plastic, never aluminium: base and aluminium make hydrogen. The pellets draw water and carbon dioxide out of the air.",
-      "Base into solvent (water or alcohol), in small portions, never the other way round. It gets hot: let it cool. With alcohol, no flame or spark near.",
+      "Weigh quickly, into a dry beaker of glass or plastic: the pellets draw water and carbon dioxide out of the air.",
+      "Add them to the solvent (water or alcohol) a few at a time. It gets hot: let it cool.",
       "Make up to the mark at room temperature, mix well, and note the date and the temperature on the bottle.",
     ),
     text("If you weighed 6.20 g instead, nothing is lost, as long as you write 6.20:"),
@@ -57,7 +58,6 @@ export const titrant: Guide = {
     points(
       "Tightly closed, in plastic, away from light, with its strength and the day it was measured.",
       "Measure it again each week of use, and whenever a known oil comes out differently (common practice, no source).",
-      "Titrant, methoxide and solvents burn or poison or both: read [the cautions](cautions.html) and the safety data sheets of the lots in hand.",
     ),
   ],
 };

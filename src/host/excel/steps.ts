@@ -120,10 +120,18 @@ export function doStep(context: Excel.RequestContext, step: Step): void {
       addChart(context, step);
       return;
     case "print-area": {
-      const { pageLayout } = workbook.worksheets.getItem(step.block.sheet);
-      pageLayout.setPrintArea(rangeOf(context, step.block));
+      const { block, secondPage } = step;
+      const { pageLayout, horizontalPageBreaks } = workbook.worksheets.getItem(block.sheet);
+      pageLayout.setPrintArea(rangeOf(context, block));
       pageLayout.orientation = step.landscape ? "Landscape" : "Portrait";
-      pageLayout.zoom = { horizontalFitToPages: 1, verticalFitToPages: 1 };
+      // As many pages down as it takes: on a fixed number the program heeds no page break.
+      pageLayout.zoom =
+        secondPage === undefined
+          ? { horizontalFitToPages: 1, verticalFitToPages: 1 }
+          : { horizontalFitToPages: 1 };
+      if (secondPage !== undefined) {
+        horizontalPageBreaks.add(rangeOf(context, { ...block, row: secondPage, rows: 1 }));
+      }
       return;
     }
     case "select":

@@ -21,7 +21,7 @@ export interface MemorySheet {
   frozenRows: number;
   charts: Chart[];
   /** What of it is printed, on one page. */
-  print?: { readonly block: Block; readonly landscape: boolean };
+  print?: { readonly block: Block; readonly landscape: boolean; readonly secondPage?: number };
 }
 
 export interface MemoryTable {

@@ -104,10 +104,10 @@ const steps: { [Kind in Step["do"]]: Doing<Kind> } = {
     sheet.frozenRows = rows;
     return undefined;
   },
-  "print-area": (book, { block, landscape }) => {
+  "print-area": (book, { block, landscape, secondPage }) => {
     const sheet = openSheet(book, block.sheet);
     if (isFault(sheet)) return sheet;
-    sheet.print = { block, landscape };
+    sheet.print = { block, landscape, ...(secondPage === undefined ? {} : { secondPage }) };
     return undefined;
   },
   "add-note": (book, { block, text }) => eachCell(book, block, (cell) => (cell.note = text)),

@@ -144,9 +144,10 @@ export function commandsFor(
       return fault("not-offered", "charts");
     case "print-area": {
       // The page prints nothing; its first cell carries this to the file that is saved.
+      const { landscape, secondPage } = step;
       const { rows, columns } = step.block;
       const first = { ...step.block, rows: 1, columns: 1 };
-      return everyCell(first, { print: { rows, columns, landscape: step.landscape } });
+      return everyCell(first, { print: { rows, columns, landscape, secondPage } });
     }
     case "select":
       return names.sheet(step.block.sheet)

@@ -7,17 +7,17 @@ import "../task.css";
 import "./batch.css";
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
-import { cautions } from "../../core/batch/cautions";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
 import { EnterGoesOn, WayOn } from "../stepped/way-on";
 import type { TaskProps } from "../tasks";
+import { Cautions } from "../widgets/cautions";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { type Draft, newDraft, stepIds, type StepId } from "./draft";
-import { stepNames } from "./names";
+import { stepNames, workOf } from "./names";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { type Lots, useLots } from "../lots/use-lots";
@@ -123,7 +123,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
           </EnterGoesOn>
         )}
         <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-        {step === "record" ? <p className="caution">{cautions[0]}</p> : null}
+        <Cautions work={workOf(step, view.working)} />
       </div>
     </DeskProvider>
   );

@@ -3,7 +3,6 @@ export const readingTips: readonly string[] = [
   "White paper under the glass.",
   "Stop at the first pink that stays, and at the same shade each time.",
   "Dark oil: more solvent, or thymolphthalein or alkali blue (ISO 660).",
-  "Gloves and goggles: titrant burns, solvent catches fire. No flame near.",
 ];
 
 export const blankTips: readonly string[] = [

@@ -12,13 +12,13 @@ import { StepBar, type StepState } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
 import { EnterGoesOn, WayOn } from "../stepped/way-on";
 import type { TaskProps } from "../tasks";
+import { Cautions } from "../widgets/cautions";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { type Draft, stepIds, type StepId } from "./draft";
 import { stepNames } from "./names";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
-import { Cautions } from "./view/cautions";
 import { CompareStep } from "./view/compare-step";
 import { DeskProvider } from "./view/desk";
 import { SizesStep } from "./view/sizes-step";
@@ -96,7 +96,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
           </EnterGoesOn>
         )}
         <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-        {step === "table" || step === "write" ? <Cautions /> : null}
+        {step === "table" || step === "write" ? <Cautions work="planning" /> : null}
       </div>
     </DeskProvider>
   );

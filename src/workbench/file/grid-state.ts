@@ -30,6 +30,8 @@ export interface PrintState {
   readonly rows: number;
   readonly columns: number;
   readonly landscape: boolean;
+  /** The row of the sheet that begins the second page. */
+  readonly secondPage?: number | undefined;
 }
 
 /** Where an answer that spilled had to go, the grid leaves an empty text: that is nothing typed. */

@@ -115,9 +115,11 @@ export function besideCells({ before, now }: SheetPair): Edit[] {
       }
       if (cell.words && !there?.words) offered.push({ row, column, cell });
       if (cell.print && !there?.print) {
-        const { rows, columns, landscape } = cell.print;
+        const { rows, columns, landscape, secondPage } = cell.print;
         const area = { row, column, rows, columns };
-        prints.push({ do: "print-setup", sheet: now.name, area, landscape, fitToWidth: true });
+        const setup = { area, landscape, fitToWidth: true };
+        const pages = secondPage === undefined ? {} : { secondPage };
+        prints.push({ do: "print-setup", sheet: now.name, ...setup, ...pages });
       }
     }
   }

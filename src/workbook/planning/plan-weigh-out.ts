@@ -63,7 +63,12 @@ function stepsOf(sheet: BookSheet, block: Block): Step[] {
     ...sheet.columnWidths.map(
       (characters, column) => ({ do: "set-width", sheet: sheet.name, column, characters }) as const,
     ),
-    { do: "print-area", block, landscape: false },
+    {
+      do: "print-area",
+      block,
+      landscape: false,
+      ...(sheet.print?.secondPage === undefined ? {} : { secondPage: sheet.print.secondPage }),
+    },
     { do: "select", block: cellAt(sheet.name, 0, 0) },
   ];
 }
@@ -86,12 +91,12 @@ export async function planWeighOut(host: Host, record: WeighOutRecord): Promise<
   return finished({
     what: "make the sheet",
     where: `the sheet ${name}`,
-    summary: `A new sheet ${name}: one page to print, its amounts live formulas.`,
+    summary: `A new sheet ${name}: two pages to print, its amounts live formulas.`,
     cells: cells.filter(({ heading }) => heading !== "Words"),
     makes: [
       `A new sheet ${name}, ${String(block.rows)} rows, with amounts in large type and boxes to tick.`,
-      "The cautions, and lines for names and dates.",
-      "Its print area: one page, upright.",
+      "Lines for names and dates; on the second page all cautions, to hang where the work is done.",
+      "Its print area: two pages, upright.",
     ],
     remarks: [],
     block,

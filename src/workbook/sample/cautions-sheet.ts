@@ -1,14 +1,10 @@
 /** The cautions on a sheet of their own, to be printed and hung beside the vessel. */
-import { cautions } from "../../core/batch/cautions";
+import { aboutCautions, cautions } from "../../core/batch/cautions";
 import { caution, sheetOfSentences, title, words } from "./cells";
 
 const rows = [
   [title("Cautions")],
-  [
-    words(
-      "The usual cautions (common practice, no source). Print this sheet and hang it where the work is done.",
-    ),
-  ],
+  [words(`${aboutCautions} Print this sheet and hang it where the work is done.`)],
   [],
   ...cautions.map((each) => [caution(each)]),
 ];

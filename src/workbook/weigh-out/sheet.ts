@@ -1,8 +1,8 @@
 /**
  * A sheet to print and take to the scale: amounts in large type with boxes to tick, what they were
- * worked out from, the cautions, and lines to sign. Every amount is a live formula.
+ * worked out from, and lines to sign; on a second page the cautions. Every amount is a live formula.
  */
-import { cautions } from "../../core/batch/cautions";
+import { aboutCautions, cautions } from "../../core/batch/cautions";
 import { amountUnits } from "../../core/quantity/units";
 import type { BookCell, BookSheet } from "../book";
 import { wrappedLines } from "../wrapped-lines";
@@ -58,10 +58,15 @@ const line = (what: string): Row => [
   text(`Date ${"_".repeat(20)}`),
 ];
 
-const cautionRows = (): Row[] =>
-  cautions.flatMap((caution) =>
-    linesOf(caution).map((words, index): Row => [index === 0 ? text("!") : null, text(words)]),
-  );
+/** A page of their own, to hang where the work is done: all of them, a line free between two. */
+const cautionRows = (): Row[] => [
+  [{ value: "Mind", style: "title" }],
+  [null, text(aboutCautions)],
+  ...cautions.flatMap((caution): Row[] => [
+    [],
+    ...linesOf(caution).map((words, index): Row => [index === 0 ? text("!") : null, text(words)]),
+  ]),
+];
 
 const sheetWidth = 5;
 
@@ -69,7 +74,7 @@ export function weighOutSheet(record: WeighOutRecord, name: string): BookSheet {
   const { batch, lots } = record;
   const words = wordsBelow(record);
   const places = placesOf(lots.length, words.length, record.target !== undefined);
-  const rows: Row[] = [
+  const toWeigh: Row[] = [
     [{ value: "Weigh-out sheet", style: "title" }],
     [
       null,
@@ -86,12 +91,10 @@ export function weighOutSheet(record: WeighOutRecord, name: string): BookSheet {
     [],
     ...fromRows(record),
     [],
-    heading("Mind"),
-    ...cautionRows(),
-    [],
     line("Weighed by"),
     line("Checked by"),
   ];
+  const rows = [...toWeigh, ...cautionRows()];
   return {
     name,
     rows,
@@ -102,6 +105,7 @@ export function weighOutSheet(record: WeighOutRecord, name: string): BookSheet {
       area: { row: 0, column: 0, rows: rows.length, columns: sheetWidth },
       landscape: false,
       fitToWidth: true,
+      secondPage: toWeigh.length,
     },
   };
 }

@@ -2,7 +2,7 @@
  * The what-if table as cells: what is the same for all doses above it, what is compared across its
  * head, batch sizes down, and one formula for every dose. Every figure stands in a cell of its own.
  */
-import { cautions } from "../../core/batch/cautions";
+import { caution } from "../../core/batch/cautions";
 import type { Gram } from "../../core/quantity/quantity";
 import { isProblem } from "../../core/problem/problem";
 import type { Area, Place } from "../area";
@@ -52,7 +52,7 @@ const top = (question: WhatIfQuestion): Row[] => [
       "Change a pale yellow cell and every dose follows. #VALUE! says why when its cell is selected: above the limit, as a rule.",
     ),
   ],
-  [words("Caution", cautions[0] ?? "", "caution")],
+  [words("Caution", caution("permission"), "caution")],
 ];
 
 const known = (rows: Doses["rows"]): Gram[] =>

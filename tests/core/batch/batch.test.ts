@@ -157,20 +157,6 @@ describe("PRETREATMENT", () => {
     expect(words.join(" ")).toContain("safety data sheet");
     expect(words.join(" ")).toContain("never acid onto lye");
   });
-
-  it.each([
-    "goggles",
-    "gloves",
-    "flame",
-    "aluminium",
-    "drain",
-    "rags",
-    "never the other way round",
-    "even when",
-  ])("cautions that name what hurts: %s", (named) => {
-    const words = rowsOf("PRETREATMENT", 100, 20, "KOH", 90).map((row) => String(row[1]));
-    expect(words.join(" ")).toContain(named);
-  });
 });
 
 describe("ROUTE", () => {

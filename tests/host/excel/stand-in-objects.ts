@@ -56,8 +56,9 @@ function pageLayoutOf({ model, talk }: Talk, sheet: () => MemorySheet): object {
         if (print) changed().print = { ...print, landscape: way === "Landscape" };
       },
       zoom: (zoom: { horizontalFitToPages?: number; verticalFitToPages?: number }) => {
-        const isOnePage = zoom.horizontalFitToPages === 1 && zoom.verticalFitToPages === 1;
-        if (!isOnePage) throw new ProgramError("InvalidArgument");
+        const isOneWide = zoom.horizontalFitToPages === 1;
+        const isOneTall = [1, undefined].includes(zoom.verticalFitToPages);
+        if (!isOneWide || !isOneTall) throw new ProgramError("InvalidArgument");
       },
     },
     changes: {
@@ -67,6 +68,17 @@ function pageLayoutOf({ model, talk }: Talk, sheet: () => MemorySheet): object {
     },
   });
 }
+
+/** A break stands above the range it is given. */
+const pageBreaksOf = ({ model, talk }: Talk, sheet: () => MemorySheet): object =>
+  remote(talk, "horizontalPageBreaks", {
+    changes: {
+      add: (range: object) => {
+        const changed = sheetToChange(model, sheet().name);
+        if (changed.print) changed.print = { ...changed.print, secondPage: blockOf(range).row };
+      },
+    },
+  });
 
 export function sheetAt(
   on: Talk,
@@ -106,6 +118,7 @@ export function sheetAt(
       protection: () =>
         remote(talk, "protection", { reads: { protected: () => sheet().isProtected } }),
       pageLayout: () => pageLayoutOf(on, sheet),
+      horizontalPageBreaks: () => pageBreaksOf(on, sheet),
       freezePanes: () =>
         remote(talk, "freezePanes", {
           changes: {

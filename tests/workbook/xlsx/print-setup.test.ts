@@ -42,6 +42,18 @@ describe("how a sheet is printed", () => {
     );
   });
 
+  it("begins a second page at a row, beside breaks that are there, and once", () => {
+    const second = { landscape: false, fitToWidth: true, secondPage: 4 };
+    const once = patched(bookOf("", '<pageSetup paperSize="1"/>'), [print("Data", second)]);
+    expect(sheetXml(once)).toContain(
+      'fitToHeight="0"/><rowBreaks count="1" manualBreakCount="1"><brk id="4" max="16383" man="1"/></rowBreaks>',
+    );
+    expect(sheetXml(patched(once, [print("Data", second)])).match(/<brk /g)).toHaveLength(1);
+    const twice = sheetXml(patched(once, [print("Data", { secondPage: 9 })]));
+    expect(twice).toContain('<rowBreaks count="2" manualBreakCount="2"><brk id="4"');
+    expect(twice).toContain('<brk id="9" max="16383" man="1"/></rowBreaks>');
+  });
+
   it("replaces an area that was given before, and no other sheet's", () => {
     const area = (rows: number) => ({ area: { row: 0, column: 0, rows, columns: 2 } });
     const first = patched(made("charts"), [print("Log book", area(3)), print("Totals", area(4))]);

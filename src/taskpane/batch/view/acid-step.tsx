@@ -1,5 +1,5 @@
 /** The acid step, when the route asks for one: what it takes, and what comes after it. */
-import { acidCaution } from "../../../core/batch/cautions";
+import { caution } from "../../../core/batch/cautions";
 import { afterPretreatment } from "../../../core/batch/pretreatment";
 import { sources } from "../../../core/reference/sources";
 import { Say } from "../../widgets/say";
@@ -22,7 +22,8 @@ export function AcidStep() {
         2.25 g of methanol and 0.05 g of sulfuric acid for each gram of acid: {sources.canakci}.
       </p>
       <Say tone="mind">{afterPretreatment}</Say>
-      <Say tone="mind">{acidCaution}</Say>
+      <Say tone="mind">{caution("sulfuricAcid")}</Say>
+      <Say tone="mind">{caution("acidProof")}</Say>
     </details>
   );
 }

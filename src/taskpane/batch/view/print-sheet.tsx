@@ -32,7 +32,7 @@ export function PrintSheet({ host, today }: { host: Host; today: string }) {
         command="Make the weigh-out sheet"
         busyWords="Making the sheet."
         inMark={inMark}
-        afterwards={<p>Print it from the spreadsheet: one page, upright. Undo takes it back.</p>}
+        afterwards={<p>Print it from the spreadsheet: two pages, upright. Undo takes it back.</p>}
       />
     </section>
   );

@@ -1,8 +1,7 @@
-/** The weigh-out, its doubt, the route and the cautions; above the allowed acid, no dose. */
+/** The weigh-out, its doubt and the route; above the allowed acid, no dose. */
 import { useRef } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { limitWords } from "../../fields/limit-words";
-import { cautions } from "../../../core/batch/cautions";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
@@ -113,21 +112,6 @@ function Dose() {
   );
 }
 
-function Cautions() {
-  return (
-    <section className="cautions">
-      <h3>Mind</h3>
-      <ul>
-        {cautions.map((caution) => (
-          <li key={caution}>
-            <Together>{caution}</Together>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
 function Top({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
   const { batch } = view.working;
@@ -148,7 +132,6 @@ export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {
       <Standing wasRefused={wasRefused.current} />
       <Top onGo={onGo} />
       {wasRefused.current ? <HigherLimit /> : null}
-      {batch === undefined ? null : <Cautions />}
     </>
   );
 }

@@ -1,9 +1,9 @@
 /** One titration: where one is, the step itself, and the way on. */
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../../host/port";
-import { cautions } from "../../../core/batch/cautions";
 import { StepHeading } from "../../stepped/step-heading";
 import { EnterGoesOn, WayOn } from "../../stepped/way-on";
+import { Cautions } from "../../widgets/cautions";
 import { type Draft, stepIds, type StepId } from "../draft";
 import { stepNames } from "../names";
 import { BlankStep } from "./blank-step";
@@ -60,7 +60,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
         <RecordStep host={host} onGo={go} onRecorded={onRecorded} onNew={onNew} />
       ) : null}
       <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-      {step === "result" || step === "record" ? <p className="caution">{cautions[0]}</p> : null}
+      <Cautions work={step === "titrant" ? "making titrant" : "titrating"} />
     </div>
   );
 }

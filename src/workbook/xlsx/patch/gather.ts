@@ -48,10 +48,13 @@ function addNote(sheet: SheetDraft, { row, column, text }: EditOf<"add-note">): 
 
 function printSetup(draft: Draft, edit: EditOf<"print-setup">): void {
   const sheet = draft.sheet(edit.sheet);
-  const { area, repeatRows, repeatColumns, landscape, fitToWidth } = edit;
+  const { area, repeatRows, repeatColumns, landscape, fitToWidth, secondPage } = edit;
   if (area) refuseOutside(sheet.name, area);
   if (repeatRows) refuseOutside(sheet.name, { ...repeatRows, column: 0, columns: 1 });
   if (repeatColumns) refuseOutside(sheet.name, { ...repeatColumns, row: 0, rows: 1 });
+  if (secondPage !== undefined) {
+    refuseOutside(sheet.name, { row: secondPage, column: 0, rows: 1, columns: 1 });
+  }
   sheet.print = {
     ...sheet.print,
     ...(area ? { area } : {}),
@@ -59,6 +62,7 @@ function printSetup(draft: Draft, edit: EditOf<"print-setup">): void {
     ...(repeatColumns ? { repeatColumns } : {}),
     ...(landscape === undefined ? {} : { landscape }),
     ...(fitToWidth === undefined ? {} : { fitToWidth }),
+    ...(secondPage === undefined ? {} : { secondPage }),
   };
 }
 

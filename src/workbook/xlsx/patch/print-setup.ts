@@ -49,15 +49,39 @@ function withSetup(tag: string, { landscape, fitToWidth }: PrintSetup): string {
     : withAttribute(withAttribute(turned, "fitToWidth", pages), "fitToHeight", "0");
 }
 
+/** The last column there can be: a break goes right across. */
+const lastColumn = "16383";
+
+/** A break stands above the row it names, which the format counts from 1 and we from 0. */
+function pageBreak(text: string, frame: Node, row: number | undefined): Placed[] {
+  if (row === undefined) return [];
+  const [outer = "", inner = ""] = ["rowBreaks", "brk"].map((name) => prefixed(frame.prefix, name));
+  const mark = `<${inner} id="${String(row)}" max="${lastColumn}" man="1"/>`;
+  const there = childOf(frame, "rowBreaks");
+  if (!there) {
+    const xml = `<${outer} count="1" manualBreakCount="1">${mark}</${outer}>`;
+    return [intoSheet(frame, "rowBreaks", xml)];
+  }
+  const isThere = childrenOf(there, "brk").some((node) => attribute(node, "id") === String(row));
+  if (isThere) return [];
+  const counted = (tag: string, name: string): string =>
+    withAttribute(tag, name, String(Number(attribute(there, name) ?? 0) + 1));
+  return [
+    retagged(text, there, (tag) => counted(counted(tag, "count"), "manualBreakCount")),
+    within(appending(text, there, mark)),
+  ];
+}
+
 export function printed(text: string, frame: Node, print: PrintSetup | undefined): Placed[] {
   const isFitted = pagesWide(print?.fitToWidth) !== undefined;
-  if (!print || (print.landscape === undefined && !isFitted)) return [];
+  const breaks = pageBreak(text, frame, print?.secondPage);
+  if (!print || (print.landscape === undefined && !isFitted)) return breaks;
   const setup = childOf(frame, "pageSetup");
   const own = `<${prefixed(frame.prefix, "pageSetup")} paperSize="${paper}"/>`;
   const page = setup
     ? retagged(text, setup, (tag) => withSetup(tag, print))
     : intoSheet(frame, "pageSetup", withSetup(own, print));
-  return isFitted ? [fitted(text, frame), page] : [page];
+  return isFitted ? [fitted(text, frame), page, ...breaks] : [page, ...breaks];
 }
 
 const counted = (from: number, many: number): string =>
