@@ -65,7 +65,8 @@ export const routeWords = {
   notMeasured: "water not measured",
   wet: (water: string): string =>
     `water ${water} % is above ${shown(mostWater)} %: dry the oil first`,
-  dry: (water: string): string => `water ${water} % is low enough`,
+  dry: (water: string): string =>
+    `water ${water} % is low enough in the oil; acid, base and lye bring more`,
 };
 
 function bandWords(from: Percent, to: Percent | undefined): string {

@@ -22,7 +22,9 @@ export const fuelLimits: readonly FuelLimit[] = [
   row("Sodium and potassium, mg/kg", metalsAtMost, metalsAtMost),
   row("Methanol, % of the mass", "0.2, or flash point 130 C and above", "0.20"),
   row("Water", "0.05 % by volume, with sediment", "500 mg/kg"),
+  row("Ester content, % of the mass, at least", "not asked for", "96.5"),
   row("Free glycerol, % of the mass", "0.020", "0.02"),
+  row("Total glycerol, % of the mass", "0.240", "0.25 (commonly cited)"),
   row("Flash point, C, at least", "93", "101"),
 ];
 

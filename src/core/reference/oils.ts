@@ -41,6 +41,8 @@ const row = (
   triglyceride: quantity("g/mol", triglyceride),
 });
 
+export const usedCookingOil = "used cooking oil";
+
 //      name               also        kg/L      at    from  g/mol
 // prettier-ignore
 export const oils: readonly Oil[] = [
@@ -52,7 +54,7 @@ export const oils: readonly Oil[] = [
   row("coconut",          [],           "0.9129", "40", "25", "656.14"),
   row("lard",             [],           "0.8984", "40", "40", "852.15"),
   row("tallow",           [],           "0.8974", "40", "45", "858.67"),
-  row("used cooking oil", [],           "0.9150", "20", "0",  "867.53"),
+  row(usedCookingOil,     [],           "0.9150", "20", "0",  "867.53"),
 ];
 
 /** An oil known only by its density at 20 C: its triglyceride is taken as triolein. */

@@ -5,6 +5,7 @@
 import { computed } from "../exact/exact";
 import { type BenchFigures, pooledFreedom } from "./bench";
 import { expand } from "./expanded";
+import { standardisedPercent } from "./phthalate";
 
 export interface Change {
   /** Begins the sentence: "a 0.01 g balance". */
@@ -16,10 +17,11 @@ export interface Change {
 export const largestSample = 56.4;
 /** The largest usual burette, mL (common practice, no source). */
 export const largestTitre = 50;
-/** What a standardisation against KHP reaches: U of QUAM:2012, example A2, percent. */
-export const standardised = 0.2;
+/** Digits of what a standardisation reaches. */
+export const digitsOfStandardised = 2;
 
-const plain = (value: number): string => computed(value).toSignificantDigits(4).toFixed();
+const plain = (value: number, digits = 4): string =>
+  computed(value).toSignificantDigits(digits).toFixed();
 
 /** The words around figures as text: the plain-formula twin says them too. */
 export const adviceWords = {
@@ -28,7 +30,7 @@ export const adviceWords = {
   titre: (count: string): string => `one more titre (${count})`,
   blank: (count: string): string => `one more blank (${count})`,
   sample: (mass: string): string => `ten times the sample (${mass} g)`,
-  titrant: (percent: string): string => `a titrant standardised to ±${percent} %`,
+  titrant: (percent: string): string => `a titrant standardised to ±${percent} % on this balance`,
   bring: (change: string, from: string, to: string): string =>
     `${change} would bring ±${from} to ±${to} % FFA`,
   helpsLittle: (bring: string): string => `Nothing alone helps much: even ${bring}.`,
@@ -78,9 +80,10 @@ export function changes(bench: BenchFigures): Change[] {
       bench: tenfoldSample(bench),
     });
   }
+  const standardised = standardisedPercent(bench);
   if (bench.molarityPercent > standardised) {
     open.push({
-      words: adviceWords.titrant(String(standardised)),
+      words: adviceWords.titrant(plain(standardised, digitsOfStandardised)),
       bench: { ...bench, molarityPercent: standardised },
     });
   }

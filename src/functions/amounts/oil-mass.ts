@@ -19,6 +19,7 @@ export const OILMASS = worksheetFunction(
     result: "kg",
     equation: "{amount} * {unit} * density({oil}, {temperature})",
     notes: [
+      "Used cooking oil below 15 C may be half solid (common practice, no source): warm it until it is clear and stir it, or weigh it.",
       "For a mass, the oil and its temperature do nothing.",
       "An imperial gallon is 20 % larger than a US gallon. Oil measured at 40 C holds 1.4 % less per litre than at 20 C.",
     ],

@@ -18,6 +18,7 @@ export const SAMPLEGRAMS = worksheetFunction(
     result: "g",
     equation: "{volume} * density({oil}, {temperature})",
     notes: [
+      "Used cooking oil below 15 C may be half solid (common practice, no source): warm it until it is clear and stir it, or weigh it.",
       "1 mL of oil is about 0.915 g, not 1 g and not 0.8 g.",
       "Weighing beats any syringe: 1 mL from a 10 mL syringe may be off by 16 % (ISO 7886-1, commonly cited).",
     ],

@@ -31,7 +31,7 @@ export const titrant: Guide = {
     }),
     heading("Measure its strength"),
     text(
-      "Potassium hydrogen phthalate (KHP) is a solid acid that can be weighed exactly. Dry it two hours at about 110 C and let it cool in a dry place (common practice, no source). Dissolve about half a gram in water, titrate to the first lasting pink with phenolphthalein, and take off a blank of the same water.",
+      "Potassium hydrogen phthalate (KHP) is a solid acid that can be weighed exactly. Dry it two hours at about 110 C and let it cool in a dry place (common practice, no source). Weigh 0.5 g of it to 0.001 g, dissolve it in water, titrate to the first lasting pink with phenolphthalein, and take off a blank of the same water.",
     ),
     worked({
       formula: "=TITRE.MOLARITYFROMKHP(0.5105,25.05)",
@@ -40,9 +40,10 @@ export const titrant: Guide = {
       byHand: "0.5105 ÷ 204.2223 ÷ 25.05 × 1000",
     }),
     points(
+      "The balance decides how well: 0.51 g on one that shows 0.01 g is known to ±1.6 % (1.96 × 0.01 ÷ √6 ÷ 0.51), on one that shows 0.001 g to ±0.16 %. With the coarse one weigh 5.1 g, make it up to 250 mL and titrate 25 mL of that: ±0.16 % again, beside what flask and pipette are off (common practice, no source).",
       "Do it three times and use the mean: [SPREAD](spread.html) shows how well they agree.",
       "In the pane, choose _Checked against KHP_ in the titrant step, and it works out the strength.",
-      "A strength from the label alone may be off by a percent or more. Say so under _May be off by_, and the ± of the result counts it.",
+      "A strength from a label, or worked out from the assay on one, may be off by several percent: lye takes up water. Say so under _May be off by_, and the ± of the result counts it.",
     ),
     heading("Warm days"),
     text(

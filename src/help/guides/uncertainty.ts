@@ -8,7 +8,7 @@ export const uncertainty: Guide = {
   parts: [
     heading("What ± says"),
     text(
-      "0.65 ± 0.07 % means: of 100 such intervals, worked with the same care, about 95 hold the true value. Nothing is said about a sample that was not like the drum, or about an end point that is always run too far: only a blank run to the same shade takes that out.",
+      "0.65 ± 0.07 % means: of 100 such intervals, worked with the same care, about 95 hold the true value: 95 to 97 in simulated titrations, 97 to 100 on a scale coarser than the scatter, and fewer where all titres happen to be equal. Nothing is said about a sample that was not like the drum, a titrant or a burette whose own error was not typed, or an end point that is seen late: only a blank run to the same shade takes that out.",
     ),
     worked({
       formula: "=TITRE.FFAUNCERTAINTY({2.4,2.5,2.45},{0.15},0.1,{10},0.05,0.01,0.5)",
@@ -39,13 +39,19 @@ export const uncertainty: Guide = {
     ),
     heading("When to stop"),
     text(
-      "Ask what the ± does to the dose. At 91.5 kg of oil, ±0.07 % FFA is ±14 g of KOH of 90 %, in a dose of 909 g. If your scale for lye is no better than that, more titres gain nothing.",
+      "Ask what the ± does to the dose. At 91.5 kg of oil, ±0.07 % FFA is ±14 g of KOH of 90 %, in a dose of 909 g. If your scale for lye is no better than that, more titres gain nothing; nor if the assay of the lye is not known better than to 1.4 %, since each percent of it is 10 g here. A label's assay seldom is, once the bag was open (common practice, no source).",
     ),
     worked({
       formula: '=TITRE.NEUTRALISER(91.5,0.1392,"KOH",90)',
       shows: "14.2",
       unit: "g, for 0.07 % FFA",
       byHand: "91.5 × 0.07 × 561 ÷ 282 ÷ 56.1 × 56.1053 ÷ 0.9",
+    }),
+    worked({
+      formula: '=TITRE.CATALYST(91.5,1.2903,"KOH",89,0.765)',
+      shows: "919.1",
+      unit: "g at 89 %, where 90 % takes 908.9",
+      byHand: "(91.5 × 1.2903 ÷ 56.1 × 56.1053 + 10 × 91.5 × 0.765) ÷ 0.89",
     }),
   ],
 };

@@ -25,7 +25,7 @@ function grouped(text: string, mark: DecimalMark): string {
 }
 
 /** To so many decimals. */
-const amountTo = (value: Exact | number, places: number, mark: DecimalMark): string =>
+export const amountTo = (value: Exact | number, places: number, mark: DecimalMark): string =>
   grouped((isExact(value) ? value : computed(value)).toFixed(places), mark);
 
 /** @example amount(1286.7, ".") // "1,287" */

@@ -1,5 +1,6 @@
 /** The weigh-out as lines to read at the scale: what, how much, and what goes with it. */
 import type { Batch } from "../../core/batch/batch";
+import { waterOf } from "../../core/batch/water";
 import { hundred, thousand } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
@@ -7,7 +8,7 @@ import { lotMark } from "../lots/lot-ticks";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import type { Mix } from "./mix";
-import { amount, interval, poundsText } from "./shown";
+import { amount, amountTo, interval, poundsText } from "./shown";
 import type { Seen } from "./view-of";
 
 export interface Line {
@@ -17,6 +18,9 @@ export interface Line {
   /** Under it, in small. */
   readonly also: readonly string[];
 }
+
+/** Grams of water: two parts of a sentence are compared at the same digits. */
+const waterPlaces = 3;
 
 const grams = (mass: Kilogram): Gram => as("g", mass.times(thousand));
 
@@ -66,12 +70,15 @@ function lyeLine(seen: Seen, made: Batch): Line {
         `95 % between ${interval(made.catalyst, halfWidth, mark)} g, from the uncertainty of the titration`,
       ]
     : ["Its uncertainty is not known: the titration has no ±."];
+  const ofAssay = assay
+    ? [`Each 1 % that its assay is off is about ${amount(made.catalyst.div(assay), mark)} g of it`]
+    : [];
   const of = lot === "" ? "" : `, lot ${lot}`;
   return {
     what: `${working.base.name}${of}, ${withMark(assay?.toString() ?? "", mark)} %`,
     figure: amount(made.catalyst, mark),
     unit: "g",
-    also: [...pounds(seen, made.catalyst), ...doubt],
+    also: [...pounds(seen, made.catalyst), ...doubt, ...ofAssay],
   };
 }
 
@@ -102,6 +109,21 @@ export function expectedOf(seen: Seen): readonly (readonly [string, string])[] {
     ["Biodiesel, at most", kg(made.biodiesel)],
     ["Glycerol, at most", kg(made.glycerol)],
   ];
+}
+
+/**
+ * The water of the whole batch in one sentence, beside the route, which knows the oil's alone.
+ * @returns nothing while there is no weigh-out
+ */
+export function waterInAll(seen: Seen): string | undefined {
+  const { batch: made, oilMass: mass } = seen.working;
+  if (!made || isProblem(made) || !mass || isProblem(mass)) return undefined;
+  const measured = seen.figures.in("%", "water");
+  const found = waterOf(mass, measured, made);
+  const kg = (part: Kilogram): string => amountTo(part, waterPlaces, seen.mark);
+  const oil = measured ? `${kg(found.inOil)} kg in the oil` : "the oil’s own not measured";
+  const percent = withMark(fixed(found.percent, 2), seen.mark);
+  return `Water in all, at most ${kg(found.all)} kg or ${percent} % of the oil: ${oil}, ${kg(found.fromAcid)} kg from the acid, ${kg(found.fromBase)} kg from base and methanol, ${kg(found.inLye)} kg in the lye.`;
 }
 
 /** What the acid step takes, when the route asks for one. */

@@ -42,7 +42,12 @@ export const numberFields = {
   volume: required("Oil measured", limits.sampleVolume),
   density: optional("Density at 20 °C", limits.oilDensity),
   temperature: oilTemperature,
-  samplePercent: optional("May be off by", limits.plusMinusPercent, "A syringe: about 5.", "± %"),
+  samplePercent: optional(
+    "May be off by",
+    limits.plusMinusPercent,
+    "A syringe half full or more: 5. 1 mL out of 10 mL: 16.",
+    "± %",
+  ),
   expected: optional("Acid you expect", limits.ffaPercent, "A guess will do.", "% FFA"),
   // readings
   used: required("Volume used", limits.reading),

@@ -1,5 +1,6 @@
 /** What follows from the fields: the question for the table, or what is still wanted for it. */
 import { densityAt } from "../../core/batch/density";
+import { halfSolidWords } from "../../core/batch/half-solid";
 import type { Exact } from "../../core/exact/exact";
 import { as } from "../../core/quantity/quantity";
 import { amountUnitNamed } from "../../core/quantity/units";
@@ -35,6 +36,13 @@ export function oilTrouble(bench: Bench): string | undefined {
   if (amountUnitNamed(bench.draft.picked.unit)?.measures !== "volume") return undefined;
   const density = densityAt(oilOf(bench, nothing).oil, bench.figures.in("C", "temperature"));
   return isProblem(density) ? say(density) : undefined;
+}
+
+/** Cold fryer oil, where a volume of it is to be a mass. */
+export function oilCold(bench: Bench): string | undefined {
+  const nothing = (): undefined => undefined;
+  if (amountUnitNamed(bench.draft.picked.unit)?.measures !== "volume") return undefined;
+  return halfSolidWords(oilOf(bench, nothing).oil, bench.figures.in("C", "temperature"));
 }
 
 function oilOf(bench: Bench, want: Wanting): OilGiven {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rows, shareFlagged, slips, steps } from "../../../src/cli/coverage/false-alarms";
+import { OUTLIERS } from "../../../src/functions/replicates/outliers";
 
 /** The simulation is seeded: the same on every machine. `npm run bench:coverage` prints it whole. */
 describe("the outlier test on 20,000 simulated sets for each bench", () => {
@@ -27,5 +28,16 @@ describe("the outlier test on 20,000 simulated sets for each bench", () => {
       shareFlagged({ count, scatter: 0.05, step: 0.01 }, large, 1).graduated;
     expect(power(4)).toBeGreaterThan(0.9);
     expect(power(3)).toBeLessThan(0.5);
+  });
+
+  it("does what the note of OUTLIERS says of it: a slip of 1 mL read to 0.05 mL", () => {
+    const [, large = 0] = slips;
+    const power = (count: number): number =>
+      shareFlagged({ count, scatter: 0.05, step: 0.05 }, large, 1000 * count + 5).graduated;
+    const notes = OUTLIERS.notes.join(" ");
+    expect(notes).toContain("a slip of 1 mL among three is never flagged");
+    expect(power(3)).toBe(0);
+    expect(notes).toContain("among four in 95 of 100 sets (simulated)");
+    expect(Math.round(100 * power(4))).toBe(95);
   });
 });

@@ -31,7 +31,10 @@ describe("the advice on what to improve first", () => {
 
   it("names the titrant where its strength is the doubt", () => {
     const plain = { ...fryerOil, titres: [24.45, 24.46, 24.45, 24.46], molarityPercent: 10 };
-    expect(advice({ ...plain, titreStep: 0.01 })).toMatch(/^A titrant standardised to ±0\.2 %/);
+    // KHP for 25 mL of 0.1 mol/L: 0.51056 g. By hand, 1.96 sqrt(0.01^2/6/0.51056^2 + 0.01^2/3/25^2 + 0.0005^2/3).
+    expect(advice({ ...plain, titreStep: 0.01 })).toMatch(/^A titrant standardised to ±1\.6 % on/);
+    const fine = { ...plain, titreStep: 0.01, massStep: 0.0001 };
+    expect(advice(fine)).toMatch(/^A titrant standardised to ±0\.074 % on/);
   });
 
   it("names ten times the sample for a millilitre of oil by syringe", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isProblem } from "../../../src/core/problem/problem";
-import { acidStepLines, weighOutOf } from "../../../src/taskpane/batch/weigh-out";
+import { acidStepLines, waterInAll, weighOutOf } from "../../../src/taskpane/batch/weigh-out";
 import { but, seen, sentences, type Slate, whole } from "./slate";
 
 const catalyst = (slate: Slate): number => {
@@ -25,7 +25,11 @@ describe("the weigh-out of a batch", () => {
       what: "KOH, 90 %",
       figure: "1,286",
       unit: "g",
-      also: ["95 % between 1,266 and 1,306 g, from the uncertainty of the titration"],
+      // By hand: 1286.13 g / 90 = 14.29 g.
+      also: [
+        "95 % between 1,266 and 1,306 g, from the uncertainty of the titration",
+        "Each 1 % that its assay is off is about 14.29 g of it",
+      ],
     });
   });
 
@@ -36,9 +40,23 @@ describe("the weigh-out of a batch", () => {
   });
 
   it("says so when the titration has no ±", () => {
-    expect(lines(but({ lots: ["F"] })).at(-1)?.also).toEqual([
+    expect(lines(but({ lots: ["F"] })).at(-1)?.also[0]).toBe(
       "Its uncertainty is not known: the titration has no ±.",
-    ]);
+    );
+  });
+
+  // By hand, 91.5 kg: acid 91.5 x 5/56.1 x 18.015 g = 0.147 kg; 699.98 g x 18.015/56.1053 = 0.225 kg;
+  // lye 1286.13 g x 0.1 = 0.129 kg; oil 91.5 x 0.0006 = 0.055 kg; 0.555 kg in all, 0.61 %.
+  it("counts the water that acid, base and lye bring beside the oil's own", () => {
+    expect(waterInAll(seen(but({ typed: { water: "0.06" } })))).toBe(
+      "Water in all, at most 0.555 kg or 0.61 % of the oil: 0.055 kg in the oil, 0.147 kg from the acid, 0.225 kg from base and methanol, 0.129 kg in the lye.",
+    );
+    expect(waterInAll(seen(whole))).toContain(
+      "0.500 kg or 0.55 % of the oil: the oil’s own not measured",
+    );
+    expect(waterInAll(seen(but({ typed: { water: "0.06" } }), ","))).toContain(
+      "0,555 kg or 0,61 %",
+    );
   });
 
   it("gives pounds and ounces on request only", () => {

@@ -32,6 +32,28 @@ describe("what is said of a titrant", () => {
     expect(age("", { picked: { way: "certified" } })).toBeUndefined();
   });
 
+  // By hand, % of the strength: 196 sqrt(0.01^2/6/0.51^2 + 2 x 0.05^2/6/25^2 + 0.0005^2/3) = 1.586;
+  // on 0.001 g 0.281; for 5.1 g and 0.01 g the same 0.281.
+  it("says what a check against KHP reaches, from the balance and the mass typed", () => {
+    const check = (typed: Record<string, string>) =>
+      said(
+        aboutTitrant,
+        {
+          typed: { phthalateTitre: "25", titreStep: "0.05", ...typed },
+          picked: { way: "phthalate" },
+        },
+        "doubt",
+      );
+    expect(check({ phthalateMass: "0.51", massStep: "0.01" })).toContain(
+      "With 0.51 g of KHP it is ±1.6 % on a balance that shows 0.01 g, at best.",
+    );
+    expect(check({ phthalateMass: "5.1", massStep: "0.01" })).toContain("±0.28 % on");
+    expect(check({ phthalateMass: "0.51", massStep: "" })).toContain(
+      "±1.6 % on a balance that shows 0.01 g, ±0.28 % on a balance that shows 0.001 g",
+    );
+    expect(check({ phthalateMass: "0.51" })).not.toContain("0.2 %");
+  });
+
   it("minds a day in the future", () => {
     expect(age("2026-10-01", { picked: { way: "phthalate" } })).toContain("in the future");
     expect(age("2026-09-30", { picked: { way: "phthalate" } })).toBeUndefined();
@@ -52,6 +74,21 @@ describe("what is said of a titrant", () => {
 });
 
 describe("what is said of the sample", () => {
+  it.each([
+    ["used cooking oil", "10", true],
+    ["used cooking oil", "14.9", true],
+    ["used cooking oil", "15", false],
+    ["used cooking oil", "", false],
+    ["canola", "10", false],
+  ])("warns that %s at %s may be half solid: %s", (oil, temperature, isWarned) => {
+    const slip: Slip = {
+      typed: { volume: "10", temperature },
+      picked: { oil, sample: "by volume" },
+    };
+    const words = said(aboutOil, slip, "cold") ?? "";
+    expect(words.includes("may be half solid")).toBe(isWarned);
+  });
+
   it("suggests the mass whose titre is twenty steps: 1.0 mL at 1 % of 0.1 mol/L is 2.82 g", () => {
     const slip = but({ typed: { certified: "0.1", expected: "1", mass: "" } });
     expect(said(aboutOil, slip, "sample")).toBe(

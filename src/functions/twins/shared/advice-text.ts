@@ -1,11 +1,17 @@
 /** What to improve first, as the core advises: each change worked out, and the best one in words. */
 import {
   adviceWords as words,
+  digitsOfStandardised,
   largestSample,
   largestTitre,
-  standardised,
   worthwhile,
 } from "../../../core/uncertainty/advice";
+import {
+  checkTitre,
+  phthalatePerMolarity,
+  phthalatePurityLimits,
+} from "../../../core/uncertainty/phthalate";
+import { normal95 } from "../../../core/uncertainty/standard-uncertainty";
 import { type BenchText, expanded, ifBlank, pooledFreedom } from "./bench-text";
 import type { Reading } from "./reading";
 import { shown } from "./shown-text";
@@ -22,6 +28,10 @@ interface Change {
 /** Digits of a figure in the words. */
 const digits = 4;
 
+/** What a check against KHP reaches on this bench, percent. */
+const standardisedText = ({ molarity, massStep, titreStep }: BenchText): string =>
+  `${normal95}*100*SQRT((${massStep})^2/6/(${phthalatePerMolarity}*${molarity})^2+2*(${titreStep})^2/6/${checkTitre}^2+(${phthalatePurityLimits}/100)^2/3)`;
+
 function changes(reading: Reading, bench: BenchText): Change[] {
   const { titres, blanks, weighings, mass, net } = bench;
   const plain = (value: string): string => shown(reading, value, digits);
@@ -34,6 +44,10 @@ function changes(reading: Reading, bench: BenchText): Change[] {
     freedom: pooledFreedom(more, moreBlanks),
     weighings: weighings === "1" ? "1" : more,
   });
+  const standardised = reading.call.helper(
+    "± % of a titrant standardised against KHP",
+    standardisedText(bench),
+  );
   const [moreTitres, moreBlanks] = [`(${titres}+1)`, `(${blanks}+1)`];
   return [
     {
@@ -63,9 +77,9 @@ function changes(reading: Reading, bench: BenchText): Change[] {
       },
     },
     {
-      words: spoken(words.titrant, String(standardised)),
+      words: spoken(words.titrant, shown(reading, standardised, digitsOfStandardised)),
       isOpen: `${bench.molarityPercent}>${standardised}`,
-      bench: { ...bench, molarityPercent: String(standardised) },
+      bench: { ...bench, molarityPercent: standardised },
     },
   ];
 }

@@ -2,10 +2,11 @@
 import { UnitPick } from "../../fields/picks";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
+import { halfSolidWords } from "../../../core/batch/half-solid";
 import { isProblem } from "../../../core/problem/problem";
 import { amount } from "../shown";
 import { isVolume } from "../working";
-import { Figure, useDesk } from "./desk";
+import { Figure, useDesk, useMark } from "./desk";
 import { LotList } from "./lot-list";
 import { Mixing } from "./mixing";
 
@@ -14,6 +15,14 @@ function Mass() {
   const { oilMass } = view.working;
   if (!isVolume(view.draft) || oilMass === undefined || isProblem(oilMass)) return null;
   return <Say tone="know">That is {amount(oilMass, view.mark)} kg of oil.</Say>;
+}
+
+function Cold() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  if (!isVolume(view.draft)) return null;
+  const words = halfSolidWords(view.working.oil, view.figures.in("C", "temperature"));
+  return words === undefined ? null : <Say tone="mind">{inMark(words)}</Say>;
 }
 
 export function OilStep() {
@@ -33,6 +42,7 @@ export function OilStep() {
       {isVolume(view.draft) ? <Figure field="temperature" /> : null}
       <Spoken>
         <Mass />
+        <Cold />
       </Spoken>
       <Figure field="water" />
     </>

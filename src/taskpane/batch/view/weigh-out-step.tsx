@@ -10,7 +10,7 @@ import { fixed } from "../../widgets/shown-number";
 import type { StepId } from "../draft";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
-import { expectedOf, weighOutOf } from "../weigh-out";
+import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
 import { AcidStep } from "./acid-step";
 import { useDesk, useMark, Wants } from "./desk";
 import { FinishedFuel } from "./finished-fuel";
@@ -24,6 +24,7 @@ function Route() {
   const inMark = useMark();
   const { mix } = view.working;
   const sentence = routeOf(view);
+  const water = waterInAll(view);
   if (mix === undefined || isProblem(mix) || sentence === undefined) return null;
   const doubt = mix.halfWidth === undefined ? "" : ` ± ${fixed(mix.halfWidth, 2)}`;
   return (
@@ -36,6 +37,7 @@ function Route() {
         </Together>
       </p>
       <Say tone="know">{inMark(sentence)}</Say>
+      {water === undefined ? null : <Say tone="know">{water}</Say>}
     </>
   );
 }

@@ -1,4 +1,5 @@
 /** What is worth saying about the oil and its sample. */
+import { halfSolidWords } from "../../../core/batch/half-solid";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { as, type Gram } from "../../../core/quantity/quantity";
@@ -82,12 +83,18 @@ function disagreeing(seen: Seen): Nudge[] {
     : [];
 }
 
+/** Cold fryer oil: neither its volume nor what came up with the syringe is the oil of the drum. */
+function cold({ draft, figures }: Seen): Nudge[] {
+  const words = halfSolidWords(oilOf(draft, figures), figures.in("C", "temperature"));
+  return words === undefined ? [] : [mind("cold", words)];
+}
+
 const byVolume = ({ draft }: Seen): Nudge[] =>
   draft.picked.sample === "by volume"
     ? [
         know(
           "syringe",
-          "A syringe is good to about 5 % (ISO 7886-1, commonly cited): weighing beats it.",
+          "A syringe more than half full is good to about 5 %; 1 mL out of a 10 mL one to 16 % (ISO 7886-1, commonly cited). Weighing beats it.",
         ),
       ]
     : [];
@@ -105,6 +112,7 @@ const afterAcid = ({ draft }: Seen): Nudge[] =>
 export const aboutOil = (seen: Seen): Nudge[] => [
   ...sampleSize(seen),
   ...disagreeing(seen),
+  ...cold(seen),
   ...byVolume(seen),
   ...afterAcid(seen),
 ];

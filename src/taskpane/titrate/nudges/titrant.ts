@@ -1,6 +1,7 @@
 /** What is worth saying about a titrant. */
-import { exact } from "../../../core/exact/exact";
+import { computed, type Exact, exact } from "../../../core/exact/exact";
 import type { Base } from "../../../core/reference/bases";
+import { phthalatePercent } from "../../../core/uncertainty/phthalate";
 import { daysBetween } from "../../widgets/day";
 import { digits, digitsKept, fixed } from "../../widgets/shown-number";
 import {
@@ -87,13 +88,31 @@ function age({ draft, today }: Seen): Nudge[] {
       ];
 }
 
-function doubt({ draft, figures, working: { strength } }: Seen): Nudge[] {
-  if (strength === undefined || figures.judged("strengthPercent").kind !== "empty") return [];
-  const usual =
-    draft.picked.way === "phthalate"
-      ? " A careful check against KHP reaches 0.2 % (QUAM:2012, A2)."
-      : "";
-  return [know("doubt", `How far off the strength may be is not counted in the ± yet.${usual}`)];
+/** Balances that are in use, while nobody has said how finely the own one shows, g. */
+const usualBalances = ["0.01", "0.001"].map(exact);
+
+/** What a check against KHP can reach, from the mass and the titre typed. */
+function ofCheck({ draft, figures }: Seen): string {
+  const mass = figures.in("g", "phthalateMass");
+  const titre = figures.in("mL", "phthalateTitre");
+  const titreStep = figures.in("mL", "titreStep");
+  if (draft.picked.way !== "phthalate" || !mass || !titre || !titreStep) return "";
+  const check = { mass: mass.toNumber(), titreStep: titreStep.toNumber(), titre: titre.toNumber() };
+  const onBalance = (massStep: Exact): string => {
+    const percent = computed(phthalatePercent({ ...check, massStep: massStep.toNumber() }));
+    return `±${digits(percent, 2)} % on a balance that shows ${massStep.toString()} g`;
+  };
+  const own = figures.in("g", "massStep");
+  const balances = own ? [own] : usualBalances;
+  return ` With ${mass.toString()} g of KHP it is ${balances.map(onBalance).join(", ")}, at best.`;
+}
+
+function doubt(seen: Seen): Nudge[] {
+  const { figures, working } = seen;
+  if (working.strength === undefined || figures.judged("strengthPercent").kind !== "empty")
+    return [];
+  const words = `How far off the strength may be is not counted in the ± yet.${ofCheck(seen)}`;
+  return [know("doubt", words)];
 }
 
 export const aboutTitrant = (seen: Seen): Nudge[] => [

@@ -7,7 +7,7 @@ import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { sizesOf } from "../sizes";
-import { oilTrouble } from "../working";
+import { oilCold, oilTrouble } from "../working";
 import { Figure, useDesk, useMark } from "./desk";
 import { Figures } from "./figures-field";
 
@@ -46,6 +46,7 @@ export function SizesStep() {
   const inMark = useMark();
   const { picked } = view.draft;
   const trouble = oilTrouble(view);
+  const cold = oilCold(view);
   return (
     <>
       <UnitPick
@@ -78,6 +79,7 @@ export function SizesStep() {
       </div>
       <Spoken>
         {trouble === undefined ? null : <Say tone="mind">{inMark(capital(trouble))}</Say>}
+        {cold === undefined ? null : <Say tone="mind">{inMark(cold)}</Say>}
       </Spoken>
     </>
   );
