@@ -49,7 +49,7 @@ export const uncertainty: Guide = {
     }),
     worked({
       formula: '=TITRE.CATALYST(91.5,1.2903,"KOH",89,0.765)',
-      shows: "919.1",
+      shows: "919.2",
       unit: "g at 89 %, where 90 % takes 908.9",
       byHand: "(91.5 × 1.2903 ÷ 56.1 × 56.1053 + 10 × 91.5 × 0.765) ÷ 0.89",
     }),
