@@ -67,7 +67,7 @@ export const BATCH = worksheetFunction(
     notes: [
       "A methoxide of assay under 50 % is a solution, and the rest of it is methanol: that much less is added.",
       "Biodiesel and glycerol are what the reaction could give at most; soap, washing and unreacted oil take their share.",
-      "The last rows are the cautions that matter most here, and say where all of them stand.",
+      "Cautions stand in the last rows.",
     ],
     example: { formula: '=INDEX(TITRE.BATCH(100,5.61,"KOH",100,1),9,2)', gives: 1561.053 },
     sources: ["ciaaw", "freedman", "handbook", "codex"],

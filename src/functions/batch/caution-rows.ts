@@ -2,7 +2,7 @@
 import { cautions, cautionsFor, type Work } from "../../core/batch/cautions";
 import type { ResultTable } from "../define";
 
-const others = `All ${String(cautions.length)} cautions: on the help page Cautions, in the pane's task Batch, and on its sheet to print.`;
+const others = `All ${String(cautions.length)} cautions: on the help page Cautions, and in the pane's task Batch.`;
 
 export const cautionRows = (work: Work): ResultTable =>
   [...cautionsFor(work), others].map((words) => ["Caution", words, ""]);

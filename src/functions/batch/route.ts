@@ -24,7 +24,7 @@ export const ROUTE = worksheetFunction(
     notes: [
       "Bands of % FFA as oleic: under 0.5, 0.5, 1, 3, the limit, 15; a lot exactly at an edge is in the upper band.",
       "It informs, it does not decide. 3 % was read in a review, 5 % is commonly cited; your oil and your process have the last word.",
-      "Water does more harm than acid: above 0.06 % (Ma 1998) the oil wants drying first. That is the oil's own water: what acid, base and lye bring stands in BATCH.",
+      "Water does more harm than acid: above 0.06 % (Ma 1998) the oil wants drying first. That is the oil's own: BATCH shows what acid, base and lye bring.",
     ],
     example: {
       formula: "=TITRE.ROUTE(0.8,0.04)",
