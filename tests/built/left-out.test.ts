@@ -46,7 +46,7 @@ describe("functions.js beside the catalogue it was built from", () => {
     );
   });
 
-  it("holds the budget of 30 kB, zipped", () => {
-    expect(gzipSync(code, { level: 9 }).length).toBeLessThanOrEqual(30_000);
+  it("holds the budget of 42 kB, zipped", () => {
+    expect(gzipSync(code, { level: 9 }).length).toBeLessThanOrEqual(42_000);
   });
 });

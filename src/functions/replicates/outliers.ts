@@ -26,7 +26,7 @@ export const OUTLIERS = worksheetFunction(
     notes: [
       "Grubbs' test on the reading farthest from the mean, with allowance for the graduation: without it, the test flags up to six in ten honest sets of three read to coarse graduations.",
       "One test and at most one flag. Find the cause of a suspect reading; omitting it is your decision, with the reason written beside it.",
-      "Three readings cannot settle it: at a scatter of 0.05 mL, read to 0.05 mL, a slip of 1 mL among three is never flagged, among four in 95 of 100 sets (simulated).",
+      "Three readings cannot settle it: at a scatter of 0.05 mL, read to 0.05 mL, a slip of 1 mL among three is never flagged, among four in 95 of 100 sets (simulated). A fourth titre settles more than any test.",
     ],
     example: {
       formula: "=TITRE.OUTLIERS({2.3,2.31,2.32,2.9})",

@@ -94,7 +94,7 @@ export const BUDGET = worksheetFunction(
     equation: "u(FFA)^2 = sum((dFFA/dx * u(x))^2)",
     notes: [
       "Scatter is expanded by Student t, everything else by 1.96, and the two are added as squares.",
-      "The advice works the uncertainty out anew with one thing improved at a time: a tenth of the balance step, half the burette step, one more titre, one more blank, ten times the sample (where that is at most 56.4 g and 50 mL), a titrant standardised against KHP on the same balance.",
+      "The advice works the uncertainty out anew with one thing improved at a time: a tenth of the balance step, half the burette step, one more titre, one more blank, ten times the sample (where that is at most 56.4 g and 50 mL), a titrant standardised against KHP on the same balance (0.5 g of it to 0.01 g is 1.6 %, to 0.001 g 0.3 %).",
     ],
     example: {
       formula: '=TITRE.BUDGET({2.45,2.45,2.45},"neutralised",0.1,{7.05},0.1,0.01)',

@@ -1,4 +1,7 @@
-/** The acid step, when the route asks for one: what it takes, and what comes after it. */
+/**
+ * The acid step, when the route asks for one: what it takes, and what comes after it. Where it comes
+ * first, its cautions are those of the step.
+ */
 import { caution } from "../../../core/batch/cautions";
 import { afterPretreatment } from "../../../core/batch/pretreatment";
 import { sources } from "../../../core/reference/sources";
@@ -22,8 +25,7 @@ export function AcidStep() {
         2.25 g of methanol and 0.05 g of sulfuric acid for each gram of acid: {sources.canakci}.
       </p>
       <Say tone="mind">{afterPretreatment}</Say>
-      <Say tone="mind">{caution("sulfuricAcid")}</Say>
-      <Say tone="mind">{caution("acidProof")}</Say>
+      {acidStep.advised === "first" ? null : <Say tone="mind">{caution("sulfuricAcid")}</Say>}
     </details>
   );
 }
