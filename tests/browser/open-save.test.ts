@@ -101,6 +101,27 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     await paneSays(page, /^2\.50$/);
   });
 
+  it("saves calls in brackets as they were typed, and opens them again with the same figures", async () => {
+    const { page } = opened;
+    await open(page, fixture("tidy"));
+    const typed = [
+      ["F20", "=(TITRE.ACIDVALUE(2.3,0.1,10))/1000"],
+      ["F21", "=-( (STDEV.S({1,2,3})) )%"],
+    ] as const;
+    for (const [cell, formula] of typed) await typeInto(page, cell, formula);
+    const { bytes } = await save(page);
+    const [first, second] = [19, 20].map((row) => cellIn(bytes, "Bob's log, 2026", row, 5));
+    expect([first?.formula, second?.formula]).toEqual(typed.map(([, formula]) => formula));
+    // By hand: 56.1 x 0.1 x 2.3 / 10 = 1.2903; the deviation of 1, 2, 3 is 1.
+    expect([first?.value, second?.value]).toEqual([0.0012903, -0.01]);
+    const parts = Object.values(partsOf(bytes)).join("");
+    expect(parts).toContain("<f>(_xldudf_TITRE_ACIDVALUE(2.3,0.1,10))/1000</f>");
+    expect(parts).toContain("<f>-( (_xlfn.STDEV.S({1,2,3})) )%</f>");
+    await open(page, asFile("again.xlsx", bytes));
+    await goTo(page, "F20");
+    await paneSays(page, "TITRE.ACIDVALUE");
+  });
+
   it("lists what the grid does not show, and saves the same bytes when nothing was edited", async () => {
     const { page } = opened;
     await open(page, fixture("charts"));

@@ -7,6 +7,9 @@ import { bracketed, treeOf } from "./trees";
 /** Formulas as people type them and files hold them, with the tree each must give. */
 const formulas: readonly [what: string, formula: string, tree: string][] = [
   ["a number", "=2.40", "2.40"],
+  ["a sheet called TRUE without quotation marks", "=true!A1+TRUE", "(<true!A1> + true)"],
+  ["the same beside a colon", "=(A):(TRUE!B)", "(<A> : <TRUE!B>)"],
+  ["a function with a name in other letters", "=Öl(1)", "Öl[1]"],
   ["a number with an exponent", "=1.5E+3", "1.5E+3"],
   ["a number that begins with its point", "=.5", ".5"],
   ["a formula without its equals sign, as files hold it", "A1", "<A1>"],
