@@ -1,17 +1,16 @@
 /** One held figure against what it should be: right within its digits, carried over, or a mistake. */
 import type { RoleId } from "../recognising/roles";
 import type { Checking } from "./checking";
-import { explained, explainedTwice } from "./explained";
+import { explained, explainedTwice, type Match, shownByFormula } from "./explained";
 import type { Slip } from "./slips";
-import { coreTry, distance, isOff, straightTries, tries, type Try, ways } from "./tries";
-import type { Ways } from "./ways";
+import { coreTry, distance, straightTries, tries, type Try, ways } from "./tries";
 import { fromNothing } from "./worked";
 import { workedOut, type Written } from "./worked-out";
 
 export type Verdict =
   /** There is nothing to work it out from. */
   | { readonly kind: "not-checked" }
-  | { readonly kind: "right"; readonly written: Written; readonly way: Ways }
+  | { readonly kind: "right"; readonly written: Written }
   /** Wrong, and rightly worked out from a figure of the row that is wrong itself. */
   | { readonly kind: "carried"; readonly written: Written; readonly should: number }
   | {
@@ -35,48 +34,67 @@ function leeway({ role, readings, unit }: Checking): number {
   return acid && all ? conventional + conventionalAcidDose * (acid / all) : conventional;
 }
 
-export const isAcid = (role: RoleId): boolean => role === "acidValue" || role === "ffa";
+const isAcid = (role: RoleId): boolean => role === "acidValue" || role === "ffa";
 
 /** Less than as if the lye were pure, by what an assay that nobody wrote down may be. */
 const leastAssay = 0.75;
-const mayBeByAssay = ({ role, held, readings, habits }: Checking, asIfPure: number): boolean =>
+const mayBeByAssay = (
+  { role, held, readings, acidOfPureLye }: Checking,
+  asIfPure: number,
+): boolean =>
   readings.assayCancels &&
   isAcid(role) &&
-  !habits.acidOfPureLye &&
+  !acidOfPureLye &&
   held.value < asIfPure &&
   held.value >= asIfPure * leastAssay;
 
-export function checkFigure(c: Checking): Verdict {
+type Wrong = Extract<Verdict, { kind: "wrong" }>;
+
+/** Wrong, though not by anything done here: it was copied from where it is wrong. */
+export const carriedFrom = ({ written, should }: Wrong): Verdict => ({
+  kind: "carried",
+  written,
+  should,
+});
+
+const wrong = (written: Written, should: number, match: Match | undefined): Verdict => ({
+  kind: "wrong",
+  written: match?.written ?? written,
+  should,
+  slip: match?.slip,
+});
+
+/**
+ * Without a search for mistakes: whatever conventions allow is right. A formula that shows a mistake
+ * is no convention, however little the mistake does.
+ */
+export function judged(c: Checking): Verdict {
   const { held } = c;
   const isAgreed = c.core !== undefined && distance(held, coreTry(c.core)) <= 1;
-  if (isAgreed) return { kind: "right", written: "weighed", way: {} };
+  if (isAgreed) return { kind: "right", written: "weighed" };
   const straight = straightTries(c);
   const [first] = straight;
   if (!first) return { kind: "not-checked" };
   const right = straight.find((each) => distance(held, each) <= 1);
-  if (right) return { kind: "right", written: right.written, way: right.way };
+  if (right) return { kind: "right", written: right.written };
+  const near = leeway(c);
   const follows = ways(c).flatMap((way) => [...tries(c, way, c.origins())]);
   const followed = follows.find((each) => distance(held, each) <= 1);
-  const isNear = (each: Try): boolean => !isOff(held, each.value, conventional);
-  if (followed && straight.some(isNear))
-    return { kind: "right", written: followed.written, way: followed.way };
+  const isNear = (each: Try): boolean => distance(held, each, near) <= 1;
+  if (followed && straight.some(isNear)) return { kind: "right", written: followed.written };
   if (followed) return { kind: "carried", written: followed.written, should: first.value };
   if (mayBeByAssay(c, first.value)) return { kind: "not-checked" };
-  const single = explained(c);
-  if (single)
-    return { kind: "wrong", written: single.written, should: first.value, slip: single.slip };
-  const near = leeway(c);
-  const conventionally = straight.find((each) => !isOff(held, each.value, near));
-  if (conventionally) {
-    return { kind: "right", written: conventionally.written, way: conventionally.way };
-  }
-  const nearly = follows.find((each) => !isOff(held, each.value, near));
+  const proven = shownByFormula(c);
+  if (proven) return wrong(first.written, first.value, proven);
+  const conventionally = straight.find(isNear);
+  if (conventionally) return { kind: "right", written: conventionally.written };
+  const nearly = follows.find(isNear);
   if (nearly) return { kind: "carried", written: nearly.written, should: first.value };
-  const double = explainedTwice(c);
-  return {
-    kind: "wrong",
-    written: double?.written ?? first.written,
-    should: first.value,
-    slip: double?.slip,
-  };
+  return wrong(first.written, first.value, undefined);
+}
+
+/** What was judged to be wrong, with the mistake that gives it, or the two, where one is known. */
+export function searched(c: Checking, verdict: Verdict): Verdict {
+  if (verdict.kind !== "wrong" || verdict.slip) return verdict;
+  return wrong(verdict.written, verdict.should, explained(c) ?? explainedTwice(c));
 }

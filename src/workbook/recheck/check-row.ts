@@ -1,30 +1,17 @@
-/** Every held result of one row, in the order in which one is worked out from the other. */
+/** Every held result of one row: judged in the convention that is fairest to it, then searched for mistakes. */
 import { columnOf, type LogbookMapping, type MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import { checkFigure, isAcid, type Verdict } from "./check-figure";
-import { freshMemory, type Habits, type Memory } from "./checking";
-import { coreFigures } from "./core-figures";
+import { searched, type Verdict } from "./check-figure";
+import { conventionsFor, plainConvention } from "./conventions";
 import type { Finding } from "./finding";
 import { type FormulaFacts, formulaReader } from "./formula-facts";
 import type { HeldFigure } from "./held-figure";
-import { lotFigures, settledAcid } from "./of-lot";
+import { type Judged, type Learned, order, RowJudge } from "./judge-row";
+import { learnConvention, type LearnedConvention } from "./learn-convention";
+import { settledAcid } from "./of-lot";
 import type { Readings } from "./readings";
 import { RowFindings } from "./row-findings";
-import { originsOf, type Upstream, upstreamOf } from "./upstream";
-import { fromNothing } from "./worked";
-import { parts, type Written } from "./worked-out";
-
-const order: readonly RoleId[] = [
-  "meanTitre",
-  "correctedTitre",
-  "acidValue",
-  "ffa",
-  "oilMass",
-  "reactionDose",
-  "acidDose",
-  "catalystRate",
-  "catalyst",
-];
+import type { Slip } from "./slips";
 
 export interface CheckedFigure {
   readonly figure: HeldFigure;
@@ -34,121 +21,86 @@ export interface CheckedFigure {
 
 export interface CheckedRow {
   readonly readings: Readings;
+  /** As the titration's own figures read them. */
+  readonly titration: Readings;
   readonly figures: readonly CheckedFigure[];
   readonly findings: readonly Finding[];
 }
 
-const doses: readonly RoleId[] = ["acidDose", "reactionDose", "catalystRate", "catalyst"];
+/** Nothing that is this far off comes right by rounding: a look at the rest is spared. */
+const hopeless = 20;
 
-const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
-
-/** Worked out when it is first asked for: a right figure never asks. */
-function once<T>(work: () => T): () => T {
-  let done: { readonly value: T } | undefined;
-  return () => (done ??= { value: work() }).value;
-}
+const isWrong = ({ verdict }: { readonly verdict: Verdict }): boolean => verdict.kind === "wrong";
+const wrongs = ({ figures }: Judged): number => figures.filter(isWrong).length;
 
 export class RowChecker {
-  private readonly memories = new Map<RoleId, Memory>(order.map((role) => [role, freshMemory()]));
+  private learned: Learned = { usualSlips: new Map(), acidOfPureLye: true };
+  private convention: LearnedConvention = { usual: plainConvention, others: [] };
   private readonly columns = new Map<RoleId, MappedColumn>();
-  private readonly factsOf: (text: string, row: number) => FormulaFacts | undefined;
+  private readonly judge: RowJudge;
   private readonly findings: RowFindings;
-  private habits: Habits = {
-    strengthAsWeighed: true,
-    chargeAsWeighed: true,
-    acidOfPureLye: true,
-  };
 
   constructor(mapping: LogbookMapping) {
-    this.factsOf = formulaReader(mapping);
     for (const role of [...order, "weighed"] as const) {
       const column = columnOf(mapping, role);
       if (column) this.columns.set(role, column);
     }
+    this.judge = new RowJudge(this.columns, formulaReader(mapping));
     this.findings = new RowFindings(mapping.sheet, this.columns);
   }
 
-  /**
-   * Learns from some rows which ways a logbook keeps to. A way counts when more figures are right by it
-   * alone than by the plain way; else a figure that agrees with it does so by chance.
-   */
+  /** Learns from some rows which convention a logbook keeps to, and its commonest mistakes. */
   learn(rows: readonly Readings[]): void {
-    const count = { plain: 0, strengthAsWeighed: 0, chargeAsWeighed: 0, ofPureLye: 0 };
-    const relevant: readonly RoleId[] = [
-      "acidValue",
-      "ffa",
-      "acidDose",
-      "catalystRate",
-      "catalyst",
-    ];
-    for (const row of rows) {
-      for (const { figure, verdict } of this.check(row).figures) {
-        if (verdict.kind !== "right" || !relevant.includes(figure.role)) continue;
-        const { strengthAsWeighed, chargeAsWeighed } = verdict.way;
-        if (isAcid(figure.role)) count.ofPureLye += 1;
-        if (strengthAsWeighed) count.strengthAsWeighed += 1;
-        else if (chargeAsWeighed) count.chargeAsWeighed += 1;
-        else count.plain += 1;
+    this.convention = learnConvention(rows.map(settledAcid), (row, convention) =>
+      this.judge.misfits(row, convention),
+    );
+    const checked = rows.map((row) => this.check(row));
+    this.findings.learn(checked.filter(({ findings }) => findings.length === 0));
+    const acidOfPureLye = checked.some(({ figures }) =>
+      figures.some(
+        ({ figure: { role }, verdict }) =>
+          (role === "acidValue" || role === "ffa") && verdict.kind === "right",
+      ),
+    );
+    const counts = new Map<RoleId, Map<string, { slip: Slip; count: number }>>();
+    for (const { figures } of checked) {
+      for (const { figure, verdict } of figures) {
+        if (verdict.kind !== "wrong" || !verdict.slip) continue;
+        const ofRole = counts.get(figure.role) ?? new Map<string, { slip: Slip; count: number }>();
+        const key = verdict.slip.ids.join();
+        ofRole.set(key, { slip: verdict.slip, count: (ofRole.get(key)?.count ?? 0) + 1 });
+        counts.set(figure.role, ofRole);
       }
     }
-    // A charge touches the total alone, one figure of several in a row.
-    this.habits = {
-      strengthAsWeighed: count.strengthAsWeighed >= count.plain / 2 && count.strengthAsWeighed > 0,
-      chargeAsWeighed: count.chargeAsWeighed >= count.plain / 3 && count.chargeAsWeighed > 0,
-      acidOfPureLye: count.ofPureLye > 0,
-    };
-    this.memories.forEach((memory) => Object.assign(memory, freshMemory()));
+    const usualSlips = new Map(
+      [...counts].flatMap(([role, slips]) => {
+        const [first] = [...slips.values()].sort((one, other) => other.count - one.count);
+        return first ? [[role, first.slip] as const] : [];
+      }),
+    );
+    this.learned = { usualSlips, acidOfPureLye };
   }
 
   check(given: Readings): CheckedRow {
-    const readings = settledAcid(given);
-    const core = coreFigures(readings);
-    const figures: CheckedFigure[] = [];
-    const upstream: Upstream[] = lotFigures(readings);
-    for (const role of order) {
-      const figure = readings.held.get(role);
-      if (!figure) continue;
-      const unit = this.columns.get(role)?.unit;
-      const facts = this.factsOf(figure.formula, readings.row);
-      const verdict = checkFigure({
-        role,
-        unit,
-        held: figure,
-        readings,
-        core: this.coreIn(role, core, unit, readings),
-        habits: this.habits,
-        origins: once(() => originsOf(role, upstream, facts)),
-        facts,
-        writtens: this.writtens(role, readings),
-        memory: this.memories.get(role) ?? freshMemory(),
-      });
-      figures.push({ figure, facts, verdict });
-      const written = verdict.kind === "not-checked" ? "pure" : verdict.written;
-      const next = upstreamOf(figure, unit, written, readings);
-      if (next) upstream.push(next);
+    const settled = settledAcid(given);
+    const { readings, titration, figures } = this.fairest(settled);
+    const checked = figures.map(({ checking, verdict }) => ({
+      figure: checking.held,
+      facts: checking.facts,
+      verdict: searched(checking, verdict),
+    }));
+    return { readings, titration, figures: checked, findings: this.findings.in(readings, checked) };
+  }
+
+  /** In the logbook's convention, or in another in which nothing is wrong: a convention is no mistake. */
+  private fairest(settled: Readings): Judged {
+    const usual = this.judge.judge(settled, this.convention.usual, this.learned);
+    if (wrongs(usual) === 0) return usual;
+    for (const other of conventionsFor(settled, this.convention)) {
+      if (this.judge.misfits(settled, other).some((each) => each > hopeless)) continue;
+      const judged = this.judge.judge(settled, other, this.learned);
+      if (wrongs(judged) === 0) return judged;
     }
-    return { readings, figures, findings: this.findings.in(readings, figures) };
-  }
-
-  /** The core's figure; a dose for a litre or a kilogram where the column is in that. */
-  private coreIn(
-    role: RoleId,
-    core: ReadonlyMap<RoleId, number>,
-    unit: string | undefined,
-    readings: Readings,
-  ): number | undefined {
-    const figure = core.get(role === "catalystRate" ? "catalyst" : role);
-    if (figure === undefined || !doses.includes(role)) return figure;
-    const of = parts(unit, readings, {}, fromNothing);
-    return of === "all" ? figure : of === undefined ? undefined : figure / of;
-  }
-
-  /** A part of a dose is written down pure or as weighed where a total shows which. */
-  private writtens(role: RoleId, { assay }: Readings): Written[] {
-    const hasTotal =
-      this.columns.has("catalyst") ||
-      this.columns.has("catalystRate") ||
-      this.columns.has("weighed");
-    return isPart(role) && (hasTotal || assay === undefined) ? ["weighed", "pure"] : ["weighed"];
+    return usual;
   }
 }

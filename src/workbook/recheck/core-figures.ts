@@ -29,17 +29,15 @@ const known = <Q>(found: Outcome<Q>): Maybe<Q> => (isProblem(found) ? undefined 
 const millilitres = (list: readonly (number | undefined)[]): Millilitre[] =>
   list.flatMap((each) => (each === undefined ? [] : [quantity("mL", each)]));
 
-function strength(r: Readings): Maybe<MolePerLitre> {
-  const { molarity, strength: grams, titrantBase, strengthAssay } = r;
+function strength({ molarity, strength: grams, titrantBase }: Readings): Maybe<MolePerLitre> {
   if (molarity !== undefined) return quantity("mol/L", molarity);
   if (grams === undefined || !titrantBase) return undefined;
-  const assay = quantity("%", strengthAssay);
-  return molarityByWeighing(quantity("g", grams), quantity("L", 1), titrantBase, assay);
+  return molarityByWeighing(quantity("g", grams), quantity("L", 1), titrantBase, as("%", hundred));
 }
 
-function replicates({ titres, masses, volume, oil }: Readings): Replicate[] {
+function replicates({ titres, masses, volume, oil, sampleOil = oil }: Readings): Replicate[] {
   const byVolume =
-    volume === undefined ? undefined : known(sampleGrams(quantity("mL", volume), oil));
+    volume === undefined ? undefined : known(sampleGrams(quantity("mL", volume), sampleOil));
   return titres.flatMap((titre, at): Replicate[] => {
     const own = masses[at] ?? masses[0];
     const mass = own === undefined ? byVolume : quantity("g", own);
@@ -59,14 +57,8 @@ function acidValueOf(r: Readings): Maybe<AcidValue> {
 const massOf = ({ amount, oil }: Readings): Maybe<Kilogram> =>
   amount && known(oilMass(exact(amount.value), amount.unit, oil));
 
-/** The charge of pure base as percent of the oil's mass. */
-function chargeOf(r: Readings): Maybe<Percent> {
-  const written = chargeWritten(r);
-  if (!written || r.charge?.basis !== "as weighed") return written;
-  return r.assay === undefined ? undefined : as("%", written.times(exact(r.assay)).div(hundred));
-}
-
-function chargeWritten({ charge, oil }: Readings): Maybe<Percent> {
+/** The charge as percent of the oil's mass. */
+function chargeOf({ charge, oil }: Readings): Maybe<Percent> {
   if (!charge) return undefined;
   if (charge.per === "%") return quantity("%", charge.value);
   if (charge.per === "g/kg") return as("%", exact(charge.value).div(10));
@@ -79,7 +71,8 @@ export function coreFigures(r: Readings): ReadonlyMap<RoleId, number> {
   const value = acidValueOf(r);
   const mass = massOf(r);
   const charge = chargeOf(r);
-  const acid = mass && value && r.base && pureForAcid(mass, value, r.base);
+  const moleForMole = mass && value && r.base && pureForAcid(mass, value, r.base);
+  const acid = r.lyeForAcid === undefined ? moleForMole : moleForMole?.times(exact(r.lyeForAcid));
   const reaction = mass && charge && pureForReaction(mass, charge);
   const weighed = (pure: Maybe<Exact>): Maybe<Exact> =>
     r.assay === undefined ? undefined : pure?.times(hundred).div(exact(r.assay));

@@ -6,14 +6,14 @@ import { pairsOf, type Slip, slipsFor } from "./slips";
 import { distance, nothing, tries } from "./tries";
 import type { Written } from "./worked-out";
 
-interface Match {
+export interface Match {
   readonly slip: Slip;
   readonly written: Written;
   /** How many of its mistakes the formula shows. */
   readonly evidence: number;
   /** Off by more than the digits of the held figure, in parts of a thousand. */
   readonly off: number;
-  /** The same mistake was made in this column before. */
+  /** The column's commonest mistake. */
   readonly isUsual: boolean;
 }
 
@@ -30,14 +30,14 @@ const isBetter = (one: Match, other: Match | undefined): boolean =>
 
 /** The slip that gives the held figure: one that the formula shows, one that fits closer, the column's usual one,
  * the first. */
-function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
+function matching(c: Checking, slips: readonly Slip[], allowed = 0): Match | undefined {
   let best: Match | undefined;
   const froms = [...nothing, ...c.origins()];
   for (const slip of slips) {
     const evidence = shown(slip, c.facts);
-    const isUsual = c.memory.last?.ids.join() === slip.ids.join();
+    const isUsual = c.usualSlip?.ids.join() === slip.ids.join();
     for (const each of tries(c, slip.ways, froms)) {
-      if (distance(c.held, each) > 1) continue;
+      if (distance(c.held, each, allowed) > 1) continue;
       const found = {
         slip,
         written: each.written,
@@ -51,25 +51,25 @@ function matching(c: Checking, slips: readonly Slip[]): Match | undefined {
   return best;
 }
 
+/** Other constants of the trade and rounding along the way are no second mistake. */
+const conventional = 0.004;
+
+/** The one mistake that gives the figure: within its digits, else nearly. */
 export function explained(c: Checking): Match | undefined {
-  const { memory } = c;
-  const known = memory.last && matching(c, [memory.last]);
-  if (known && known.evidence === known.slip.ids.length) return known;
   const slips = slipsFor(c.role, c.readings);
-  const single = matching(c, slips);
-  if (single) {
-    memory.last = single.slip;
-    return single;
-  }
-  return undefined;
+  return matching(c, slips) ?? matching(c, slips, conventional);
 }
 
-export function explainedTwice(c: Checking): Match | undefined {
-  const { memory } = c;
-  const known = matching(c, memory.pairs);
-  if (known || memory.pairTries <= 0) return known;
-  memory.pairTries -= 1;
-  const pair = matching(c, pairsOf(slipsFor(c.role, c.readings)));
-  if (pair) memory.pairs.push(pair.slip);
-  return pair;
+/** The two mistakes that give it together. */
+export const explainedTwice = (c: Checking): Match | undefined =>
+  matching(c, pairsOf(slipsFor(c.role, c.readings)));
+
+/** A mistake that gives the figure and that the formula itself shows. */
+export function shownByFormula(c: Checking): Match | undefined {
+  const { facts } = c;
+  if (!facts) return undefined;
+  return matching(
+    c,
+    slipsFor(c.role, c.readings).filter((slip) => shown(slip, facts) === slip.ids.length),
+  );
 }

@@ -7,6 +7,7 @@ export type MistakeId =
   | "acid-left-out"
   | "blank-not-subtracted"
   | "blank-added"
+  | "blank-twice"
   | "percent-as-fraction"
   | "density-as-one"
   | "other-acid"
@@ -25,6 +26,7 @@ export const mistakeNames: Readonly<Record<MistakeId, string>> = {
   "acid-left-out": "No lye for the acid at all",
   "blank-not-subtracted": "Blank not subtracted",
   "blank-added": "Blank added instead of subtracted",
+  "blank-twice": "Blank subtracted twice",
   "percent-as-fraction": "Percent and fraction mixed up",
   "density-as-one": "Density taken as 1",
   "other-acid": "Another acid's molar mass",
@@ -45,6 +47,7 @@ export const mistakeSentences: Readonly<Record<MistakeId, string>> = {
   "acid-left-out": "The dose is the lye for the reaction alone: nothing is there for the acid.",
   "blank-not-subtracted": "What the solvent alone uses is counted as acid of the oil.",
   "blank-added": "The blank is added to the titre; it should be taken off.",
+  "blank-twice": "The blank is taken off a titre from which it was taken off before.",
   "percent-as-fraction":
     "A figure in percent is used as a fraction, or the other way round: a hundredfold.",
   "density-as-one":

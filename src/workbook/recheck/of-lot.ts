@@ -26,6 +26,14 @@ export function settledAcid(r: Readings): Readings {
   return own;
 }
 
+/** Is a batch's acid figure the lot's own, as the other table holds it? */
+export function isCopied(figure: HeldFigure, r: Readings): boolean {
+  if (!r.ofLot || hasTitration(r)) return false;
+  const { heldAcidValue, heldFfa } = r.ofLot;
+  if (figure.role === "acidValue") return isNear(figure, heldAcidValue);
+  return figure.role === "ffa" && isNear(figure, heldFfa);
+}
+
 /** What the lot's row in the other table holds, as something this row may have started from. */
 export function lotFigures(r: Readings): Upstream[] {
   if (!r.ofLot || hasTitration(r)) return [];
@@ -33,7 +41,16 @@ export function lotFigures(r: Readings): Upstream[] {
   return [
     ...(heldAcidValue === undefined
       ? []
-      : [{ role: "acidValue" as const, value: heldAcidValue, doubt: copied / 2 }]),
-    ...(heldFfa === undefined ? [] : [{ role: "ffa" as const, value: heldFfa, doubt: copied / 2 }]),
+      : [
+          {
+            role: "acidValue" as const,
+            value: heldAcidValue,
+            doubt: copied / 2,
+            isOfLot: true as const,
+          },
+        ]),
+    ...(heldFfa === undefined
+      ? []
+      : [{ role: "ffa" as const, value: heldFfa, doubt: copied / 2, isOfLot: true as const }]),
   ];
 }

@@ -57,6 +57,8 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
     density: valueAt("density"),
     temperature: valueAt("temperature"),
     mass: valueAt("oilMass"),
+    mean: valueAt("meanTitre"),
+    net: valueAt("correctedTitre"),
   };
   const date = at("date");
   const held = resultRoles.flatMap((role) => {
@@ -76,21 +78,34 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
     return { blanks: constant ? [constant] : none, why: "" };
   }
 
-  function oilOf(row: number): Oil {
+  /** Of a named oil the density is what books say; a maker may well have used a rounder one. */
+  function oilOf(row: number): { oil: Oil; isDensityStated: boolean } {
     const density = value.density(row);
     const allowed =
       density &&
       density >= Number(limits.oilDensity.from) &&
       density <= Number(limits.oilDensity.to);
-    if (allowed) return oilOfDensity(quantity("kg/L", density));
-    return oilNamed(text.oil(row)) ?? oilNotNamed;
+    if (allowed) return { oil: oilOfDensity(quantity("kg/L", density)), isDensityStated: true };
+    return { oil: oilNamed(text.oil(row)) ?? oilNotNamed, isDensityStated: false };
+  }
+
+  /** Where the single titres are not written down, their mean is the reading, or what is left of it. */
+  function readTitres(
+    row: number,
+  ): BlanksRead & { list: readonly (number | undefined)[]; read?: RoleId } {
+    const list = titres(row);
+    if (list.some((each) => each !== undefined)) return { list, ...blanksOf(row) };
+    const mean = value.mean(row);
+    if (mean !== undefined) return { list: [mean], ...blanksOf(row), read: "meanTitre" };
+    const net = value.net(row);
+    if (net !== undefined) return { list: [net], blanks: [], why: "", read: "correctedTitre" };
+    return { list, ...blanksOf(row) };
   }
 
   return (row) => {
-    const list = titres(row);
+    const { list, blanks, why, read: readRole } = readTitres(row);
     const isTitrated = list.some((each) => each !== undefined);
     const { amount, unread: ofAmount } = amountAt(row);
-    const { blanks, why } = blanksOf(row);
     const lye = lyeAt(row);
     const more = [
       ...ofAmount,
@@ -110,14 +125,14 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
       blanks,
       masses: all ? list.map(() => all) : own,
       volume: value.volume(row),
-      oil: oilOf(row),
+      ...oilOf(row),
       temperature: value.temperature(row),
       amount: amount ?? (kilograms ? { value: kilograms, unit: kilogram } : undefined),
       ...lye.readings,
       unread: unread(row, more),
       held: new Map(
         held.flatMap(([role, read]) => {
-          const figure = read(row);
+          const figure = role === readRole ? undefined : read(row);
           return figure ? [[role, figure] as const] : [];
         }),
       ),

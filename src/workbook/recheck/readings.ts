@@ -34,17 +34,25 @@ export interface Readings {
   readonly strengthBasis: Basis | undefined;
   /** % of pure base in those grams, as far as it is known. */
   readonly strengthAssay: number;
+  /** g/L as it is written down, where that is not pure base. */
+  readonly strengthGiven?: number;
   readonly titrantBase: Base | undefined;
   /** By titre column; one for all is repeated. g */
   readonly masses: readonly (number | undefined)[];
   /** mL, where the sample was taken by volume. */
   readonly volume: number | undefined;
   readonly oil: Oil;
+  /** The oil as the sample's density has it, where that is another than the batch's. */
+  readonly sampleOil?: Oil;
+  /** The row or the sheet says which density or which oil. */
+  readonly isDensityStated?: boolean;
   readonly temperature: number | undefined;
   readonly amount: { readonly value: number; readonly unit: AmountUnit } | undefined;
   readonly base: Base | undefined;
   /** % */
   readonly assay: number | undefined;
+  /** Moles of base for each mole of acid, where the maker's coefficient is not quite one. */
+  readonly lyeForAcid?: number;
   /** One lye in burette and vessel, whose assay is not known: it cancels in the dose, and 100 stands for it. */
   readonly assayCancels: boolean;
   readonly charge: Charge | undefined;

@@ -3,7 +3,7 @@
  * far it is, so that whoever runs it can draw, stop or go on. Time grows with the rows and with nothing
  * else.
  */
-import { columnsOf, type LogbookMapping } from "../recognising/mapping";
+import { columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { type CheckedRow, RowChecker } from "./check-row";
 import type { Finding, Latent, RecheckReport } from "./finding";
@@ -42,7 +42,10 @@ function ofLot(known: Map<string, LotTitration[]>, { lot, day }: Readings): Read
   return (before[before.length - 1] ?? all[all.length - 1])?.of;
 }
 
-function remember(known: Map<string, LotTitration[]>, { readings, findings }: CheckedRow): void {
+function remember(
+  known: Map<string, LotTitration[]>,
+  { readings, titration, findings }: CheckedRow,
+): void {
   if (readings.lot === "" || !hasTitration(readings)) return;
   const first = findings[0];
   const value = (role: "acidValue" | "ffa"): number | undefined => readings.held.get(role)?.value;
@@ -50,7 +53,7 @@ function remember(known: Map<string, LotTitration[]>, { readings, findings }: Ch
   list.push({
     day: readings.day,
     of: {
-      acidValue: acidValue(readings, {}, fromNothing),
+      acidValue: acidValue(titration, {}, fromNothing),
       heldAcidValue: value("acidValue"),
       heldFfa: value("ffa"),
       ...(first ? { mistake: { id: first.mistake, row: readings.row } } : {}),
@@ -84,11 +87,24 @@ const titratesFirst = (one: Logbook, other: Logbook): number =>
   Number(columnsOf(other.mapping, "titre").length > 0) -
   Number(columnsOf(one.mapping, "titre").length > 0);
 
+/** What the other tables say of the lye, where all say the same: a sheet of titrations seldom says it. */
+function assayIn(logbooks: readonly Logbook[]): number | undefined {
+  const found = new Set<number>();
+  for (const { mapping, cells } of logbooks) {
+    if (!isKnown(mapping, "assay")) continue;
+    const read = rowReader(mapping, cells);
+    const { assay } = read(mapping.place.firstRow);
+    if (assay !== undefined) found.add(assay);
+  }
+  return found.size === 1 ? [...found][0] : undefined;
+}
+
 export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, RecheckReport> {
   const of = logbooks.reduce(
     (sum, { mapping: { place } }) => sum + place.lastRow - place.firstRow + 1,
     0,
   );
+  const assay = assayIn(logbooks);
   const known = new Map<string, LotTitration[]>();
   const findings: Finding[] = [];
   const latent: Latent[] = [];
@@ -97,7 +113,13 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
   let rows = 0;
   let figures = 0;
   for (const { mapping, cells } of [...logbooks].sort(titratesFirst)) {
-    const read = rowReader(mapping, cells);
+    const readAlone = rowReader(mapping, cells);
+    const read = (row: number): Readings => {
+      const alone = readAlone(row);
+      const isOpen = alone.assay === undefined || alone.assayCancels;
+      if (!isOpen || assay === undefined || !hasTitration(alone)) return alone;
+      return { ...alone, assay, strengthAssay: assay, assayCancels: false };
+    };
     const checker = new RowChecker(mapping);
     checker.learn(sampleOf(mapping.place, read, (row) => ofLot(known, row)));
     const asleep = latentIn(mapping);

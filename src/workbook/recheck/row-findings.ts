@@ -23,6 +23,9 @@ const isWithin = (value: number, of: number, share: number): boolean =>
 
 const doses: readonly RoleId[] = ["catalyst", "catalystRate", "acidDose"];
 
+const idsOf = ({ verdict }: Pick<CheckedFigure, "verdict">): readonly MistakeId[] =>
+  verdict.kind === "wrong" ? (verdict.slip?.ids ?? ["not-recognised"]) : [];
+
 function effect(
   readings: Readings,
   wrong: number | undefined,
@@ -31,16 +34,37 @@ function effect(
   return wrong === undefined || right === undefined ? undefined : effectOf(readings, wrong - right);
 }
 
+const middle = (numbers: readonly number[]): number | undefined =>
+  [...numbers].sort((one, other) => one - other)[Math.floor((numbers.length - 1) / 2)];
+
+/** A maker's own constants take a dose no further than this from ours. */
+const ownConstants = 0.02;
+
 export class RowFindings {
+  /** This maker's right doses beside ours: 56.1 for 56.1053 and the like. */
+  private makersShare = 1;
+
   constructor(
     private readonly sheet: string,
     private readonly columns: ReadonlyMap<RoleId, MappedColumn>,
   ) {}
 
+  /** Learns from rows in which nothing is wrong. */
+  learn(rows: readonly { readings: Readings; figures: readonly CheckedFigure[] }[]): void {
+    const shares = rows.flatMap(({ readings, figures }) => {
+      const dose = this.finalLye(readings, figures);
+      const right = this.rightDose(readings);
+      if (dose === undefined || right === undefined) return [];
+      return Math.abs(dose / right - 1) <= ownConstants ? [dose / right] : [];
+    });
+    this.makersShare = middle(shares) ?? 1;
+  }
+
   in(readings: Readings, figures: readonly CheckedFigure[]): Finding[] {
     const wrong = figures.filter(({ verdict }) => verdict.kind === "wrong");
     const dose = this.finalLye(readings, figures);
-    const found = wrong.flatMap((each) => this.ofFigure(readings, each, dose, wrong.length === 1));
+    const causes = new Set(wrong.map((each) => idsOf(each).join()));
+    const found = wrong.flatMap((each) => this.ofFigure(readings, each, dose, causes.size === 1));
     return [
       ...found,
       ...(found.length > 0 ? [] : this.fromLot(readings, figures, dose)),
@@ -56,10 +80,9 @@ export class RowFindings {
   ): Finding[] {
     if (verdict.kind !== "wrong") return [];
     const { slip, should } = verdict;
-    const ids: readonly MistakeId[] = slip?.ids ?? ["not-recognised"];
-    // One mistake alone: what the row's own dose is off. Of several, each by itself.
-    const own =
-      ids.length === 1 && isAlone ? effect(readings, dose, this.rightDose(readings)) : undefined;
+    const ids = idsOf({ verdict });
+    // One cause, or none that is known: what the row's own dose is off. Of several, each by itself.
+    const own = isAlone || !slip ? effect(readings, dose, this.rightDose(readings)) : undefined;
     return ids.map((mistake) => ({
       ...this.place(readings, figure),
       mistake,
@@ -154,6 +177,7 @@ export class RowFindings {
 
   private rightDose(readings: Readings): number | undefined {
     const isTotal = this.columns.has("catalyst") || this.columns.has("catalystRate");
-    return rightLye(readings, isTotal ? "catalyst" : "acidDose");
+    const right = rightLye(readings, isTotal ? "catalyst" : "acidDose");
+    return right === undefined ? undefined : right * this.makersShare;
   }
 }

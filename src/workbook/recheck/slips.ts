@@ -33,6 +33,7 @@ const ofTitre = (r: Readings): Slip[] => [
     (r.blanks?.length ?? 0) > 0,
     slip("blank-not-subtracted", { blank: "ignored" }),
     slip("blank-added", { blank: "added" }),
+    slip("blank-twice", { blank: "twice" }),
   ),
 ];
 
@@ -127,6 +128,7 @@ const keysOf: Readonly<Partial<Record<MistakeId, readonly (keyof Ways)[]>>> = {
   "acid-left-out": ["acidPart"],
   "blank-not-subtracted": ["blank"],
   "blank-added": ["blank"],
+  "blank-twice": ["blank"],
   "percent-as-fraction": ["ffaScale", "assay"],
   "density-as-one": ["sampleDensity", "oilDensity"],
   "other-acid": ["acid"],

@@ -6,25 +6,10 @@ import type { Ways } from "./ways";
 import { fromNothing } from "./worked";
 import { workedOut, type Written } from "./worked-out";
 
-export function ways({ readings, role, habits }: Checking): Ways[] {
-  const { strength, molarity, temperature, amount, held } = readings;
-  const isVolume = amount?.unit.measures === "volume";
-  const found: Ways[] = [{}];
-  const isByStrength = strength !== undefined && molarity === undefined;
-  // What somebody said needs no habit to show it.
-  if (habits.strengthAsWeighed && isByStrength && !readings.strengthBasis) {
-    found.push({ strengthAsWeighed: true });
-  }
-  const isReported = role === "acidValue" || role === "ffa";
-  if (isReported && isByStrength && readings.strengthAssay < 100) {
-    found.push({ strengthAsPure: true });
-  }
-  const isTotal = role === "catalyst" || role === "catalystRate";
-  if (habits.chargeAsWeighed && isTotal && !readings.charge?.basis)
-    found.push({ chargeAsWeighed: true });
-  if (temperature !== undefined && isVolume) found.push({ atTemperature: true });
-  if (held.has("oilMass") && isVolume) found.push({ litresByAmount: true });
-  return found;
+/** Right ways; conventions are no ways, but readings of the row (conventions.ts). */
+export function ways({ readings: { amount, held } }: Checking): Ways[] {
+  const isBoth = held.has("oilMass") && amount?.unit.measures === "volume";
+  return isBoth ? [{}, { litresByAmount: true }] : [{}];
 }
 
 export interface Try {
@@ -34,11 +19,12 @@ export interface Try {
   readonly way: Ways;
 }
 
-/** How far the held figure is off, as a share of what its digits allow: 1 or less is as good as equal. */
-export function distance(held: HeldFigure, { value, doubt }: Try): number {
+/** How far the held figure is off, as a share of what its digits allow: 1 or less is as good as equal.
+ * @param more allowed besides, as a share of the value */
+export function distance(held: HeldFigure, { value, doubt }: Try, more = 0): number {
   const off = Math.abs(held.value - value);
   const size = Math.abs(value);
-  const allowed = held.halfDigit * 1.0000001 + size * (doubt + 1e-9);
+  const allowed = held.halfDigit * 1.0000001 + size * (doubt + more + 1e-9);
   return off / allowed;
 }
 
@@ -52,10 +38,6 @@ export function* tries(c: Checking, way: Ways, froms: readonly Origin[]): Genera
 }
 
 export const nothing = [{ from: fromNothing, doubt: 0 }];
-
-export function isOff(held: HeldFigure, value: number, allowed: number): boolean {
-  return Math.abs(held.value - value) > Math.abs(value) * allowed;
-}
 
 export const coreTry = (value: number): Try => ({ value, doubt: 0, written: "weighed", way: {} });
 

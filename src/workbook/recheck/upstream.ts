@@ -49,6 +49,8 @@ export interface Upstream {
   readonly role: RoleId;
   readonly value: number;
   readonly doubt: number;
+  /** It stands in another table, where no formula of this one need point. */
+  readonly isOfLot?: true;
 }
 
 export function upstreamOf(
@@ -111,6 +113,9 @@ export function originsOf(
   const possible = held.filter((each) => (before[role] ?? []).includes(each.role));
   if (facts) {
     const read = possible.filter((each) => facts.roles.has(each.role));
+    if (read.some((each) => acidChain.includes(each.role))) return [origin(role, read)];
+    const ofLot = possible.filter(({ isOfLot }) => isOfLot);
+    if (ofLot.length > 0) return ofLot.map((each) => origin(role, [...read, each]));
     return read.length > 0 ? [origin(role, read)] : [];
   }
   const seen = new Set<string>();

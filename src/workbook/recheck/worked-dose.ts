@@ -17,12 +17,8 @@ import {
   times,
 } from "./worked";
 
-/** Is the charge of lye as it comes, so that no assay is applied to it any more? */
-const isChargeWeighed = (r: Readings, w: Ways): boolean =>
-  w.chargeAsWeighed === true || r.charge?.basis === "as weighed";
-
-/** g for the reaction, of what the charge is of: pure base, or lye as weighed. */
-export function forReaction(r: Readings, w: Ways, from: From): Figure {
+/** g of pure base for the reaction. */
+export function pureReaction(r: Readings, w: Ways, from: From): Figure {
   if (!r.charge) return undefined;
   const { value, per } = r.charge;
   if (per === "g/L") return times(litres(r, w, from), value);
@@ -41,7 +37,7 @@ export function pureAcid(r: Readings, w: Ways, from: From): Figure {
   if (w.acidPart === "left-out") return 0;
   if (w.acidPart === "by-charge") {
     const share = from.get("ffa") ?? ffaPercent(r, w, from);
-    return share === undefined ? undefined : times(forReaction(r, w, from), share / 100);
+    return share === undefined ? undefined : times(pureReaction(r, w, from), share / 100);
   }
   const value = acidValue(r, w, from);
   const mass = kilograms(r, w, from);
@@ -49,7 +45,10 @@ export function pureAcid(r: Readings, w: Ways, from: From): Figure {
   if (value === undefined || mass === undefined || !base) return undefined;
   const scale = w.ffaScale !== undefined && !from.has("ffa") ? w.ffaScale : 1;
   return (
-    ((mass * value * scale) / definition) * molarMass(base) * withAcid(w.acid, from.has("ffa"))
+    ((mass * value * scale) / definition) *
+    molarMass(base) *
+    withAcid(w.acid, from.has("ffa")) *
+    (r.lyeForAcid ?? 1)
   );
 }
 
@@ -82,13 +81,9 @@ export function lye(r: Readings, w: Ways, from: From): Figure {
   const rate = from.get("catalystRate");
   if (rate !== undefined) return times(litres(r, w, from), rate);
   const acid = from.get("acidDose") ?? pureAcid(r, w, from);
-  const held = from.get("reactionDose");
-  const reaction = held ?? forReaction(r, w, from);
+  const reaction = from.get("reactionDose") ?? pureReaction(r, w, from);
   if (acid === undefined || reaction === undefined) return undefined;
-  const isWeighed = held === undefined && isChargeWeighed(r, w);
-  if (!isWeighed && !w.chargeAsWeighed) return asWeighed(r, w, acid + reaction);
-  const weighed = asWeighed(r, w, acid);
-  return weighed === undefined ? undefined : weighed + reaction;
+  return asWeighed(r, w, acid + reaction);
 }
 
 export const otherBases = (base: Base): Base[] => bases.filter(({ name }) => name !== base.name);

@@ -12,7 +12,7 @@ import {
   meanTitre,
   times,
 } from "./worked";
-import { asWeighed, forReaction, lye, pureAcid } from "./worked-dose";
+import { asWeighed, lye, pureAcid, pureReaction } from "./worked-dose";
 
 /** Is a part of the dose written down as pure base, or as it is weighed? Only the sum tells. */
 export type Written = "pure" | "weighed";
@@ -32,11 +32,9 @@ function dose(
   from: From,
 ): number | undefined {
   if (role === "catalyst" || role === "catalystRate" || role === "weighed") return lye(r, w, from);
-  const grams = role === "acidDose" ? pureAcid(r, w, from) : forReaction(r, w, from);
-  if (!grams) return undefined;
-  if (role === "reactionDose" && r.charge?.basis === "as weighed")
-    return written === "weighed" ? grams : times(r.assay, grams / 100);
-  return written === "pure" ? grams : asWeighed(r, w, grams);
+  const pure = role === "acidDose" ? pureAcid(r, w, from) : pureReaction(r, w, from);
+  if (!pure) return undefined;
+  return written === "pure" ? pure : asWeighed(r, w, pure);
 }
 
 /** Of a litre, of a kilogram, of a hundredth part of a kilogram; of all of it in any other unit. */

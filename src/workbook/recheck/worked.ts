@@ -6,7 +6,6 @@
  */
 import { densityAt } from "../../core/batch/density";
 import { isProblem } from "../../core/problem/problem";
-import { quantity } from "../../core/quantity/quantity";
 import { amountUnits, type AmountUnit } from "../../core/quantity/units";
 import type { Base } from "../../core/reference/bases";
 import { acidValueDefinition } from "../../core/reference/compounds";
@@ -46,12 +45,8 @@ const usualDensity = plain<Oil>((oil) => {
 const factorOf = plain<AmountUnit>((unit) => unit.factor);
 export const definition = acidValueDefinition.toNumber();
 
-function kilogramsPerLitre(r: Readings, w: Ways): number {
-  if (w.oilDensity === "one") return 1;
-  if (!w.atTemperature || r.temperature === undefined) return usualDensity(r.oil);
-  const warm = densityAt(r.oil, quantity("C", r.temperature));
-  return isProblem(warm) ? usualDensity(r.oil) : warm.toNumber();
-}
+const kilogramsPerLitre = ({ oil }: Readings, w: Ways): number =>
+  w.oilDensity === "one" ? 1 : usualDensity(oil);
 
 function average(list: readonly Figure[], count?: number): Figure {
   let sum = 0;
@@ -70,31 +65,32 @@ export const meanTitre = (r: Readings, w: Ways): Figure =>
 function lessBlank(r: Readings, w: Ways, titre: number): number {
   const blank = average(r.blanks ?? []) ?? 0;
   if (w.blank === "ignored") return titre;
+  if (w.blank === "twice") return titre - 2 * blank;
   return w.blank === "added" ? titre + blank : titre - blank;
 }
 
 export function correctedTitre(r: Readings, w: Ways, from: From): Figure {
   const held = from.get("correctedTitre");
-  if (held !== undefined) return held;
+  // What the sheet holds is net already: taken off again it is taken off twice.
+  if (held !== undefined) return w.blank === "twice" ? lessBlank(r, {}, held) : held;
   const titre = from.get("meanTitre") ?? meanTitre(r, w);
   return titre === undefined ? undefined : lessBlank(r, w, titre);
 }
 
 /** mol/L. A percent taken for mol/L: 1 g/L is 0.1 %. */
 function molarity(r: Readings, w: Ways): Figure {
-  if (w.strength === "percent" && r.strength !== undefined) return r.strength / 10;
+  if (w.strength === "percent" && r.strength !== undefined)
+    return (r.strengthGiven ?? r.strength) / 10;
   if (r.molarity !== undefined) return r.molarity;
   if (r.strength === undefined || !r.titrantBase) return undefined;
-  const assay = w.strengthAsWeighed ? r.assay : r.strengthAssay;
-  const share = w.strengthAsPure || assay === undefined ? 1 : assay / 100;
-  return (r.strength * share) / molarMass(r.titrantBase);
+  return r.strength / molarMass(r.titrantBase);
 }
 
 /** g of the sample when it is one for all titres. */
 function sampleMass(r: Readings, w: Ways): Figure {
   const weighed = r.masses[0];
   if (weighed !== undefined) return weighed;
-  return times(r.volume, w.sampleDensity === "one" ? 1 : kilogramsPerLitre(r, {}));
+  return times(r.volume, w.sampleDensity === "one" ? 1 : usualDensity(r.sampleOil ?? r.oil));
 }
 
 const hasOwnMasses = ({ masses }: Readings): boolean => masses.some((mass) => mass !== masses[0]);

@@ -9,7 +9,8 @@ export interface Word {
   readonly weight: number;
 }
 
-const lye = "(?:koh|naoh|lye|caustic|potash|base|alkali|hydroxide|catalyst|cat)";
+const lye =
+  "(?:koh|naoh|naoch|koch|methoxide|methylate|lye|caustic|potash|base|alkali|hydroxide|catalyst|cat)";
 const oil = "(?:oil|wvo|uco|svo|fat|feed|feedstock|grease|tallow)";
 const fuel = "(?:biodiesel|bio|bd|fuel|diesel|fame|product)";
 const need = "(?:needed|need|required|req|to add|add|to weigh|total|dose|in all|all)";

@@ -51,7 +51,7 @@ export function soleBase(mapping: LogbookMapping): {
     return found.size === 1 ? [...found][0] : undefined;
   };
   return {
-    titrant: named(["titrantBase", "titre", "strength", "molarity"]),
+    titrant: named(["titrantBase", "titre", "meanTitre", "correctedTitre", "strength", "molarity"]),
     catalyst: named([
       "base",
       "acidDose",
