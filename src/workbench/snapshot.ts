@@ -13,7 +13,8 @@ import { tableResource } from "./tables";
 
 const valueType = (value: BookValue): CellValueType => {
   if (typeof value === "number") return CellValueType.NUMBER;
-  return typeof value === "boolean" ? CellValueType.BOOLEAN : CellValueType.STRING;
+  if (typeof value === "boolean") return CellValueType.BOOLEAN;
+  return value.startsWith("#") ? CellValueType.FORCE_STRING : CellValueType.STRING;
 };
 
 /** A boolean is held as 1 or 0. */

@@ -24,7 +24,7 @@ import type { Book, BookValue } from "../../workbook/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import { engineFunctions } from "./registration";
-import { rememberWhatFormulasRead } from "./remembering";
+import { equipEngine, type Working } from "./steady/equip";
 import type { CellPlace } from "../../workbook/area";
 import { WorkbookCells } from "./workbook-cells";
 
@@ -34,7 +34,10 @@ export type Typed = BookValue | null;
 export class HeadlessWorkbook {
   readonly cells: WorkbookCells;
 
-  private constructor(private readonly univer: Univer) {
+  private constructor(
+    private readonly univer: Univer,
+    readonly working: Working,
+  ) {
     this.cells = new WorkbookCells(univer.__getInjector());
   }
 
@@ -61,9 +64,9 @@ export class HeadlessWorkbook {
       initialFormulaComputing: CalculationMode.FORCED,
     });
     univer.registerPlugin(UniverSheetsTablePlugin);
-    rememberWhatFormulasRead(univer);
+    const working = equipEngine(univer);
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
-    const workbook = new HeadlessWorkbook(univer);
+    const workbook = new HeadlessWorkbook(univer, working);
     // undo and redo are for the unit in focus
     univer.__getInjector().get(IUniverInstanceService).focusUnit(workbook.cells.names.unit);
     await workbook.computed();

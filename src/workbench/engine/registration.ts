@@ -6,9 +6,11 @@ import type { NamedArgument, WorksheetFunction } from "../../functions/define";
 import { described, isOptional, shownName } from "../../functions/metadata";
 import { type EngineFunction, engineFunction, engineName } from "./adapter";
 import { repairedFunctions } from "./repaired";
+import { standardFunctions } from "./standard/standard-functions";
 
 export const engineFunctions: [EngineFunction, string][] = [
   ...repairedFunctions,
+  ...standardFunctions,
   ...catalogue.map((entry): [EngineFunction, string] => [engineFunction(entry), engineName(entry)]),
 ];
 

@@ -21,6 +21,7 @@ import type { Host } from "../../host/port";
 import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
 import type { CellPlace } from "../../workbook/area";
+import type { Working } from "../engine/steady/equip";
 import { WorkbookCells } from "../engine/workbook-cells";
 import { type GridState, gridState } from "../file/grid-state";
 import type { Selection } from "../selection";
@@ -34,6 +35,8 @@ import { startEngine } from "./start-engine";
 import { watchSelection } from "./watch-selection";
 
 export interface Grid {
+  /** What is known of the working out: formulas that failed, cells that are doubtful. */
+  readonly working: Working;
   /** The workbook, as the pane's tasks reach it. */
   readonly host: Host;
   readonly cells: WorkbookCells;
@@ -59,6 +62,10 @@ export interface Grid {
 
 const isNarrow = (container: HTMLElement): boolean => container.clientWidth < 520;
 
+/** Said when what the cells show may be older than what was typed. */
+const stopped =
+  "Working out this workbook stopped before its end: some results are old. Undo the last change, or open the file again.";
+
 /** Milliseconds that working everything out may take. */
 const patience = 180_000;
 
@@ -70,6 +77,7 @@ class Shown {
     private readonly univer: Univer,
     private readonly cells: WorkbookCells,
     private readonly selection: Selection,
+    private readonly working: Working,
   ) {}
 
   async show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState> {
@@ -91,7 +99,7 @@ class Shown {
   /** Returns what the new workbook holds once it is worked out, before anybody can change it. */
   async settle(progress?: (percent: number) => void): Promise<GridState> {
     const injector = this.univer.__getInjector();
-    await worked(injector, progress);
+    await worked(injector, this.working, progress);
     editWhereTheCellStands(injector, this.cells.names);
     this.shown = watchSelection(injector, this.cells, this.selection);
     return gridState(injector, this.cells);
@@ -99,7 +107,11 @@ class Shown {
 }
 
 /** Waits for what is being worked out. */
-async function worked(injector: Injector, progress?: (percent: number) => void): Promise<void> {
+async function worked(
+  injector: Injector,
+  working: Working,
+  progress?: (percent: number) => void,
+): Promise<void> {
   const session = injector.get(FormulaCalculationSessionService);
   const before = session.state.id;
   let said = -1;
@@ -111,7 +123,7 @@ async function worked(injector: Injector, progress?: (percent: number) => void):
     said = tenths;
     progress?.(10 * tenths);
   });
-  await session.waitForLatestApplied(patience).catch(() => undefined);
+  await session.waitForLatestApplied(patience).catch(() => working.failures.stopped());
   heard.unsubscribe();
 }
 
@@ -123,19 +135,21 @@ export async function mountGrid(
   file: HostFile,
   refused: (sentence: string) => void,
 ): Promise<{ readonly grid: Grid; readonly state: GridState }> {
-  const univer = startEngine(container);
+  const { univer, working } = startEngine(container);
+  working.failures.onStop(() => refused(stopped));
   const injector = univer.__getInjector();
   const narrow = isNarrow(container);
   // Until there is a first workbook the plugins have not begun, and nothing can be asked of them.
   univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, firstOf(narrow));
   const cells = new WorkbookCells(injector);
-  const shown = new Shown(univer, cells, selection);
+  const shown = new Shown(univer, cells, selection, working);
   const state = await shown.settle();
   listAllOfOurs(injector);
   const command = injector.get(ICommandService);
   // one for all: each of these listens to everything as long as the page
   const api = FUniver.newAPI(univer);
   const grid: Grid = {
+    working,
     host: new WorkbenchHost(injector, {
       ...file,
       reveal: (block) => reveal(api, block, container.clientWidth),
@@ -146,7 +160,7 @@ export async function mountGrid(
     isNarrow: narrow,
     show: (snapshot, progress) => shown.show(snapshot, progress),
     state: async () => {
-      await worked(injector);
+      await worked(injector, working);
       return gridState(injector, cells);
     },
     forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),

@@ -6,11 +6,11 @@ import { CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import tableWords from "@univerjs/sheets-table/locale/en-US";
 import { descriptions, engineFunctions } from "../engine/registration";
-import { rememberWhatFormulasRead } from "../engine/remembering";
+import { equipEngine, type Working } from "../engine/steady/equip";
 import { tableTheme, theme } from "./theme";
 import { missingWords } from "./words";
 
-export function startEngine(container: HTMLElement): Univer {
+export function startEngine(container: HTMLElement): { univer: Univer; working: Working } {
   // Below this width they would stand over the names of the sheets.
   const hasRoom = container.clientWidth >= 760;
   const univer = new Univer({
@@ -37,6 +37,5 @@ export function startEngine(container: HTMLElement): Univer {
   }
   // Tables for structured references; their filter buttons would hide the headings.
   univer.registerPlugin(UniverSheetsTablePlugin, { userThemes: [tableTheme] });
-  rememberWhatFormulasRead(univer);
-  return univer;
+  return { univer, working: equipEngine(univer) };
 }

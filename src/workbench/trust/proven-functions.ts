@@ -6,40 +6,57 @@
 
 /**
  * How each argument is read. `v`: one value. `l`: a range or a list, read whole. `a`: the same, and
- * what is written there is worked out cell by cell. `p`: handed on as it is. The last but one sign is
- * repeated where a star ends the row of signs.
+ * what is written there is worked out cell by cell. What may be left out has a question mark; what a
+ * star follows may come again and again.
  */
-export type Arguments = string;
+export interface Argument {
+  readonly sign: string;
+  readonly isOptional: boolean;
+  readonly isRepeated: boolean;
+}
 
-const rows: Readonly<Record<Arguments, string>> = {
+const rows: Readonly<Record<string, string>> = {
   "": "NA PI TRUE FALSE",
-  v: "ABS SQRT INT LEN TRIM UPPER LOWER CLEAN ISNUMBER ISTEXT ISBLANK ISERROR ISNA ISLOGICAL ISERR NOT N EXP LN LOG10 SIGN YEAR MONTH DAY",
-  vv: "ROUND ROUNDUP ROUNDDOWN MOD POWER MROUND EXACT IFERROR TEXT",
+  v: "ABS SIGN SQRT EXP LN LOG10 INT LEN TRIM CLEAN UPPER LOWER ISNUMBER ISTEXT ISNONTEXT ISBLANK ISERROR ISERR ISNA ISLOGICAL NOT N YEAR MONTH DAY",
+  "vv?": "ROUND ROUNDUP ROUNDDOWN TRUNC LOG LEFT RIGHT",
+  vv: "MOD POWER MROUND EXACT IFERROR IFNA DAYS EDATE EOMONTH",
   vvv: "DATE MID",
-  vvvv: "SUBSTITUTE",
+  "vvv?": "FIND SEARCH",
+  "vv?v?": "IF",
+  "vvvv?": "SUBSTITUTE",
   "v*": "CONCATENATE",
-  vpp: "IF",
-  "vp*": "CHOOSE",
-  "l*": "SUM AVERAGE COUNT COUNTA MIN MAX SUMSQ DEVSQ STDEV STDEV.S STDEV.P STDEVP VAR VAR.S AND OR GCD",
+  "vv*": "CHOOSE",
+  "l*": "SUM PRODUCT AVERAGE MEDIAN COUNT COUNTA MIN MAX SUMSQ DEVSQ STDEV STDEV.S STDEV.P STDEVP VAR VAR.S VAR.P VARP AND OR GCD",
+  l: "COUNTBLANK",
   lv: "SMALL LARGE COUNTIF",
-  lvl: "SUMIF AVERAGEIF",
-  lvv: "INDEX",
-  vlv: "MATCH",
-  vlvv: "VLOOKUP HLOOKUP",
-  "a*": "SUMPRODUCT LOOKUP",
+  "lvl?v?l?v?l?v?": "COUNTIFS",
+  "lvl?": "SUMIF AVERAGEIF",
+  "llvl?v?l?v?l?v?": "SUMIFS AVERAGEIFS MINIFS MAXIFS",
+  "lvv?": "INDEX",
+  "vlv?": "MATCH",
+  "vlvv?": "VLOOKUP HLOOKUP",
+  "vaa?": "LOOKUP",
+  "a*": "SUMPRODUCT",
 };
 
 /** These give an array where an array is worked out, cell by cell. */
 const cellByCell = new Set(
-  "ABS SQRT INT LEN TRIM UPPER LOWER CLEAN ISNUMBER ISTEXT ISBLANK ISERROR ISNA ISLOGICAL NOT ROUND MOD IF".split(
+  "ABS SQRT INT LEN TRIM CLEAN UPPER LOWER ISNUMBER ISTEXT ISBLANK ISERROR ISNA ISLOGICAL NOT N ROUND MOD EXACT LEFT RIGHT MID SUBSTITUTE YEAR MONTH DAY IF IFERROR POWER LOG10".split(
     " ",
   ),
 );
 
-/** @example argumentsOf.get("ROUND") // "vv" */
-export const argumentsOf: ReadonlyMap<string, Arguments> = new Map(
+const read = (kinds: string): Argument[] =>
+  [...kinds.matchAll(/([vla])([?*]?)/g)].map(([, sign = "", mark]) => ({
+    sign,
+    isOptional: mark === "?",
+    isRepeated: mark === "*",
+  }));
+
+/** @example argumentsOf.get("ABS") // [{ sign: "v", isOptional: false, isRepeated: false }] */
+export const argumentsOf: ReadonlyMap<string, readonly Argument[]> = new Map(
   Object.entries(rows).flatMap(([kinds, names]) =>
-    names.split(" ").map((name) => [name, kinds] as const),
+    names.split(" ").map((name) => [name, read(kinds)] as const),
   ),
 );
 

@@ -9,7 +9,7 @@ import { readFormula } from "../../workbook/formula/read";
 import { isReadable } from "../../workbook/formula/readable";
 import { sheetOf, targetOf } from "../../workbook/formula/reference";
 import type { Call, Expression, Omitted, Reference } from "../../workbook/formula/tree";
-import { argumentsOf, worksCellByCell } from "./proven-functions";
+import { type Argument, argumentsOf, worksCellByCell } from "./proven-functions";
 
 export interface FormulaContext {
   /** Worked out cell by cell: an array formula, and in the grid what spills. */
@@ -59,30 +59,34 @@ function referenceReason(reference: Reference, asking: Asking): string | undefin
   return cellsReason(isRow && target.columns.length === 1, asking);
 }
 
-/** The sign of the argument at a place; undefined beyond the last. */
-function signAt(kinds: string, place: number): string | undefined {
-  const isRepeated = kinds.endsWith("*");
-  const signs = isRepeated ? kinds.slice(0, -1) : kinds;
-  return signs[place] ?? (isRepeated ? signs.at(-1) : undefined);
+/** The argument at a place; undefined beyond the last. */
+function argumentAt(known: readonly Argument[], place: number): Argument | undefined {
+  const last = known.at(-1);
+  return known[place] ?? (last?.isRepeated ? last : undefined);
 }
 
 const wantedFor: Readonly<Record<string, Wanted>> = { v: "value", l: "range", a: "each" };
+
+/** Ours read what they are given as it is. */
+const ours: readonly Argument[] = [{ sign: "l", isOptional: true, isRepeated: true }];
 
 function callReason(call: Call, asking: Asking): string | undefined {
   const isOurs = titreCallId(call) !== undefined;
   const name = plainName(call.name);
   if (!isOurs && call.link !== "") return says("another add-in or workbook");
-  const kinds = isOurs ? "l*" : argumentsOf.get(name);
-  if (kinds === undefined) return says(name);
-  const { wanted } = asking;
-  const cellByCell = wanted === "each" && worksCellByCell(name);
+  const known = isOurs ? ours : argumentsOf.get(name);
+  if (known === undefined) return says(name);
+  const given = call.arguments.length;
+  const least = known.filter(({ isOptional }) => !isOptional).length;
+  if (given < least || (given > known.length && !known.at(-1)?.isRepeated)) {
+    return says(`${name} with ${String(given)} arguments`);
+  }
+  const isEach = asking.wanted === "each";
+  const lifts = isEach && worksCellByCell(name);
   return firstReason(call.arguments, (argument, place) => {
-    const sign = signAt(kinds, place);
-    if (sign === undefined) return says(`${name} with so many arguments`);
-    const plain = sign === "p" ? wanted : (wantedFor[sign] ?? "value");
-    const isLifted = wanted === "each" && plain === "value" && cellByCell;
-    const inside = wanted === "each" && plain === "range" ? "each" : plain;
-    return expressionReason(argument, { ...asking, wanted: isLifted ? "each" : inside });
+    const plain = wantedFor[argumentAt(known, place)?.sign ?? "v"] ?? "value";
+    const wanted = (plain === "value" ? lifts : isEach) ? "each" : plain;
+    return expressionReason(argument, { ...asking, wanted });
   });
 }
 
@@ -110,7 +114,10 @@ function expressionReason(node: Expression, asking: Asking): string | undefined 
     case "array":
       return cellsReason(false, asking);
     case "prefix":
-      return node.operator === "@" ? says("@") : expressionReason(node.operand, operand);
+      if (node.operator === "@") return says("@");
+      if (node.operand.kind === "text" || node.operand.kind === "boolean")
+        return says("a sign before text");
+      return expressionReason(node.operand, operand);
     case "postfix":
       return node.operator === "#" ? says("#") : expressionReason(node.operand, operand);
     case "binary":
@@ -118,6 +125,8 @@ function expressionReason(node: Expression, asking: Asking): string | undefined 
       if (node.operator === " ") return says("where two ranges cross");
       if (node.operator === ":") return says("a range that is worked out");
       return firstReason([node.left, node.right], (part) => expressionReason(part, operand));
+    case "text":
+      return /[\r\n]/.test(node.value) ? says("text of several lines") : undefined;
     default:
       return undefined;
   }

@@ -1,0 +1,59 @@
+/** Days and their parts. Before March 1900 programs do not agree on what day it was. */
+import { ofValues, type Standard } from "./adapter";
+import { doubt } from "./doubt";
+import { type Cell, Fault, number, serialOf } from "./value";
+
+const firstAgreed = 61;
+const last = 2_958_465;
+const milliseconds = 86_400_000;
+const days1970 = 25_569;
+
+function dayOf(cell: Cell): Date {
+  const serial = Math.floor(number(cell));
+  if (serial < firstAgreed || serial > last) doubt();
+  if (serial < 0 || serial > last) throw new Fault("#NUM!");
+  return new Date((serial - days1970) * milliseconds);
+}
+
+function written(year: number, month: number, date: number): number {
+  if (year < 1900 || year > 9999) doubt();
+  const serial = serialOf(year, month, date);
+  if (serial < firstAgreed || serial > last) doubt();
+  if (serial < 0) throw new Fault("#NUM!");
+  return serial;
+}
+
+const whole = (cell: Cell): number => Math.trunc(number(cell));
+
+const lastOfMonth = (year: number, month: number): number =>
+  new Date(Date.UTC(year, month, 0)).getUTCDate();
+
+/** So many months on; in a shorter month its last day. */
+function later(start: Cell, months: Cell): number {
+  const from = dayOf(start);
+  const count = from.getUTCFullYear() * 12 + from.getUTCMonth() + whole(months);
+  const [year, month] = [Math.floor(count / 12), (count % 12) + 1];
+  return written(year, month, Math.min(from.getUTCDate(), lastOfMonth(year, month)));
+}
+
+function endOfMonth(start: Cell, months: Cell): number {
+  const from = dayOf(start);
+  const count = from.getUTCFullYear() * 12 + from.getUTCMonth() + whole(months);
+  const [year, month] = [Math.floor(count / 12), (count % 12) + 1];
+  return written(year, month, lastOfMonth(year, month));
+}
+
+const ofDay = (work: (day: Date) => number): Standard =>
+  ofValues(1, 1, (cell = null) => work(dayOf(cell)));
+
+export const days: Readonly<Record<string, Standard>> = {
+  DATE: ofValues(3, 3, (year = null, month = null, date = null) =>
+    written(whole(year), whole(month), whole(date)),
+  ),
+  YEAR: ofDay((day) => day.getUTCFullYear()),
+  MONTH: ofDay((day) => day.getUTCMonth() + 1),
+  DAY: ofDay((day) => day.getUTCDate()),
+  EDATE: ofValues(2, 2, (start = null, months = null) => later(start, months)),
+  EOMONTH: ofValues(2, 2, (start = null, months = null) => endOfMonth(start, months)),
+  DAYS: ofValues(2, 2, (end = null, start = null) => number(end) - number(start)),
+};

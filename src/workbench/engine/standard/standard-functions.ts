@@ -1,0 +1,32 @@
+/**
+ * Functions of every spreadsheet program that the page works out itself, as LibreOffice does: the
+ * embedded engine's own take text for figures, "" for 0 and TRUE for 1 where they should not.
+ */
+import type { EngineFunction } from "../adapter";
+import { standardFunction } from "./adapter";
+import { arithmetic } from "./arithmetic";
+import { criteria } from "./criteria";
+import { days } from "./days";
+import { finding } from "./finding";
+import { logic } from "./logic";
+import { operators } from "./operators";
+import { statistics } from "./statistics";
+import { words } from "./words";
+
+const named = {
+  ...arithmetic,
+  ...words,
+  ...logic,
+  ...statistics,
+  ...criteria,
+  ...finding,
+  ...days,
+};
+
+export const standardFunctions: [EngineFunction, string][] = [
+  ...operators.map(([made, name]): [EngineFunction, string] => [made, name]),
+  ...Object.entries(named).map(([name, standard]): [EngineFunction, string] => [
+    standardFunction(standard),
+    name,
+  ]),
+];

@@ -1,0 +1,136 @@
+/** Formulas with awkward arguments, for each function that is to be proven and for the operators. */
+import { type Argument, argumentsOf } from "../../../src/workbench/trust/proven-functions";
+import { blockOf, rangeOf, ranges, singleCells } from "./inputs";
+
+const literals = ['""', '"Oil"', '"2.5"', "TRUE", "0", "3", "-2.5", "1.005", "NA()"];
+const values = [...singleCells, ...literals];
+/** Where two or three values meet: fewer of each. */
+const few = [
+  ...[0, 1, 2, 3, 9, 12, 13, 14, 16, 17, 18, 19, 22, 23, 24, 28, 30].map(
+    (at) => singleCells[at] ?? "",
+  ),
+  '"Oil"',
+  "3",
+];
+const fewest = ["", ...[0, 2, 12, 14, 16, 18, 19, 22].map((at) => singleCells[at] ?? "")];
+const lists = [...ranges, blockOf(0, 2), blockOf(4, 3), "{1,2;3,4}", "In!$A$1", "In!$A$19"];
+
+function pool(sign: string, count: number): readonly string[] {
+  if (sign === "l" || sign === "a") return lists;
+  if (count === 1) return values;
+  return count === 2 ? few : fewest;
+}
+
+const across = (pools: readonly (readonly string[])[]): string[][] =>
+  pools.reduce<string[][]>(
+    (found, next) => found.flatMap((before) => next.map((each) => [...before, each])),
+    [[]],
+  );
+
+/** With all that may be left out, and with nothing of it. */
+function signsOf(known: readonly Argument[]): readonly (readonly string[])[] {
+  const all = known.map(({ sign }) => sign).slice(0, 4);
+  const least = known.filter(({ isOptional }) => !isOptional).map(({ sign }) => sign);
+  const last = known.at(-1);
+  return last?.isRepeated
+    ? [all, [...all, last.sign]]
+    : [all, ...(least.length < all.length ? [least] : [])];
+}
+
+/** Asked by hand: months by the million keep the other program busy for minutes. */
+const isByHand = (name: string): boolean => /^E(?:DATE|OMONTH)$/.test(name);
+
+const monthEnds = ["In!$A$31", "In!$A$32", "45322", "45382", "44255", "36585", "In!$A$5", '"2.5"'];
+const byMonths = (): string[] =>
+  ["EDATE", "EOMONTH"].flatMap((name) =>
+    across([monthEnds, ["0", "1", "-1", "11", "12", "-13", "1.9", "-1.9", "In!$A$1"]]).map(
+      (pair) => `${name}(${pair.join(",")})`,
+    ),
+  );
+
+const calls = (name: string, known: readonly Argument[]): string[] =>
+  signsOf(known).flatMap((signs) =>
+    across(signs.map((sign) => pool(sign, signs.length))).map(
+      (given) => `${name}(${given.join(",")})`,
+    ),
+  );
+
+const signs = ["+", "-", "*", "/", "^", "&", "=", "<>", "<", ">", "<=", ">="];
+
+const operators = (): string[] => [
+  ...signs.flatMap((sign) => across([few, few]).map((pair) => pair.join(sign))),
+  ...values.flatMap((value) => [`-${value}`, `+${value}`, `${value}%`, value]),
+  "-2^2",
+  "2^3^2",
+  "-In!$A$19^2",
+  "1+2&3",
+  "2*3%",
+  "0.1+0.2-0.3",
+  "(0.1+0.2)=0.3",
+  "1-0.9-0.1",
+  "(1-0.9-0.1)=0",
+  "1E+308*10",
+  "0^0",
+  "(-8)^(1/3)",
+];
+
+const criteria = [
+  '"Oil"',
+  '"oil*"',
+  '"?"',
+  '"~?"',
+  '"a~*"',
+  '"*"',
+  '"<>"',
+  '"="',
+  '""',
+  '"<>Oil"',
+  '">2"',
+  '"<=2.5"',
+  '">b"',
+  '"=2.5"',
+  '"2.5"',
+  "2.5",
+  "0",
+  "TRUE",
+  '"TRUE"',
+  '">"&In!$A$18',
+  "In!$A$1",
+  "In!$A$2",
+  "In!$A$15",
+  '"=*l*"',
+  '"<>*l*"',
+  '">=45322"',
+];
+
+const byHand = (): string[] => [
+  ...byMonths(),
+  ...ranges.flatMap((range) =>
+    criteria.flatMap((criterion) => [
+      `COUNTIF(${range},${criterion})`,
+      `SUMIF(${range},${criterion},${rangeOf(0)})`,
+      `SUMIF(${range},${criterion})`,
+      `AVERAGEIF(${range},${criterion},${rangeOf(9)})`,
+      `COUNTIFS(${range},${criterion},${rangeOf(0)},">0")`,
+      `SUMIFS(${rangeOf(0)},${range},${criterion})`,
+      `AVERAGEIFS(${rangeOf(0)},${range},${criterion})`,
+    ]),
+  ),
+];
+
+/** As many as one file can hold for the other program to work out in its time. */
+const thinned = (formulas: readonly string[], most: number): string[] => {
+  const step = Math.max(1, formulas.length / most);
+  return formulas.filter((_, at) => Math.floor(at / step) !== Math.floor((at - 1) / step));
+};
+
+export const casesOf = (most: number): ReadonlyMap<string, readonly string[]> =>
+  new Map(
+    [
+      ["operators", operators()] as const,
+      ["by hand", byHand()] as const,
+      ...[...argumentsOf]
+        .filter(([name]) => !isByHand(name))
+        .map(([name, known]) => [name, calls(name, known)] as const),
+    ].map(([name, formulas]) => [name, thinned(formulas as string[], most)] as const),
+  );

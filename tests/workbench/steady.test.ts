@@ -1,0 +1,101 @@
+/** What goes wrong in one formula of the embedded engine stays in its cell. */
+import { describe, expect, it, vi } from "vitest";
+import { IFormulaDependencyGenerator } from "@univerjs/engine-formula";
+import { bookOf, shownAt, withBook } from "./book";
+
+const table = (columns: number, rows: number) => ({
+  name: "Lots",
+  row: 0,
+  column: 0,
+  rows,
+  columns,
+});
+
+describe("one formula that fails", () => {
+  it("is an error in its own cell, and everything else is worked out", () =>
+    withBook(bookOf([['=SUBSTITUTE("a","a","b",5)', "=1+1", "=B1+1"]]), async (workbook) => {
+      expect(shownAt(workbook, "C1")).toBe(3);
+      await workbook.type({ sheet: "Sheet", row: 1, column: 0 }, [["=SUM(T[a'#b])", "=2+2"]]);
+      expect(shownAt(workbook, "B2")).toBe(4);
+    }));
+
+  it.each(["Lot #", "Lot [1]", "Lot ]", "Lot '"])(
+    "is not one that reads a table with the heading %s",
+    (heading) => {
+      const written = heading.replace(/['#[\]]/g, "'$&");
+      return withBook(
+        bookOf(
+          [
+            [heading, "Dose"],
+            [2, `=SUM(Lots[${written}])`],
+            [3, `=Lots[[#This Row],[${written}]]*2`],
+            ["", "=SUM(Lots[Dose])"],
+          ],
+          [table(2, 3)],
+        ),
+        async (workbook) => {
+          expect(shownAt(workbook, "B2")).toBe(5);
+          expect(shownAt(workbook, "B3")).toBe(6);
+          expect(shownAt(workbook, "B4")).toBe(11);
+          await workbook.type({ sheet: "Sheet", row: 1, column: 0 }, [[4]]);
+          expect(shownAt(workbook, "B4")).toBe(13);
+        },
+      );
+    },
+  );
+
+  it("leaves the range it sorts as it was for all others", () =>
+    withBook(
+      bookOf([
+        [3, "=SORT(A1:A3)", "=INDEX(A1:A3,1)"],
+        [1, null, "=TITRE.MEANACIDVALUE(A1:A3,0.1,10)"],
+        [2, null, '=TEXTJOIN(",",TRUE,A1:A3)'],
+      ]),
+      (workbook) => {
+        expect(["B1", "B2", "B3"].map((at) => shownAt(workbook, at))).toEqual([1, 2, 3]);
+        expect(shownAt(workbook, "C1")).toBe(3);
+        expect(shownAt(workbook, "C3")).toBe("3,1,2");
+      },
+    ));
+
+  it("is #NUM! where a result is no figure that a file could hold", () =>
+    withBook(bookOf([["=1E300*1E300", "=SUM(A1,1)", "=EXP(1000)"]]), (workbook) => {
+      expect(shownAt(workbook, "A1")).toBe("#NUM!");
+      expect(shownAt(workbook, "B1")).toBe("#NUM!");
+      expect(shownAt(workbook, "C1")).toBe("#NUM!");
+    }));
+});
+
+describe("a workbook whose working out stops", () => {
+  it("says so at once, and the next is worked out", () =>
+    withBook(bookOf([[1, "=A1+1"]]), async (workbook) => {
+      const generator = workbook.injector.get(IFormulaDependencyGenerator);
+      const generate = vi.spyOn(generator, "generate").mockRejectedValueOnce(new Error("broken"));
+      let heard = 0;
+      workbook.working.failures.onStop(() => (heard += 1));
+      await workbook.type({ sheet: "Sheet", row: 0, column: 0 }, [[2]]);
+      expect(generate).toHaveBeenCalled();
+      expect(heard).toBe(1);
+      await workbook.type({ sheet: "Sheet", row: 0, column: 0 }, [[5]]);
+      expect(shownAt(workbook, "B1")).toBe(6);
+    }));
+});
+
+describe("a cell whose result programs do not agree on", () => {
+  it("is known as doubtful, until its inputs are what they agree on", () =>
+    withBook(bookOf([["2,5", "=A1*2", '=IF(A1="","",1)']]), async (workbook) => {
+      const { names } = workbook.cells;
+      const isDoubtful = (column: number) =>
+        workbook.working.doubts.isDoubtful({
+          unit: names.unit,
+          sheet: names.sheetId("Sheet"),
+          row: 0,
+          column,
+        });
+      expect(isDoubtful(1)).toBe(true);
+      expect(isDoubtful(2)).toBe(false);
+      await workbook.type({ sheet: "Sheet", row: 0, column: 0 }, [[2.5]]);
+      expect(shownAt(workbook, "B1")).toBe(5);
+      expect(isDoubtful(1)).toBe(false);
+    }));
+});
