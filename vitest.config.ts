@@ -4,7 +4,7 @@ import { defineConfig } from "vitest/config";
 const slow = { testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false };
 
 /** Quick ones too, on a machine that is busy with something else: a slow machine is no fault. */
-const patient = { testTimeout: 60_000 };
+const patient = { testTimeout: 60_000, hookTimeout: 60_000 };
 
 /** These put something else in a module's or the program's place: each in a process of its own. */
 const apart = [

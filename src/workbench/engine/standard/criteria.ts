@@ -3,7 +3,7 @@ import type { Standard } from "./adapter";
 import { doubt } from "./doubt";
 import { quotient } from "./operators";
 import { total } from "./statistics";
-import { type Cell, compare, Fault, type Given, isClose } from "./value";
+import { type Cell, compare, Fault, type Given, isClose, type Rows } from "./value";
 
 type Test = (cell: Cell) => boolean;
 
@@ -23,10 +23,12 @@ const pattern = (written: string): RegExp =>
   );
 
 function figureTest(operator: string, figure: number): Test {
-  const apart = (cell: Cell): number | undefined =>
-    typeof cell === "number" ? (isClose(cell, figure) ? 0 : cell - figure) : undefined;
   return (cell) => {
-    const difference = apart(cell);
+    if (typeof cell === "number" && (operator === "" || operator === "=")) {
+      return isClose(cell, figure);
+    }
+    const difference =
+      typeof cell === "number" ? (isClose(cell, figure) ? 0 : cell - figure) : undefined;
     if (typeof cell === "boolean") doubt();
     // whether text that looks like the figure is it, they do not agree on
     if (typeof cell === "string" && plainFigure.test(cell)) doubt();
@@ -89,8 +91,13 @@ export function testOf(criterion: Cell): Test {
 
 const criterionOf = (given: Given | undefined): Cell => given?.rows[0]?.[0] ?? null;
 
+const flattened = new WeakMap<Rows, readonly Cell[]>();
+
+/** Kept: one column is asked by every row of a table. */
 function flat({ rows }: Given): readonly Cell[] {
-  return rows.flat();
+  let found = flattened.get(rows);
+  if (!found) flattened.set(rows, (found = rows.flat()));
+  return found;
 }
 
 /** Which places of the blocks meet all conditions. */
@@ -98,7 +105,7 @@ function met(pairs: readonly Given[]): boolean[] {
   const [first] = pairs;
   if (!first) throw new Fault("#VALUE!");
   const size = [first.rows.length, first.rows[0]?.length].join();
-  let found = flat(first).map(() => true);
+  const found = new Array<boolean>(flat(first).length).fill(true);
   for (let at = 0; at < pairs.length; at += 2) {
     const block = pairs[at];
     if (!block || [block.rows.length, block.rows[0]?.length].join() !== size) {
@@ -106,7 +113,7 @@ function met(pairs: readonly Given[]): boolean[] {
       throw new Fault("#VALUE!");
     }
     const test = testOf(criterionOf(pairs[at + 1]));
-    found = flat(block).map((cell, place) => Boolean(found[place]) && test(cell));
+    for (const [place, cell] of flat(block).entries()) found[place] &&= test(cell);
   }
   return found;
 }

@@ -43,19 +43,27 @@ function cellOf(value: Nullable<BaseValueObject>): Cell {
   return value.isBoolean() ? held === true || held === 1 : held;
 }
 
+const blocks = new WeakMap<ArrayValueObject, Given>();
+
 export function givenOf(value: BaseValueObject): Given {
   if (!value.isArray()) {
     const cell = cellOf(value);
     return { rows: [[cell]], isRange: false, isOne: true, isOmitted: value.isNull() };
   }
   const array = value as ArrayValueObject;
+  const known = blocks.get(array);
+  if (known) return known;
   const rowCount = array.getRowCount();
   const columnCount = array.getColumnCount();
   const rows = Array.from({ length: rowCount }, (_, row) =>
     Array.from({ length: columnCount }, (__, column) => cellOf(array.get(row, column))),
   );
   const isRange = array.getCurrentRow() >= 0;
-  return { rows, isRange, isOne: rowCount === 1 && columnCount === 1, isOmitted: false };
+  const isOne = rowCount === 1 && columnCount === 1;
+  const given: Given = { rows, isRange, isOne, isOmitted: false };
+  // a block of the sheet is frozen, and handed to every formula that refers to it
+  if (isRange) blocks.set(array, given);
+  return given;
 }
 
 export function objectOf(cell: Cell): BaseValueObject {

@@ -51,7 +51,7 @@ function found(cell: Cell, within: Cell, from: Cell | undefined, fold: boolean):
 }
 
 /** What cannot be printed. */
- 
+
 const control = /[\u0000-\u001f]/g;
 
 /** Which of an error and another fault wins, programs do not agree on. */
