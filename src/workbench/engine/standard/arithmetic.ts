@@ -2,7 +2,9 @@
 import { ofLists, ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
 import { quotient } from "./operators";
-import { Fault, type Given, number, numbers, seen } from "./value";
+import { seen } from "./compare";
+import { number, numbers } from "./convert";
+import { Fault, type Given } from "./value";
 
 const ofOne = (work: (figure: number) => number): Standard =>
   ofValues(1, 1, (cell = null) => work(number(cell)));

@@ -3,7 +3,8 @@ import type { Standard } from "./adapter";
 import { doubt } from "./doubt";
 import { quotient } from "./operators";
 import { total } from "./statistics";
-import { type Cell, compare, Fault, type Given, isClose, type Rows } from "./value";
+import { compare, isClose } from "./compare";
+import { type Cell, Fault, type Given, type Rows } from "./value";
 
 type Test = (cell: Cell) => boolean;
 

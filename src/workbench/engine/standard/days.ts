@@ -1,7 +1,8 @@
 /** Days and their parts. Before March 1900 programs do not agree on what day it was. */
 import { ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
-import { type Cell, Fault, number, serialOf } from "./value";
+import { number, serialOf } from "./convert";
+import { type Cell, Fault } from "./value";
 
 const firstAgreed = 61;
 const last = 2_958_465;

@@ -2,7 +2,9 @@
 import type { Standard } from "./adapter";
 import { testOf } from "./criteria";
 import { doubt } from "./doubt";
-import { type Cell, compare, Fault, type Given, number, type Rows, truth } from "./value";
+import { compare } from "./compare";
+import { number, truth } from "./convert";
+import { type Cell, Fault, type Given, type Rows } from "./value";
 
 const first = (given: Given | undefined): Cell => given?.rows[0]?.[0] ?? null;
 

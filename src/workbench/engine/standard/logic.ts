@@ -1,7 +1,8 @@
 /** What is asked of a value, and what follows from it. */
 import { ofLists, ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
-import { type Cell, Fault, type Given, truth } from "./value";
+import { truth } from "./convert";
+import { type Cell, Fault, type Given } from "./value";
 
 const asked = (question: (cell: Cell) => boolean): Standard =>
   ofValues(1, 1, (cell = null) => question(cell));

@@ -3,7 +3,9 @@ import type { BaseValueObject } from "@univerjs/engine-formula";
 import type { EngineFunction } from "../adapter";
 import { ofValues, type Standard, standardFunction } from "./adapter";
 import { doubt } from "./doubt";
-import { type Cell, compare, Fault, isClose, numbers, text } from "./value";
+import { compare, isClose } from "./compare";
+import { numbers, text } from "./convert";
+import { type Cell, Fault } from "./value";
 
 /** What is left of two figures that are equal but for the doubles is nothing. */
 function sum(a: number, b: number): number {

@@ -2,7 +2,8 @@
 import { ofLists, type Standard } from "./adapter";
 import { doubt } from "./doubt";
 import { quotient } from "./operators";
-import { Fault, type Given, number } from "./value";
+import { number } from "./convert";
+import { Fault, type Given } from "./value";
 
 /** The figures of arguments; the first error is the answer. */
 export function figuresOf(given: readonly Given[]): number[] {

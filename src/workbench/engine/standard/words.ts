@@ -1,7 +1,8 @@
 /** Text from text. Length is counted as programs do for letters of the first plane. */
 import { ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
-import { type Cell, Fault, number, text } from "./value";
+import { number, text } from "./convert";
+import { type Cell, Fault } from "./value";
 
 /** Beyond it, programs count differently. */
 const isUsual = (written: string): boolean => !/[\ud800-\udfff]/.test(written);

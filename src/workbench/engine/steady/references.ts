@@ -26,7 +26,7 @@ export function protectReferences(): void {
   if (isDone) return;
   isDone = true;
   const kind = BaseReferenceObject.prototype;
-   
+
   const cellValue = kind.getCellValueObject;
   kind.getRangeData = function (this: BaseReferenceObject): IRange {
     return { ...(this as unknown as Reference)._rangeData };
@@ -35,7 +35,7 @@ export function protectReferences(): void {
     const { startRow, startColumn } = this.getRangePosition();
     return startRow < 0 || startColumn < 0;
   };
-   
+
   const cellData = kind.getCellData;
   kind.getCellData = function (this: BaseReferenceObject, row: number, column: number) {
     const cell = cellData.call(this, row, column);
