@@ -17,7 +17,7 @@ export function quotient(a: number, b: number): number {
   return a / b;
 }
 
-export function power(base: number, exponent: number): number {
+function power(base: number, exponent: number): number {
   if (base === 0 && exponent === 0) doubt();
   if (base < 0 && !Number.isInteger(exponent)) {
     doubt();
