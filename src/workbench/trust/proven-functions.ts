@@ -6,7 +6,7 @@
 
 /**
  * How each argument is read. `v`: one value. `l`: a range or a list, read whole. `a`: the same, and
- * what is written there is worked out cell by cell. What may be left out has a question mark; what a
+ * what is written there is worked out cell by cell. `p`: handed on as it is. What may be left out has a question mark; what a
  * star follows may come again and again.
  */
 export interface Argument {
@@ -19,10 +19,12 @@ const rows: Readonly<Record<string, string>> = {
   "": "NA PI TRUE FALSE",
   v: "ABS SIGN SQRT EXP LN LOG10 INT LEN TRIM CLEAN UPPER LOWER ISNUMBER ISTEXT ISNONTEXT ISBLANK ISERROR ISERR ISNA ISLOGICAL NOT N YEAR MONTH DAY",
   "vv?": "ROUND ROUNDUP ROUNDDOWN TRUNC LOG LEFT RIGHT",
-  vv: "MOD POWER MROUND EXACT IFERROR IFNA DAYS EDATE EOMONTH",
-  vvv: "DATE MID",
+  vv: "TEXT TINV MOD POWER MROUND EXACT IFERROR IFNA DAYS EDATE EOMONTH",
+  vvv: "DATE MID TDIST",
+  "vp?p?": "IF",
+  "vv?v?": "FIXED",
+  "v?": "ROW",
   "vvv?": "FIND SEARCH",
-  "vv?v?": "IF",
   "vvvv?": "SUBSTITUTE",
   "v*": "CONCATENATE",
   "vv*": "CHOOSE",
@@ -47,7 +49,7 @@ const cellByCell = new Set(
 );
 
 const read = (kinds: string): Argument[] =>
-  [...kinds.matchAll(/([vla])([?*]?)/g)].map(([, sign = "", mark]) => ({
+  [...kinds.matchAll(/([vlap])([?*]?)/g)].map(([, sign = "", mark]) => ({
     sign,
     isOptional: mark === "?",
     isRepeated: mark === "*",

@@ -84,7 +84,8 @@ function callReason(call: Call, asking: Asking): string | undefined {
   const isEach = asking.wanted === "each";
   const lifts = isEach && worksCellByCell(name);
   return firstReason(call.arguments, (argument, place) => {
-    const plain = wantedFor[argumentAt(known, place)?.sign ?? "v"] ?? "value";
+    const sign = argumentAt(known, place)?.sign ?? "v";
+    const plain = sign === "p" ? asking.wanted : (wantedFor[sign] ?? "value");
     const wanted = (plain === "value" ? lifts : isEach) ? "each" : plain;
     return expressionReason(argument, { ...asking, wanted });
   });

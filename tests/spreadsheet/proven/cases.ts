@@ -38,9 +38,43 @@ function signsOf(known: readonly Argument[]): readonly (readonly string[])[] {
 }
 
 /** Asked by hand: months by the million keep the other program busy for minutes. */
-const isByHand = (name: string): boolean => /^E(?:DATE|OMONTH)$/.test(name);
+const isByHand = (name: string): boolean =>
+  /^(?:E(?:DATE|OMONTH)|TEXT|FIXED|TINV|TDIST|ROW)$/.test(name);
 
 const monthEnds = ["In!$A$31", "In!$A$32", "45322", "45382", "44255", "36585", "In!$A$5", '"2.5"'];
+const written = (): string[] => [
+  ...across([
+    [...singleCells, "1234567.891", "-1234.5", "0.005", "-0.004", "999.995", "0.125", "1/3"],
+    [
+      '"0"',
+      '"0.0"',
+      '"0.00"',
+      '"0.000"',
+      '"0%"',
+      '"0.0%"',
+      '"#,##0"',
+      '"#,##0.00"',
+      '"yyyy-mm-dd"',
+    ],
+  ]).map((pair) => `TEXT(${pair.join(",")})`),
+  ...across([
+    [...singleCells, "1234567.891", "0.005", "999.995"],
+    ["0", "2", "4"],
+    ["", "TRUE"],
+  ]).map((three) => `FIXED(${three.filter((each) => each !== "").join(",")})`),
+  ...across([
+    ["0.05", "0.01", "0.3174", "0.9", "1E-9"],
+    ["1", "2", "3", "7.9", "30", "200"],
+  ]).map((pair) => `TINV(${pair.join(",")})`),
+  ...across([
+    ["0", "0.5", "2.353", "4.3", "31.8"],
+    ["1", "2", "3", "9.5", "60"],
+    ["1", "2"],
+  ]).map((three) => `TDIST(${three.join(",")})`),
+  "ROW()",
+  "ROW(In!$A$19)",
+];
+
 const byMonths = (): string[] =>
   ["EDATE", "EOMONTH"].flatMap((name) =>
     across([monthEnds, ["0", "1", "-1", "11", "12", "-13", "1.9", "-1.9", "In!$A$1"]]).map(
@@ -105,6 +139,7 @@ const criteria = [
 
 const byHand = (): string[] => [
   ...byMonths(),
+  ...written(),
   ...ranges.flatMap((range) =>
     criteria.flatMap((criterion) => [
       `COUNTIF(${range},${criterion})`,

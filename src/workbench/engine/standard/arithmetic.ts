@@ -26,7 +26,7 @@ function moved(figure: number, places: number): number {
 
 type Whole = (figure: number) => number;
 
-function rounded(figure: number, places: number, whole: Whole): number {
+export function rounded(figure: number, places: number, whole: Whole): number {
   const digits = Math.trunc(places);
   if (Math.abs(digits) > 20) {
     doubt();

@@ -11,7 +11,9 @@ import { finding } from "./finding";
 import { logic } from "./logic";
 import { operators } from "./operators";
 import { statistics } from "./statistics";
+import { student } from "./student";
 import { words } from "./words";
+import { written } from "./written";
 
 const named = {
   ...arithmetic,
@@ -21,6 +23,8 @@ const named = {
   ...criteria,
   ...finding,
   ...days,
+  ...written,
+  ...student,
 };
 
 export const standardFunctions: [EngineFunction, string][] = [
