@@ -47,6 +47,9 @@ describe("a formula that keeps its result, and why:", () => {
     ["=IFERROR(OTHER.CALL(A1),0)", "OTHER.CALL"],
     ['=GETPIVOTDATA("Dose",A1)', "GETPIVOTDATA"],
     ["=SORT(A1:A9)", "SORT"],
+    ['=SUM({"a,b",1})', "words in braces"],
+    ["=-TRUE", "a sign before text"],
+    ["=ABS()", "ABS with 0 arguments"],
     ["=1+", "cannot be read"],
   ])("%s: %s", (formula, why) => {
     expect(unprovenReason(formula, context)).toContain(why);

@@ -45,6 +45,11 @@ export function engineFunction(entry: WorksheetFunction): EngineFunction {
     override minParams = required(entry);
     override maxParams = entry.arguments.length;
 
+    /** "5%" between quotation marks is text. */
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...given: BaseValueObject[]): BaseValueObject {
       const answer = entry.evaluate(given.map(argumentIn));
       if (isProblem(answer)) {

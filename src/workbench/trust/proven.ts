@@ -113,6 +113,7 @@ function expressionReason(node: Expression, asking: Asking): string | undefined 
     case "applied":
       return says("LAMBDA");
     case "array":
+      if (node.rows.flat().some(({ kind }) => kind === "text")) return says("words in braces");
       return cellsReason(false, asking);
     case "prefix":
       if (node.operator === "@") return says("@");

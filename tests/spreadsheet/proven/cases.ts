@@ -139,7 +139,6 @@ const criteria = [
 
 const byHand = (): string[] => [
   ...byMonths(),
-  ...written(),
   ...ranges.flatMap((range) =>
     criteria.flatMap((criterion) => [
       `COUNTIF(${range},${criterion})`,
@@ -163,7 +162,8 @@ export const casesOf = (most: number): ReadonlyMap<string, readonly string[]> =>
   new Map(
     [
       ["operators", operators()] as const,
-      ["by hand", byHand()] as const,
+      ["criteria and months", byHand()] as const,
+      ["written figures and Student's t", written()] as const,
       ...[...argumentsOf]
         .filter(([name]) => !isByHand(name))
         .map(([name, known]) => [name, calls(name, known)] as const),

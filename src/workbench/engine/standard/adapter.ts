@@ -85,6 +85,11 @@ export function standardFunction(standard: Standard): EngineFunction {
     override minParams = standard.least;
     override maxParams = standard.most;
 
+    /** "5%" between quotation marks is text. */
+    override isArgumentsIgnoreNumberPattern(): boolean {
+      return true;
+    }
+
     override calculate(...given: BaseValueObject[]): BaseValueObject {
       return answered(worked(standard, given.map(givenOf)));
     }
