@@ -21,6 +21,7 @@ export function sentence(cell: SelectedCell): string {
   const parts = [`${sheet} ${address}`, shown === "" ? "empty" : shown];
   if (why !== undefined) parts.push(why.replace(/\.$/, ""));
   if (formula !== "") parts.push(`formula ${spoken(formula)}`);
+  if (cell.held !== undefined) parts.push(`not worked out here. ${cell.held.replace(/\.$/, "")}`);
   if (spilledFrom) parts.push(`from the formula in ${spilledFrom.address}`);
   return `${parts.join(". ")}.`;
 }

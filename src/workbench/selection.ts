@@ -13,6 +13,10 @@ export interface SelectedCell {
   readonly shown: string;
   /** What was written beside the cell, or beside the heading of its column. */
   readonly note: string;
+  /** Why it is not worked out here and shows what it came to before; a sentence. */
+  readonly held?: string;
+  /** Why its result of now is not saved; a sentence. */
+  readonly doubt?: string;
   /** Set when the value was spilled here by another cell's formula. */
   readonly spilledFrom?: { readonly address: string; readonly formula: string };
   /** The present values of a reference or an expression of its formula; undefined when not known. */

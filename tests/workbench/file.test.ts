@@ -95,7 +95,7 @@ describe("a file in the grid", () => {
     ));
 
   it("lets an answer over many cells go when its formula is replaced", () =>
-    inGrid(fixture("dynamic"), async (file) => {
+    inGrid(fixture("charts"), async (file) => {
       const spilled = file.before.sheets.flatMap(({ name, spills }) =>
         [...spills].flatMap(([row, cells]) =>
           [...cells].map(([column, spill]) => ({ name, row, column, spill })),
@@ -209,7 +209,10 @@ describe("a file in the grid", () => {
         expect(file.grid.value({ sheet: "Data", row: 0, column: 0 })).toBe(1463);
         expect(file.grid.value({ sheet: "Data", row: 0, column: 1 })).toBe(1904);
         await file.grid.type({ sheet: "Data", row: 0, column: 0 }, [[1464]]);
-        expect(cellIn(await file.saved(), "Data", 0, 0)?.value).toBe(2);
+        const saved = await file.saved();
+        expect(cellIn(saved, "Data", 0, 0)?.value).toBe(2);
+        expect(cellIn(saved, "Data", 0, 1)).toMatchObject({ value: 1904, formula: "=YEAR(A1)" });
+        expect(opened(saved).isUnsettled).toBe(true);
       },
     ));
 });

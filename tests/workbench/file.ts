@@ -4,6 +4,7 @@ import { join } from "node:path";
 import type { GridState } from "../../src/workbench/file/grid-state";
 import type { Edits } from "../../src/workbench/file/edits-of";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
+import type { Holding } from "../../src/workbench/holding/holding";
 import "../../src/workbench/engine/node";
 import {
   isFileProblem,
@@ -37,6 +38,8 @@ export interface FileInGrid {
   readonly workbook: Workbook;
   readonly grid: HeadlessWorkbook;
   readonly before: GridState;
+  /** Which of its formulas are not worked out. */
+  readonly holding: Holding;
   now(): GridState;
   edits(): Promise<Edits>;
   /** The file as it would be saved now. */
@@ -52,17 +55,29 @@ export async function inGrid(
   const { fileSnapshot } = await import("../../src/workbench/file/file-snapshot");
   const { gridState } = await import("../../src/workbench/file/grid-state");
   const { editsOf } = await import("../../src/workbench/file/edits-of");
+  const { affectedIn } = await import("../../src/workbench/bar/held-list");
   const { arraysOf } = await import("../../src/workbench/file/opened-file");
+  const { layOut } = await import("../../src/workbench/holding/lay-out");
+  const { Holding } = await import("../../src/workbench/holding/holding");
   const workbook = opened(bytes);
-  const grid = await HeadlessWorkbook.openSnapshot(
-    fileSnapshot(workbook, { unit: "file-1", name: "file", frozenColumns: true }),
-  );
-  const now = () => gridState(grid.injector, grid.cells);
-  const before = now();
+  const holding = new Holding();
+  let shown: HeadlessWorkbook | undefined;
+  const before = await layOut(workbook, holding, async (time, terms, isHeld) => {
+    shown?.close();
+    const unit = `file-${String(time)}`;
+    shown = await HeadlessWorkbook.openSnapshot(
+      fileSnapshot(workbook, { unit, name: "file", frozenColumns: true, isHeld }),
+      { holding, terms },
+    );
+    return gridState(shown.injector, shown.cells, holding);
+  });
+  const grid = shown as unknown as HeadlessWorkbook;
+  const now = () => gridState(grid.injector, grid.cells, holding);
   const terms = {
     dates: workbook.dates,
     arrays: arraysOf(workbook),
     charactersOf: (pixels: number) => pixels / 7,
+    affected: affectedIn({ holding, cells: grid.cells }),
   };
   const edits = () => Promise.resolve(editsOf(before, now(), terms));
   try {
@@ -71,6 +86,7 @@ export async function inGrid(
       grid,
       before,
       now,
+      holding,
       edits,
       saved: async () => {
         const made = patchXlsx(workbook, (await edits()).edits);

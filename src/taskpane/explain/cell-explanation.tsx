@@ -22,6 +22,16 @@ function Worked({ cell, formula }: { cell: ShownCell; formula: string }) {
   return calls.map((call) => <CallExplanationView key={call.start} call={call} />);
 }
 
+/** The result is kept, and not worked out: said in words beside the grey of the sheet. */
+function Held({ why, isEmpty }: { why: string; isEmpty: boolean }) {
+  return (
+    <p className="explain-held">
+      <strong>Not worked out here{isEmpty ? "." : ": this is the result of before."}</strong> {why}{" "}
+      A spreadsheet program works it out.
+    </p>
+  );
+}
+
 export function CellExplanation({ cell }: { cell: ShownCell | undefined }) {
   if (!cell) return <Hint />;
   const formula = cell.spilledFrom?.formula ?? cell.formula;
@@ -31,6 +41,8 @@ export function CellExplanation({ cell }: { cell: ShownCell | undefined }) {
         {cell.sheet} {cell.address}
       </h2>
       <p className="explain-value">{cell.shown === "" ? "Empty" : cell.shown}</p>
+      {cell.held === undefined ? null : <Held why={cell.held} isEmpty={cell.shown === ""} />}
+      {cell.doubt === undefined ? null : <p className="explain-held">{cell.doubt}</p>}
       {cell.note === "" ? null : <p className="explain-note">{cell.note}</p>}
       {cell.spilledFrom ? (
         <p className="explain-note">Spilled from {cell.spilledFrom.address}.</p>
@@ -42,7 +54,7 @@ export function CellExplanation({ cell }: { cell: ShownCell | undefined }) {
           <p className="explain-formula">
             <code>{formula}</code>
           </p>
-          <Worked cell={cell} formula={formula} />
+          {cell.held === undefined ? <Worked cell={cell} formula={formula} /> : null}
         </>
       )}
     </article>

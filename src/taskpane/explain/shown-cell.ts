@@ -11,6 +11,10 @@ export interface ShownCell {
   readonly shown: string;
   /** What was written beside the cell, or beside its column's heading. */
   readonly note: string;
+  /** Why it is not worked out here and shows what it came to before; a sentence. */
+  readonly held?: string | undefined;
+  /** Why its result of now is not saved; a sentence. */
+  readonly doubt?: string | undefined;
   /** Set when the value was spilled here by another cell's formula. */
   readonly spilledFrom?: { readonly address: string; readonly formula: string } | undefined;
   readonly lookup: Lookup;

@@ -4,6 +4,7 @@
  */
 import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
 import type { GridState } from "../file/grid-state";
+import { firstVisible } from "../file/opened-file";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
 import type { Grid } from "../grid/mount";
@@ -12,10 +13,11 @@ import type { Page } from "../page";
 import { askBeforeLosing } from "./ask";
 import { download } from "./download";
 import { drawn } from "./drawn";
-import { keptList } from "./kept-list";
+import { affectedIn } from "./held-list";
+import { openedWords } from "./opened-words";
 import type { News } from "./news";
 import { demonstration, sampleBytes, sampleFile } from "./sample-file";
-import { addsToFile, savedWords } from "./saved-words";
+import { addsToFile, callsOurs, savedWords } from "./saved-words";
 import { untouched } from "./untouched";
 
 /** Read when first needed: most who look at the page never open a file. */
@@ -59,7 +61,13 @@ export class Files {
   private async current(): Promise<Session> {
     if (this.session) return this.session;
     const { Session } = await filePart();
-    return (this.session ??= Session.ofSample(sampleFile, sampleBytes, this.sample, charactersIn));
+    return (this.session ??= Session.ofSample(
+      sampleFile,
+      sampleBytes,
+      this.sample,
+      charactersIn,
+      affectedIn(this.grid),
+    ));
   }
 
   /** The name in the bar and of the window, and whether all of it is saved. */
@@ -103,7 +111,7 @@ export class Files {
     const { name } = file;
     news.clear();
     news.progress(`Reading ${name}.`);
-    const { fileSnapshot, isRefused, readFile, Session } = await filePart();
+    const { fileSnapshot, isRefused, layOut, readFile, Session } = await filePart();
     const read = await readFile(file);
     if (isRefused(read)) {
       news.refuse(read.refused);
@@ -113,11 +121,14 @@ export class Files {
     news.progress(`Laying out ${name}.`, file.size > largeFile);
     await drawn();
     this.tried += 1;
-    const unit = `file-${String(this.tried)}`;
-    const snapshot = fileSnapshot(opened, { unit, name, frozenColumns: !grid.isNarrow });
     const state = await untouched(this.page, grid.guard, () =>
-      grid.show(snapshot, (percent) => {
-        news.progress(`Working out ${name}: ${String(percent)} %.`);
+      layOut(opened, grid.holding, (time, terms, isHeld) => {
+        const unit = `file-${String(this.tried)}-${String(time)}`;
+        const frozenColumns = !grid.isNarrow;
+        const snapshot = fileSnapshot(opened, { unit, name, frozenColumns, isHeld });
+        return grid.show(snapshot, terms, (percent) => {
+          news.progress(`Working out ${name}: ${String(percent)} %.`);
+        });
       }),
     );
     if (!state) {
@@ -126,24 +137,16 @@ export class Files {
       return;
     }
     this.session?.close();
-    this.session = Session.ofFile(name, worker, opened, state);
+    this.session = Session.ofFile(name, worker, opened, state, affectedIn(grid));
     this.isSample = false;
     this.facts = factsOf(opened);
     this.rules = fileRules(opened);
     grid.edited.set(false);
     this.settle(state);
     this.shown();
-    const first = opened.sheets.find(
-      ({ kind, state: seen }) => kind === "cells" && seen === "visible",
-    );
-    grid.select({ sheet: first?.name ?? state.sheets[0]?.name ?? "", row: 0, column: 0 });
-    const kept = keptList(opened, state);
-    news.say(
-      kept.length === 0
-        ? `${name} is open. All of it is shown.`
-        : `${name} is open. Not shown here, and kept in the file as it is:`,
-      kept,
-    );
+    const sheet = firstVisible(opened) ?? state.sheets[0]?.name ?? "";
+    grid.select({ sheet, row: 0, column: 0 });
+    news.say(...openedWords(name, opened, grid));
   }
 
   save(): Promise<void> {
@@ -183,7 +186,7 @@ export class Files {
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
     if (addsToFile(written.edits)) grid.forgetHistory();
     this.settle(now);
-    news.say(savedWords(session.name, written.edits));
+    news.say(savedWords(session.name, written.edits, callsOurs(now)));
     return true;
   }
 

@@ -6,6 +6,11 @@ type Kind = "none" | "news" | "refusal" | "progress";
 /** Milliseconds after which one is told that something is going on. */
 const soonEnough = 500;
 
+export interface Part {
+  readonly says: string;
+  readonly items: readonly string[];
+}
+
 export class News {
   private timer: ReturnType<typeof setTimeout> | undefined;
   /** How far the work has got, shown or not. */
@@ -26,9 +31,12 @@ export class News {
     this.page.news.dataset.kind = kind;
   }
 
-  /** @param kept a list to be read at leisure, under its own line */
-  say(sentence: string, kept: readonly string[] = []): void {
-    this.show("news", [line(sentence), ...(kept.length > 0 ? [list(kept)] : [])]);
+  /** @param parts to be read at leisure, each under a line of its own */
+  say(sentence: string, ...parts: readonly Part[]): void {
+    this.show("news", [
+      line(sentence),
+      ...parts.flatMap(({ says, items }) => [line(says), list(items)]),
+    ]);
   }
 
   refuse(sentence: string): void {

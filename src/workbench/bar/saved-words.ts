@@ -1,21 +1,35 @@
 /** What one is told of a file just saved. */
 import { counted } from "../../workbook/counted";
+import type { GridState } from "../file/grid-state";
 import type { Edits } from "../file/edits-of";
 
-const left = (formulas: number): string =>
-  formulas === 0
-    ? ""
-    : ` ${counted(formulas, "formula")} could not be worked out here and kept the result of before: open the file in a spreadsheet program to have that done.`;
+/** @param hasOurs the workbook calls functions of the add-in */
+const left = (formulas: number, hasOurs: boolean): string => {
+  if (formulas === 0) return "";
+  const names = hasOurs
+    ? " A program without the add-in then shows #NAME? where TITRE functions are called."
+    : "";
+  return ` ${counted(formulas, "formula")} not worked out here kept the result of before, which may no longer hold: the spreadsheet program that opens the file works all of it out anew.${names}`;
+};
+
+export const callsOurs = ({ sheets }: GridState): boolean =>
+  sheets.some(({ cells }) =>
+    [...cells.values()].some((row) =>
+      [...row.values()].some(({ formula }) => /\bTITRE\./i.test(formula)),
+    ),
+  );
+
+const passing = new Set(["set-cell", "set-width", "work-out-on-opening"]);
 
 /** Does the file now have something, a sheet or a table, that it did not have? */
 export const addsToFile = ({ edits }: Edits): boolean =>
-  edits.some(({ do: what }) => what !== "set-cell" && what !== "set-width");
+  edits.some(({ do: what }) => !passing.has(what));
 
 /** After such a save the grid can only go on from here. */
 const noWayBack =
   " What was added to the file cannot be taken out of it again, so Undo starts afresh from here.";
 
-export function savedWords(name: string, given: Edits): string {
+export function savedWords(name: string, given: Edits, hasOurs = false): string {
   const { edits, leftAsTheyWere, looksLost } = given;
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
   const what =
@@ -26,5 +40,5 @@ export function savedWords(name: string, given: Edits): string {
     looksLost === 0
       ? ""
       : ` The format of ${counted(looksLost, "cell")} could not be saved in full.`;
-  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere)}${looks}${addsToFile(given) ? noWayBack : ""}`;
+  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}`;
 }

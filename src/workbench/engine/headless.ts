@@ -23,6 +23,9 @@ import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { Book, BookValue } from "../../workbook/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
+import type { Holding } from "../holding/holding";
+import type { HeldTerms } from "../holding/lay-out";
+import { surroundingsOf } from "../holding/surroundings";
 import { engineFunctions } from "./registration";
 import { equipEngine, type Working } from "./steady/equip";
 import type { CellPlace } from "../../workbook/area";
@@ -51,8 +54,14 @@ export class HeadlessWorkbook {
     return HeadlessWorkbook.openSnapshot(snapshotOf(book));
   }
 
-  /** ... or any other snapshot. */
-  static async openSnapshot(snapshot: IWorkbookData): Promise<HeadlessWorkbook> {
+  /**
+   * ... or any other snapshot.
+   * @param held which formulas are held, as in the page; without it, all are worked out
+   */
+  static async openSnapshot(
+    snapshot: IWorkbookData,
+    held?: { readonly holding: Holding; readonly terms: HeldTerms },
+  ): Promise<HeadlessWorkbook> {
     const univer = new Univer({
       locale: LocaleType.EN_US,
       locales: { [LocaleType.EN_US]: {} },
@@ -64,7 +73,12 @@ export class HeadlessWorkbook {
       initialFormulaComputing: CalculationMode.FORCED,
     });
     univer.registerPlugin(UniverSheetsTablePlugin);
-    const working = equipEngine(univer);
+    const working = equipEngine(univer, held?.holding);
+    held?.holding.begin(
+      snapshot.id,
+      surroundingsOf(univer.__getInjector(), snapshot.id),
+      held.terms,
+    );
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, snapshot);
     const workbook = new HeadlessWorkbook(univer, working);
     // undo and redo are for the unit in focus

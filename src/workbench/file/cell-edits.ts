@@ -9,6 +9,8 @@ import { styleChange } from "./style-change";
 export const empty: CellState = {
   value: null,
   formula: "",
+  isHeld: false,
+  isDoubtful: false,
   style: undefined,
   styleName: undefined,
   note: "",
@@ -36,6 +38,9 @@ function isSame(a: GivenCell, b: GivenCell): boolean {
   return a === b;
 }
 
+/** Not a number, and infinity, are no results: a file cannot hold them. */
+const isFigure = (value: GivenCell): boolean => typeof value !== "number" || Number.isFinite(value);
+
 /** A cell now and before, on the sheet now and before; `array` is that of the file. */
 export interface Compared {
   readonly row: number;
@@ -45,6 +50,8 @@ export interface Compared {
   readonly spillBefore: SpillState | undefined;
   readonly spillNow: SpillState | undefined;
   readonly array: Area | undefined;
+  /** Nothing was worked out to its end: no result is told to the file. */
+  readonly isStopped: boolean;
 }
 
 type Sheets = { readonly before: SheetState | undefined; readonly now: SheetState };
@@ -56,7 +63,7 @@ const isSameSize = (spill: SpillState | undefined, area: Area): boolean =>
   (spill?.rows ?? 1) === area.rows && (spill?.columns ?? 1) === area.columns;
 
 export class CellEdits {
-  /** Formulas this program cannot work out, whose result in the file stays as it was. */
+  /** Formulas without a result that could be told: the file keeps the one of before, or has none. */
   leftAsTheyWere = 0;
   /** Cells whose look changed in a way that files are not told of. */
   looksLost = 0;
@@ -120,7 +127,16 @@ export class CellEdits {
       const value = this.shift(fileValue(now.value), now.style?.n?.pattern);
       return [this.edit(row, column, { kind: "value", value })];
     }
-    if (now.formula !== before.formula) return [this.formula(compared)];
+    const isHeld = now.isHeld || now.isDoubtful || compared.isStopped;
+    if (now.formula !== before.formula) {
+      return [isHeld ? this.withoutResult(compared) : this.formula(compared)];
+    }
+    if (isHeld) {
+      if (now.isDoubtful && !now.isHeld && !isSame(before.value, now.value)) {
+        this.leftAsTheyWere += 1;
+      }
+      return [];
+    }
     if (compared.array === undefined) {
       if (spillNow === undefined) return this.result(compared);
       // one value is meant in the file where the grid answers with many
@@ -132,7 +148,13 @@ export class CellEdits {
     return [this.formula(compared)];
   }
 
+  private withoutResult({ row, column, now: { formula } }: Compared): SetCell {
+    this.leftAsTheyWere += 1;
+    return this.edit(row, column, { kind: "formula", formula, result: undefined });
+  }
+
   private formula(compared: Compared): SetCell {
+    if (!isFigure(compared.now.value)) return this.withoutResult(compared);
     const { row, column, now, before, spillNow } = compared;
     const pattern = now.style?.n?.pattern;
     const value = (given: GivenCell): CellValue => this.shift(fileValue(given), pattern);
@@ -150,7 +172,7 @@ export class CellEdits {
 
   private result({ row, column, before, now }: Compared): SetCell[] {
     if (isSame(before.value, now.value)) return [];
-    if (errorOf(now.value) === "#NAME?") {
+    if (errorOf(now.value) === "#NAME?" || !isFigure(now.value)) {
       this.leftAsTheyWere += 1;
       return [];
     }

@@ -1,6 +1,7 @@
 /**
  * The grid counts days from 1900. A file that counts them from 1904 has its dates moved on the way in
- * and back on the way out; a cell is a date when its number format says so.
+ * and back on the way out; a cell is a date when its number format shows a day, a month or a year. A time
+ * of day is the same in both, and so is what would come to lie before the first day.
  */
 import { numfmt } from "@univerjs/core";
 
@@ -9,10 +10,17 @@ const between = 1462;
 
 export type DateShift = <T>(value: T, format: string | undefined) => T;
 
+/** What stands in quotation marks, brackets or behind a backslash is text; m beside h or s is minutes. */
+const showsDays = (format: string): boolean =>
+  numfmt.isDateFormat(format) &&
+  /[dy]|(?<![hs:]\W?)m(?!\W?s)/i.test(
+    format.replace(/"[^"]*"|\[[^\]]*\]|\\.|general/gi, "").replace(/am\/pm|a\/p/gi, ""),
+  );
+
 const shifted =
   (days: number): DateShift =>
   (value, format) =>
-    typeof value === "number" && format !== undefined && numfmt.isDateFormat(format)
+    typeof value === "number" && value + days >= 0 && format !== undefined && showsDays(format)
       ? ((value + days) as typeof value)
       : value;
 

@@ -1,4 +1,5 @@
 /** The edits that make a file what the grid now holds, from what the grid held when it was opened. */
+import type { CellPlace } from "../../workbook/area";
 import type { Edit } from "../../workbook/xlsx";
 import { CellEdits, empty } from "./cell-edits";
 import { datesOut } from "./dates";
@@ -19,11 +20,13 @@ export interface FileTerms {
   readonly arrays: FileArrays;
   /** The width of a column in characters, from its pixels. */
   charactersOf(pixels: number): number;
+  /** How many held formulas go by cells that are to change; the sheets by their names. */
+  affected?(changed: readonly CellPlace[]): number;
 }
 
 export interface Edits {
   readonly edits: readonly Edit[];
-  /** Formulas the workbench cannot work out, whose results in the file stay as they were. */
+  /** Formulas whose results in the file stay as they were although they may not hold any more. */
   readonly leftAsTheyWere: number;
   /** Cells whose look changed in a way the file is not told of. */
   readonly looksLost: number;
@@ -43,7 +46,12 @@ function* places(before: Rows<CellState> | undefined, now: Rows<CellState>) {
   }
 }
 
-function cellEdits(pair: SheetPair, terms: FileTerms, cells: CellEdits): Edit[] {
+function cellEdits(
+  pair: SheetPair,
+  terms: FileTerms,
+  cells: CellEdits,
+  isStopped: boolean,
+): Edit[] {
   const { before, now } = pair;
   const arrays = terms.arrays.get(now.name);
   const found: Edit[] = [];
@@ -52,7 +60,7 @@ function cellEdits(pair: SheetPair, terms: FileTerms, cells: CellEdits): Edit[] 
     const spillBefore = before?.spills.get(row)?.get(column);
     const spillNow = now.spills.get(row)?.get(column);
     const array = arrays?.get(keyOf(row, column));
-    found.push(...cells.of({ ...place, spillBefore, spillNow, array }));
+    found.push(...cells.of({ ...place, spillBefore, spillNow, array, isStopped }));
   }
   return found;
 }
@@ -60,6 +68,22 @@ function cellEdits(pair: SheetPair, terms: FileTerms, cells: CellEdits): Edit[] 
 /** Cells that are emptied first: a formula may answer where something stood. */
 const isEmptying = (edit: Edit): boolean =>
   edit.do === "set-cell" && edit.content.kind === "nothing";
+
+/** Formulas that keep their result although something they go by changes. */
+function stale(edits: readonly Edit[], now: GridState, terms: FileTerms): number {
+  const changed = edits.flatMap((edit): CellPlace[] => {
+    if (edit.do !== "set-cell" || edit.content.kind === "keep") return [];
+    const { sheet, row, column } = edit;
+    return [{ sheet, row, column }];
+  });
+  if (changed.length === 0) return 0;
+  if (!now.isStopped) return terms.affected?.(changed) ?? 0;
+  const all = now.sheets.flatMap(({ cells }) => [...cells.values()]);
+  return all.reduce(
+    (sum, row) => sum + [...row.values()].filter(({ formula }) => formula !== "").length,
+    0,
+  );
+}
 
 export function editsOf(before: GridState, now: GridState, terms: FileTerms): Edits {
   const sheetBefore = new Map(before.sheets.map((sheet) => [sheet.name, sheet]));
@@ -71,12 +95,14 @@ export function editsOf(before: GridState, now: GridState, terms: FileTerms): Ed
   let looksLost = 0;
   const inCells = pairs.flatMap((pair) => {
     const cells = new CellEdits(pair, datesOut(terms.dates));
-    const found = cellEdits(pair, terms, cells);
+    const found = cellEdits(pair, terms, cells, now.isStopped);
     leftAsTheyWere += cells.leftAsTheyWere;
     looksLost += cells.looksLost;
     return found;
   });
+  leftAsTheyWere += stale(inCells, now, terms);
   const edits: Edit[] = [
+    ...(leftAsTheyWere > 0 ? [{ do: "work-out-on-opening" } as const] : []),
     ...pairs.flatMap(({ before: there, now: { name } }): Edit[] =>
       there ? [] : [{ do: "add-sheet", name }],
     ),

@@ -39,16 +39,27 @@ function held(value: CellValue): ICellData {
   return { v: value, t: isMistakable(value) ? CellValueType.FORCE_STRING : CellValueType.STRING };
 }
 
-function cellData(cell: Cell, looks: readonly Look[], shift: DateShift): ICellData {
+/** Is the array formula in this cell held, so that its answers stay where they are? */
+type KeepsAnswers = (row: number, column: number) => boolean;
+
+function cellData(
+  cell: Cell,
+  looks: readonly Look[],
+  shift: DateShift,
+  keepsAnswers: KeepsAnswers,
+): ICellData {
   const style = cell.look === 0 ? {} : { s: styleName(cell.look) };
-  if (cell.formula !== undefined) {
-    // shown as an error, and kept in the file as it is
-    if (!isWorkable(cell.formula)) return { ...style, ...held({ error: "#VALUE!" }) };
-    return { ...style, f: cell.formula };
+  const { formula, spilledFrom } = cell;
+  const isShown = cell.value !== undefined && cell.value !== "";
+  const value = isShown ? held(shift(cell.value, looks[cell.look]?.format)) : {};
+  if (formula !== undefined) {
+    // until it is worked out, and for good where it is held, it shows what it last came to
+    if (isWorkable(formula)) return { ...style, f: formula, ...value };
+    return { ...style, ...(isShown ? value : held({ error: "#VALUE!" })) };
   }
   // what a formula elsewhere answers here is worked out anew
-  if (cell.spilledFrom || cell.value === undefined || cell.value === "") return style;
-  return { ...style, ...held(shift(cell.value, looks[cell.look]?.format)) };
+  if (spilledFrom && !keepsAnswers(spilledFrom.row, spilledFrom.column)) return style;
+  return { ...style, ...value };
 }
 
 const rangeOf = ({ row, column, rows, columns }: Area): IRange => ({
@@ -58,10 +69,10 @@ const rangeOf = ({ row, column, rows, columns }: Area): IRange => ({
   endColumn: column + columns - 1,
 });
 
-function cells(sheet: Sheet, looks: readonly Look[], shift: DateShift) {
+function cells(sheet: Sheet, looks: readonly Look[], shift: DateShift, keepsAnswers: KeepsAnswers) {
   const data: Record<number, Record<number, ICellData>> = {};
   for (const cell of sheet.cells) {
-    (data[cell.row] ??= {})[cell.column] = cellData(cell, looks, shift);
+    (data[cell.row] ??= {})[cell.column] = cellData(cell, looks, shift, keepsAnswers);
   }
   for (const { row, column, text } of sheet.notes) {
     const there = ((data[row] ??= {})[column] ??= {});
@@ -119,6 +130,8 @@ export interface FileSnapshotOptions {
   readonly name: string;
   /** Keep columns in view that are to stay: false where there is no room for them. */
   readonly frozenColumns: boolean;
+  /** Is a cell held, as far as is known already? By the grid's name of its sheet. */
+  readonly isHeld?: (sheet: string, row: number, column: number) => boolean;
 }
 
 function sheetData(
@@ -126,6 +139,7 @@ function sheetData(
   looks: readonly Look[],
   shift: DateShift,
   keepsColumns: boolean,
+  keepsAnswers: KeepsAnswers,
 ): Partial<IWorksheetData> {
   const used = extent(sheet);
   const columnCount = Math.max(used.columns + spareColumns, leastColumns);
@@ -136,7 +150,7 @@ function sheetData(
     hidden: sheet.state === "visible" ? BooleanNumber.FALSE : BooleanNumber.TRUE,
     rowCount: Math.max(used.rows + spareRows, leastRows),
     columnCount,
-    cellData: cells(sheet, looks, shift),
+    cellData: cells(sheet, looks, shift, keepsAnswers),
     columnData,
     rowData: rows(sheet, looks, columnData),
     mergeData: sheet.merged.map(rangeOf),
@@ -162,7 +176,13 @@ export function fileSnapshot(file: OpenedFile, options: FileSnapshotOptions): IW
     sheets: Object.fromEntries(
       sheets.map((sheet) => [
         sheetKey(sheet.name),
-        sheetData(sheet, file.looks, shift, options.frozenColumns),
+        sheetData(
+          sheet,
+          file.looks,
+          shift,
+          options.frozenColumns,
+          (row, column) => options.isHeld?.(sheetKey(sheet.name), row, column) ?? false,
+        ),
       ]),
     ),
     resources: [tablesResource(sheets), namesResource(file)],

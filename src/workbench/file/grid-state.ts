@@ -7,16 +7,21 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { IDefinedNamesService } from "@univerjs/engine-formula";
-import { TableManager } from "@univerjs/sheets-table";
-import type { Area } from "../../workbook/area";
 import type { GivenCell } from "../engine/cells";
 import { raw, type WorkbookCells } from "../engine/workbook-cells";
+import type { Holding } from "../holding/holding";
+import type { IsHeld } from "../holding/lay-out";
+import { type TableState, tablesOn } from "./tables-in-grid";
 
 export interface CellState {
   /** Typed, or the result of the formula. */
   readonly value: GivenCell;
   /** With its equals sign; "" when there is none. */
   readonly formula: string;
+  /** It is not worked out here: see holding/holding.ts. */
+  readonly isHeld: boolean;
+  /** Programs may not agree on its result of now. */
+  readonly isDoubtful: boolean;
   readonly style: IStyleData | undefined;
   /** What the grid calls the style, where it has a name. */
   readonly styleName: string | undefined;
@@ -51,10 +56,6 @@ export interface SpillState {
   readonly values: readonly (readonly GivenCell[])[];
 }
 
-export interface TableState extends Area {
-  readonly name: string;
-}
-
 export interface SheetState {
   readonly name: string;
   /** By row, then by column. */
@@ -74,6 +75,8 @@ export interface GridState {
   readonly sheets: readonly SheetState[];
   /** Defined names and what they refer to, with an equals sign. */
   readonly names: ReadonlyMap<string, string>;
+  /** The engine did not come to an end: what the formulas show may be of before. */
+  readonly isStopped: boolean;
 }
 
 type Rows<T> = Map<number, Map<number, T>>;
@@ -90,6 +93,8 @@ class SheetReader {
   constructor(
     private readonly cells: WorkbookCells,
     private readonly sheet: Worksheet,
+    private readonly holding: Holding | undefined,
+    private readonly isDoubtful: IsHeld,
   ) {
     this.name = sheet.getName();
   }
@@ -101,6 +106,8 @@ class SheetReader {
     return {
       value: held(data),
       formula: hasFormula ? this.cells.formula({ sheet: this.name, row, column }) : "",
+      isHeld: this.holding?.reasonAt(this.sheet.getSheetId(), row, column) !== undefined,
+      isDoubtful: hasFormula && this.isDoubtful(this.sheet.getSheetId(), row, column),
       style: this.styleOf(data),
       styleName: typeof data.s === "string" ? data.s : undefined,
       note: typeof note === "string" ? note : "",
@@ -151,29 +158,23 @@ class SheetReader {
   }
 }
 
-function tablesOn(injector: Injector, unit: string, sheet: string): TableState[] {
-  return injector
-    .get(TableManager)
-    .getTableList(unit)
-    .filter(({ subUnitId }) => subUnitId === sheet)
-    .map(({ name, range }) => ({
-      name,
-      row: range.startRow,
-      column: range.startColumn,
-      rows: range.endRow - range.startRow + 1,
-      columns: range.endColumn - range.startColumn + 1,
-    }));
-}
-
 /** Results are only there once they are worked out: wait for them first. */
-export function gridState(injector: Injector, cells: WorkbookCells): GridState {
+export function gridState(
+  injector: Injector,
+  cells: WorkbookCells,
+  holding?: Holding,
+  isStopped = false,
+): GridState {
   const { workbook, unit } = cells.names;
   const names = Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unit) ?? {});
+  const isDoubtful = holding?.doubtful() ?? (() => false);
   return {
     sheets: workbook
       .getSheets()
       .map((sheet) =>
-        new SheetReader(cells, sheet).read(tablesOn(injector, unit, sheet.getSheetId())),
+        new SheetReader(cells, sheet, holding, isDoubtful).read(
+          tablesOn(injector, unit, sheet.getSheetId()),
+        ),
       ),
     names: new Map(
       names.map(({ name, formulaOrRefString }) => [
@@ -181,5 +182,6 @@ export function gridState(injector: Injector, cells: WorkbookCells): GridState {
         formulaOrRefString.startsWith("=") ? formulaOrRefString : `=${formulaOrRefString}`,
       ]),
     ),
+    isStopped,
   };
 }

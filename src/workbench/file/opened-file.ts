@@ -3,6 +3,9 @@ import type { Area, Workbook } from "../../workbook/xlsx";
 
 export type OpenedFile = Omit<Workbook, "file">;
 
+export const firstVisible = ({ sheets }: OpenedFile): string | undefined =>
+  sheets.find(({ kind, state }) => kind === "cells" && state === "visible")?.name;
+
 /** Of each sheet by name: the areas over which array formulas of the file answer, by their first cell. */
 export type FileArrays = ReadonlyMap<string, ReadonlyMap<string, Area>>;
 

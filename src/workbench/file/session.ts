@@ -6,11 +6,35 @@ import type { Answer, Saved } from "./asked";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
 import { pixelsPerCharacter } from "./file-snapshot";
-import type { GridState } from "./grid-state";
+import type { CellState, GridState } from "./grid-state";
 import { arraysOf, type FileArrays, type OpenedFile } from "./opened-file";
 
 /** The sample's file; undefined when it does not come. */
 export type Fetched = () => Promise<Uint8Array | undefined>;
+
+type Affected = NonNullable<FileTerms["affected"]>;
+
+/** What a held formula shows need not be what the file says: once it is worked out, it is written. */
+const notInFile: CellState["value"] = { type: "Error", basicValue: "not in the file" };
+
+function withoutHeld(state: GridState): GridState {
+  const cellOf = (cell: CellState): CellState =>
+    cell.formula !== "" && (cell.isHeld || cell.isDoubtful || state.isStopped)
+      ? { ...cell, value: notInFile }
+      : cell;
+  return {
+    ...state,
+    sheets: state.sheets.map((sheet) => ({
+      ...sheet,
+      cells: new Map(
+        [...sheet.cells].map(([row, cells]) => [
+          row,
+          new Map([...cells].map(([column, cell]) => [column, cellOf(cell)])),
+        ]),
+      ),
+    })),
+  };
+}
 
 export interface Writing extends Saved {
   readonly edits: Edits;
@@ -30,9 +54,15 @@ export class Session {
   ) {}
 
   /** @param before what the grid held once the file was laid out and worked out */
-  static ofFile(name: string, worker: FileWorker, file: OpenedFile, before: GridState): Session {
+  static ofFile(
+    name: string,
+    worker: FileWorker,
+    file: OpenedFile,
+    before: GridState,
+    affected: Affected,
+  ): Session {
     const charactersOf = (pixels: number) => pixels / pixelsPerCharacter;
-    const terms = { dates: file.dates, arrays: arraysOf(file), charactersOf };
+    const terms = { dates: file.dates, arrays: arraysOf(file), charactersOf, affected };
     return new Session(name, worker, before, terms);
   }
 
@@ -42,8 +72,9 @@ export class Session {
     fetched: Fetched,
     before: GridState,
     charactersOf: (pixels: number) => number,
+    affected: Affected,
   ): Session {
-    const terms = { dates: 1900, arrays: new Map(), charactersOf } as const;
+    const terms = { dates: 1900, arrays: new Map(), charactersOf, affected } as const;
     return new Session(name, undefined, before, terms, fetched);
   }
 
@@ -75,7 +106,7 @@ export class Session {
   /** From now on, what was written last is the file. */
   async keep(now: GridState, arrays: FileArrays): Promise<void> {
     await this.worker?.ask({ ask: "keep" });
-    this.before = now;
+    this.before = withoutHeld(now);
     this.terms = { ...this.terms, arrays };
   }
 

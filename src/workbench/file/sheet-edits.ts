@@ -1,6 +1,7 @@
 /** What a file is told of one sheet beside its cells: widths, frozen rows, notes, choices, tables. */
 import type { Edit } from "../../workbook/xlsx";
-import type { CellState, SheetState, TableState } from "./grid-state";
+import type { CellState, SheetState } from "./grid-state";
+import type { TableState } from "./tables-in-grid";
 
 export interface SheetPair {
   readonly before: SheetState | undefined;

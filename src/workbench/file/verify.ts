@@ -16,7 +16,12 @@ function isAsAsked({ content }: SetCell, cell: Cell | undefined): boolean {
       if (typeof content.value === "object" && "date" in content.value) return true;
       return cell?.formula === undefined && isHeld(content.value, cell?.value);
     case "formula":
-      return cell?.formula !== undefined && isHeld(content.result, cell.value);
+      return (
+        cell?.formula !== undefined &&
+        (content.result === undefined
+          ? cell.value === undefined
+          : isHeld(content.result, cell.value))
+      );
     case "result":
       return isHeld(content.value, cell?.value);
     case "nothing":

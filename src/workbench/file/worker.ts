@@ -18,8 +18,8 @@ let saved: Workbook | undefined;
 const refused = (sentence: string) => ({ refused: sentence });
 
 function withoutBytes(workbook: Workbook): OpenedFile {
-  const { sheets, names, dates, looks, kept, isProtected } = workbook;
-  return { sheets, names, dates, looks, kept, isProtected };
+  const { sheets, names, dates, looks, kept, isProtected, isUnsettled } = workbook;
+  return { sheets, names, dates, looks, kept, isProtected, isUnsettled };
 }
 
 function opened(bytes: Uint8Array): Answer<"open"> {

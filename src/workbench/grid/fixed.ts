@@ -1,7 +1,8 @@
 /** What of an open workbook must stay as its file has it. */
 import type { Area, Sheet } from "../../workbook/xlsx";
 import type { FileFacts } from "../../host/workbench/file-facts";
-import type { GridState, SheetState, TableState } from "../file/grid-state";
+import type { GridState, SheetState } from "../file/grid-state";
+import type { TableState } from "../file/tables-in-grid";
 import { keyOf, type OpenedFile } from "../file/opened-file";
 import type { Fixed } from "./guard";
 
@@ -26,7 +27,13 @@ function fileRule({ name, isProtected, cells }: Sheet, open: ReadonlySet<string>
   const arrays = cells.flatMap(({ array }) =>
     array && !array.isDynamic && array.rows * array.columns > 1 ? [array] : [],
   );
+  const whatIf = new Set(
+    cells.filter((cell) => cell.isWhatIf).map(({ row, column }) => keyOf(row, column)),
+  );
   return (row, column) => {
+    if (whatIf.has(keyOf(row, column))) {
+      return "This cell is part of a what-if table of the spreadsheet program: change it there.";
+    }
     if (isProtected && !open.has(keyOf(row, column))) {
       return `The sheet ${name} is protected: its cells take no changes.`;
     }

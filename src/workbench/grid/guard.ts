@@ -23,7 +23,9 @@ import {
 } from "@univerjs/sheets";
 import type { FileFacts } from "../../host/workbench/file-facts";
 import type { WorkbookCells } from "../engine/workbook-cells";
+import type { Holding } from "../holding/holding";
 import { refusedCommands, sentences } from "./refused-commands";
+import { tidy } from "./tidy";
 
 /** What the open file holds that must stay as it is. */
 export interface Fixed extends FileFacts {
@@ -48,8 +50,10 @@ export class Guard {
     private readonly injector: Injector,
     private readonly cells: WorkbookCells,
     private readonly refused: (sentence: string) => void,
+    private readonly holding?: Holding,
   ) {
     injector.get(ICommandService).beforeCommandExecuted((command, options) => {
+      tidy(command, options, cells);
       const sentence = this.reason(command, options);
       if (sentence === undefined) return;
       this.refused(sentence);
@@ -131,7 +135,12 @@ export class Guard {
       (params.cellValue ?? {}) as Record<number, Record<number, ICellData>>,
     ).forValue((row, column, data) => {
       if (!changesContent(data)) return true;
-      found = fixed.refusesCell(sheet, row, column) ?? coveredReason(merged, row, column, data);
+      found =
+        fixed.refusesCell(sheet, row, column) ??
+        (this.holding?.isInArray(params.subUnitId as string, row, column) === true
+          ? sentences.heldArray
+          : undefined) ??
+        coveredReason(merged, row, column, data);
       return found === undefined;
     });
     return found;

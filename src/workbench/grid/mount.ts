@@ -3,7 +3,6 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import {
   type IDisposable as Disposable,
   ICommandService,
-  type Injector,
   IUndoRedoService,
   IUniverInstanceService,
   type IWorkbookData,
@@ -15,24 +14,29 @@ import {
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { DeviceInputEventType, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
-import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { ILayoutService } from "@univerjs/ui";
 import type { Host } from "../../host/port";
 import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
 import type { CellPlace } from "../../workbook/area";
 import type { Working } from "../engine/steady/equip";
+import type { Failures } from "../engine/steady/failures";
 import { WorkbookCells } from "../engine/workbook-cells";
 import { type GridState, gridState } from "../file/grid-state";
+import { Holding } from "../holding/holding";
+import type { HeldTerms } from "../holding/lay-out";
+import { surroundingsOf } from "../holding/surroundings";
 import type { Selection } from "../selection";
 import { Edited } from "./edited";
 import { editWhereTheCellStands } from "./editor-place";
 import { forgetUnit } from "./forget-unit";
 import { Guard } from "./guard";
+import { greyHeld } from "./grey-held";
 import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
 import { startEngine } from "./start-engine";
 import { watchSelection } from "./watch-selection";
+import { soon, worked } from "./worked";
 
 export interface Grid {
   /** What is known of the working out: formulas that failed, cells that are doubtful. */
@@ -44,8 +48,14 @@ export interface Grid {
   readonly guard: Guard;
   /** There is no room for columns that stay in view. */
   readonly isNarrow: boolean;
+  /** Which cells are not worked out here, and why. */
+  readonly holding: Holding;
   /** Shows a workbook in place of the one that was there, and works it out. */
-  show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState>;
+  show(
+    snapshot: IWorkbookData,
+    terms: HeldTerms,
+    progress?: (percent: number) => void,
+  ): Promise<GridState>;
   /** What it holds, once what was changed is worked out. */
   state(): Promise<GridState>;
   /** What was done so far cannot be undone any more. */
@@ -66,22 +76,36 @@ const isNarrow = (container: HTMLElement): boolean => container.clientWidth < 52
 const stopped =
   "Working out this workbook stopped before its end: some results are old. Undo the last change, or open the file again.";
 
-/** Milliseconds that working everything out may take. */
-const patience = 180_000;
-
 /** One workbook after another: what belongs to the one that goes must go with it. */
 class Shown {
   private shown: Disposable | undefined;
+  /** Since the workbook was opened, something was not worked out to its end. */
+  private isStopped = false;
 
   constructor(
     private readonly univer: Univer,
     private readonly cells: WorkbookCells,
     private readonly selection: Selection,
-    private readonly working: Working,
-  ) {}
+    private readonly holding: Holding,
+    private readonly failures: Failures,
+  ) {
+    failures.onStop(() => {
+      this.isStopped = true;
+    });
+  }
 
-  async show(snapshot: IWorkbookData, progress?: (percent: number) => void): Promise<GridState> {
+  state(): GridState {
+    return gridState(this.univer.__getInjector(), this.cells, this.holding, this.isStopped);
+  }
+
+  async show(
+    snapshot: IWorkbookData,
+    terms: HeldTerms,
+    progress?: (percent: number) => void,
+  ): Promise<GridState> {
     const injector = this.univer.__getInjector();
+    this.holding.begin(snapshot.id, surroundingsOf(injector, snapshot.id), terms);
+    this.isStopped = false;
     const units = injector.get(IUniverInstanceService);
     const old = units
       .getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)
@@ -93,38 +117,17 @@ class Shown {
       units.disposeUnit(unit);
       forgetUnit(injector, unit);
     }
-    return this.settle(progress);
+    return this.settle(terms, progress);
   }
 
   /** Returns what the new workbook holds once it is worked out, before anybody can change it. */
-  async settle(progress?: (percent: number) => void): Promise<GridState> {
+  async settle(terms: HeldTerms, progress?: (percent: number) => void): Promise<GridState> {
     const injector = this.univer.__getInjector();
-    await worked(injector, this.working, progress);
+    await worked(injector, this.failures, progress, terms.all === undefined ? undefined : soon);
     editWhereTheCellStands(injector, this.cells.names);
-    this.shown = watchSelection(injector, this.cells, this.selection);
-    return gridState(injector, this.cells);
+    this.shown = watchSelection(injector, this.cells, this.selection, this.holding);
+    return this.state();
   }
-}
-
-/** Waits for what is being worked out. */
-async function worked(
-  injector: Injector,
-  working: Working,
-  progress?: (percent: number) => void,
-): Promise<void> {
-  const session = injector.get(FormulaCalculationSessionService);
-  const before = session.state.id;
-  let said = -1;
-  const heard = session.state$.subscribe(({ id, progress: now }) => {
-    if (id === before || !now?.totalFormulasToCalculate) return;
-    const tenths = Math.floor((10 * now.completedFormulasCount) / now.totalFormulasToCalculate);
-    // read out, each of a hundred would be in the way of the next
-    if (tenths <= said) return;
-    said = tenths;
-    progress?.(10 * tenths);
-  });
-  await session.waitForLatestApplied(patience).catch(() => working.failures.stopped());
-  heard.unsubscribe();
 }
 
 /** Shows a first workbook in the container; resolves when every formula is worked out. */
@@ -135,16 +138,20 @@ export async function mountGrid(
   file: HostFile,
   refused: (sentence: string) => void,
 ): Promise<{ readonly grid: Grid; readonly state: GridState }> {
-  const { univer, working } = startEngine(container);
+  const holding = new Holding();
+  const { univer, working } = startEngine(container, holding);
   working.failures.onStop(() => refused(stopped));
   const injector = univer.__getInjector();
   const narrow = isNarrow(container);
   // Until there is a first workbook the plugins have not begun, and nothing can be asked of them.
-  univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, firstOf(narrow));
+  const first = firstOf(narrow);
+  holding.begin(first.id, surroundingsOf(injector, first.id));
+  univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, first);
   const cells = new WorkbookCells(injector);
-  const shown = new Shown(univer, cells, selection, working);
-  const state = await shown.settle();
+  const shown = new Shown(univer, cells, selection, holding, working.failures);
+  const state = await shown.settle({});
   listAllOfOurs(injector);
+  greyHeld(injector, holding);
   const command = injector.get(ICommandService);
   // one for all: each of these listens to everything as long as the page
   const api = FUniver.newAPI(univer);
@@ -155,13 +162,14 @@ export async function mountGrid(
       reveal: (block) => reveal(api, block, container.clientWidth),
     }),
     cells,
+    holding,
     edited: new Edited(injector, () => cells.names.unit),
-    guard: new Guard(injector, cells, refused),
+    guard: new Guard(injector, cells, refused, holding),
     isNarrow: narrow,
-    show: (snapshot, progress) => shown.show(snapshot, progress),
+    show: (snapshot, terms, progress) => shown.show(snapshot, terms, progress),
     state: async () => {
-      await worked(injector, working);
-      return gridState(injector, cells);
+      await worked(injector, working.failures);
+      return shown.state();
     },
     forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),
     finishTyping: async () => {

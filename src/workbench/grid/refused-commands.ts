@@ -20,7 +20,9 @@ const names =
 const protection = "Protection cannot be changed here: do that in your spreadsheet program.";
 const frozen = "This sheet has frozen rows or columns already, and they stay as they are.";
 
-export const sentences = { sheets, names, frozen, moving } as const;
+const heldArray =
+  "This cell is part of an array formula that is not worked out here: it stays as the file has it.";
+export const sentences = { sheets, names, frozen, moving, heldArray } as const;
 
 const sheet = (...ids: readonly string[]): string[] => ids.map((id) => `sheet.command.${id}`);
 

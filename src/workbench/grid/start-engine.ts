@@ -7,10 +7,14 @@ import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import tableWords from "@univerjs/sheets-table/locale/en-US";
 import { descriptions, engineFunctions } from "../engine/registration";
 import { equipEngine, type Working } from "../engine/steady/equip";
+import type { Holding } from "../holding/holding";
 import { tableTheme, theme } from "./theme";
 import { missingWords } from "./words";
 
-export function startEngine(container: HTMLElement): { univer: Univer; working: Working } {
+export function startEngine(
+  container: HTMLElement,
+  holding: Holding,
+): { univer: Univer; working: Working } {
   // Below this width they would stand over the names of the sheets.
   const hasRoom = container.clientWidth >= 760;
   const univer = new Univer({
@@ -37,5 +41,5 @@ export function startEngine(container: HTMLElement): { univer: Univer; working: 
   }
   // Tables for structured references; their filter buttons would hide the headings.
   univer.registerPlugin(UniverSheetsTablePlugin, { userThemes: [tableTheme] });
-  return { univer, working: equipEngine(univer) };
+  return { univer, working: equipEngine(univer, holding) };
 }

@@ -6,6 +6,8 @@ import { cellName } from "../../workbook/cell-name";
 import type { CellPlace } from "../../workbook/area";
 import { shownValue } from "../engine/shown";
 import type { WorkbookCells } from "../engine/workbook-cells";
+import type { Holding } from "../holding/holding";
+import { doubtful, sayReason } from "../holding/reasons";
 import type { SelectedCell, Selection } from "../selection";
 
 /** The cell's own note, or that of the heading above it. */
@@ -29,10 +31,14 @@ function remembered<T>(find: (written: string) => T): (written: string) => T {
   };
 }
 
-function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
+function selectedCell(cells: WorkbookCells, place: CellPlace, holding: Holding): SelectedCell {
   const value = cells.value(place);
   const formula = cells.formula(place);
   const anchor = formula === "" ? cells.spilledFrom(place) : undefined;
+  const key = cells.names.sheetId(place.sheet);
+  const reason = holding.reasonAt(key, place.row, place.column);
+  const nameOf = (sheet: string) =>
+    cells.names.workbook.getSheetBySheetId(sheet)?.getName() ?? sheet;
   return {
     sheet: place.sheet,
     address: cellName(place.row, place.column),
@@ -40,6 +46,8 @@ function selectedCell(cells: WorkbookCells, place: CellPlace): SelectedCell {
     value,
     shown: shownValue(value, cells.format(place)),
     note: noteAt(cells, place),
+    ...(reason ? { held: sayReason(reason, place.sheet, nameOf) } : {}),
+    ...(holding.isDoubtful(key, place.row, place.column) ? { doubt: doubtful } : {}),
     ...(anchor
       ? {
           spilledFrom: {
@@ -57,6 +65,7 @@ export function watchSelection(
   injector: Injector,
   cells: WorkbookCells,
   selection: Selection,
+  holding: Holding,
 ): IDisposable {
   const selections = injector.get(SheetsSelectionsService);
   let isDue = false;
@@ -67,7 +76,8 @@ export function watchSelection(
     const cell = selections.getCurrentLastSelection()?.primary;
     if (!cell) return;
     const sheet = cells.names.workbook.getActiveSheet().getName();
-    selection.set(selectedCell(cells, { sheet, row: cell.actualRow, column: cell.actualColumn }));
+    const place = { sheet, row: cell.actualRow, column: cell.actualColumn };
+    selection.set(selectedCell(cells, place, holding));
   };
   /** Several changes come in one go: look once, when they are through. */
   const soon = (): void => {

@@ -18,6 +18,8 @@ export interface Cell extends Place {
   readonly array?: Area & { readonly isDynamic: boolean };
   /** The cell whose array formula answers here. */
   readonly spilledFrom?: Place;
+  /** Part of a what-if table, which its program works out: the value is the one it last came to. */
+  readonly isWhatIf?: true;
 }
 
 /** How a cell looks. Colours as #rrggbb. */
@@ -150,6 +152,8 @@ export interface Workbook {
   readonly kept: readonly Kept[];
   /** Sheets can be neither added nor removed. */
   readonly isProtected: boolean;
+  /** It asks whoever opens it to work all of it out: nobody vouches for the results in it. */
+  readonly isUnsettled: boolean;
   /** The file as its parts; see patch.ts. */
   readonly file: Package;
 }

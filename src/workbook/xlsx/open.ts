@@ -11,7 +11,13 @@ import { readLooks } from "./read/looks";
 import { readSharedStrings } from "./read/shared-strings";
 import { readSheet } from "./read/sheet";
 import { fullBudget } from "./read/sheet-scan";
-import { dateSystem, isStructureLocked, readNames, readWorkbookPart } from "./read/workbook-part";
+import {
+  dateSystem,
+  isStructureLocked,
+  isUnsettled,
+  readNames,
+  readWorkbookPart,
+} from "./read/workbook-part";
 import { type Node, readTree } from "./xml/tree";
 
 /** A part the workbook leads to, as a tree; undefined when there is none. */
@@ -45,6 +51,7 @@ export function readWorkbook(file: Package): Workbook {
     looks: readLooks(related(file, part, relationshipTypes.styles), theme),
     kept: [...read.flatMap(({ kept }) => kept), ...keptInWorkbook(file)],
     isProtected: isStructureLocked(root),
+    isUnsettled: isUnsettled(root),
     file,
   };
 }

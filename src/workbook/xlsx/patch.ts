@@ -6,6 +6,7 @@
 import type { Workbook } from "./model";
 import { Package } from "./package/package";
 import { applySheet } from "./patch/apply-sheet";
+import { setCalculation } from "./patch/calculation";
 import { forgetFormulas } from "./patch/calculation-chain";
 import { checkWritten } from "./patch/check-written";
 import { addNames } from "./patch/defined-names";
@@ -32,6 +33,7 @@ function apply(draft: Draft): Uint8Array {
   styles.save();
   addNames(file, workbookPart, draft.names);
   addPrintNames(file, draft.all());
+  if (draft.isWorkedOutOnOpening) setCalculation(file, workbookPart, true);
   forgetFormulas(file, workbookPart, dropped);
   return file.toBytes();
 }

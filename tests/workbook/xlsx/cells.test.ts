@@ -166,8 +166,20 @@ describe("a changed cell", () => {
     expect(valueIn(opened(patched(book, [set("A1", 5), clear("B2")])), "A1")).toBe(5);
   });
 
-  it("is refused in a sheet whose rows stand out of order", () => {
-    const book = bookOf(row(2, figure("A2", 2)) + row(1, figure("A1", 1)));
+  it("finds its place in a sheet whose rows or cells stand out of order", () => {
+    const book = bookOf(
+      row(3, figure("B3", 6) + figure("A3", 5)) + row(1, figure("A1", 1)) + row(2, figure("A2", 2)),
+    );
+    const now = opened(patched(book, [set("A1", 9), set("B2", 7)]));
+    expect(["A1", "A2", "B2", "A3", "B3"].map((name) => valueIn(now, name))).toEqual([
+      9, 2, 7, 5, 6,
+    ]);
+  });
+
+  it("is refused in a sheet where a row stands twice", () => {
+    const book = bookOf(
+      row(2, figure("A2", 2)) + row(1, figure("A1", 1)) + row(2, figure("B2", 1)),
+    );
     expect(codeOf(patchXlsx(book, [set("A1", 1)]))).toBe("rows-out-of-order");
   });
 });

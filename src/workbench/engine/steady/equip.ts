@@ -13,7 +13,8 @@ import {
   LexerTreeBuilder,
 } from "@univerjs/engine-formula";
 import { onDoubt } from "../standard/doubt";
-import { rememberWhatFormulasRead } from "../remembering";
+import type { Holding } from "../../holding/holding";
+import { rememberWhatFormulasRead } from "../remember";
 import { protectArrays } from "./arrays";
 import { steadyCalculation } from "./calculating";
 import { Doubts } from "./doubts";
@@ -30,7 +31,8 @@ export interface Working {
   readonly doubts: Doubts;
 }
 
-export function equipEngine(univer: Univer): Working {
+/** @param holding says which formulas are not to be worked out; without it, all are */
+export function equipEngine(univer: Univer, holding?: Holding): Working {
   const failures = new Failures();
   const doubts = new Doubts();
   onDoubt(() => doubts.doubt());
@@ -80,6 +82,7 @@ export function equipEngine(univer: Univer): Working {
       }
     },
   );
-  rememberWhatFormulasRead(univer);
+  rememberWhatFormulasRead(univer, holding);
+  if (holding) holding.doubts = doubts;
   return { failures, doubts };
 }

@@ -4,6 +4,7 @@ import { addCharts } from "../chart/add-chart";
 import type { ColumnWidth } from "../model";
 import type { Package } from "../package/package";
 import { refuse } from "../problem";
+import { risingOrder } from "../read/rising-order";
 import { scanSheet } from "../read/sheet-scan";
 import { appending } from "../xml/insert";
 import { childOf, type Node } from "../xml/tree";
@@ -63,7 +64,8 @@ export function applySheet(
 ): readonly string[] {
   if (needsNothing(sheet)) return [];
   const { part } = sheet.listed;
-  const text = file.need(part);
+  // without an order of its own it is refused below
+  const text = risingOrder(part, file.need(part)) ?? file.need(part);
   const cells = new SheetCells({
     sheet: sheet.name,
     text,

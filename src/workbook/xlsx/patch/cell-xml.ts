@@ -41,7 +41,8 @@ function typed(value: StoredValue, prefix: string): Body {
 }
 
 function formula(plan: Extract<Plan, { kind: "formula" }>, prefix: string): Body {
-  const { type, inner } = result(plan.result, prefix);
+  const { type, inner } =
+    plan.result === undefined ? { type: undefined, inner: "" } : result(plan.result, prefix);
   const array = plan.array ? ` t="array" ref="${areaName(plan.array)}"` : "";
   return { type, inner: element(prefix, "f", escapeText(plan.formula), array) + inner };
 }

@@ -12,6 +12,7 @@ const folded = (name: string): string => name.toLowerCase();
 export class Draft {
   readonly file: Package;
   readonly names: NewName[] = [];
+  isWorkedOutOnOpening = false;
   private readonly sheets = new Map<string, SheetDraft>();
   private readonly takenNames: Set<string>;
   private nextSheetId: number;

@@ -18,8 +18,8 @@ export type Content =
       readonly kind: "formula";
       /** With its equals sign, English names, commas. */
       readonly formula: string;
-      /** What it comes to: files always hold results. */
-      readonly result: CellValue;
+      /** What it comes to; undefined where nobody here can say: whoever opens the file works it out. */
+      readonly result: CellValue | undefined;
       /** What it answers over more cells than its own, row by row, its own result first. */
       readonly spilled?: readonly (readonly CellValue[])[];
     }
@@ -104,6 +104,8 @@ export type Edit =
       readonly area: Area;
       readonly formulas?: Readonly<Record<string, string>>;
     }
+  /** The program that opens the file next works all of it out, whatever results it holds. */
+  | { readonly do: "work-out-on-opening" }
   | { readonly do: "define-name"; readonly name: string; readonly refersTo: string }
   | {
       readonly do: "set-width";

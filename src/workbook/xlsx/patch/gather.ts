@@ -110,6 +110,9 @@ export class Gatherer {
         return draft.addSheet(edit.name);
       case "add-table":
         return addTable(draft, edit);
+      case "work-out-on-opening":
+        draft.isWorkedOutOnOpening = true;
+        return;
       case "define-name":
         draft.takeName(edit.name, "defined");
         draft.names.push(edit);

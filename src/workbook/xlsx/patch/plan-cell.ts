@@ -77,7 +77,8 @@ export class CellPlanner {
   private formula(edit: CellEdit, content: FormulaContent, cell: string): Plan {
     const table = content.formula.includes("[") ? this.sheet.tableAt(edit)?.name : undefined;
     const { text: formula, meant, isArray } = storedFormula(content.formula, cell, table);
-    const result = storedValue(content.result, cell, this.dates);
+    const result =
+      content.result === undefined ? undefined : storedValue(content.result, cell, this.dates);
     const { spilled } = content;
     const { row, column } = edit;
     if (!spilled) {

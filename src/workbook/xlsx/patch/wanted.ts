@@ -14,7 +14,7 @@ export type Plan =
       readonly formula: string;
       /** What it is to say: see read-back.ts. */
       readonly meant: Meant;
-      readonly result: StoredValue;
+      readonly result: StoredValue | undefined;
       /** It is an array formula over this area. */
       readonly array?: Area;
     }

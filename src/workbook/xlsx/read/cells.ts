@@ -35,7 +35,7 @@ export class CellReader implements SheetVisitor {
   readonly cells: Cell[] = [];
   richTexts = 0;
   private readonly shared = new Map<string, SharedFormula>();
-  private readonly arrays = new ArrayAreas<undefined>();
+  private readonly arrays = new ArrayAreas<"array" | "what-if">();
 
   constructor(private readonly context: CellContext) {}
 
@@ -43,7 +43,11 @@ export class CellReader implements SheetVisitor {
     const value = this.cellValue(raw);
     const formula = raw.formula && this.formula(raw, raw.formula);
     if (value === undefined && formula === undefined && raw.style === 0) return;
-    const spill = this.arrays.at(raw)?.area;
+    const answers = this.arrays.at(raw);
+    const spill = answers?.about === "array" ? answers.area : undefined;
+    const isWhatIf =
+      answers?.about === "what-if" ||
+      (raw.formula && attribute(raw.formula.tag, "t") === "dataTable");
     this.cells.push({
       row: raw.row,
       column: raw.column,
@@ -51,6 +55,7 @@ export class CellReader implements SheetVisitor {
       look: raw.style,
       ...formula,
       ...(spill ? { spilledFrom: { row: spill.row, column: spill.column } } : {}),
+      ...(isWhatIf ? { isWhatIf } : {}),
     });
   }
 
@@ -91,7 +96,7 @@ export class CellReader implements SheetVisitor {
     const kind = attribute(tag, "t");
     if (kind === "shared") return this.sharedFormula(raw, attribute(tag, "si") ?? "", text);
     if (kind === "dataTable") {
-      this.markArray(raw, attribute(tag, "ref"));
+      this.markArray(raw, attribute(tag, "ref"), "what-if");
       return {};
     }
     if (text === "") return {};
@@ -121,10 +126,10 @@ export class CellReader implements SheetVisitor {
   }
 
   /** Remembers where the answers of an array stand. */
-  private markArray(raw: RawCell, ref: string | undefined) {
+  private markArray(raw: RawCell, ref: string | undefined, about: "array" | "what-if" = "array") {
     const area = readArea(ref ?? "");
     if (area?.row !== raw.row || area.column !== raw.column) return undefined;
-    this.arrays.add(area, undefined);
+    this.arrays.add(area, about);
     return area;
   }
 }

@@ -9,6 +9,7 @@ import { childOf, childrenOf, type Node } from "../xml/tree";
 import { apart } from "./apart";
 import { type CellContext, CellReader } from "./cells";
 import { keptOnSheet } from "./kept";
+import { risingOrder } from "./rising-order";
 import { readNotes } from "./notes";
 import { type Budget, type RawRow, scanSheet } from "./sheet-scan";
 import { readTables } from "./tables";
@@ -73,6 +74,21 @@ class RowReader extends CellReader {
   }
 }
 
+function readRows(
+  part: string,
+  text: string,
+  context: Omit<CellContext, "part" | "budget">,
+  budget: Budget,
+): { readonly reader: RowReader; readonly frame: Node } {
+  const before = { ...budget };
+  const reader = new RowReader({ ...context, part, budget });
+  const { frame, isOrdered } = scanSheet(part, text, reader, budget);
+  const ordered = isOrdered ? undefined : risingOrder(part, text);
+  if (ordered === undefined) return { reader, frame };
+  Object.assign(budget, before);
+  return readRows(part, ordered, context, budget);
+}
+
 export function readSheet(
   file: Package,
   { name, state, kind, part }: ListedSheet,
@@ -84,8 +100,7 @@ export function readSheet(
     const kept = keptOnSheet(file, name, part, undefined, {});
     return { sheet: { ...listed, ...nothing }, kept };
   }
-  const reader = new RowReader({ ...context, part, budget });
-  const { frame } = scanSheet(part, file.need(part), reader, budget);
+  const { reader, frame } = readRows(part, file.need(part), context, budget);
   const notes = readNotes(file, part);
   const sheet: Sheet = {
     ...listed,

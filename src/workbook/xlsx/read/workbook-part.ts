@@ -84,6 +84,12 @@ export const isStructureLocked = (root: Node): boolean => {
   return protection !== undefined && flag(protection, "lockStructure");
 };
 
+/** Libraries that cannot work formulas out write 0 for each, and ask for it. */
+export const isUnsettled = (root: Node): boolean => {
+  const calculation = childOf(root, "calcPr");
+  return calculation !== undefined && flag(calculation, "fullCalcOnLoad");
+};
+
 export function readNames({ root, sheets }: WorkbookPart): DefinedName[] {
   return childrenOf(childOf(root, "definedNames"), "definedName").map((node) => {
     const sheet = sheets[count(node, "localSheetId", -1)]?.name;

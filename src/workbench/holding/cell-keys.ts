@@ -1,0 +1,9 @@
+/** A cell of a sheet as one number, so that sets of many cells stay small. */
+const columns = 16_384;
+
+export const keyAt = (row: number, column: number): number => row * columns + column;
+
+export const placeAt = (key: number) => ({
+  row: Math.floor(key / columns),
+  column: key % columns,
+});

@@ -1,0 +1,198 @@
+/**
+ * Which formulas are held: not worked out here, because the result might not be what other programs
+ * give, or because they read such a cell. A held formula stays in its cell and shows its old result.
+ * The grid's engine asks, whenever it works something out; see engine/remembering.ts.
+ */
+import type { Doubts } from "../engine/steady/doubts";
+import { isWorkable } from "../file/workable";
+import { unprovenReason } from "../trust/proven";
+import { blocksRead, type Surroundings } from "./blocks-read";
+import { keyAt, placeAt } from "./cell-keys";
+import { type HeldFile, unworkable } from "./held-file";
+import type { HeldTerms, IsHeld } from "./lay-out";
+import { heldCells, reading } from "./follow";
+import { type Asked, type At, type HeldPlace, type Marks, put } from "./marks";
+import type { ReadBlock } from "./readers";
+import { days1904, differs, type Reason } from "./reasons";
+import { templateOf } from "./template";
+
+/** Formulas that are held whatever they read, by the cells they stand in. */
+interface OwnMark {
+  readonly formula: string;
+  readonly says: string;
+}
+
+export class Holding {
+  private unit = "";
+  private file: HeldFile | undefined;
+  private around: Surroundings | undefined;
+  /** Nothing is worked out, for this reason. */
+  private all: string | undefined;
+  private own: Marks<OwnMark> = new Map();
+  private held: Marks<Reason> = new Map();
+  private reasons = new Map<string, string | undefined>();
+  private asked: readonly Asked[] = [];
+  /** The engine's, of the results it has given. */
+  doubts: Pick<Doubts, "isDoubtful"> | undefined;
+
+  /** A workbook takes the place of the one before; without a file it is one of ours. */
+  begin(unit: string, around: Surroundings, { file, marks, all }: HeldTerms = {}): void {
+    this.unit = unit;
+    this.around = around;
+    this.file = file;
+    this.all = all;
+    this.own = new Map();
+    this.held = new Map();
+    this.asked = [];
+    this.reasons.clear();
+    for (const { sheet, key, formula } of marks ?? [])
+      put(this.own, sheet, key, { formula, says: differs });
+  }
+
+  isOf(unit: string): boolean {
+    return unit === this.unit;
+  }
+
+  /** Names, tables or sheets are not what they were. */
+  forget(): void {
+    this.reasons.clear();
+  }
+
+  /** These are held too, and what reads them. */
+  holdToo(marks: readonly HeldPlace[]): void {
+    for (const { sheet, key, formula } of marks) {
+      put(this.own, sheet, key, { formula, says: differs });
+    }
+    this.settle(this.asked, () => undefined);
+  }
+
+  /** Why a formula is held for itself; undefined when it may be worked out. */
+  ownReason(sheet: string, row: number, column: number, formula: string): string | undefined {
+    if (this.all !== undefined) return this.all;
+    const key = keyAt(row, column);
+    const mark = this.own.get(sheet)?.get(key);
+    if (mark?.formula === formula) return mark.says;
+    if (this.file?.dates === 1904) return days1904;
+    if (!isWorkable(formula)) return unworkable;
+    const there = this.file?.formulas.get(sheet)?.get(key);
+    // typed in the grid, it spills, and is saved as it does
+    const isArray = there?.formula === formula ? there.array !== undefined : true;
+    const name = `${sheet}\n${String(isArray)}\n${templateOf(formula)}`;
+    if (this.reasons.has(name)) return this.reasons.get(name);
+    const found = unprovenReason(formula, {
+      isArray,
+      nameRefersTo: (given) => this.around?.refersTo(given, sheet),
+      dates: this.file?.dates ?? 1900,
+    });
+    this.reasons.set(name, found);
+    return found;
+  }
+
+  /** From now on the formula is held, for this reason. */
+  mark(sheet: string, row: number, column: number, formula: string, says: string): void {
+    const key = keyAt(row, column);
+    put(this.own, sheet, key, { formula, says });
+    put(this.held, sheet, key, { kind: "own", says });
+  }
+
+  /**
+   * Follows what hangs on held cells.
+   * @param asked every formula of the workbook
+   * @param areaOf the cells a formula answers over in the grid, where there are more than one
+   */
+  settle(asked: readonly Asked[], areaOf: (at: At) => ReadBlock | undefined): void {
+    this.asked = asked;
+    this.held = heldCells({
+      asked,
+      stuck: this.stuck,
+      ownReason: ({ sheet, row, column, formula, held }) => {
+        const mark = this.own.get(sheet)?.get(keyAt(row, column));
+        return held ?? (mark?.formula === formula ? mark.says : undefined);
+      },
+      areaOf: (at) => areaOf(at) ?? this.areaInFile(at.sheet, keyAt(at.row, at.column)),
+    });
+  }
+
+  private get stuck(): HeldFile["stuck"] {
+    return this.file?.stuck ?? new Map<string, Map<number, string>>();
+  }
+
+  private areaInFile(sheet: string, key: number): ReadBlock | undefined {
+    const array = this.file?.formulas.get(sheet)?.get(key)?.array;
+    if (!array || array.rows * array.columns === 1) return undefined;
+    const { row, column, rows, columns } = array;
+    return { sheet, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+  }
+
+  reasonAt(sheet: string, row: number, column: number): Reason | undefined {
+    return this.held.get(sheet)?.get(keyAt(row, column));
+  }
+
+  /** Part of an array formula that is held, its first cell among them: the whole stays as it is. */
+  isInArray(sheet: string, row: number, column: number): boolean {
+    const reason = this.reasonAt(sheet, row, column);
+    if (!reason) return false;
+    return reason.kind === "part" || this.areaInFile(sheet, keyAt(row, column)) !== undefined;
+  }
+
+  /** What is held at this moment, whatever comes later. */
+  now(): IsHeld {
+    const { held } = this;
+    return (sheet, row, column) => held.get(sheet)?.has(keyAt(row, column)) ?? false;
+  }
+
+  get isEmpty(): boolean {
+    return this.held.size === 0;
+  }
+
+  /** Every held cell with its reason. */
+  *cells(): Generator<{ sheet: string; key: number; reason: Reason }> {
+    for (const [sheet, cells] of this.held) {
+      for (const [key, reason] of cells) yield { sheet, key, reason };
+    }
+  }
+
+  /** Tells of a cell whether its formula reads one of these, by whatever way. */
+  reading(from: readonly At[]): IsHeld {
+    const found = reading(this.asked, from, (each) => each.reads);
+    return (sheet, row, column) => found.get(sheet)?.has(keyAt(row, column)) ?? false;
+  }
+
+  /** Is its result of now doubtful, for itself? */
+  isDoubtful(sheet: string, row: number, column: number): boolean {
+    return this.doubts?.isDoubtful({ unit: this.unit, sheet, row, column }) ?? false;
+  }
+
+  /** The cells whose results of now are doubtful, or read such a one: they are not saved. */
+  doubtful(): IsHeld {
+    const from = this.asked.filter((at) => this.isDoubtful(at.sheet, at.row, at.column));
+    const readsThem = this.reading(from);
+    return (sheet, row, column) =>
+      this.isDoubtful(sheet, row, column) || readsThem(sheet, row, column);
+  }
+
+  /** How many held cells may no longer hold once these have changed, themselves left out. */
+  affected(changed: readonly At[]): number {
+    const { around } = this;
+    if (this.isEmpty || changed.length === 0 || !around) return 0;
+    const held = this.asked.filter((at) => this.reasonAt(at.sheet, at.row, at.column));
+    const reaches = new Map(
+      held.map((each) => [
+        each,
+        each.held === undefined ? each.reads : blocksRead(each.formula, each, around),
+      ]),
+    );
+    // those of which nobody knows what they read may go by anything
+    const open: At[] = held.filter((each) => reaches.get(each) === "anything");
+    for (const [sheet, cells] of this.stuck) {
+      for (const key of cells.keys()) open.push({ sheet, ...placeAt(key) });
+    }
+    const found = reading(held, [...changed, ...open], (each) => {
+      const reach = reaches.get(each);
+      return reach === undefined || reach === "anything" ? [] : reach;
+    });
+    for (const { sheet, row, column } of open) put(found, sheet, keyAt(row, column), true);
+    for (const { sheet, row, column } of changed) found.get(sheet)?.delete(keyAt(row, column));
+    return [...found.values()].reduce((sum, cells) => sum + cells.size, 0);
+  }
+}

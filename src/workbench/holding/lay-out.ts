@@ -1,0 +1,46 @@
+/**
+ * A file laid out in the grid: once to see what comes to the same as in the file, and once more where
+ * something does not, with that held from the start. So nothing is left of a wrong answer: no cells it
+ * spilled over, nothing that read it.
+ */
+import type { GridState } from "../file/grid-state";
+import type { OpenedFile } from "../file/opened-file";
+import { sheetKey } from "../sheet-key";
+import { type HeldFile, heldFile } from "./held-file";
+import type { Holding } from "./holding";
+import type { HeldPlace } from "./marks";
+import { differing } from "./oracle";
+
+export interface HeldTerms {
+  readonly file?: HeldFile;
+  readonly marks?: readonly HeldPlace[];
+  /** Nothing is worked out, for this reason. */
+  readonly all?: string;
+}
+
+export type IsHeld = (sheet: string, row: number, column: number) => boolean;
+
+/** Shows the file; `time` tells one showing from the next. */
+type Show = (time: number, terms: HeldTerms, isHeld: IsHeld) => Promise<GridState>;
+
+export const stopped = "The workbook stopped working out when it was opened here.";
+
+const hasHeldArray = (file: OpenedFile, isHeld: IsHeld): boolean =>
+  file.sheets.some(({ name, cells }) =>
+    cells.some(
+      ({ row, column, array }) =>
+        array && array.rows * array.columns > 1 && isHeld(sheetKey(name), row, column),
+    ),
+  );
+
+export async function layOut(opened: OpenedFile, holding: Holding, show: Show): Promise<GridState> {
+  const file = heldFile(opened);
+  const first = await show(1, { file }, () => false);
+  if (first.isStopped) return show(2, { file, all: stopped }, () => true);
+  const marks = differing(opened, first, holding);
+  holding.holdToo(marks);
+  const isHeld = holding.now();
+  return marks.length > 0 || hasHeldArray(opened, isHeld)
+    ? show(2, { file, marks }, isHeld)
+    : first;
+}

@@ -1,0 +1,36 @@
+/** Why a cell is not worked out here: by itself, or for what it reads. */
+import { cellName } from "../../workbook/cell-name";
+import { placeAt } from "./cell-keys";
+
+export type Reason =
+  | { readonly kind: "own"; readonly says: string }
+  /** A cell it reads is not. */
+  | { readonly kind: "reads"; readonly sheet: string; readonly key: number }
+  /** The formula of another cell answers here. */
+  | { readonly kind: "part"; readonly sheet: string; readonly key: number };
+
+export const differs = "Worked out here, it comes to something else than the file says.";
+export const circular = "It leads back to itself.";
+export const doubtful =
+  "Programs do not agree on what it comes to with what it is given: the result is not saved.";
+export const unread = "What it reads cannot be told.";
+export const days1904 = "The workbook counts its days from 1904.";
+
+const named = (sheet: string, key: number, from: string): string => {
+  const { row, column } = placeAt(key);
+  const address = cellName(row, column);
+  return sheet === from ? address : `${sheet} ${address}`;
+};
+
+/** @param from the sheet of the cell that has the reason */
+export function sayReason(
+  reason: Reason,
+  from: string,
+  sheetName: (key: string) => string,
+): string {
+  if (reason.kind === "own") return reason.says;
+  const cell = named(sheetName(reason.sheet), reason.key, from);
+  return reason.kind === "reads"
+    ? `It reads ${cell}, which is not worked out here.`
+    : `The formula in ${cell} answers here, and is not worked out.`;
+}
