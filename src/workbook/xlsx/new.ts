@@ -14,7 +14,7 @@ const general = "General";
 
 function contentOf({ value, formula, results }: BookCell): Content {
   if (formula !== undefined) {
-    const result = results?.[0]?.[0] ?? value ?? "";
+    const result = results?.[0]?.[0] ?? value;
     const isMany = results !== undefined && (results.length > 1 || (results[0]?.length ?? 0) > 1);
     return { kind: "formula", formula, result, ...(isMany ? { spilled: results } : {}) };
   }
@@ -108,7 +108,7 @@ function sheetEdits(book: Book, sheet: BookSheet, index: number): Edit[] {
   ];
 }
 
-/** A formula whose result is not given has "" as its result: compute the book first. */
+/** A formula whose result is not given has none in the file: compute the book first. */
 export function newXlsx(book: Book): Uint8Array | FileProblem {
   return answer(() => {
     const first = book.sheets[0]?.name ?? refuse({ code: "not-a-workbook" });
