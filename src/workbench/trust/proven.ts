@@ -8,7 +8,7 @@ import { plainName, titreCallId } from "../../workbook/formula/names";
 import { readFormula } from "../../workbook/formula/read";
 import { isReadable } from "../../workbook/formula/readable";
 import { sheetOf, targetOf } from "../../workbook/formula/reference";
-import type { Call, Expression, Omitted, Reference } from "../../workbook/formula/tree";
+import type { Call, Constant, Expression, Omitted, Reference } from "../../workbook/formula/tree";
 import { type Argument, argumentsOf, worksCellByCell } from "./proven-functions";
 
 export interface FormulaContext {
@@ -102,6 +102,10 @@ function firstReason(
   return undefined;
 }
 
+/** The engine cuts what stands in braces at its commas, and reads figures into it. */
+const isMistakable = (each: Constant): boolean =>
+  each.kind === "text" && !/^[\p{L}_ ]+$/u.test(each.value);
+
 function expressionReason(node: Expression, asking: Asking): string | undefined {
   const { wanted } = asking;
   const operand: Asking = { ...asking, wanted: wanted === "each" ? "each" : "value" };
@@ -113,7 +117,7 @@ function expressionReason(node: Expression, asking: Asking): string | undefined 
     case "applied":
       return says("LAMBDA");
     case "array":
-      if (node.rows.flat().some(({ kind }) => kind === "text")) return says("words in braces");
+      if (node.rows.flat().some(isMistakable)) return says("words in braces");
       return cellsReason(false, asking);
     case "prefix":
       if (node.operator === "@") return says("@");
