@@ -104,7 +104,7 @@ function firstReason(
 
 /** The engine cuts what stands in braces at its commas, and reads figures into it. */
 const isMistakable = (each: Constant): boolean =>
-  each.kind === "text" && !/^[\p{L}_ ]+$/u.test(each.value);
+  each.kind === "text" && !/^\p{L}[\p{L}\d_ ]*$/u.test(each.value);
 
 function expressionReason(node: Expression, asking: Asking): string | undefined {
   const { wanted } = asking;
