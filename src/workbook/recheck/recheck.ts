@@ -10,6 +10,7 @@ import type { Finding, Latent, RecheckReport } from "./finding";
 import { latentIn } from "./latent";
 import { rowReader } from "./read-rows";
 import type { Readings } from "./readings";
+import { totalsReader } from "./totals-row";
 import { UncheckedRows } from "./unchecked";
 import { acidValue, fromNothing, hasTitration } from "./worked";
 
@@ -67,14 +68,14 @@ const rowsToLearn = 60;
 
 function sampleOf(
   { firstRow, lastRow }: LogbookMapping["place"],
-  read: (row: number) => Readings,
+  read: (row: number) => Readings | undefined,
   linked: (row: Readings) => Readings["ofLot"],
 ): Readings[] {
   const step = Math.max(1, Math.floor((lastRow - firstRow + 1) / rowsToLearn));
   const found: Readings[] = [];
   for (let row = firstRow; row <= lastRow; row += step) {
     const readings = read(row);
-    if (isHidden(readings)) continue;
+    if (!readings || isHidden(readings)) continue;
     const lot = hasTitration(readings) ? undefined : linked(readings);
     found.push(lot ? { ...readings, ofLot: lot } : readings);
   }
@@ -83,9 +84,12 @@ function sampleOf(
 
 const isHidden = ({ unread }: Readings): boolean => unread.some(({ hides }) => hides === "row");
 
+const titrates = ({ mapping }: Logbook): boolean =>
+  (["titre", "meanTitre", "correctedTitre"] as const).some(
+    (role) => columnsOf(mapping, role).length > 0,
+  );
 const titratesFirst = (one: Logbook, other: Logbook): number =>
-  Number(columnsOf(other.mapping, "titre").length > 0) -
-  Number(columnsOf(one.mapping, "titre").length > 0);
+  Number(titrates(other)) - Number(titrates(one));
 
 /** What the other tables say of the lye, where all say the same: a sheet of titrations seldom says it. */
 function assayIn(logbooks: readonly Logbook[]): number | undefined {
@@ -114,7 +118,9 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
   let figures = 0;
   for (const { mapping, cells } of [...logbooks].sort(titratesFirst)) {
     const readAlone = rowReader(mapping, cells);
-    const read = (row: number): Readings => {
+    const isTotals = totalsReader(mapping, cells);
+    const read = (row: number): Readings | undefined => {
+      if (isTotals(row)) return undefined;
       const alone = readAlone(row);
       const isOpen = alone.assay === undefined || alone.assayCancels;
       if (!isOpen || assay === undefined || !hasTitration(alone)) return alone;
@@ -125,8 +131,8 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
     const asleep = latentIn(mapping);
     for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
       const readings = read(row);
-      for (const { why } of readings.unread) unchecked.add(mapping.sheet, row, why);
-      if (!isHidden(readings) && (readings.held.size > 0 || hasTitration(readings))) {
+      for (const { why } of readings?.unread ?? []) unchecked.add(mapping.sheet, row, why);
+      if (readings && !isHidden(readings) && (readings.held.size > 0 || hasTitration(readings))) {
         const linked = hasTitration(readings) ? undefined : ofLot(known, readings);
         const checked = checker.check(linked ? { ...readings, ofLot: linked } : readings);
         remember(known, checked);

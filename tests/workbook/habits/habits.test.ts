@@ -1,5 +1,5 @@
 /**
- * Logbooks made from makers' habits, re-checked the way the pane does it. A longer run:
+ * Logbooks made from makers' habits, re-checked the way the pane does it. A longer run (2,400 rows):
  * HABIT_BOOKS=120 npx vitest run --project unit tests/workbook/habits
  */
 import { beforeAll, describe, expect, it } from "vitest";

@@ -48,6 +48,14 @@ export async function score(made: MadeLogbook, into: Score): Promise<void> {
   into.lost += lost;
   if (lost > 0) into.notes.push(`${String(made.seed)} lost a table`);
   const isOne = made.sheets.length === 1;
+  // Totals below the table and the stock beside it are no rows of the logbook.
+  for (const { sheet, row, role, mistake } of report.findings) {
+    if (made.rows.some(({ titrationRow }) => titrationRow === row)) continue;
+    into.accused += 1;
+    into.notes.push(
+      `${String(made.seed)} ${sheet} ${String(row)} ACCUSED outside: ${role} ${mistake}`,
+    );
+  }
   for (const truth of made.rows) {
     into.rows += 1;
     const inTitration = report.findings.filter(
