@@ -13,7 +13,7 @@ export const logbook: Guide = {
     ),
     heading("What each column is"),
     text(
-      "Open _Logbook_ in the pane. Headings, units and the figures themselves say what a column seems to be, and why; a column called _Blank_ whose figures are larger than those of _Titre_ is asked about, not believed. You confirm or correct each guess. If you wish, what you confirmed is written on a sheet, where everybody can read it, and is known next time.",
+      "Open _Logbook_ in the pane. Headings, units and the figures themselves say what a column seems to be, and why; a column called _Blank_ whose figures are larger than those of _Titre_ is asked about, not believed. You confirm or correct each guess. Words of your own are asked about once: how much one drum is, what an empty blank means, whether a charge is of pure lye or as weighed. If you wish, what you confirmed is written on a sheet, where everybody can read it, and is known next time.",
     ),
     picture(
       "columns.png",
@@ -27,7 +27,7 @@ export const logbook: Guide = {
     ),
     heading("Mistakes that are found"),
     text(
-      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose in grams: a blank not subtracted, 0.1 % taken for 0.1 mol/L, an assay not applied, the FFA fraction times the base charge. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
+      "The re-check works every row out from its readings and sets it beside what the row says. It names known mistakes, with what each does to the dose in grams: a blank not subtracted, 0.1 % taken for 0.1 mol/L, an assay not applied, the FFA fraction times the base charge. Rows that hold words beside a figure, or whose question is still open, are listed as not checked. A report can be written on a sheet of its own. See [popular mistakes](mistakes.html).",
     ),
     picture("recheck.png", "What a re-check found in it, and what each mistake did to the dose."),
     heading("By hand"),

@@ -1,6 +1,7 @@
 /** Re-check: every row from its readings, what is wrong and what it did; the way to each cell. */
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
+import type { RecheckReport } from "../../../workbook/recheck/finding";
 import type { Logbook } from "../../../workbook/recheck/recheck";
 import { Say } from "../../widgets/say";
 import { readLogbooks } from "../read-logbooks";
@@ -21,6 +22,10 @@ async function readAgain({ host, state, act }: StepProps): Promise<Logbook[]> {
   act(action);
   return logbooksOf(reduce(state, action));
 }
+
+/** Nothing wrong was found, in figures that were looked at. */
+const isAllRight = ({ figures, findings }: RecheckReport): boolean =>
+  figures > 0 && findings.length === 0;
 
 export function CheckStep(props: StepProps) {
   const { state, act } = props;
@@ -68,9 +73,7 @@ export function CheckStep(props: StepProps) {
       <div role="status">
         {check.state === "stopped" ? <Say tone="know">Stopped. Nothing was written.</Say> : null}
         {check.state === "done" ? (
-          <Say tone={check.report.findings.length === 0 ? "done" : "mind"}>
-            {summaryWords(check.report)}
-          </Say>
+          <Say tone={isAllRight(check.report) ? "done" : "mind"}>{summaryWords(check.report)}</Say>
         ) : null}
       </div>
       {check.state === "done" ? (

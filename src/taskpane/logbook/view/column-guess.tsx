@@ -1,6 +1,7 @@
 /** One column: what it is taken to be and why, and what else it may be said to be. */
 import type { ColumnGuess } from "../../../workbook/recognising/guess-columns";
 import { hasBasis } from "../../../workbook/recognising/basis";
+import { isKnown } from "../../../workbook/recognising/mapping";
 import { roleOf } from "../../../workbook/recognising/roles";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
@@ -20,6 +21,7 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
   const role = mapped?.role ?? "other";
   const isAsGuessed = role === guess.role;
   const { units } = roleOf(role);
+  const isSaidByRow = role === "oilAmount" && isKnown(table.mapping, "amountUnit");
   return (
     <li className="column-guess">
       <PickList
@@ -40,7 +42,9 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
           label={`Unit of ${columnName(guess)}`}
           value={mapped?.unit ?? ""}
           options={[
-            ...(mapped?.unit === undefined ? [["", "Which unit?"] as const] : []),
+            ...(mapped?.unit === undefined
+              ? [["", isSaidByRow ? "As each row says" : "Which unit?"] as const]
+              : []),
             ...units.map((unit) => [unit, unit] as const),
           ]}
           onPick={(unit) => {

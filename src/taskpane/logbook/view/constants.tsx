@@ -1,7 +1,7 @@
 /** Figures that hold for all rows: those that stand beside the logbook, and those still wanted. */
 import type { Base } from "../../../core/reference/bases";
 import { lacks } from "../../../workbook/recognising/lacks";
-import type { RoleId } from "../../../workbook/recognising/roles";
+import { type RoleId, roleOf } from "../../../workbook/recognising/roles";
 import { baseChoices } from "../../fields/bases";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
@@ -28,7 +28,10 @@ function Word({ role, table, act }: WordProps) {
   const onText = (text: string): void => {
     act({ do: "constant", role, value: text });
   };
-  const label = `${nameOf(role)}, for all rows`;
+  const { units } = roleOf(role);
+  const name = nameOf(role);
+  const unit = units.length === 1 && !name.includes(",") ? `, ${units[0] ?? ""}` : "";
+  const label = `${name}${unit}, for all rows`;
   return role === "base" || role === "titrantBase" ? (
     <PickList
       label={label}
