@@ -38,9 +38,10 @@ async function batch(seeds: readonly number[]): Promise<Verdict[]> {
       }
       saved.set(name, await file.saved());
       const held = file.holding.now();
+      const doubtful = file.holding.doubtful();
       isHeld.set(name, (address) => {
         const { row, column } = readCellName(address) ?? { row: -1, column: -1 };
-        return held(log, row, column);
+        return held(log, row, column) || doubtful(log, row, column);
       });
     });
   }
