@@ -39,8 +39,7 @@ function valueData(value: string | number | boolean): ICellData {
   };
 }
 
-function cellData(content: Content): ICellData {
-  if (content.kind === "keep") return {};
+function cellData(content: Exclude<Content, { kind: "keep" }>): ICellData {
   const data =
     content.kind === "formula" ? { f: content.formula, v: null } : valueData(content.value);
   const { style, format } = content;
@@ -49,6 +48,21 @@ function cellData(content: Content): ICellData {
     usualCharacters,
   );
   return look ? { ...data, s: look } : data;
+}
+
+/** What is written, by place; of a cell that is kept the engine is told nothing. None: nothing is. */
+function setting(
+  { row, column }: Block,
+  contents: readonly (readonly Content[])[],
+): Record<number, Record<number, ICellData>>[] {
+  const found: Record<number, Record<number, ICellData>> = {};
+  for (const [down, cells] of contents.entries()) {
+    for (const [across, content] of cells.entries()) {
+      if (content.kind === "keep") continue;
+      (found[row + down] ??= {})[column + across] = cellData(content);
+    }
+  }
+  return Object.keys(found).length === 0 ? [] : [found];
 }
 
 /** Room for our widest table; what lies beyond the last column means nothing to a formula. */
@@ -93,10 +107,15 @@ export function commandsFor(
             },
           ];
     case "set-cells":
-      return values(
-        step.block,
-        step.contents.map((row) => row.map(cellData)),
-      );
+      return names.sheet(step.block.sheet)
+        ? [
+            ...roomFor(cells, step.block),
+            ...setting(step.block, step.contents).map((value) => ({
+              id: SetRangeValuesCommand.id,
+              params: { ...on(step.block.sheet), range: rangeOf(step.block), value },
+            })),
+          ]
+        : fault("failed", step.block.sheet);
     case "add-table":
       return tableNamed(injector, cells, step.name)
         ? fault("name-taken", step.name)
