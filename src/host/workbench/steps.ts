@@ -1,5 +1,5 @@
 /** Each step as the engine's own commands. */
-import { CellValueType, type ICellData, type Injector } from "@univerjs/core";
+import type { ICellData, Injector } from "@univerjs/core";
 import {
   InsertSheetCommand,
   SetColWidthCommand,
@@ -14,9 +14,10 @@ import {
   SetSheetTableCommand,
 } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import { cellStyle, columnWidth, tableThemeName, usualCharacters } from "../../workbench/look";
-import { type Block, type Content, type Fault, fault, type Step } from "../port";
+import { columnWidth, tableThemeName } from "../../workbench/look";
+import { type Block, type Fault, fault, type Step } from "../port";
 import { tableNamed } from "./answers";
+import { cellsSet } from "./cell-data";
 import { likeAbove } from "./like-above";
 import type { Command } from "./one-change";
 import { roomFor } from "./room";
@@ -27,43 +28,6 @@ const rangeOf = ({ row, column, rows, columns }: Block) => ({
   endRow: row + rows - 1,
   endColumn: column + columns - 1,
 });
-
-function valueData(value: string | number | boolean): ICellData {
-  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };
-  if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN, f: null };
-  // a text stays a text, whatever it begins with
-  return {
-    v: value === "" ? null : value,
-    t: value === "" ? null : CellValueType.FORCE_STRING,
-    f: null,
-  };
-}
-
-function cellData(content: Exclude<Content, { kind: "keep" }>): ICellData {
-  const data =
-    content.kind === "formula" ? { f: content.formula, v: null } : valueData(content.value);
-  const { style, format } = content;
-  const look = cellStyle(
-    { ...(style ? { style } : {}), ...(format ? { format } : {}) },
-    usualCharacters,
-  );
-  return look ? { ...data, s: look } : data;
-}
-
-/** What is written, by place; of a cell that is kept the engine is told nothing. None: nothing is. */
-function setting(
-  { row, column }: Block,
-  contents: readonly (readonly Content[])[],
-): Record<number, Record<number, ICellData>>[] {
-  const found: Record<number, Record<number, ICellData>> = {};
-  for (const [down, cells] of contents.entries()) {
-    for (const [across, content] of cells.entries()) {
-      if (content.kind === "keep") continue;
-      (found[row + down] ??= {})[column + across] = cellData(content);
-    }
-  }
-  return Object.keys(found).length === 0 ? [] : [found];
-}
 
 /** Room for our widest table; what lies beyond the last column means nothing to a formula. */
 const newSheet = { rowCount: 1000, columnCount: 60 };
@@ -110,7 +74,7 @@ export function commandsFor(
       return names.sheet(step.block.sheet)
         ? [
             ...roomFor(cells, step.block),
-            ...setting(step.block, step.contents).map((value) => ({
+            ...cellsSet(step.block, step.contents).map((value) => ({
               id: SetRangeValuesCommand.id,
               params: { ...on(step.block.sheet), range: rangeOf(step.block), value },
             })),
