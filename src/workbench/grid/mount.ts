@@ -32,6 +32,7 @@ import { editWhereTheCellStands } from "./editor-place";
 import { forgetUnit } from "./forget-unit";
 import { Guard } from "./guard";
 import { greyHeld } from "./grey-held";
+import { GrowTables } from "./grow-tables";
 import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
 import { startEngine } from "./start-engine";
@@ -155,12 +156,14 @@ export async function mountGrid(
   const command = injector.get(ICommandService);
   // one for all: each of these listens to everything as long as the page
   const api = FUniver.newAPI(univer);
+  const host = new WorkbenchHost(injector, {
+    ...file,
+    reveal: (block) => reveal(api, block, container.clientWidth),
+  });
+  new GrowTables(injector, cells, host);
   const grid: Grid = {
     working,
-    host: new WorkbenchHost(injector, {
-      ...file,
-      reveal: (block) => reveal(api, block, container.clientWidth),
-    }),
+    host,
     cells,
     holding,
     edited: new Edited(injector, () => cells.names.unit),

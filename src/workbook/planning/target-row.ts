@@ -6,8 +6,8 @@
 import type { Block } from "../../host/port";
 import type { TableShape } from "../tables/column";
 import { isHeading } from "./headings";
+import { isSameFormula } from "../formula/same-formula";
 import { filledDown } from "../xlsx/formulas/shared";
-import { isSameFormula } from "./same-formula";
 import { isEmpty, type Logbook, type ReadCell, readCell } from "./snapshot";
 
 /** The first row without inputs, or the first in which nothing at all stands in the way. */
