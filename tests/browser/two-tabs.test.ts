@@ -31,7 +31,7 @@ describe.runIf(hasBrowser)("a second tab on one draft", () => {
   };
   const second = async (page: Page) => {
     const other = (await chromium.openIn(page.context())).page;
-    await other.getByText("NQ-44").first().click();
+    await other.getByRole("button", { name: "Go on with NQ-44" }).click();
     await other.getByText(reads).waitFor();
     return other;
   };
