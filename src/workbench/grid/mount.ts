@@ -36,7 +36,7 @@ import { GrowTables } from "./grow-tables";
 import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
 import { startEngine } from "./start-engine";
-import { showTabNames } from "./tab-names";
+import { tabsShownAfter } from "./tab-names";
 import { watchSelection } from "./watch-selection";
 import { soon, worked } from "./worked";
 
@@ -168,18 +168,7 @@ export async function mountGrid(
     cells,
     holding,
     edited: new Edited(injector, () => cells.names.unit),
-    guard: new Guard(
-      injector,
-      cells,
-      (sentence) => {
-        refused(sentence);
-        // a name that was refused still stands on the tab where it was typed
-        setTimeout(() => {
-          showTabNames(container, cells);
-        });
-      },
-      holding,
-    ),
+    guard: new Guard(injector, cells, tabsShownAfter(refused, container, cells), holding),
     isNarrow: narrow,
     show: (snapshot, terms, progress) => shown.show(snapshot, terms, progress),
     state: async () => {
