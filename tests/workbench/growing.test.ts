@@ -1,12 +1,12 @@
 /** A table of ours grows when something is typed or pasted right below it, and one undo takes back both. */
 import { ICommandService, RedoCommand, UndoCommand } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
-import type { Found } from "../../src/host/port";
+import type { Found } from "../../src/sheet/port";
 import { WorkbenchHost } from "../../src/host/workbench";
 import type { Typed } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
 import { GrowTables } from "../../src/workbench/grid/grow-tables";
-import type { Book } from "../../src/workbook/book";
+import type { Book } from "../../src/sheet/book";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { titrations } from "../../src/workbook/tables/titrations";
 import { bookOf } from "./book";

@@ -1,7 +1,7 @@
 /** What a cell is to hold, as the engine is told it. */
 import { CellValueType, type ICellData } from "@univerjs/core";
 import { cellStyle, usualCharacters } from "../../workbench/look";
-import type { Block, Content } from "../port";
+import type { Block, Content } from "../../sheet/port";
 
 function valueData(value: string | number | boolean): ICellData {
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };

@@ -15,7 +15,7 @@ import {
 } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import { columnWidth, tableThemeName } from "../../workbench/look";
-import { type Block, type Fault, fault, type Step } from "../port";
+import { type Block, type Fault, fault, type Step } from "../../sheet/port";
 import { tableNamed } from "./answers";
 import { cellsSet } from "./cell-data";
 import { likeAbove } from "./like-above";

@@ -1,6 +1,6 @@
 /** The selected cell by way of the host port: the cell first, then whatever its formula refers to. */
-import { areaName } from "../../workbook/cell-name";
-import { type CellContent, type Cells, type Host, isFault } from "../../host/port";
+import { areaName } from "../../sheet/cell-name";
+import { type CellContent, type Cells, type Host, isFault } from "../../sheet/port";
 import { lookupFor } from "../../workbook/planning/what-it-reads";
 import type { ShownCell } from "./shown-cell";
 

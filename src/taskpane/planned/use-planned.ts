@@ -1,7 +1,7 @@
 /** Plans whenever what is to be written changes; carries the plan out when asked. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../workbook/planning/plan";
-import type { RowChoice } from "../../workbook/planning/target-row";
+import type { RowChoice } from "../../workbook/planning/record/target-row";
 import {
   afterPlan,
   afterWriting,

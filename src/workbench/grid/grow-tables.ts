@@ -4,7 +4,7 @@
  */
 import { type ICellData, ICommandService, type Injector, ObjectMatrix } from "@univerjs/core";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import type { Block, Found, Question, Step } from "../../host/port";
+import type { Block, Found, Question, Step } from "../../sheet/port";
 import type { WorkbenchHost } from "../../host/workbench";
 import { isChanging } from "../../host/workbench/one-change";
 import { grownRows, isTableOfOurs } from "../../workbook/planning/grown-rows";

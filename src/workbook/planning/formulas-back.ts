@@ -3,14 +3,14 @@
  * error as if it had been typed; and those of rows that become part of the table. In a table with all
  * our columns alone: in any other, an empty cell may be meant.
  */
-import type { Content, Step } from "../../host/port";
-import { address, cellAt } from "../address";
+import type { Content, Step } from "../../sheet/port";
+import { address, cellAt } from "../../sheet/address";
 import type { TableShape } from "../tables/column";
 import { isHeading, placeOf } from "./headings";
-import { ourColumnFormula } from "./column-formula";
+import { ourColumnFormula } from "./logbook/column-formula";
 import type { PlannedCell } from "./plan";
 import { isEmpty, type Logbook, nowText, readCell } from "./snapshot";
-import { isLeftError, type TargetRow } from "./target-row";
+import { isLeftError, type TargetRow } from "./record/target-row";
 
 export interface FormulasBack {
   readonly cells: readonly PlannedCell[];

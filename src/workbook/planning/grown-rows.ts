@@ -1,13 +1,13 @@
 /** The rows a table of ours takes in when somebody typed or pasted right below it: its formulas go on. */
-import type { Block, Content, Step } from "../../host/port";
-import { titreIdOf } from "../formula/names";
-import { tokensOf } from "../formula/token";
+import type { Block, Content, Step } from "../../sheet/port";
+import { titreIdOf } from "../../sheet/formula/names";
+import { tokensOf } from "../../sheet/formula/token";
 import { batches } from "../tables/batches";
 import type { TableShape } from "../tables/column";
 import { titrations } from "../tables/titrations";
-import { otherColumnFormula, ourColumnFormula } from "./column-formula";
+import { otherColumnFormula, ourColumnFormula } from "./logbook/column-formula";
 import { isHeading } from "./headings";
-import { filledDown } from "../xlsx/formulas/shared";
+import { filledDown } from "../../xlsx/formulas/shared";
 import { isEmpty, type Logbook, readCell } from "./snapshot";
 
 const shapeOf = (name: string): TableShape | undefined =>

@@ -1,11 +1,11 @@
 /** What keeps the results of a recorded row from being worked out: the cells' own sentences. */
 import { isProblem } from "../../core/problem/problem";
-import { type Cells, type Host, isFault } from "../../host/port";
+import { type Cells, type Host, isFault } from "../../sheet/port";
 import { explainFormula } from "../explain/explain";
 import { asked } from "./asked";
 import type { Plan } from "./plan";
-import { answerOf } from "./read-logbook";
-import { errorAt } from "./verify-record";
+import { answerOf } from "./logbook/read-logbook";
+import { errorAt } from "./record/verify-record";
 import { lookupFor } from "./what-it-reads";
 
 /** The first of our functions in the formula that gives no answer says why. */

@@ -6,8 +6,8 @@ import {
   type Host,
   isFault,
   type Question,
-} from "../../host/port";
-import { type KnownTable, meantBy } from "../formula/meant";
+} from "../../sheet/port";
+import { type KnownTable, meantBy } from "../../sheet/formula/meant";
 import { explainFormula, type Lookup } from "../explain/explain";
 
 /** A table first, then its cells; and what an argument holds may ask for more. */

@@ -1,10 +1,13 @@
 /** Recording a titration: the row holds what was typed, and its results are right. */
 import assert from "node:assert/strict";
-import type { Block, CellContent } from "../../../src/host/port";
-import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
+import type { Block, CellContent } from "../../../src/sheet/port";
+import {
+  planTitration,
+  recordTitration,
+} from "../../../src/workbook/planning/record/record-titration";
 import { recordOf } from "../../../src/taskpane/titrate/record";
 import type { TitrationRecord } from "../../../src/workbook/record/titration-record";
-import type { RowChoice } from "../../../src/workbook/planning/target-row";
+import type { RowChoice } from "../../../src/workbook/planning/record/target-row";
 import type { Reading } from "../../../src/taskpane/titrate/draft";
 import { acidByHand, isNear } from "../by-hand";
 import { acidOf, molarityOf, type Slip } from "../slip-model";

@@ -4,13 +4,16 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Host } from "../../../src/host/port";
-import type { MemoryBook } from "../../../src/host/memory/book";
-import type { Book } from "../../../src/workbook/book";
+import type { Host } from "../../../src/sheet/port";
+import type { MemoryBook } from "../../hosts/memory/book";
+import type { Book } from "../../../src/sheet/book";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../../src/workbook/planning/plan";
-import { planBatch, recordBatch } from "../../../src/workbook/planning/record-batch";
-import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
-import type { RowChoice } from "../../../src/workbook/planning/target-row";
+import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
+import {
+  planTitration,
+  recordTitration,
+} from "../../../src/workbook/planning/record/record-titration";
+import type { RowChoice } from "../../../src/workbook/planning/record/target-row";
 import { batchRowValues } from "../../../src/workbook/record/batch-row-values";
 import { type RowValue, rowValues } from "../../../src/workbook/record/row-values";
 import { batches } from "../../../src/workbook/tables/batches";
