@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
-import type { MemoryHost } from "../../../src/host/memory";
-import type { Book } from "../../../src/workbook/book";
+import type { MemoryHost } from "../../hosts/memory";
+import type { Book } from "../../../src/sheet/book";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
 import { readLots } from "../../../src/workbook/planning/read-lots";
-import { planBatch, recordBatch } from "../../../src/workbook/planning/record-batch";
+import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { cells } from "../../host/contract-parts";
@@ -147,7 +147,9 @@ describe("recording a batch", () => {
     const routeWith = async (water: string): Promise<unknown> =>
       (await resultsOf({ water: water === "" ? undefined : exact(water) })).Route;
     expect(await routeWith("")).toMatch(/; water not measured\.$/);
-    expect(await routeWith("0.06")).toMatch(/; water 0\.06 % is low enough\.$/);
+    expect(await routeWith("0.06")).toMatch(
+      /; water 0\.06 % is low enough in the oil; acid, base and lye bring more\.$/,
+    );
     expect(await routeWith("0.09")).toMatch(
       /; water 0\.09 % is above 0\.06 %: dry the oil first\.$/,
     );
