@@ -17,6 +17,7 @@ import {
 import type { Doubts } from "./doubts";
 import type { Failures } from "./failures";
 import { tableNames, withPlainHeadings } from "./headings";
+import { withPlainNumerals } from "./numerals";
 
 type Run = Parameters<Interpreter["execute"]>[0];
 type Found = ReturnType<Interpreter["execute"]>;
@@ -59,7 +60,8 @@ export class SteadyLexer extends Lexer {
   override treeBuilder(formula: string, transformSuffix = true) {
     try {
       const tables = [...tableNames(this.tables, this.config.getExecuteUnitId())];
-      return super.treeBuilder(withPlainHeadings(formula, tables), transformSuffix);
+      const plain = withPlainNumerals(withPlainHeadings(formula, tables));
+      return super.treeBuilder(plain, transformSuffix);
     } catch {
       this.failures.formula();
       return ErrorType.VALUE as const;
