@@ -21,6 +21,15 @@ describe("what one is told after saving", () => {
     expect(words).not.toContain("Undo");
   });
 
+  it("says who works out what was left, and how where a program does not do so by itself", () => {
+    const words = savedWords("log.xlsx", { ...none, edits: [cell], leftAsTheyWere: 2 });
+    expect(words).toContain("2 formulas not worked out here kept the result of before");
+    expect(words).toContain("in LibreOffice press Ctrl+Shift+F9");
+    expect(words).not.toContain("#NAME?");
+    expect(savedWords("log.xlsx", { ...none, leftAsTheyWere: 1 }, true)).toContain("#NAME?");
+    expect(savedWords("log.xlsx", { ...none, edits: [cell] })).not.toContain("LibreOffice");
+  });
+
   it("says that Undo starts afresh when the file has gained something", () => {
     const added = { do: "add-sheet", name: "Weir" } as const;
     const words = savedWords("log.xlsx", { ...none, edits: [cell, added as never] });

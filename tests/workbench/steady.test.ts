@@ -1,6 +1,8 @@
 /** What goes wrong in one formula of the embedded engine stays in its cell. */
 import { describe, expect, it, vi } from "vitest";
+import { IUniverInstanceService, UniverInstanceType } from "@univerjs/core";
 import { IFormulaDependencyGenerator } from "@univerjs/engine-formula";
+import { snapshotOf } from "../../src/workbench/snapshot";
 import { bookOf, shownAt, withBook } from "./book";
 
 const table = (columns: number, rows: number) => ({
@@ -78,6 +80,29 @@ describe("a workbook whose working out stops", () => {
       expect(heard).toBe(1);
       await workbook.type({ sheet: "Sheet", row: 0, column: 0 }, [[5]]);
       expect(shownAt(workbook, "B1")).toBe(6);
+    }));
+
+  it("leaves nothing behind for the workbook that is opened after it", () =>
+    withBook(bookOf([[1, "=A1+1"]]), async (workbook) => {
+      const generator = workbook.injector.get(IFormulaDependencyGenerator);
+      vi.spyOn(generator, "generate").mockRejectedValueOnce(new Error("broken"));
+      let heard = 0;
+      workbook.working.failures.onStop(() => (heard += 1));
+      await workbook.type({ sheet: "Sheet", row: 0, column: 0 }, [[2]]);
+      expect(heard).toBe(1);
+      const units = workbook.injector.get(IUniverInstanceService);
+      const first = workbook.cells.names.unit;
+      // the same addresses and texts, as a second file of the same kind has them
+      const second = bookOf([[10, "=A1+1", "=SUM(A1:B1)"]]);
+      units.createUnit(UniverInstanceType.UNIVER_SHEET, { ...snapshotOf(second), id: "second" });
+      units.disposeUnit(first);
+      units.focusUnit("second");
+      await workbook.computed();
+      // By hand: 10 + 1, 10 + 11, and with 20 in place of 10.
+      expect([shownAt(workbook, "B1"), shownAt(workbook, "C1")]).toEqual([11, 21]);
+      await workbook.type({ sheet: "Sheet", row: 0, column: 0 }, [[20]]);
+      expect([shownAt(workbook, "B1"), shownAt(workbook, "C1")]).toEqual([21, 41]);
+      expect(heard).toBe(1);
     }));
 });
 

@@ -1,4 +1,4 @@
-/** What one is told of a file just saved. */
+/** What one is told of a file just saved, and of a workbook that is not worked out to its end. */
 import { counted } from "../../sheet/counted";
 import type { GridState } from "../file/grid-state";
 import type { Edits } from "../file/edits-of";
@@ -9,8 +9,12 @@ const left = (formulas: number, hasOurs: boolean): string => {
   const names = hasOurs
     ? " A program without the add-in then shows #NAME? where TITRE functions are called."
     : "";
-  return ` ${counted(formulas, "formula")} not worked out here kept the result of before, which may no longer hold: the spreadsheet program that opens the file works all of it out anew.${names}`;
+  return ` ${counted(formulas, "formula")} not worked out here kept the result of before, which may no longer hold: a spreadsheet program works them out when it opens the file; in LibreOffice press Ctrl+Shift+F9.${names}`;
 };
+
+/** Said when what the cells show may be older than what was typed. */
+export const stoppedWords =
+  "Working out this workbook stopped before its end: some results are old. Undo the last change, or open the file again.";
 
 export const callsOurs = ({ sheets }: GridState): boolean =>
   sheets.some(({ cells }) =>

@@ -20,26 +20,28 @@ export const empty: CellState = {
 
 function fileValue(value: GivenCell): CellValue {
   if (value === null) return "";
+  if (!isFigure(value)) return { error: "#NUM!" };
   return typeof value === "object" ? { error: value.basicValue } : value;
 }
 
 const errorOf = (value: GivenCell): string | undefined =>
   typeof value === "object" && value !== null ? value.basicValue : undefined;
 
+/** Not a number, and infinity, are no figures: a file cannot hold them. */
+const isFigure = (value: GivenCell): boolean => typeof value !== "number" || Number.isFinite(value);
+
 /** Results are worked out anew at every opening: the last digit may come out otherwise. */
 const lastDigit = 1e-14;
 
 function isSame(a: GivenCell, b: GivenCell): boolean {
   if (typeof a === "number" && typeof b === "number") {
+    if (!isFigure(a) || !isFigure(b)) return false;
     return a === b || Math.abs(a - b) <= lastDigit * Math.max(Math.abs(a), Math.abs(b));
   }
   if (typeof a === "object" || typeof b === "object")
     return a === b || (errorOf(a) !== undefined && errorOf(a) === errorOf(b));
   return a === b;
 }
-
-/** Not a number, and infinity, are no results: a file cannot hold them. */
-const isFigure = (value: GivenCell): boolean => typeof value !== "number" || Number.isFinite(value);
 
 /** A cell now and before, on the sheet now and before; `array` is that of the file. */
 export interface Compared {
