@@ -1,0 +1,114 @@
+/**
+ * Foreign workbooks by chance through the page itself: opened, some inputs typed over, saved. Every
+ * figure in the saved file is LibreOffice's from the same inputs, or the one of before in a file that asks
+ * to be worked out. FOREIGN sets how many, FOREIGN_FROM the first seed.
+ */
+import { readFileSync } from "node:fs";
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { readCellName } from "../../src/xlsx/cell-address";
+import { hasLibreOffice, shownBy } from "../spreadsheet/xlsx/libreoffice";
+import { opened } from "../workbench/file";
+import { Chance } from "../workbench/foreign/chance";
+import { judge, resultsIn } from "../workbench/foreign/judge";
+import { foreignWorkbook, log } from "../workbench/foreign/workbook";
+import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
+import { typeInto } from "./workbench-page";
+
+const isInstalled = hasLibreOffice();
+const isRequired = process.env.REQUIRE_ALL === "1";
+if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
+
+const count = Number(process.env.FOREIGN ?? 6);
+const from = Number(process.env.FOREIGN_FROM ?? 1);
+
+const typed = (chance: Chance) => chance.one(["2.5", "7", "0", "0.125", "-3", "11", "oak"]);
+
+/** What the cell of the sheet of inputs holds in a file. */
+function valueIn(bytes: Uint8Array): (address: string) => unknown {
+  const sheet = opened(bytes).sheets.find(({ name }) => name === log);
+  const values = new Map(sheet?.cells.map((cell) => [`${cell.row},${cell.column}`, cell.value]));
+  return (address) => {
+    const { row, column } = readCellName(address) ?? { row: -1, column: -1 };
+    return values.get(`${row},${column}`);
+  };
+}
+
+describe.runIf(hasBrowser && (isInstalled || isRequired))("a foreign workbook in the page", () => {
+  let served: Served;
+  let shown: OpenPage;
+
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+  beforeEach(async () => {
+    shown = await served.open();
+    shown.page.on("filechooser", () => undefined);
+    await shown.page.goto(served.address);
+    await shown.page.waitForSelector("#save:enabled", { timeout: 60_000 });
+  });
+  afterEach(async () => {
+    expect(shown.complaints).toEqual([]);
+    await shown.page.context().close();
+  });
+
+  async function openedAndSaved(
+    name: string,
+    bytes: Uint8Array,
+    edits: readonly [string, string][],
+  ) {
+    const { page } = shown;
+    const news = page.locator("#news-words");
+    await page.focus("#open");
+    const [chooser] = await Promise.all([
+      page.waitForEvent("filechooser"),
+      page.keyboard.press("Enter"),
+    ]);
+    const mimeType = "application/octet-stream";
+    await chooser.setFiles({ name: `${name}.xlsx`, mimeType, buffer: Buffer.from(bytes) });
+    await news.getByText(`${name}.xlsx is open.`).waitFor({ timeout: 60_000 });
+    for (const [address, text] of edits) await typeInto(page, address, text);
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.keyboard.press("Control+s"),
+    ]);
+    await news.getByText("Saved as").waitFor({ timeout: 60_000 });
+    return new Uint8Array(readFileSync(await download.path()));
+  }
+
+  it(
+    "is saved with LibreOffice's figures, one workbook after another in the same page",
+    async () => {
+      const foreign = Array.from({ length: count }, (_, at) => foreignWorkbook(from + at));
+      const nameOf = (seed: number) => `foreign${String(seed)}`;
+      const bare = shownBy(new Map(foreign.map((each) => [nameOf(each.seed), each.bytes()])), 0);
+      const before = new Map<string, Uint8Array>();
+      const saved = new Map<string, Uint8Array>();
+      for (const each of foreign) {
+        const name = nameOf(each.seed);
+        const chance = new Chance(each.seed + 200_000);
+        const bytes = each.bytes(resultsIn(bare, name, each));
+        const edits = [0, 1].map((): [string, string] => [chance.one(each.inputs), typed(chance)]);
+        before.set(name, bytes);
+        saved.set(name, await openedAndSaved(name, bytes, edits));
+      }
+      const after = shownBy(saved, 0);
+      let live = 0;
+      for (const each of foreign) {
+        const name = nameOf(each.seed);
+        const made = saved.get(name) ?? new Uint8Array();
+        const [was, is] = [valueIn(before.get(name) ?? made), valueIn(made)];
+        // one that is as it was may be held; one that changed was worked out here
+        const isKept = (address: string) =>
+          JSON.stringify(was(address)) === JSON.stringify(is(address));
+        const verdict = judge(each, made, resultsIn(after, name, each), isKept);
+        expect(verdict.wrong).toEqual([]);
+        expect(verdict.unmentioned).toEqual([]);
+        live += verdict.live;
+      }
+      // something changed, and was worked out
+      expect(live).toBeGreaterThan(count);
+    },
+    count * 60_000,
+  );
+});
