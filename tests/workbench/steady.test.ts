@@ -107,6 +107,19 @@ describe("a workbook whose working out stops", () => {
 });
 
 describe("a cell whose result programs do not agree on", () => {
+  it("is doubtful where the last bit of a figure decides what is written of it", () =>
+    withBook(
+      bookOf([[2.285953177257525, 0.1, 2.45, '=A1&"|"', '=B1+0.2&"|"', '=C1&"|"', '=1/3&"|"']]),
+      (workbook) => {
+        const { names } = workbook.cells;
+        const sheet = names.sheetId("Sheet");
+        const doubted = [3, 4, 5, 6].map((column) =>
+          workbook.working.doubts.isDoubtful({ unit: names.unit, sheet, row: 0, column }),
+        );
+        expect(doubted).toEqual([true, false, false, false]);
+      },
+    ));
+
   it("is known as doubtful, until its inputs are what they agree on", () =>
     withBook(bookOf([["2,5", "=A1*2", '=IF(A1="","",1)']]), async (workbook) => {
       const { names } = workbook.cells;
