@@ -1,7 +1,7 @@
 /** A row in one convention: each figure judged, and how far all are off. */
 import type { MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import { carriedFrom, judged, type Verdict } from "./check-figure";
+import { carriedFrom, judged, searched, type Verdict } from "./check-figure";
 import type { Checking } from "./checking";
 import { type Convention, inConvention, titrationInConvention } from "./conventions";
 import { coreFigures } from "./core-figures";
@@ -86,13 +86,25 @@ export class RowJudge {
         acidOfPureLye,
       };
       const own = judged(checking);
-      const verdict = own.kind === "wrong" && isCopied(held, row) ? carriedFrom(own) : own;
+      const verdict = this.settled(checking, own, row);
       figures.push({ checking, verdict });
       const written = verdict.kind === "not-checked" ? "pure" : verdict.written;
       const next = upstreamOf(held, unit, written, readings);
       if (next) upstream.push(next);
     }
     return { readings, titration, figures };
+  }
+
+  /**
+   * A wrong part of a dose is looked into at once: only its mistake tells whether it is of pure base or
+   * as weighed, and so what the total that was made of it follows.
+   */
+  private settled(checking: Checking, own: Verdict, row: Readings): Verdict {
+    if (own.kind !== "wrong") return own;
+    if (isCopied(checking.held, row)) return carriedFrom(own);
+    if (!isPart(checking.role)) return own;
+    const found = searched(checking, own);
+    return found.kind === "wrong" && found.slip ? found : own;
   }
 
   /** How far each figure is from what the readings alone give, in parts of its digits and a little rounding. */

@@ -52,6 +52,8 @@ function referenceReason(reference: Reference, asking: Asking): string | undefin
   if (target.kind === "lost") return says("a lost reference");
   if (target.kind === "name") return nameReason(target.name, asking);
   if (target.kind === "cells") return cellsReason(reference.shape === "cell", asking);
+  // The engine's reader does not find such a table, and a function may take that error for "nothing there".
+  if (/[^\p{L}\p{N}]/u.test(target.table)) return says(`the table ${target.table}`);
   if (target.sections.some((section) => section !== "this row" && section !== "data")) {
     return says("a table's headings or totals");
   }
