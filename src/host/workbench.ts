@@ -82,11 +82,8 @@ export class WorkbenchHost implements Host {
   /** Each step is one command or several; one undo takes all of them back. */
   async write(_label: string, steps: readonly Step[]): Promise<undefined | Fault> {
     if (this.isBeingEdited()) return fault("being-edited");
-    const { unit, workbook } = this.cells.names;
-    const change = new OneChange(unit, workbook.getActiveSheet().getSheetId(), this.injector);
-    const failed = await this.doAll(formulasLast(steps), change);
-    if (failed) return change.takeBack() ? failed : fault("half-done");
-    change.keep();
+    const failed = await this.allOrNothing(steps, () => undefined);
+    if (failed) return failed;
     await this.settled();
     const last = steps.at(-1);
     if (last?.do !== "select") return undefined;
@@ -97,20 +94,38 @@ export class WorkbenchHost implements Host {
 
   /**
    * Does steps that follow from what somebody did last: one undo takes both back. Nothing while a cell
-   * is being edited: then false.
+   * is being edited, which is a fault, nor when a step fails: then what somebody did stands alone.
    * @param follow the steps, from what stands there now
    */
-  async writeAlong(follow: (read: (question: Question) => Found) => Step[]): Promise<boolean> {
-    if (this.isBeingEdited()) return false;
+  async writeAlong(
+    follow: (read: (question: Question) => Found) => Step[],
+  ): Promise<undefined | Fault> {
+    if (this.isBeingEdited()) return fault("being-edited");
     const facts = this.file?.facts() ?? noFacts;
     const steps = follow((question) => answer(this.injector, this.cells, question, facts));
-    if (steps.length === 0) return true;
+    if (steps.length === 0) return undefined;
+    return this.allOrNothing(steps, (change) => {
+      change.takeUpLast();
+    });
+  }
+
+  /** Even where a step throws, nothing of the change stays, and it is over. */
+  private async allOrNothing(
+    steps: readonly Step[],
+    done: (change: OneChange) => void,
+  ): Promise<undefined | Fault> {
     const { unit, workbook } = this.cells.names;
     const change = new OneChange(unit, workbook.getActiveSheet().getSheetId(), this.injector);
-    change.takeUpLast();
-    await this.doAll(formulasLast(steps), change);
+    let failed: Fault | undefined = fault("failed");
+    try {
+      failed = await this.doAll(formulasLast(steps), change);
+    } finally {
+      if (failed && !change.takeBack()) failed = fault("half-done");
+    }
+    if (failed) return failed;
+    done(change);
     change.keep();
-    return true;
+    return undefined;
   }
 
   /** Undo belongs to whatever is being typed then, and so would what is written. */

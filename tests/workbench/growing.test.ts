@@ -1,6 +1,8 @@
 /** A table of ours grows when something is typed or pasted right below it, and one undo takes back both. */
 import { ICommandService, RedoCommand, UndoCommand } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
+import { SetRangeValuesMutation } from "@univerjs/sheets";
+import { isChanging } from "../../src/host/workbench/one-change";
 import type { Found } from "../../src/sheet/port";
 import { WorkbenchHost } from "../../src/host/workbench";
 import type { Typed } from "../../src/workbench/engine/headless";
@@ -14,7 +16,8 @@ import { bookOf } from "./book";
 const opened = async (book: Book) => {
   const open = await openHeadless(book);
   const host = new WorkbenchHost(open.injector);
-  new GrowTables(open.injector, open.cells, host);
+  const said: string[] = [];
+  new GrowTables(open.injector, open.cells, host, (sentence) => said.push(sentence));
   const pause = () => new Promise((done) => setTimeout(done, 50));
   const command = async (id: string) => {
     await open.injector.get(ICommandService).executeCommand(id);
@@ -23,6 +26,14 @@ const opened = async (book: Book) => {
   };
   return {
     host,
+    said,
+    /** Until it is called off, nothing that the page itself writes gets into a cell. */
+    breakWriting: () =>
+      open.injector.get(ICommandService).beforeCommandExecuted(({ id }) => {
+        if (id === SetRangeValuesMutation.id && isChanging(open.injector)) {
+          throw new Error("the program broke off");
+        }
+      }),
     cells: open.cells,
     type: async (sheet: string, row: number, column: number, rows: Typed[][]) => {
       await open.type({ sheet, row, column }, rows);
@@ -59,6 +70,27 @@ const reading: Typed[] = titrations.columns.map(({ heading }): Typed => {
 const inputs = reading.slice(0, columnOf("Corrected titre mL"));
 
 describe("a table of ours in the workbench", () => {
+  it("stays as it is, and says so, when it cannot grow to its end; what was typed stays, with an undo of its own", async () => {
+    const book = await opened(sampleLogbook());
+    const before = await book.table("Titrations");
+    const lot = { sheet: "Titrations", row: 12, column: columnOf("Lot") };
+    const broken = book.breakWriting();
+    await book.type("Titrations", 12, columnOf("Lot"), [["NQ-50"]]);
+    expect(await book.table("Titrations")).toEqual(before);
+    expect(book.cells.value(lot)).toBe("NQ-50");
+    expect(book.said).toEqual([
+      "The row typed below the table did not become part of it: take it back, and type it again.",
+    ]);
+    broken.dispose();
+    await book.undo();
+    expect(book.cells.value(lot)).toBe(null);
+    expect(await book.table("Titrations")).toEqual(before);
+    await book.type("Titrations", 12, columnOf("Lot"), [["NQ-51"]]);
+    expect(await book.table("Titrations")).toMatchObject({ block: { row: 2, rows: 11 } });
+    expect(book.said).toHaveLength(1);
+    book.close();
+  });
+
   it("takes in the row that is typed right below it, cell by cell, with its formulas", async () => {
     const book = await opened(sampleLogbook());
     const before = await book.table("Titrations");

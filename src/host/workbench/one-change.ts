@@ -57,12 +57,12 @@ export class OneChange {
     if (units.getFocusedUnit()?.getUnitId() !== unit) units.focusUnit(unit);
   }
 
-  /** What was done last, by whoever, joins this change. */
+  /** What was done last before this change, by whoever, joins it: call when all else is done. */
   takeUpLast(): void {
     const last = this.history.pitchTopUndoElement();
     if (!last) return;
-    this.undo.unshift(...last.undoMutations);
-    this.redo.push(...last.redoMutations);
+    this.undo.push(...last.undoMutations);
+    this.redo.unshift(...last.redoMutations);
     this.history.popUndoToRedo();
   }
 

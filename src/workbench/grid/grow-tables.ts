@@ -2,9 +2,15 @@
  * Lets a table of ours grow when something is typed or pasted right below it, with its formulas, as
  * spreadsheet programs do; the embedded one does not. One undo takes back both.
  */
-import { type ICellData, ICommandService, type Injector, ObjectMatrix } from "@univerjs/core";
+import {
+  CommandType,
+  type ICellData,
+  ICommandService,
+  type Injector,
+  ObjectMatrix,
+} from "@univerjs/core";
 import { SetRangeValuesMutation } from "@univerjs/sheets";
-import type { Block, Found, Question, Step } from "../../sheet/port";
+import { type Block, fault, type Found, type Question, type Step } from "../../sheet/port";
 import type { WorkbenchHost } from "../../host/workbench";
 import { isChanging } from "../../host/workbench/one-change";
 import { grownRows, isTableOfOurs } from "../../workbook/planning/grown-rows";
@@ -13,6 +19,9 @@ import type { WorkbookCells } from "../engine/workbook-cells";
 
 /** Milliseconds after which it is tried again where a cell is being edited. */
 const later = 300;
+
+const notGrown =
+  "The row typed below the table did not become part of it: take it back, and type it again.";
 
 /** A cell that something was put into. */
 interface Written {
@@ -34,11 +43,13 @@ export class GrowTables {
     injector: Injector,
     private readonly cells: WorkbookCells,
     private readonly host: WorkbenchHost,
+    private readonly say: (sentence: string) => void,
   ) {
     const commands = injector.get(ICommandService);
     const undoing = ["univer.command.undo", "univer.command.redo"];
-    commands.beforeCommandExecuted(({ id }) => {
-      if (undoing.includes(id)) this.isUndoing = true;
+    // an undo that breaks off is over when the next command begins
+    commands.beforeCommandExecuted(({ id, type }) => {
+      if (type === CommandType.COMMAND) this.isUndoing = undoing.includes(id);
     });
     commands.onCommandExecuted(({ id, params }, options) => {
       if (undoing.includes(id)) this.isUndoing = false;
@@ -70,9 +81,15 @@ export class GrowTables {
   private async grow(): Promise<void> {
     this.isDue = false;
     const { written } = this;
-    const isDone = await this.host.writeAlong((read) => this.stepsFor(read, written));
-    if (isDone) this.written = this.written.slice(written.length);
-    else this.soon(later);
+    const failed = await this.host
+      .writeAlong((read) => this.stepsFor(read, written))
+      .catch(() => fault("failed"));
+    if (failed?.code === "being-edited") {
+      this.soon(later);
+      return;
+    }
+    this.written = this.written.slice(written.length);
+    if (failed) this.say(notGrown);
   }
 
   private stepsFor(read: (question: Question) => Found, written: readonly Written[]): Step[] {

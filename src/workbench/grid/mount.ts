@@ -158,7 +158,7 @@ export async function mountGrid(
     ...file,
     reveal: (block) => reveal(api, block, container.clientWidth),
   });
-  new GrowTables(injector, cells, host);
+  new GrowTables(injector, cells, host, refused);
   const grid: Grid = {
     working,
     host,

@@ -3,6 +3,7 @@ import { isProblem } from "../../core/problem/problem";
 import { type Cells, type Host, isFault } from "../../sheet/port";
 import { explainFormula } from "../explain/explain";
 import { asked } from "./asked";
+import { isHeading } from "./headings";
 import type { Plan } from "./plan";
 import { answerOf } from "./logbook/read-logbook";
 import { errorAt } from "./record/verify-record";
@@ -25,15 +26,23 @@ async function cellsOf(host: Host, { block }: Plan): Promise<Cells | undefined> 
 const list = (names: readonly string[]): string =>
   names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1) ?? ""}`;
 
-/** One sentence for each reason, with the headings it holds for. */
-export async function troublesOf(host: Host, plan: Plan): Promise<string[]> {
+/**
+ * One sentence for each reason, with the headings it holds for.
+ * @param mayLack headings under which #N/A says no more than that an optional figure was not given
+ */
+export async function troublesOf(
+  host: Host,
+  plan: Plan,
+  mayLack: readonly string[],
+): Promise<string[]> {
   const cells = await cellsOf(host, plan);
   if (!cells) return [];
+  const isOptional = (heading: string) => mayLack.some((each) => isHeading(each, heading));
   const headings = new Map<string, string[]>();
   for (const cell of plan.cells) {
     if (cell.block.row !== plan.block.row) continue;
     const { error, formula } = errorAt(cells, cell);
-    if (error === "") continue;
+    if (error === "" || (error === "#N/A" && isOptional(cell.heading))) continue;
     const reason = await asked(() => reasonOf(host, formula, cell.block));
     const says = isFault(reason) ? "its formula gives no answer." : reason;
     const about = `(${error}) ${says}`;

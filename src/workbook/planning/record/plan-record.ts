@@ -47,7 +47,7 @@ export async function recordRow(
   if (outcome.kind !== "recorded" || outcome.differences.length > 0) return outcome;
   const isError = (result: CellContent): boolean => typeof result === "object";
   if (!Object.values(outcome.results).some(isError)) return outcome;
-  const troubles = await troublesOf(host, outcome.plan);
+  const troubles = await troublesOf(host, outcome.plan, into.mayLack);
   if (troubles.length === 0) return outcome;
   const sentence = `Written in ${outcome.plan.where}, but not every result could be worked out.`;
   return { ...outcome, troubles, sentence };

@@ -13,6 +13,7 @@ const into: RecordTarget = {
   shape: batches,
   what: "batch",
   essential: ["Lots", "Amount", "Unit"],
+  mayLack: [],
   telling: ["Date", "Batch", "Lots", "Second lot", "Amount", "Unit"],
   tellingWords: "same date, same number, same lots, same amount",
 };

@@ -9,6 +9,8 @@ export interface RecordTarget {
   readonly what: string;
   /** Headings without which a table of that name is something else. */
   readonly essential: readonly string[];
+  /** Results that need a figure nobody has to give: without it they show #N/A, and the record is whole. */
+  readonly mayLack: readonly string[];
   /** Headings whose values tell one record from another. */
   readonly telling: readonly string[];
   /** The same in words: "same date, same lot, same readings". */

@@ -13,6 +13,7 @@ const into: RecordTarget = {
   shape: titrations,
   what: "titration",
   essential: ["Lot", "Titre 1 mL"],
+  mayLack: ["± FFA %"],
   telling: [
     "Date",
     "Lot",
