@@ -55,12 +55,12 @@ const facts = {
   },
   intoMethanol: {
     words:
-      "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Never in aluminium, zinc or tin, where it makes hydrogen. Solid methoxide heats itself in air.",
+      "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Never in aluminium, zinc or tin, where it makes hydrogen. Methoxide burns, poisons and eats skin at once, and numbs what it hurts; solid, it heats itself in air.",
     fits: ["mixing", "dosing", "making titrant"],
   },
   warming: {
     words:
-      "Base warms methanol. Keep it below 45 °C: stop, wait until it has cooled, go on. A small trial shows how much to expect.",
+      "Base warms methanol. Keep it below 45 °C: stop, wait until it has cooled, go on. A vessel gets warmer than a small trial.",
     fits: ["mixing"],
   },
   vapour: {
@@ -76,7 +76,7 @@ const facts = {
   },
   plastic: {
     words:
-      "Plastic cannot be earthed, softens with heat, and feeds a fire. Use metal vessels, and earth them before pouring.",
+      "Plastic cannot be earthed, softens with heat, and feeds a fire. Use stainless steel vessels, and earth them before pouring.",
     fits: ["heating", "mixing"],
   },
   crudeFuel: {
@@ -105,7 +105,7 @@ const facts = {
   },
   law: {
     words:
-      "Used oil is waste in many places: rules for its carriers and for animal by-products apply, and fuel made of it owes duty. Tell insurer and landlord.",
+      "Used oil is waste in many places: a licence to carry it and rules for animal by-products may apply, and fuel made of it may owe duty. Tell insurer and landlord.",
     fits: ["planning"],
   },
   atHome: {
