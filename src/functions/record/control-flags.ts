@@ -25,7 +25,6 @@ export const CONTROLFLAGS = worksheetFunction(
   },
   {
     result: "in control, beyond limits, nine on one side, six rising, six falling, or empty",
-    spills: true,
     equation: "abs({values} - centre) > 3 sigma, or a run",
     notes: [
       "The first that holds: beyond 3 sigma; the ninth in a row on one side of the centre; the sixth in a row that rises, or falls. Later ones of the same run are marked too.",

@@ -40,7 +40,6 @@ export const CONTROL = worksheetFunction(
   },
   {
     result: "label and figure, row by row",
-    spills: true,
     equation: "mean({values}) and 2 or 3 * mean moving range * sqrt(pi) / 2 to either side",
     notes: [
       "Five values or more. The action limits are 3 sigma from the centre, the warning limits 2.",

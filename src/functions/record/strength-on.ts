@@ -42,7 +42,6 @@ export const STRENGTHON = worksheetFunction(
   },
   {
     result: "label, figure and unit, row by row",
-    spills: true,
     equation: "mean({strengths}) + b * ({day} - mean({dates}))",
     notes: [
       "Three strengths or more, on two days or more. Far from the days it was set on the ± grows fast.",
@@ -54,7 +53,7 @@ export const STRENGTHON = worksheetFunction(
         ["strength on that day", 0.0987666667, "mol/L"],
         ["± (95 %)", 0.00158474216, "mol/L"],
         ["change in 30 days", -1.2149848, "%"],
-        ["scatter about the line", 0.0000816497, "mol/L"],
+        ["scatter about the line", 0.0000816496580928, "mol/L"],
         [
           "verdict",
           "No change that chance does not explain: the mean of all is as good as the line.",
