@@ -8,7 +8,13 @@ import { sampleDeviation } from "../../src/core/replicates/deviations";
 import { fTail } from "../../src/core/replicates/f-tail";
 import { grubbsCritical } from "../../src/core/replicates/grubbs";
 import { studentT, twoSidedTail } from "../../src/core/replicates/student-t";
-import { type DeviationRow, fixture, type FisherRow, type GrubbsRow, type StudentRow } from "./fixtures";
+import {
+  type DeviationRow,
+  fixture,
+  type FisherRow,
+  type GrubbsRow,
+  type StudentRow,
+} from "./fixtures";
 import { asked, type Asked } from "./from-libreoffice";
 
 /** The largest relative difference of pairs, with the pair it is of. */

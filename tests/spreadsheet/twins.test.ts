@@ -125,6 +125,9 @@ const known = new Set(
 );
 const longest = 8192;
 
+/** All calls of all functions in one opening of the program, on a machine that others use too, ms. */
+const longestWait = 400_000;
+
 describe.skipIf(!isInstalled && !isRequired)("the twins, worked out by LibreOffice,", () => {
   const sheets = new Map<string, Sheets>();
   let shown: ReadonlyMap<string, Shown> = new Map();
@@ -141,7 +144,7 @@ describe.skipIf(!isInstalled && !isRequired)("the twins, worked out by LibreOffi
     );
     const all = shownBy(files, 0);
     shown = new Map([...all].map(([id, of]) => [id, of.get(id) ?? []]));
-  });
+  }, longestWait);
 
   it.each(catalogue)("of $id use old functions alone, in formulas a cell can hold", ({ id }) => {
     const formulas = sheets.get(id)?.written.flatMap((call) => call.formulas) ?? [];
