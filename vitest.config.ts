@@ -8,8 +8,8 @@ const patient = { testTimeout: 60_000, hookTimeout: 60_000 };
 
 /** These put something else in a module's or the program's place: each in a process of its own. */
 const apart = [
-  "tests/workbook/xlsx/faults.test.ts",
-  "tests/workbook/xlsx/broken-writer.test.ts",
+  "tests/xlsx/faults.test.ts",
+  "tests/xlsx/broken-writer.test.ts",
   "tests/host/excel*.test.ts",
 ];
 
@@ -29,6 +29,10 @@ export default defineConfig({
           include: [
             "tests/core/**/*.test.ts",
             "tests/functions/**/*.test.ts",
+            "tests/sheet/**/*.test.ts",
+            "tests/xlsx/**/*.test.ts",
+            "tests/partner/**/*.test.ts",
+            "tests/adopt/**/*.test.ts",
             "tests/workbook/**/*.test.ts",
             "tests/taskpane/**/*.test.ts",
             "tests/host/**/*.test.ts",

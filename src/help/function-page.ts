@@ -4,10 +4,10 @@ import { namespace } from "../functions/names";
 import type { NamedArgument, WorksheetFunction } from "../functions/define";
 import { isOptional, shownName } from "../functions/metadata";
 import { isProblem } from "../core/problem/problem";
-import { readFormula } from "../workbook/formula/read";
-import { titreCalls } from "../workbook/formula/walk";
-import type { PlainCell } from "../workbook/plain/page";
-import { plainCall } from "../workbook/plain/plain-call";
+import { readFormula } from "../sheet/formula/read";
+import { titreCalls } from "../sheet/formula/walk";
+import type { PlainCell } from "../partner/plain/page";
+import { plainCall } from "../partner/plain/plain-call";
 import { equationInWords } from "../workbook/explain/equation";
 import { code, list, listing, page, table, text } from "./page";
 

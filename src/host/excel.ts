@@ -6,7 +6,7 @@ import { answers } from "./excel/answers";
 import { wholeFile } from "./excel/file";
 import { caught, run } from "./excel/run";
 import { allOrNothing } from "./excel/way-back";
-import { inTime } from "./port/in-time";
+import { inTime } from "../sheet/port/in-time";
 import {
   type Capabilities,
   type Event,
@@ -16,7 +16,7 @@ import {
   isFault,
   type Question,
   type Step,
-} from "./port";
+} from "../sheet/port";
 
 export class ExcelHost implements Host {
   capabilities(): Promise<Capabilities | Fault> {

@@ -25,7 +25,7 @@ import {
   type Host,
   type Question,
   type Step,
-} from "./port";
+} from "../sheet/port";
 import { answer } from "./workbench/answers";
 import { type HostFile, noFacts } from "./workbench/file-facts";
 import { OneChange } from "./workbench/one-change";

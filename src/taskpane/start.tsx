@@ -4,7 +4,7 @@ import { useEffect, useMemo, useState } from "react";
 import { createRoot } from "react-dom/client";
 import { excelHost } from "../host/excel";
 import { surroundings } from "../host/excel/surroundings";
-import type { Host } from "../host/port";
+import type { Host } from "../sheet/port";
 import { browserDrafts } from "./titrate/drafts/in-browser";
 import { browserMemory } from "./drafts/task-memory";
 import { readSelection } from "./explain/read-selection";

@@ -3,7 +3,7 @@
  * are opened, so that the pane itself is there at once.
  */
 import { type ComponentType, lazy, type LazyExoticComponent } from "react";
-import type { Host } from "../host/port";
+import type { Host } from "../sheet/port";
 import type { DraftStore } from "./titrate/drafts/store";
 import type { TaskMemory } from "./drafts/task-memory";
 

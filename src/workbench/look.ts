@@ -6,8 +6,8 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from "@univerjs/core";
-import type { BookCell, BookStyle } from "../workbook/book";
-import { wrappedLines } from "../workbook/wrapped-lines";
+import type { BookCell, BookStyle } from "../sheet/book";
+import { wrappedLines } from "../sheet/wrapped-lines";
 
 export const tableThemeName = "titrebook";
 

@@ -1,6 +1,6 @@
 /** Where the sample logbook opens: at a dose, so that the pane has something to explain at once. */
-import type { Book } from "../workbook/book";
-import type { CellPlace } from "../workbook/area";
+import type { Book } from "../sheet/book";
+import type { CellPlace } from "../sheet/area";
 
 /** The cell under a heading of a sheet's table, by its row in the table; the heading itself is row 0. */
 export function cellUnder(

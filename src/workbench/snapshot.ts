@@ -7,7 +7,7 @@ import {
   type IWorksheetData,
   LocaleType,
 } from "@univerjs/core";
-import type { Book, BookCell, BookSheet, BookValue } from "../workbook/book";
+import type { Book, BookCell, BookSheet, BookValue } from "../sheet/book";
 import { cellStyle, columnWidth, heightFor, usualCharacters, usualStyle } from "./look";
 import { tableResource } from "./tables";
 

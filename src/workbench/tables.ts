@@ -1,7 +1,7 @@
 /** The tables of a Book, as the part of a snapshot that the table plugin opens. */
 import type { IResources } from "@univerjs/core";
 import type { ITableJson } from "@univerjs/sheets-table";
-import type { Book, BookTable } from "../workbook/book";
+import type { Book, BookTable } from "../sheet/book";
 import { tableThemeName } from "./look";
 
 const tableJson = (table: BookTable): ITableJson => ({

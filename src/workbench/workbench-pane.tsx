@@ -1,6 +1,6 @@
 /** The pane beside the sheet: it follows the selected cell, and titrates once the grid is there. */
 import { useMemo, useSyncExternalStore } from "react";
-import type { Host } from "../host/port";
+import type { Host } from "../sheet/port";
 import { browserDrafts } from "../taskpane/titrate/drafts/in-browser";
 import { browserMemory } from "../taskpane/drafts/task-memory";
 import { Pane } from "../taskpane/pane";

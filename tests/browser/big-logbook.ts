@@ -1,6 +1,6 @@
 /** A workbook of 10,000 rows of 20 columns, 4 of them worked out from the third. */
-import { columnLetters } from "../../src/workbook/cell-name";
-import { bookOf } from "../workbook/xlsx/files";
+import { columnLetters } from "../../src/sheet/cell-name";
+import { bookOf } from "../xlsx/files";
 
 const cell = (row: number, column: number): string => {
   const name = `${columnLetters(column)}${String(row)}`;

@@ -7,8 +7,8 @@ import type { AddressInfo } from "node:net";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { host } from "../../src/cli/static-server";
-import { escapeAttribute } from "../../src/workbook/xlsx/xml/escape";
-import { partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { escapeAttribute } from "../../src/xlsx/xml/escape";
+import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { hasBrowser, type Served, serve } from "./browser";
 import { watchPolicy } from "./policy-refusals";
 

@@ -3,12 +3,12 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { isFileProblem, openXlsx, sayFile } from "../../src/workbook/xlsx";
+import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
 import { BenchHand } from "../taskpane/page/bench";
 import { chooseFour, understand } from "../taskpane/page/logbook-scenes";
-import { oldLogbookKey } from "../workbook/recheck/old-logbook-key";
-import { partsOf } from "../workbook/xlsx/files";
+import { oldLogbookKey } from "../adopt/recheck/old-logbook-key";
+import { partsOf } from "../xlsx/files";
 import { hasBrowser, type Served, serve } from "./browser";
 import { gridIsReady } from "./workbench-page";
 

@@ -4,7 +4,7 @@ import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { chooseFour, logbookScenes, understand } from "../taskpane/page/logbook-scenes";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
-import { oldLogbookKey } from "../workbook/recheck/old-logbook-key";
+import { oldLogbookKey } from "../adopt/recheck/old-logbook-key";
 import { hasBrowser } from "./browser";
 import { bookOf, undo, type PaneWindow } from "./host-in-page";
 

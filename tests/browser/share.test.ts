@@ -5,7 +5,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { isFileProblem, openXlsx } from "../../src/workbook/xlsx";
+import { isFileProblem, openXlsx } from "../../src/xlsx";
 import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";

@@ -1,7 +1,7 @@
 /** The what-if task in Chromium: by keyboard alone to a written table, and what every screen must hold. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Found } from "../../src/host/port";
+import type { Found } from "../../src/sheet/port";
 import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";

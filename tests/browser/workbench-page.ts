@@ -1,6 +1,6 @@
 /** What a person does on the workbench page, in steps. The grid is a canvas: it is used by keyboard. */
 import type { Page } from "playwright-core";
-import { cellName } from "../../src/workbook/cell-name";
+import { cellName } from "../../src/sheet/cell-name";
 import { cellUnder } from "../../src/workbench/opens-at";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 

@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
-import { isFileProblem, openXlsx } from "../../src/workbook/xlsx";
+import { isFileProblem, openXlsx } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
 
 const bytes = readFileSync(join(root, "tests/scenarios.xlsx"));

@@ -17,7 +17,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { makeCopy, type Outcome } from "../../src/cli/share/copy";
 import { diskFiles, type Files } from "../../src/cli/share/files";
 import { readRequest, type Request } from "../../src/cli/share/request";
-import { bookOf, made, partsOf } from "../workbook/xlsx/files";
+import { bookOf, made, partsOf } from "../xlsx/files";
 import { root } from "../rules/sources-of";
 
 const log = bookOf(

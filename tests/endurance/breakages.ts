@@ -23,7 +23,7 @@ export const breakages: readonly Breakage[] = [
   },
   {
     what: "undo in the workbook forgets one cell",
-    file: "src/host/memory.ts",
+    file: "tests/hosts/memory.ts",
     line: "this.show(last.before);",
     broken:
       "const all = structuredClone(last.before); const { cells } = all.sheets[0] ?? { cells: {} }; Reflect.deleteProperty(cells, Object.keys(cells)[0] ?? ''); this.show(all);",
@@ -126,14 +126,14 @@ export const breakages: readonly Breakage[] = [
   },
   {
     what: "a new file drops a sheet",
-    file: "src/workbook/xlsx/new.ts",
+    file: "src/xlsx/new.ts",
     line: "book.sheets.flatMap((sheet, index) => sheetEdits(book, sheet, index)),",
     broken:
       "book.sheets.slice(0, Math.max(1, book.sheets.length - 1)).flatMap((sheet, index) => sheetEdits(book, sheet, index)),",
   },
   {
     what: "a copy drops the sheet of its workings",
-    file: "src/workbook/sharing/share.ts",
+    file: "src/partner/sharing/share.ts",
     line: "if (workings && report.workings !== undefined) {",
     broken: "if (workings && report.workings === undefined) {",
   },

@@ -1,9 +1,9 @@
 /** The workbook that is open, beside the model of its undo steps. */
-import { MemoryHost } from "../../src/host/memory";
-import type { MemoryBook } from "../../src/host/memory/book";
-import type { Block, Cells, Content } from "../../src/host/port";
-import { isFault } from "../../src/host/port";
-import type { Book } from "../../src/workbook/book";
+import { MemoryHost } from "../hosts/memory";
+import type { MemoryBook } from "../hosts/memory/book";
+import type { Block, Cells, Content } from "../../src/sheet/port";
+import { isFault } from "../../src/sheet/port";
+import type { Book } from "../../src/sheet/book";
 import { calculation } from "../host/calculation";
 import { memoryBook } from "../host/memory-host";
 import { differences, type Held, heldIn, told } from "./held";

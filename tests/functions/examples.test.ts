@@ -3,9 +3,9 @@ import { isProblem } from "../../src/core/problem/problem";
 import { say } from "../../src/core/problem/wording";
 import { catalogue } from "../../src/functions/catalogue";
 import { namespace } from "../../src/functions/names";
-import { evaluateFormula } from "../../src/workbook/formula/evaluate";
-import { titreCalls } from "../../src/workbook/formula/walk";
-import { treeOf } from "../workbook/formula/trees";
+import { evaluateFormula } from "./evaluate-formula";
+import { titreCalls } from "../../src/sheet/formula/walk";
+import { treeOf } from "../sheet/formula/trees";
 
 type Given = number | string | boolean;
 

@@ -6,7 +6,7 @@ import { catalogue } from "../../src/functions/catalogue";
 import { guides } from "../../src/help/guides";
 import type { Figure, Guide, Part } from "../../src/help/guides/guide";
 import { helpSite } from "../../src/help/site";
-import { evaluateFormula } from "../../src/workbook/formula/evaluate";
+import { evaluateFormula } from "../functions/evaluate-formula";
 
 interface Row extends Figure {
   readonly at: string;

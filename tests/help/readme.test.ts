@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { withMadeParts } from "../../src/help/readme";
-import { evaluateFormula } from "../../src/workbook/formula/evaluate";
+import { evaluateFormula } from "../functions/evaluate-formula";
 import { root } from "../rules/sources-of";
 
 const readme = readFileSync(join(root, "README.md"), "utf8");

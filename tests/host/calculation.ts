@@ -4,13 +4,13 @@
  */
 import { isProblem } from "../../src/core/problem/problem";
 import { functionNamed } from "../../src/functions/catalogue";
-import type { CellContent } from "../../src/host/port";
-import type { Calculation, Surroundings } from "../../src/host/memory/answers";
-import type { CellPlace } from "../../src/host/port";
-import { plainName, titreCallId } from "../../src/workbook/formula/names";
-import { readFormula } from "../../src/workbook/formula/read";
-import type { Binary, Call, Expression, Omitted } from "../../src/workbook/formula/tree";
-import { errorOf } from "../../src/workbook/formula/value";
+import type { CellContent } from "../../src/sheet/port";
+import type { Calculation, Surroundings } from "../hosts/memory/answers";
+import type { CellPlace } from "../../src/sheet/port";
+import { plainName, titreCallId } from "../../src/sheet/formula/names";
+import { readFormula } from "../../src/sheet/formula/read";
+import type { Binary, Call, Expression, Omitted } from "../../src/sheet/formula/tree";
+import { errorOf } from "../../src/workbook/explain/value";
 import { meant } from "./meant";
 
 /** Rows of values; one value is one row of one. Undefined where an argument is left out. */

@@ -9,8 +9,8 @@ import {
   isFault,
   type Question,
   type Step,
-} from "../../src/host/port";
-import type { Book, BookCell, BookTable } from "../../src/workbook/book";
+} from "../../src/sheet/port";
+import type { Book, BookCell, BookTable } from "../../src/sheet/book";
 
 /** A host in a test, with what a person at the keyboard could do. */
 export interface OpenHost {

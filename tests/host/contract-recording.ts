@@ -1,10 +1,13 @@
 /** Recording a titration, on any host: the row, its results, and one undo that takes all of it back. */
 import { expect, it } from "vitest";
 import { exact } from "../../src/core/exact/exact";
-import { type Block, type Found, type Host, isFault } from "../../src/host/port";
-import type { Book } from "../../src/workbook/book";
+import { type Block, type Found, type Host, isFault } from "../../src/sheet/port";
+import type { Book } from "../../src/sheet/book";
 import type { Plan, RecordOutcome } from "../../src/workbook/planning/plan";
-import { planTitration, recordTitration } from "../../src/workbook/planning/record-titration";
+import {
+  planTitration,
+  recordTitration,
+} from "../../src/workbook/planning/record/record-titration";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import type { TitrationRecord } from "../../src/workbook/record/titration-record";
 import { awkwardTexts, fryerLot } from "../workbook/record/records";

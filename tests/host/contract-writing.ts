@@ -1,6 +1,6 @@
 /** What a host does with steps: all of them or none, and one undo for the lot. */
 import { expect, it } from "vitest";
-import type { Content, Step } from "../../src/host/port";
+import type { Content, Step } from "../../src/sheet/port";
 import { awkwardTexts } from "../workbook/record/records";
 import {
   block,

@@ -1,7 +1,7 @@
 /** What every host must do. Run it on a host by giving it a way to open a book. */
 import { afterEach, describe, expect, it } from "vitest";
-import type { Event } from "../../src/host/port";
-import type { Book } from "../../src/workbook/book";
+import type { Event } from "../../src/sheet/port";
+import type { Book } from "../../src/sheet/book";
 import {
   block,
   done,

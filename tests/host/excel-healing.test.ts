@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { ExcelHost } from "../../src/host/excel";
-import { isFault } from "../../src/host/port";
-import type { Book } from "../../src/workbook/book";
+import { isFault } from "../../src/sheet/port";
+import type { Book } from "../../src/sheet/book";
 import { heal } from "../../src/workbook/healing/heal";
 import { ExcelStandIn, installExcel } from "./excel/stand-in";
 import { memoryBook } from "./memory-host";

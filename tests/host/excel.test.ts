@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { hostContract } from "./contract";
 import { ExcelHost, excelHost } from "../../src/host/excel";
-import type { MemoryBook } from "../../src/host/memory/book";
-import type { Block, Chart, Step } from "../../src/host/port";
-import type { Book } from "../../src/workbook/book";
+import type { MemoryBook } from "../hosts/memory/book";
+import type { Block, Chart, Step } from "../../src/sheet/port";
+import type { Book } from "../../src/sheet/book";
 import { ExcelStandIn, installExcel } from "./excel/stand-in";
 import { memoryBook } from "./memory-host";
 

@@ -1,8 +1,8 @@
 /** The cells a reference means in the memory host's workbook. */
-import type { Block } from "../../src/host/port";
-import type { CellPlace } from "../../src/host/port";
-import { type MemoryBook, sheetNamed } from "../../src/host/memory/book";
-import { type KnownTable, meantBy } from "../../src/workbook/formula/meant";
+import type { Block } from "../../src/sheet/port";
+import type { CellPlace } from "../../src/sheet/port";
+import { type MemoryBook, sheetNamed } from "../hosts/memory/book";
+import { type KnownTable, meantBy } from "../../src/sheet/formula/meant";
 
 function knownTables(book: MemoryBook): Map<string, KnownTable> {
   const known = new Map<string, KnownTable>();

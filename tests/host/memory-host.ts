@@ -1,7 +1,7 @@
 /** A memory host with a book in it. */
-import { MemoryHost } from "../../src/host/memory";
-import { emptySheet, type MemoryBook, type MemorySheet } from "../../src/host/memory/book";
-import type { Book, BookSheet } from "../../src/workbook/book";
+import { MemoryHost } from "../hosts/memory";
+import { emptySheet, type MemoryBook, type MemorySheet } from "../hosts/memory/book";
+import type { Book, BookSheet } from "../../src/sheet/book";
 import { calculation } from "./calculation";
 
 function memorySheet(from: BookSheet): MemorySheet {

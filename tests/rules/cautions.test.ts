@@ -6,7 +6,7 @@ import { catalogue } from "../../src/functions/catalogue";
 import { helpSite } from "../../src/help/site";
 import { cautionsSheet } from "../../src/workbook/sample/cautions-sheet";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
-import type { BookSheet } from "../../src/workbook/book";
+import type { BookSheet } from "../../src/sheet/book";
 import { call } from "../functions/outcome";
 import { slipwaySheet, computedBook } from "../workbook/weigh-out/computed";
 import { codeOf, filesUnder, root } from "./sources-of";

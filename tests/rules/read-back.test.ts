@@ -8,8 +8,8 @@ describe("the bytes of a workbook", () => {
 
   it("are made in two places only", () => {
     expect(makers.map(({ path }) => path).sort()).toEqual([
-      "src/workbook/sharing/share.ts",
-      "src/workbook/xlsx/patch.ts",
+      "src/partner/sharing/share.ts",
+      "src/xlsx/patch.ts",
     ]);
   });
 

@@ -5,12 +5,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { functionNamed } from "../../src/functions/catalogue";
-import { isReadable } from "../../src/workbook/formula/readable";
-import { readFormula } from "../../src/workbook/formula/read";
-import { tokensOf } from "../../src/workbook/formula/token";
+import { isReadable } from "../../src/sheet/formula/readable";
+import { readFormula } from "../../src/sheet/formula/read";
+import { tokensOf } from "../../src/sheet/formula/token";
 import { isProblem } from "../../src/core/problem/problem";
-import { headingParts } from "../../src/workbook/recognising/heading";
-import { hasDecimalComma, numberFromText } from "../../src/workbook/recognising/typed-number";
+import { headingParts } from "../../src/adopt/recognising/heading";
+import { hasDecimalComma, numberFromText } from "../../src/adopt/recognising/typed-number";
 
 const cell = 32_767;
 const filled = (start: string, unit: string, end: string, length: number): string =>

@@ -2,13 +2,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isProblem } from "../../src/core/problem/problem";
-import { readFormula } from "../../src/workbook/formula/read";
-import { sheetOf as sheetNamed } from "../../src/workbook/formula/reference";
-import { nodesOf } from "../../src/workbook/formula/walk";
-import { shareWorkbook } from "../../src/workbook/sharing";
-import { isFileProblem, openXlsx, sayFile, type Workbook } from "../../src/workbook/xlsx";
-import { escapeAttribute } from "../../src/workbook/xlsx/xml/escape";
-import { partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { readFormula } from "../../src/sheet/formula/read";
+import { sheetOf as sheetNamed } from "../../src/sheet/formula/reference";
+import { nodesOf } from "../../src/sheet/formula/walk";
+import { shareWorkbook } from "../../src/partner/sharing";
+import { isFileProblem, openXlsx, sayFile, type Workbook } from "../../src/xlsx";
+import { escapeAttribute } from "../../src/xlsx/xml/escape";
+import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { namesOfObjects } from "./names-as-keys";
 
 const call = "_xldudf_TITRE_MEANACIDVALUE(A1:C1,D1,0.1,E1)";

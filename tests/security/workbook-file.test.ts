@@ -1,8 +1,8 @@
 /** A workbook that a stranger mailed: what it may say and must not do. */
 import { describe, expect, it } from "vitest";
-import { isFileProblem, keptWords, openXlsx, sayFile } from "../../src/workbook/xlsx";
-import { limits } from "../../src/workbook/xlsx/limits";
-import { bookOf, office, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { isFileProblem, keptWords, openXlsx, sayFile } from "../../src/xlsx";
+import { limits } from "../../src/xlsx/limits";
+import { bookOf, office, partsWith, sheetOf, zipped } from "../xlsx/files";
 import { namesOfObjects } from "./names-as-keys";
 
 const one = '<row r="1"><c r="A1"><v>1</v></c></row>';

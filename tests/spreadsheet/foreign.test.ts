@@ -8,7 +8,7 @@ import { Chance } from "../workbench/foreign/chance";
 import { judge, resultsIn, type Verdict } from "../workbench/foreign/judge";
 import { foreignWorkbook, log } from "../workbench/foreign/workbook";
 import { inGrid } from "../workbench/file";
-import { readCellName } from "../../src/workbook/xlsx/cell-address";
+import { readCellName } from "../../src/xlsx/cell-address";
 import { hasLibreOffice, shownBy } from "./xlsx/libreoffice";
 
 const isInstalled = hasLibreOffice();

@@ -5,7 +5,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Edit, isFileProblem, patchXlsx, sayFile } from "../../src/workbook/xlsx";
+import { type Edit, isFileProblem, patchXlsx, sayFile } from "../../src/xlsx";
 import {
   figureAt,
   headings,
@@ -13,8 +13,8 @@ import {
   names,
   sheets,
   toldFormula,
-} from "../workbook/formula/grammar/valued";
-import { bookOf } from "../workbook/xlsx/files";
+} from "../sheet/formula/grammar/valued";
+import { bookOf } from "../xlsx/files";
 import { hasLibreOffice, shownBy } from "./xlsx/libreoffice";
 
 const isInstalled = hasLibreOffice();

@@ -6,15 +6,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { offers, type Spelling } from "../../src/workbook/logbook-columns/columns-to-add";
-import { withBasis } from "../../src/workbook/recognising/basis";
-import { mappingFrom, withColumn } from "../../src/workbook/recognising/mapping";
-import { recogniseSheet } from "../../src/workbook/recognising/recognise";
-import { cellsFromFile, heldCell } from "../../src/workbook/recognising/sheet-cells";
-import { shareWorkbook } from "../../src/workbook/sharing";
-import { type Edit, isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/workbook/xlsx";
+import { offers, type Spelling } from "../../src/adopt/added-columns/columns-to-add";
+import { withBasis } from "../../src/adopt/recognising/basis";
+import { mappingFrom, withColumn } from "../../src/adopt/recognising/mapping";
+import { recogniseSheet } from "../../src/adopt/recognising/recognise";
+import { cellsFromFile, heldCell } from "../../src/adopt/recognising/sheet-cells";
+import { shareWorkbook } from "../../src/partner/sharing";
+import { type Edit, isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
-import { strengthColumn } from "../workbook/recheck/old-logbook-key";
+import { strengthColumn } from "../adopt/recheck/old-logbook-key";
 import { hasLibreOffice, shownBy } from "./xlsx/libreoffice";
 
 const isInstalled = hasLibreOffice();

@@ -6,15 +6,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { areaName } from "../../src/workbook/cell-name";
+import { areaName } from "../../src/sheet/cell-name";
 import { isProblem } from "../../src/core/problem/problem";
-import { evaluateFormula } from "../../src/workbook/formula/evaluate";
-import { shareWorkbook, type Shared } from "../../src/workbook/sharing";
-import { isFileProblem, newXlsx, sayFile } from "../../src/workbook/xlsx";
+import { evaluateFormula } from "../functions/evaluate-formula";
+import { shareWorkbook, type Shared } from "../../src/partner/sharing";
+import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { root } from "../rules/sources-of";
-import { cellIn, opened, valueIn } from "../workbook/xlsx/answers";
-import { partsOf, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { cellIn, opened, valueIn } from "../xlsx/answers";
+import { partsOf, partsWith, sheetOf, zipped } from "../xlsx/files";
 import { hasLibreOffice, type Shown, shownBy } from "./xlsx/libreoffice";
 import { savedByPartner } from "./xlsx/partner";
 

@@ -7,10 +7,10 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { shareWorkbook } from "../../src/workbook/sharing";
-import { isFileProblem, sayFile } from "../../src/workbook/xlsx";
+import { shareWorkbook } from "../../src/partner/sharing";
+import { isFileProblem, sayFile } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
-import { opened } from "../workbook/xlsx/answers";
+import { opened } from "../xlsx/answers";
 import { printedBy } from "./printed";
 import { hasLibreOffice, type ShownFiles, shownBy } from "./xlsx/libreoffice";
 

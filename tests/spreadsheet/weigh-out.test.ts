@@ -4,8 +4,8 @@
  * out, and says so; with REQUIRE_ALL=1 it fails.
  */
 import { describe, expect, it } from "vitest";
-import type { Book } from "../../src/workbook/book";
-import { isFileProblem, newXlsx, sayFile } from "../../src/workbook/xlsx";
+import type { Book } from "../../src/sheet/book";
+import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
 import type { WeighOutRecord } from "../../src/workbook/weigh-out/weigh-out-record";
 import { computedBook, fourLots, slipwaySheet } from "../workbook/weigh-out/computed";
 import { printedBy } from "./printed";

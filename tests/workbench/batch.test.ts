@@ -2,10 +2,10 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/core/exact/exact";
 import { makeWeighOut, planWeighOut } from "../../src/workbook/planning/plan-weigh-out";
-import { planBatch, recordBatch } from "../../src/workbook/planning/record-batch";
+import { planBatch, recordBatch } from "../../src/workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
-import { isFileProblem, newXlsx, sayFile } from "../../src/workbook/xlsx";
+import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
 import { slipwayBatch } from "../workbook/record/batch-records";
 import { slipwaySheet } from "../workbook/weigh-out/computed";
 import { type FileInGrid, inGrid, opened } from "./file";

@@ -1,7 +1,7 @@
 /** Small books for tests. */
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
-import type { Book, BookCell, BookTable, BookValue } from "../../src/workbook/book";
+import type { Book, BookCell, BookTable, BookValue } from "../../src/sheet/book";
 
 /** Text that starts with an equals sign is a formula. */
 const cell = (typed: BookValue | null): BookCell | null => {

@@ -5,12 +5,12 @@ import { ICommandService, type IRange } from "@univerjs/core";
 import { InsertRowCommand, RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import { describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
-import type { Step } from "../../src/host/port";
+import type { Step } from "../../src/sheet/port";
 import { openHeadless } from "../../src/workbench/engine/node";
-import type { Book } from "../../src/workbook/book";
+import type { Book } from "../../src/sheet/book";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
-import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/workbook/xlsx";
-import { partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/xlsx";
+import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { type FileInGrid, fixture, inGrid, opened } from "./file";
 
 const block = (sheet: string, row: number, column: number, rows: number, columns: number) => ({

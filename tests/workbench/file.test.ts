@@ -5,7 +5,7 @@ import { BooleanNumber, CellValueType, ICommandService } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
-import { bookOf, partsOf, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { bookOf, partsOf, partsWith, sheetOf, zipped } from "../xlsx/files";
 import { type FileInGrid, fixture, fixtures, inGrid, opened } from "./file";
 
 const cellIn = (bytes: Uint8Array, sheet: string, row: number, column: number) =>

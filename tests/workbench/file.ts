@@ -6,13 +6,7 @@ import type { Edits } from "../../src/workbench/file/edits-of";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import type { Holding } from "../../src/workbench/holding/holding";
 import "../../src/workbench/engine/node";
-import {
-  isFileProblem,
-  openXlsx,
-  patchXlsx,
-  sayFile,
-  type Workbook,
-} from "../../src/workbook/xlsx";
+import { isFileProblem, openXlsx, patchXlsx, sayFile, type Workbook } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
 
 export const fixtures = [

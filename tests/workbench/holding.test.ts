@@ -4,8 +4,8 @@
  */
 import { describe, expect, it } from "vitest";
 import { sayReason } from "../../src/workbench/holding/reasons";
-import { readCellName } from "../../src/workbook/xlsx/cell-address";
-import { bookOf, partsOf, partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { readCellName } from "../../src/xlsx/cell-address";
+import { bookOf, partsOf, partsWith, sheetOf, zipped } from "../xlsx/files";
 import { type FileInGrid, inGrid, opened } from "./file";
 
 const at = (address: string) => ({

@@ -1,7 +1,7 @@
 /** What the workbench does beyond the contract of every host. */
 import { EDITOR_ACTIVATED, ICommandService, IContextService, RedoCommand } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
-import { isFault, type Step } from "../../src/host/port";
+import { isFault, type Step } from "../../src/sheet/port";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { openHeadless } from "../../src/workbench/engine/node";

@@ -1,6 +1,6 @@
 import { ICommandService, RedoCommand, UndoCommand } from "@univerjs/core";
 import { openHeadless } from "../../src/workbench/engine/node";
-import type { Block } from "../../src/host/port";
+import type { Block } from "../../src/sheet/port";
 import { hostContract } from "../host/contract";
 
 hostContract(

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { namesOfObjects } from "../security/names-as-keys";
-import { partsWith, sheetOf, zipped } from "../workbook/xlsx/files";
+import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { fixture, inGrid, opened } from "./file";
 
 const nameOf = (name: string, text: string) => `<definedName name="${name}">${text}</definedName>`;

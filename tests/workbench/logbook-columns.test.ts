@@ -2,10 +2,10 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
-import { offers, type Spelling } from "../../src/workbook/logbook-columns/columns-to-add";
-import { mappingFrom, withConstant } from "../../src/workbook/recognising/mapping";
-import { withBasis } from "../../src/workbook/recognising/basis";
-import { recogniseSheet } from "../../src/workbook/recognising/recognise";
+import { offers, type Spelling } from "../../src/adopt/added-columns/columns-to-add";
+import { mappingFrom, withConstant } from "../../src/adopt/recognising/mapping";
+import { withBasis } from "../../src/adopt/recognising/basis";
+import { recogniseSheet } from "../../src/adopt/recognising/recognise";
 
 const headings = [
   "Date",

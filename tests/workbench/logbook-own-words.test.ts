@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import type { Action } from "../../src/taskpane/logbook/state";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
-import { offers, type Spelling } from "../../src/workbook/logbook-columns/columns-to-add";
-import type { LogbookValue } from "../../src/workbook/recognising/sheet-cells";
+import { offers, type Spelling } from "../../src/adopt/added-columns/columns-to-add";
+import type { LogbookValue } from "../../src/adopt/recognising/sheet-cells";
 import { Pane, sheetOf } from "../taskpane/logbook/typed-pane";
 
 const wanted = ["correctedTitre", "acidValue", "catalyst"];

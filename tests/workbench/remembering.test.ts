@@ -4,7 +4,7 @@ import { IDependencyManagerService } from "@univerjs/engine-formula";
 import { describe, expect, it, vi } from "vitest";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
-import type { Book, BookCell } from "../../src/workbook/book";
+import type { Book, BookCell } from "../../src/sheet/book";
 import { bookOf, shownAt, withBook } from "./book";
 
 type Content = number | string;

@@ -4,8 +4,8 @@ import { join } from "node:path";
 import { beforeAll, describe, expect, it } from "vitest";
 import { makeSamples } from "../../src/cli/samples/all";
 import { root } from "../rules/sources-of";
-import { formulaIn, opened, sheetIn, valueIn } from "../workbook/xlsx/answers";
-import { partsOf } from "../workbook/xlsx/files";
+import { formulaIn, opened, sheetIn, valueIn } from "../xlsx/answers";
+import { partsOf } from "../xlsx/files";
 
 const folder = join(root, "sample-workbooks");
 const files = readdirSync(folder).filter((name) => name.endsWith(".xlsx"));

@@ -1,6 +1,6 @@
 /** The checked inputs and answers, laid out as a workbook: inputs on one sheet, formulas on another. */
 import { functionNamed } from "../../src/functions/catalogue";
-import type { Book, BookCell } from "../../src/workbook/book";
+import type { Book, BookCell } from "../../src/sheet/book";
 import vectors from "../vectors.json";
 
 export interface Vector {

@@ -1,15 +1,15 @@
 /** A what-if table in the embedded spreadsheet: what its own engine makes of the formulas. */
 import { ICommandService, UndoCommand } from "@univerjs/core";
 import { afterEach, describe, expect, it } from "vitest";
-import { isFault } from "../../src/host/port";
-import type { Block, Cells, Host } from "../../src/host/port";
+import { isFault } from "../../src/sheet/port";
+import type { Block, Cells, Host } from "../../src/sheet/port";
 import { openHeadless } from "../../src/workbench/engine/node";
-import type { Book } from "../../src/workbook/book";
+import type { Book } from "../../src/sheet/book";
 import {
   planWhatIf,
   type WhatIfAsked,
   writeWhatIf,
-} from "../../src/workbook/planning/plan-what-if";
+} from "../../src/workbook/planning/what-if/plan-what-if";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { byHand, doses, question, type QuestionGiven } from "../workbook/what-if/questions";
 

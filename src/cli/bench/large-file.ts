@@ -1,7 +1,7 @@
 /** A file of many rows, for the figures that grow with them. */
 import { unzipSync, zipSync } from "fflate";
-import type { Book } from "../../workbook/book";
-import { isFileProblem, newXlsx, sayFile } from "../../workbook/xlsx";
+import type { Book } from "../../sheet/book";
+import { isFileProblem, newXlsx, sayFile } from "../../xlsx";
 
 const line = (row: number): string => {
   const n = String(row);

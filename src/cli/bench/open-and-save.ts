@@ -1,5 +1,5 @@
 /** A file opened, and saved with one edit, without a page: how the time grows with its rows. */
-import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../workbook/xlsx";
+import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../xlsx";
 import type { Measure } from "./figure";
 import { growthOf } from "./growth";
 import { largeFile } from "./large-file";

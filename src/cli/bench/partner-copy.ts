@@ -1,7 +1,7 @@
 /** A partner copy of 60,000 formulas, beside unzipping and zipping the same file, and how it grows. */
 import { unzipSync, zipSync } from "fflate";
-import { shareWorkbook } from "../../workbook/sharing";
-import { isFileProblem, sayFile } from "../../workbook/xlsx";
+import { shareWorkbook } from "../../partner/sharing";
+import { isFileProblem, sayFile } from "../../xlsx";
 import { held, type Measure } from "./figure";
 import { growthOf } from "./growth";
 import { fileOf, largeFile } from "./large-file";

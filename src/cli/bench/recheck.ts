@@ -1,8 +1,8 @@
 /** A logbook of many rows re-checked: 10,000 rows against the budget, and how the time grows. */
-import type { LogbookMapping } from "../../workbook/recognising/mapping";
-import type { RoleId } from "../../workbook/recognising/roles";
-import type { LogbookValue } from "../../workbook/recognising/sheet-cells";
-import { type Logbook, recheckAtOnce } from "../../workbook/recheck/recheck";
+import type { LogbookMapping } from "../../adopt/recognising/mapping";
+import type { RoleId } from "../../adopt/recognising/roles";
+import type { LogbookValue } from "../../adopt/recognising/sheet-cells";
+import { type Logbook, recheckAtOnce } from "../../adopt/recheck/recheck";
 import { held, type Measure } from "./figure";
 import { growthOf } from "./growth";
 

@@ -3,8 +3,8 @@
  * as many cells of `A*B/C`.
  */
 import { openHeadless } from "../../workbench/engine/node";
-import type { CellPlace } from "../../workbook/area";
-import type { Book, BookCell } from "../../workbook/book";
+import type { CellPlace } from "../../sheet/area";
+import type { Book, BookCell } from "../../sheet/book";
 import { held, type Measure, told } from "./figure";
 import { growthOf } from "./growth";
 import { byTurns, quietOf } from "./measure";

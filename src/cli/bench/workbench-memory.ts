@@ -2,7 +2,7 @@
 import { setFlagsFromString } from "node:v8";
 import { runInNewContext } from "node:vm";
 import { openHeadless } from "../../workbench/engine/node";
-import type { BookCell } from "../../workbook/book";
+import type { BookCell } from "../../sheet/book";
 import { type Measure, told } from "./figure";
 
 const formulas = 5_000;

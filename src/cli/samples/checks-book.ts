@@ -2,7 +2,7 @@
 import { sources } from "../../core/reference/sources";
 import { checks } from "../../functions/uncertainty/checks";
 import type { Check } from "../../functions/uncertainty/checks/check";
-import type { Book, BookCell, BookSheet } from "../../workbook/book";
+import type { Book, BookCell, BookSheet } from "../../sheet/book";
 import { heading, title, words, worked } from "../../workbook/sample/cells";
 import { dataSheet } from "./checks/data-sheet";
 import { liveFormulas } from "./checks/live-formulas";

@@ -1,9 +1,9 @@
 /** A book with the result of every formula in it, as the embedded engine works them out. */
 import type { GivenCell } from "../../workbench/engine/cells";
 import { openHeadless } from "../../workbench/engine/node";
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import type { Book, BookCell, BookResult } from "../../workbook/book";
+import type { Book, BookCell, BookResult } from "../../sheet/book";
 
 const resultOf = (value: GivenCell): BookResult => {
   // A formula that refers to an empty cell comes to 0.

@@ -3,7 +3,7 @@
  * mistakes: typed figures and formulas, two kinds of dates, a chart, a picture, comments, conditional
  * formats, a list to choose from, a merged title, frozen panes, a hidden column.
  */
-import type { Book, BookCell, BookSheet } from "../../workbook/book";
+import type { Book, BookCell, BookSheet } from "../../sheet/book";
 import {
   entryCount,
   headingRow,

@@ -1,6 +1,6 @@
 /** partner-logbook.xlsx: the partner copy of logbook.xlsx, as `npm run share` makes it, workings filled in. */
-import { shareWorkbook } from "../../workbook/sharing";
-import { isFileProblem, sayFile } from "../../workbook/xlsx";
+import { shareWorkbook } from "../../partner/sharing";
+import { isFileProblem, sayFile } from "../../xlsx";
 import { logbook } from "./logbook";
 import type { Sample } from "./sample";
 import { withResults } from "./with-results";

@@ -1,6 +1,6 @@
 /** A sample workbook: its file, and how its bytes are made. The same bytes every time. */
-import type { Book } from "../../workbook/book";
-import { isFileProblem, newXlsx, sayFile } from "../../workbook/xlsx";
+import type { Book } from "../../sheet/book";
+import { isFileProblem, newXlsx, sayFile } from "../../xlsx";
 import { computedBook } from "./computed";
 
 export interface Sample {

@@ -1,5 +1,5 @@
 /** what-if.xlsx: what a batch takes, for several batch sizes and acid values at once. */
-import type { Book } from "../../workbook/book";
+import type { Book } from "../../sheet/book";
 import { sampleOf } from "./sample";
 import { startSheet } from "../../workbook/sample/start-sheet";
 import { whatIfSheet } from "./what-if/sheet";

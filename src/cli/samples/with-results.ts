@@ -2,7 +2,7 @@
  * A file in which some formulas have no result yet, with the results as the embedded engine works them
  * out: viewers that work nothing out then show every cell.
  */
-import type { Book, BookCell, BookSheet } from "../../workbook/book";
+import type { Book, BookCell, BookSheet } from "../../sheet/book";
 import {
   type Cell,
   type Edit,
@@ -12,7 +12,7 @@ import {
   sayFile,
   type Sheet,
   type Workbook,
-} from "../../workbook/xlsx";
+} from "../../xlsx";
 import { computedBook } from "./computed";
 
 function bookCell({ value, formula }: Cell): BookCell | null {

@@ -1,5 +1,5 @@
 /** tests/scenarios.xlsx: what a person opens in the spreadsheet program to tick tests/scenarios.md. */
-import type { Book, BookCell, BookSheet } from "../../workbook/book";
+import type { Book, BookCell, BookSheet } from "../../sheet/book";
 import { title, words, worked } from "../../workbook/sample/cells";
 import { cellsSheet } from "./cells-sheet";
 import { examplesSheet } from "./examples-sheet";

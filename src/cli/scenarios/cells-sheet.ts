@@ -1,5 +1,5 @@
 /** What cells may hold, and what a function must say of it: the places where programs differ. */
-import type { BookCell, BookSheet } from "../../workbook/book";
+import type { BookCell, BookSheet } from "../../sheet/book";
 import { heading, title, words, worked } from "../../workbook/sample/cells";
 
 interface Tried {

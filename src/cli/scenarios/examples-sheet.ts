@@ -1,6 +1,6 @@
 /** Every function once, beside what it must show: the examples of the catalogue that give one value. */
 import { catalogue } from "../../functions/catalogue";
-import type { BookCell, BookSheet } from "../../workbook/book";
+import type { BookCell, BookSheet } from "../../sheet/book";
 import { heading, title, words, worked } from "../../workbook/sample/cells";
 
 /** The row of the first example, counted from 1. */

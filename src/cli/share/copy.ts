@@ -3,8 +3,8 @@
  * then given its name. Whatever fails, the file that was read and one that was there are as before.
  */
 import { basename, dirname, join } from "node:path";
-import { leftWords, reportWords, shareWorkbook, type Shared } from "../../workbook/sharing";
-import { isFileProblem, openXlsx, sayFile } from "../../workbook/xlsx";
+import { leftWords, reportWords, shareWorkbook, type Shared } from "../../partner/sharing";
+import { isFileProblem, openXlsx, sayFile } from "../../xlsx";
 import type { Files } from "./files";
 import type { Request } from "./request";
 

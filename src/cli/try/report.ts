@@ -6,11 +6,11 @@ import { catalogue } from "../../functions/catalogue";
 import { namespace } from "../../functions/names";
 import type { ArgumentExplanation } from "../../workbook/explain/argument";
 import { type CallExplanation, explainFormula } from "../../workbook/explain/explain";
-import { readFormula } from "../../workbook/formula/read";
-import type { Call } from "../../workbook/formula/tree";
-import { titreCalls } from "../../workbook/formula/walk";
-import { plainCall } from "../../workbook/plain/plain-call";
-import { plainLines } from "../../workbook/plain/plain-lines";
+import { readFormula } from "../../sheet/formula/read";
+import type { Call } from "../../sheet/formula/tree";
+import { titreCalls } from "../../sheet/formula/walk";
+import { plainCall } from "../../partner/plain/plain-call";
+import { plainLines } from "../../partner/plain/plain-lines";
 import { columns } from "./columns";
 
 export interface Report {

@@ -2,7 +2,7 @@
  * Questions to the spreadsheet program. Each is asked in two rounds, since what an object holds may be
  * loaded only once it is known to exist; every round is one sync for all questions together.
  */
-import type { Block, CellContent, Cells, Found, Question } from "../port";
+import type { Block, CellContent, Cells, Found, Question } from "../../sheet/port";
 
 /** What to load next, or the answer. */
 type Round = () => Round | Found;

@@ -2,7 +2,7 @@
  * A chart as the spreadsheet program's own. Its lines are set one by one: left to find them itself, the
  * program takes headings that are numbers for figures.
  */
-import type { Chart } from "../port";
+import type { Chart } from "../../sheet/port";
 import { rangeOf } from "./answers";
 
 interface Title {

@@ -1,5 +1,5 @@
 /** One conversation with the spreadsheet program. What it throws comes back as a fault. */
-import { fault, type Fault, type FaultCode } from "../port";
+import { fault, type Fault, type FaultCode } from "../../sheet/port";
 
 const faultOf: Record<string, FaultCode> = {
   AccessDenied: "sheet-protected",

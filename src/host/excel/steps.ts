@@ -1,5 +1,5 @@
 /** Steps as the spreadsheet program's own calls. Nothing is read here, and nothing decided. */
-import type { Block, Content, Step, Style } from "../port";
+import type { Block, Content, Step, Style } from "../../sheet/port";
 import { rangeOf } from "./answers";
 import { addChart } from "./chart";
 

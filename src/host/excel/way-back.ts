@@ -11,7 +11,7 @@ import {
   isFault,
   type Question,
   type Step,
-} from "../port";
+} from "../../sheet/port";
 import { answers } from "./answers";
 import { caught } from "./run";
 import { doStep } from "./steps";

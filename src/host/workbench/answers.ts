@@ -4,7 +4,7 @@ import { IDefinedNamesService } from "@univerjs/engine-formula";
 import { SheetsSelectionsService, WorksheetProtectionRuleModel } from "@univerjs/sheets";
 import { TableManager } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import type { Block, CellContent, Cells, Found, Question } from "../port";
+import type { Block, CellContent, Cells, Found, Question } from "../../sheet/port";
 import type { FileFacts } from "./file-facts";
 
 const nothing: Found = { kind: "nothing" };

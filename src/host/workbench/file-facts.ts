@@ -1,4 +1,4 @@
-import type { Block } from "../port";
+import type { Block } from "../../sheet/port";
 
 /** What the open file says about itself that the embedded spreadsheet has no place for. */
 export interface FileFacts {

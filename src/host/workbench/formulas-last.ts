@@ -3,7 +3,7 @@
  * yet stays #NAME? for good. And a table takes its
  * columns' names when it is made. So sheets come first, then values, then tables, and formulas last.
  */
-import type { Content, Step } from "../port";
+import type { Content, Step } from "../../sheet/port";
 
 type SetCells = Extract<Step, { do: "set-cells" }>;
 

@@ -2,7 +2,7 @@
 import type { ICellData } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import type { Block } from "../port";
+import type { Block } from "../../sheet/port";
 import type { Command } from "./one-change";
 
 function lookOf(cells: WorkbookCells, sheet: string, row: number, column: number): ICellData {

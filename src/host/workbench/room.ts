@@ -1,7 +1,7 @@
 /** Room on a sheet: what lies beyond its last row or column means nothing to a formula there. */
 import { SetWorksheetColumnCountCommand, SetWorksheetRowCountCommand } from "@univerjs/sheets";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import type { Block } from "../port";
+import type { Block } from "../../sheet/port";
 import type { Command } from "./one-change";
 
 /** The commands that make a sheet as large as a block needs it. */

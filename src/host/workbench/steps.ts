@@ -15,7 +15,7 @@ import {
 } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
 import { cellStyle, columnWidth, tableThemeName, usualCharacters } from "../../workbench/look";
-import { type Block, type Content, type Fault, fault, type Step } from "../port";
+import { type Block, type Content, type Fault, fault, type Step } from "../../sheet/port";
 import { tableNamed } from "./answers";
 import { likeAbove } from "./like-above";
 import type { Command } from "./one-change";

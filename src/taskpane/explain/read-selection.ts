@@ -1,5 +1,5 @@
 /** The selected cell by way of the host port: the cell first, then whatever its formula refers to. */
-import { areaName } from "../../workbook/cell-name";
+import { areaName } from "../../sheet/cell-name";
 import {
   type Block,
   type CellContent,
@@ -8,9 +8,9 @@ import {
   type Host,
   isFault,
   type Question,
-} from "../../host/port";
+} from "../../sheet/port";
 import { explainFormula } from "../../workbook/explain/explain";
-import { type KnownTable, meantBy } from "../../workbook/formula/meant";
+import { type KnownTable, meantBy } from "../../sheet/formula/meant";
 import type { ShownCell } from "./shown-cell";
 
 /** A table first, then its cells; and what an argument holds may ask for more. */

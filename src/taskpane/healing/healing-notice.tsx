@@ -3,7 +3,7 @@ import "../widgets/widgets.css";
 import "./healing.css";
 import { Button } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
-import { type Host, isFault } from "../../host/port";
+import { type Host, isFault } from "../../sheet/port";
 import { heal } from "../../workbook/healing/heal";
 import { type Search, searchUnanswered } from "../../workbook/healing/search";
 import {

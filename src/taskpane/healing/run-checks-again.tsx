@@ -3,10 +3,10 @@ import "../widgets/widgets.css";
 import "./healing.css";
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Host } from "../../host/port";
+import type { Host } from "../../sheet/port";
 import { callsChecks, writeAgain } from "../../workbook/healing/checks-again";
 import { healingFault } from "../../workbook/healing/wording";
-import { readCellName } from "../../workbook/xlsx/cell-address";
+import { readCellName } from "../../xlsx/cell-address";
 import type { ShownCell } from "../explain/shown-cell";
 
 export function RunChecksAgain({ host, cell }: { host: Host; cell: ShownCell | undefined }) {

@@ -1,7 +1,7 @@
 /** What a column is guessed to be, in words, and what else it may be said to be. */
-import { columnLetters } from "../../workbook/cell-name";
-import type { ColumnGuess } from "../../workbook/recognising/guess-columns";
-import { type RoleId, roles } from "../../workbook/recognising/roles";
+import { columnLetters } from "../../sheet/cell-name";
+import type { ColumnGuess } from "../../adopt/recognising/guess-columns";
+import { type RoleId, roles } from "../../adopt/recognising/roles";
 
 /** How sure a guess is. The word carries it, not a colour. */
 function sureness(score: number): string {

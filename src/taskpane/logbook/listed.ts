@@ -1,7 +1,7 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
-import { counted as many } from "../../workbook/counted";
-import type { Finding, RecheckReport } from "../../workbook/recheck/finding";
-import { type MistakeId, mistakeNames } from "../../workbook/recheck/mistakes";
+import { counted as many } from "../../sheet/counted";
+import type { Finding, RecheckReport } from "../../adopt/recheck/finding";
+import { type MistakeId, mistakeNames } from "../../adopt/recheck/mistakes";
 import type { Order } from "./state";
 
 const size = ({ effect }: Finding): number => Math.abs(effect?.grams ?? 0);

@@ -6,7 +6,7 @@ import "../widgets/widgets.css";
 import "../task.css";
 import "./logbook.css";
 import { useEffect, useReducer } from "react";
-import type { Host } from "../../host/port";
+import type { Host } from "../../sheet/port";
 import { StepBar, type StepState } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
 import { WayOn } from "../stepped/way-on";

@@ -1,13 +1,13 @@
 /** What a person may put right or answer about a logbook: each changes what was agreed that it is. */
-import { type Answer, withAnswer } from "../../workbook/recognising/answers";
-import { type Basis, withBasis } from "../../workbook/recognising/basis";
+import { type Answer, withAnswer } from "../../adopt/recognising/answers";
+import { type Basis, withBasis } from "../../adopt/recognising/basis";
 import {
   type LogbookMapping,
   withColumn,
   withConstant,
   withUnit,
-} from "../../workbook/recognising/mapping";
-import type { RoleId } from "../../workbook/recognising/roles";
+} from "../../adopt/recognising/mapping";
+import type { RoleId } from "../../adopt/recognising/roles";
 import { type FigureId, type TypedFigure, withTyped } from "./typed-figures";
 
 export type MappingAction =

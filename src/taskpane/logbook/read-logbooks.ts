@@ -1,10 +1,10 @@
 /** Every logbook of the workbook that is open, and what was remembered of each. */
-import { type Host, isFault, type Sheet } from "../../host/port";
+import { type Host, isFault, type Sheet } from "../../sheet/port";
 import { faultSentence } from "../../workbook/planning/fault-wording";
-import { readRemembered } from "../../workbook/planning/remember-columns";
-import { recogniseSheet } from "../../workbook/recognising/recognise";
-import { rememberedMapping, rememberedSheet } from "../../workbook/recognising/remembered";
-import { cellsFromAnswer } from "../../workbook/recognising/sheet-cells";
+import { readRemembered } from "../../workbook/planning/logbook/remember-columns";
+import { recogniseSheet } from "../../adopt/recognising/recognise";
+import { rememberedMapping, rememberedSheet } from "../../adopt/recognising/remembered";
+import { cellsFromAnswer } from "../../adopt/recognising/sheet-cells";
 import type { Action, ReadTable } from "./state";
 
 /** More cells on one sheet are no logbook anybody keeps by hand. */

@@ -2,8 +2,8 @@
  * The logbooks as they are now: rows and figures may be new since they were agreed to. What was agreed
  * holds as long as every heading that is used stands where it stood.
  */
-import type { LogbookMapping } from "../../workbook/recognising/mapping";
-import type { TableGuess } from "../../workbook/recognising/recognise";
+import type { LogbookMapping } from "../../adopt/recognising/mapping";
+import type { TableGuess } from "../../adopt/recognising/recognise";
 import type { FoundTable, ReadTable } from "./state";
 
 const isSame = ({ mapping }: FoundTable, { guess }: ReadTable): boolean =>

@@ -1,5 +1,5 @@
 /** A re-check in slices, so that the page draws in between and can stop it. */
-import { recheck, type Logbook } from "../../workbook/recheck/recheck";
+import { recheck, type Logbook } from "../../adopt/recheck/recheck";
 import type { Action } from "./state";
 
 /** One frame's worth of work. */

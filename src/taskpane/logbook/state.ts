@@ -1,14 +1,14 @@
 /** What the logbook task knows and how it changes. No page, no workbook. */
-import type { AddedId } from "../../workbook/logbook-columns/added";
-import type { Spelling } from "../../workbook/logbook-columns/columns-to-add";
-import { type LogbookMapping, mappingFrom, withConstant } from "../../workbook/recognising/mapping";
+import type { AddedId } from "../../adopt/added-columns/added";
+import type { Spelling } from "../../adopt/added-columns/columns-to-add";
+import { type LogbookMapping, mappingFrom, withConstant } from "../../adopt/recognising/mapping";
 import { refreshed } from "./refreshed";
 import { changed, type MappingAction } from "./mapping-actions";
-import type { TableGuess } from "../../workbook/recognising/recognise";
-import type { RoleId } from "../../workbook/recognising/roles";
-import type { SheetCells } from "../../workbook/recognising/sheet-cells";
-import type { RecheckReport } from "../../workbook/recheck/finding";
-import type { MistakeId } from "../../workbook/recheck/mistakes";
+import type { TableGuess } from "../../adopt/recognising/recognise";
+import type { RoleId } from "../../adopt/recognising/roles";
+import type { SheetCells } from "../../adopt/recognising/sheet-cells";
+import type { RecheckReport } from "../../adopt/recheck/finding";
+import type { MistakeId } from "../../adopt/recheck/mistakes";
 
 export const stepIds = ["recognise", "add", "check"] as const;
 export type StepId = (typeof stepIds)[number];

@@ -3,10 +3,10 @@
  * they are pure. A figure without its unit is kept and not used.
  */
 import type { Limits } from "../../core/reference/limits";
-import { type Basis, basisOf, hasBasis } from "../../workbook/recognising/basis";
-import { type LogbookMapping, withConstant } from "../../workbook/recognising/mapping";
-import type { RoleId } from "../../workbook/recognising/roles";
-import { limitOf } from "../../workbook/recognising/typed-limits";
+import { type Basis, basisOf, hasBasis } from "../../adopt/recognising/basis";
+import { type LogbookMapping, withConstant } from "../../adopt/recognising/mapping";
+import type { RoleId } from "../../adopt/recognising/roles";
+import { limitOf } from "../../adopt/recognising/typed-limits";
 import type { NumberFieldFact } from "../widgets/judged";
 
 export interface TypedFigure {

@@ -1,6 +1,6 @@
 /** The lots on record, read again whenever the workbook changes. */
 import { useCallback, useEffect, useState } from "react";
-import { type Host, isFault } from "../../host/port";
+import { type Host, isFault } from "../../sheet/port";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readLots, type RecordedLot } from "../../workbook/planning/read-lots";
 

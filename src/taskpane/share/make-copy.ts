@@ -1,7 +1,7 @@
 /** A copy of the workbook that is open: its file from the host, converted here. Nothing is sent anywhere. */
-import { type Fault, type FaultCode, type Host, isFault } from "../../host/port";
-import { shareWorkbook } from "../../workbook/sharing";
-import { isFileProblem, sayFile } from "../../workbook/xlsx";
+import { type Fault, type FaultCode, type Host, isFault } from "../../sheet/port";
+import { shareWorkbook } from "../../partner/sharing";
+import { isFileProblem, sayFile } from "../../xlsx";
 import type { Kind, Made, ShareAct } from "./share-state";
 
 const untouched = "The workbook is as it was";

@@ -1,5 +1,5 @@
 /** What was done to make the copy, and what was left as it is. */
-import { leftWords, reportWords, type ShareReport } from "../../workbook/sharing";
+import { leftWords, reportWords, type ShareReport } from "../../partner/sharing";
 
 /** More are in the copy itself, on its sheet that says what it is. */
 const shownAtMost = 50;

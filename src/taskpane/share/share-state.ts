@@ -1,5 +1,5 @@
 /** Where the making of a copy stands. */
-import type { ShareReport } from "../../workbook/sharing";
+import type { ShareReport } from "../../partner/sharing";
 
 export type Kind = ShareReport["kind"];
 

@@ -4,7 +4,7 @@ import "../task.css";
 import "./share.css";
 import { Button, Spinner } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef } from "react";
-import type { Host } from "../../host/port";
+import type { Host } from "../../sheet/port";
 import { Say } from "../widgets/say";
 import { makeCopy, whatIsOffered } from "./make-copy";
 import { ReportView } from "./report-view";

@@ -2,7 +2,7 @@
  * The end-point timer: how long must the colour stay? Two standards, two answers. Pure: the time comes
  * in, so that a paused timer, a sleeping machine and a test all tell the same.
  */
-import { counted } from "../../workbook/counted";
+import { counted } from "../../sheet/counted";
 
 export interface EndPoint {
   readonly seconds: 15 | 30;

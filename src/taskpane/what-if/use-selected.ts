@@ -1,6 +1,6 @@
 /** The selected cell of the spreadsheet, as it moves. */
 import { useEffect, useState } from "react";
-import { type Block, type Host, isFault } from "../../host/port";
+import { type Block, type Host, isFault } from "../../sheet/port";
 
 /** @param isFollowed false: it stays as it was last seen */
 export function useSelected(host: Host, isFollowed: boolean): Block | undefined {

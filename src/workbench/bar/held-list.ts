@@ -1,7 +1,7 @@
 /** What one is told of the formulas of an open workbook that are not worked out here. */
-import type { CellPlace } from "../../workbook/area";
-import { cellName } from "../../workbook/cell-name";
-import { counted } from "../../workbook/counted";
+import type { CellPlace } from "../../sheet/area";
+import { cellName } from "../../sheet/cell-name";
+import { counted } from "../../sheet/counted";
 import type { Grid } from "../grid/mount";
 import { placeAt } from "../holding/cell-keys";
 

@@ -1,5 +1,5 @@
 /** What one is told of a file just opened: what is not worked out here, and what it keeps unshown. */
-import { keptWords } from "../../workbook/xlsx/kept-words";
+import { keptWords } from "../../xlsx/kept-words";
 import type { OpenedFile } from "../file/opened-file";
 import { heldList, heldWords, type Holds } from "./held-list";
 import type { Part } from "./news";

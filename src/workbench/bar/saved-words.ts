@@ -1,5 +1,5 @@
 /** What one is told of a file just saved. */
-import { counted } from "../../workbook/counted";
+import { counted } from "../../sheet/counted";
 import type { GridState } from "../file/grid-state";
 import type { Edits } from "../file/edits-of";
 

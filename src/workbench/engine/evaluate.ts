@@ -17,7 +17,7 @@ import {
 } from "@univerjs/engine-formula";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { argumentIn, type GivenCell } from "./cells";
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 import type { WorkbookNames } from "./workbook-names";
 
 const asValue = (found: FunctionVariantType): BaseValueObject =>

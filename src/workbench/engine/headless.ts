@@ -20,7 +20,7 @@ import {
   UniverSheetsFormulaPlugin,
 } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
-import type { Book, BookValue } from "../../workbook/book";
+import type { Book, BookValue } from "../../sheet/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import type { Holding } from "../holding/holding";
@@ -28,7 +28,7 @@ import type { HeldTerms } from "../holding/lay-out";
 import { surroundingsOf } from "../holding/surroundings";
 import { engineFunctions } from "./registration";
 import { equipEngine, type Working } from "./steady/equip";
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 import { WorkbookCells } from "./workbook-cells";
 
 /** Text that starts with an equals sign is a formula; null empties the cell. */

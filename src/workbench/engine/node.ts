@@ -1,6 +1,6 @@
 /** The way into the headless engine from Node: see opentype-hook.mjs for why there is one. */
 import { register } from "node:module";
-import type { Book } from "../../workbook/book";
+import type { Book } from "../../sheet/book";
 import type { HeadlessWorkbook } from "./headless";
 
 register("./opentype-hook.mjs", import.meta.url);

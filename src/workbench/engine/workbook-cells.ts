@@ -13,7 +13,7 @@ import {
 import { ERROR_TYPE_SET, type ErrorType, FormulaDataModel } from "@univerjs/engine-formula";
 import { errorCell, type GivenCell } from "./cells";
 import { evaluate } from "./evaluate";
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 import { type Area, WorkbookNames } from "./workbook-names";
 
 /** Text of several lines, or partly bold, is held as a small document. */

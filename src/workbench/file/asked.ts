@@ -1,5 +1,5 @@
 /** What the page asks of the worker that holds the file, and what it hears. */
-import type { Edit } from "../../workbook/xlsx";
+import type { Edit } from "../../xlsx";
 import type { FileArrays, OpenedFile } from "./opened-file";
 
 export interface Saved {

@@ -1,5 +1,5 @@
 /** What a file is told of one cell: from what the grid held when it was opened, and what it holds now. */
-import type { Area, CellValue, Content, SetCell } from "../../workbook/xlsx";
+import type { Area, CellValue, Content, SetCell } from "../../xlsx";
 import type { GivenCell } from "../engine/cells";
 import type { DateShift } from "./dates";
 import { lookNumber } from "./file-style";

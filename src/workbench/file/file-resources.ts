@@ -1,6 +1,6 @@
 /** A file's tables and defined names, as the parts of a snapshot that the grid's plugins open. */
 import type { IResources } from "@univerjs/core";
-import type { Sheet } from "../../workbook/xlsx";
+import type { Sheet } from "../../xlsx";
 import { sheetKey } from "../sheet-key";
 import { tablesOf } from "../tables";
 import { namesInGrid } from "./names-in-grid";

@@ -8,7 +8,7 @@ import {
   type IWorksheetData,
   LocaleType,
 } from "@univerjs/core";
-import type { Area, Cell, CellValue, Look, Sheet } from "../../workbook/xlsx";
+import type { Area, Cell, CellValue, Look, Sheet } from "../../xlsx";
 import { sheetKey } from "../sheet-key";
 import { freeze } from "../snapshot";
 import { namesResource, tablesResource } from "./file-resources";

@@ -8,7 +8,7 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from "@univerjs/core";
-import type { Look } from "../../workbook/xlsx";
+import type { Look } from "../../xlsx";
 
 const across: ReadonlyMap<string | undefined, HorizontalAlign> = new Map([
   ["left", HorizontalAlign.LEFT],

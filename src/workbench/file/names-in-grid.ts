@@ -3,9 +3,9 @@
  * and the names in it: without end where a name leads back to itself, and doubling with each step where
  * each name uses another twice.
  */
-import { tokensOf } from "../../workbook/formula/token";
-import type { DefinedName } from "../../workbook/xlsx";
-import { isGoodName } from "../../workbook/xlsx/good-name";
+import { tokensOf } from "../../sheet/formula/token";
+import type { DefinedName } from "../../xlsx";
+import { isGoodName } from "../../xlsx/good-name";
 import { isWorkable } from "./workable";
 
 /** How many names may stand in a name once all of them are written out. */

@@ -1,5 +1,5 @@
 /** What the page knows of an open file: all of it but its bytes, which stay with the worker. */
-import type { Area, Workbook } from "../../workbook/xlsx";
+import type { Area, Workbook } from "../../xlsx";
 
 export type OpenedFile = Omit<Workbook, "file">;
 

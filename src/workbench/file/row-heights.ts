@@ -1,6 +1,6 @@
 /** Rows tall enough for what stands in them: large letters, and text that is wrapped in its column. */
-import type { Cell, Look, Sheet } from "../../workbook/xlsx";
-import { wrappedLines } from "../../workbook/wrapped-lines";
+import type { Cell, Look, Sheet } from "../../xlsx";
+import { wrappedLines } from "../../sheet/wrapped-lines";
 import { usualSize } from "./file-style";
 
 /** Pixels a line takes for each point of its letters, and what stands above and below. */

@@ -1,5 +1,5 @@
 /** What a file is told of one sheet beside its cells: widths, frozen rows, notes, choices, tables. */
-import type { Edit } from "../../workbook/xlsx";
+import type { Edit } from "../../xlsx";
 import type { CellState, SheetState } from "./grid-state";
 import type { TableState } from "./tables-in-grid";
 

@@ -7,7 +7,7 @@ import {
   VerticalAlign,
   WrapStrategy,
 } from "@univerjs/core";
-import type { Dress, LookChange } from "../../workbook/xlsx";
+import type { Dress, LookChange } from "../../xlsx";
 
 type Style = IStyleData | undefined;
 

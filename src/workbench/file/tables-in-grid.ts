@@ -1,7 +1,7 @@
 /** The tables of the grid, as it has them now. */
 import type { Injector } from "@univerjs/core";
 import { TableManager } from "@univerjs/sheets-table";
-import type { Area } from "../../workbook/area";
+import type { Area } from "../../sheet/area";
 
 export interface TableState extends Area {
   readonly name: string;

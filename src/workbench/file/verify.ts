@@ -1,6 +1,6 @@
 /** A saved file read back: does each cell hold what was asked of it? */
-import { cellName } from "../../workbook/cell-name";
-import type { Cell, CellValue, Edit, SetCell } from "../../workbook/xlsx";
+import { cellName } from "../../sheet/cell-name";
+import type { Cell, CellValue, Edit, SetCell } from "../../xlsx";
 import { keyOf, type OpenedFile } from "./opened-file";
 
 /** Errors newer than the format are held as #VALUE!. */

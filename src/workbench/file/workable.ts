@@ -4,10 +4,10 @@
  * over billions of cells, would end the working out of the whole workbook, or never end.
  */
 import { isProblem } from "../../core/problem/problem";
-import { columnNumber } from "../../workbook/cell-name";
-import { isReadable } from "../../workbook/formula/readable";
-import { readFormula } from "../../workbook/formula/read";
-import { type Node, partsOf } from "../../workbook/formula/walk";
+import { columnNumber } from "../../sheet/cell-name";
+import { isReadable } from "../../sheet/formula/readable";
+import { readFormula } from "../../sheet/formula/read";
+import { type Node, partsOf } from "../../sheet/formula/walk";
 
 /** Shorter formulas are not looked into: they cannot go deep. */
 const shortest = 1024;

@@ -2,7 +2,7 @@
  * Runs beside the page and holds the open file: reading and writing a large one takes seconds, in which
  * the page must go on. It ends with the file, and all it took ends with it.
  */
-import { isFileProblem, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../workbook/xlsx";
+import { isFileProblem, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../xlsx";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
 import { notAsAsked } from "./verify";

@@ -1,5 +1,5 @@
 /** What of an open workbook must stay as its file has it. */
-import type { Area, Sheet } from "../../workbook/xlsx";
+import type { Area, Sheet } from "../../xlsx";
 import type { FileFacts } from "../../host/workbench/file-facts";
 import type { GridState, SheetState } from "../file/grid-state";
 import type { TableState } from "../file/tables-in-grid";

@@ -15,10 +15,10 @@ import {
 import { FUniver } from "@univerjs/core/facade";
 import { DeviceInputEventType, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 import { ILayoutService } from "@univerjs/ui";
-import type { Host } from "../../host/port";
+import type { Host } from "../../sheet/port";
 import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 import type { Working } from "../engine/steady/equip";
 import type { Failures } from "../engine/steady/failures";
 import { WorkbookCells } from "../engine/workbook-cells";

@@ -1,6 +1,6 @@
 /** Selects a cell, or shows one that is selected, and scrolls no further than it takes to see it. */
 import type { FUniver } from "@univerjs/core/facade";
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 
 type SheetOfApi = NonNullable<
   ReturnType<NonNullable<ReturnType<FUniver["getActiveWorkbook"]>>["getSheetByName"]>

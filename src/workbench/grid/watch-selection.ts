@@ -2,8 +2,8 @@
 import { ICommandService, type IDisposable, type Injector } from "@univerjs/core";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
-import { cellName } from "../../workbook/cell-name";
-import type { CellPlace } from "../../workbook/area";
+import { cellName } from "../../sheet/cell-name";
+import type { CellPlace } from "../../sheet/area";
 import { shownValue } from "../engine/shown";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";

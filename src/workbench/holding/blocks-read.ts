@@ -3,12 +3,12 @@
  * cannot be told, because the formula says at run time where it reads, it may be anything.
  */
 import { isProblem } from "../../core/problem/problem";
-import { plainName } from "../../workbook/formula/names";
-import { readFormula } from "../../workbook/formula/read";
-import { isReadable } from "../../workbook/formula/readable";
-import { sheetOf, targetOf } from "../../workbook/formula/reference";
-import type { Reference } from "../../workbook/formula/tree";
-import { nodesOf } from "../../workbook/formula/walk";
+import { plainName } from "../../sheet/formula/names";
+import { readFormula } from "../../sheet/formula/read";
+import { isReadable } from "../../sheet/formula/readable";
+import { sheetOf, targetOf } from "../../sheet/formula/reference";
+import type { Reference } from "../../sheet/formula/tree";
+import { nodesOf } from "../../sheet/formula/walk";
 import type { ReadBlock } from "./readers";
 
 export interface Surroundings {

@@ -1,5 +1,5 @@
 /** What holding must know of the file that is shown: which of its formulas are arrays, and what is stuck. */
-import type { Area } from "../../workbook/area";
+import type { Area } from "../../sheet/area";
 import type { OpenedFile } from "../file/opened-file";
 import { isWorkable } from "../file/workable";
 import { sheetKey } from "../sheet-key";

@@ -4,7 +4,7 @@
  * summed or iterated, and a wrong formula or rule is never that near. Beside 0 the difference itself
  * counts: 0.3-0.2-0.1 is 0 in one program and 3E-17 in another.
  */
-import type { CellValue } from "../../workbook/xlsx";
+import type { CellValue } from "../../xlsx";
 import type { GivenCell } from "../engine/cells";
 import type { GridState, SheetState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";

@@ -1,5 +1,5 @@
 /** Why a cell is not worked out here: by itself, or for what it reads. */
-import { cellName } from "../../workbook/cell-name";
+import { cellName } from "../../sheet/cell-name";
 import { placeAt } from "./cell-keys";
 
 export type Reason =

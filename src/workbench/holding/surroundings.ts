@@ -2,7 +2,7 @@
 import type { Injector, Workbook } from "@univerjs/core";
 import { IUniverInstanceService, UniverInstanceType } from "@univerjs/core";
 import { IDefinedNamesService, ISuperTableService } from "@univerjs/engine-formula";
-import { tokensOf } from "../../workbook/formula/token";
+import { tokensOf } from "../../sheet/formula/token";
 import type { Surroundings } from "./blocks-read";
 import { blockOf } from "./engine-blocks";
 

@@ -1,5 +1,5 @@
 /** Plain tables of every sheet, readable without the grid and by a screen reader. */
-import { columnLetters } from "../../workbook/cell-name";
+import { columnLetters } from "../../sheet/cell-name";
 import type { PlainCell, PlainSheet } from "./sheets";
 
 const classOf = (cell: PlainCell): string | undefined => {

@@ -1,5 +1,5 @@
 /** The open workbook as plain tables: what the page shows before its grid, and beside it on request. */
-import type { CellPlace } from "../../workbook/area";
+import type { CellPlace } from "../../sheet/area";
 import { shownValue } from "../engine/shown";
 import type { WorkbookCells } from "../engine/workbook-cells";
 

@@ -4,11 +4,11 @@
  * function, a kind of reference, a way of reading a range, is named, and the formula keeps its result.
  */
 import { isProblem } from "../../core/problem/problem";
-import { plainName, titreCallId } from "../../workbook/formula/names";
-import { readFormula } from "../../workbook/formula/read";
-import { isReadable } from "../../workbook/formula/readable";
-import { sheetOf, targetOf } from "../../workbook/formula/reference";
-import type { Call, Constant, Expression, Omitted, Reference } from "../../workbook/formula/tree";
+import { plainName, titreCallId } from "../../sheet/formula/names";
+import { readFormula } from "../../sheet/formula/read";
+import { isReadable } from "../../sheet/formula/readable";
+import { sheetOf, targetOf } from "../../sheet/formula/reference";
+import type { Call, Constant, Expression, Omitted, Reference } from "../../sheet/formula/tree";
 import { type Argument, argumentsOf, worksCellByCell } from "./proven-functions";
 
 export interface FormulaContext {

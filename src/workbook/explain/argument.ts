@@ -4,8 +4,8 @@ import { say } from "../../core/problem/wording";
 import { isNotFilledIn } from "../../functions/cells/cell";
 import { readGrid } from "../../functions/cells/grid";
 import type { NamedArgument } from "../../functions/define";
-import type { Expression } from "../formula/tree";
-import type { Known } from "../formula/value";
+import type { Expression } from "../../sheet/formula/tree";
+import type { Known } from "./value";
 import type { Present } from "./equation";
 import { shownValues } from "./shown";
 

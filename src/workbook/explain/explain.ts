@@ -8,12 +8,12 @@ import { say } from "../../core/problem/wording";
 import type { Answer } from "../../functions/answer";
 import { catalogue } from "../../functions/catalogue";
 import type { WorksheetFunction } from "../../functions/define";
-import { titreCallId } from "../formula/names";
-import { type Formula, readFormula, textOf } from "../formula/read";
-import type { Span } from "../formula/token";
-import type { Call } from "../formula/tree";
-import { answerOf, errorOf, type Surroundings, valueOf } from "../formula/value";
-import { titreCalls } from "../formula/walk";
+import { titreCallId } from "../../sheet/formula/names";
+import { type Formula, readFormula, textOf } from "../../sheet/formula/read";
+import type { Span } from "../../sheet/formula/token";
+import type { Call } from "../../sheet/formula/tree";
+import { answerOf, errorOf, type Surroundings, valueOf } from "./value";
+import { titreCalls } from "../../sheet/formula/walk";
 import { type ArgumentExplanation, explainArgument } from "./argument";
 import { equationInFigures, equationInWords } from "./equation";
 

@@ -1,9 +1,9 @@
 /** CHECKS takes no cell, so nothing makes a spreadsheet run it again but writing its formula again. */
 import { isProblem } from "../../core/problem/problem";
-import type { Block, Fault, Host } from "../../host/port";
-import { titreCallId } from "../formula/names";
-import { readFormula } from "../formula/read";
-import { titreCalls } from "../formula/walk";
+import type { Block, Fault, Host } from "../../sheet/port";
+import { titreCallId } from "../../sheet/formula/names";
+import { readFormula } from "../../sheet/formula/read";
+import { titreCalls } from "../../sheet/formula/walk";
 import { respelled } from "./unanswered";
 
 export function callsChecks(formula: string): boolean {

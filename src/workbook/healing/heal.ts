@@ -1,5 +1,5 @@
 /** Writes the formulas of waiting cells again, a bounded number of times, and looks what became of it. */
-import { type Fault, type Host, isFault, type Step } from "../../host/port";
+import { type Fault, type Host, isFault, type Step } from "../../sheet/port";
 import { type Search, searchUnanswered } from "./search";
 import type { Unanswered } from "./unanswered";
 

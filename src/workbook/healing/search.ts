@@ -8,9 +8,9 @@ import {
   isFault,
   type Question,
   type Table,
-} from "../../host/port";
-import { isSameFormula } from "../formula/same-formula";
-import { filledDown } from "../xlsx/formulas/shared";
+} from "../../sheet/port";
+import { isSameFormula } from "../../sheet/formula/same-formula";
+import { filledDown } from "../../xlsx/formulas/shared";
 import { type Unanswered, unansweredIn } from "./unanswered";
 
 export interface Search {

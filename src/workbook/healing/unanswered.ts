@@ -3,14 +3,14 @@
  * #NAME?, and no recalculation heals it: only writing the same formula again does.
  */
 import { isProblem } from "../../core/problem/problem";
-import type { Block, Cells } from "../../host/port";
+import type { Block, Cells } from "../../sheet/port";
 import { functionNamed } from "../../functions/catalogue";
 import { namespace } from "../../functions/names";
-import { titreCallId } from "../formula/names";
-import { readFormula } from "../formula/read";
-import { splice } from "../formula/splice";
-import { titreCalls } from "../formula/walk";
-import { cellAt } from "../address";
+import { titreCallId } from "../../sheet/formula/names";
+import { readFormula } from "../../sheet/formula/read";
+import { splice } from "../../sheet/formula/splice";
+import { titreCalls } from "../../sheet/formula/walk";
+import { cellAt } from "../../sheet/address";
 
 export interface Unanswered {
   /** One cell. */

@@ -1,6 +1,6 @@
 /** What the pane says about cells that wait for our functions. */
-import type { Fault } from "../../host/port";
-import { address } from "../address";
+import type { Fault } from "../../sheet/port";
+import { address } from "../../sheet/address";
 import type { Healing } from "./heal";
 import type { Search } from "./search";
 import type { Unanswered } from "./unanswered";

@@ -1,5 +1,5 @@
 /** Any planned change: planned anew, held against what was agreed to, written once, read back. */
-import { type Host, isFault } from "../../host/port";
+import { type Host, isFault } from "../../sheet/port";
 import { asked } from "./asked";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "./plan";
 import { readBack } from "./read-back";

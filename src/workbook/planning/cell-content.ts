@@ -3,15 +3,15 @@
  * column gets its formula; whatever else stands in a column of ours is cleared, since the row's
  * formulas would count it; a cell of another's column is left alone.
  */
-import type { Content } from "../../host/port";
-import type { BookValue } from "../book";
+import type { Content } from "../../sheet/port";
+import type { BookValue } from "../../sheet/book";
 import type { Column, TableShape } from "../tables/column";
-import { otherColumnFormula, ourColumnFormula } from "./column-formula";
+import { otherColumnFormula, ourColumnFormula } from "./logbook/column-formula";
 import type { RemarkCode } from "./plan";
 import { remarkWords } from "./remark-wording";
-import { isSameFormula } from "../formula/same-formula";
+import { isSameFormula } from "../../sheet/formula/same-formula";
 import { isEmpty, type Logbook, type ReadCell, readCell } from "./snapshot";
-import type { TargetRow } from "./target-row";
+import type { TargetRow } from "./record/target-row";
 
 /** A cell of the row, and all that decides what it gets. */
 export interface RowCell {

@@ -2,7 +2,7 @@
  * The sentences about a workbook that cannot be read or written: what happened and what to do, 6 to
  * 200 characters each. What was typed stays in the pane's draft whatever happens, and the sentences say so.
  */
-import type { Fault, FaultCode } from "../../host/port";
+import type { Fault, FaultCode } from "../../sheet/port";
 
 const longestName = 40;
 

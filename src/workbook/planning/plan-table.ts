@@ -1,14 +1,14 @@
 /** The plan of a first record: a sheet of its own, with the table and the record in it. */
-import { areaName } from "../cell-name";
-import { type Block, fault, type Step } from "../../host/port";
-import type { BookCell, BookSheet, BookTable } from "../book";
+import { areaName } from "../../sheet/cell-name";
+import { type Block, fault, type Step } from "../../sheet/port";
+import type { BookCell, BookSheet, BookTable } from "../../sheet/book";
 import type { RowValue } from "../record/row-values";
 import type { Column, TableShape } from "../tables/column";
 import { tableSheet } from "../tables/sheet";
-import { address, cellAt } from "../address";
+import { address, cellAt } from "../../sheet/address";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
-import { rowWords, type RecordTarget } from "./record-target";
+import { rowWords, type RecordTarget } from "./record/record-target";
 import { refusal } from "./refusal";
 import { remarkWords } from "./remark-wording";
 import { sheetSteps, tableBlock } from "./sheet-steps";

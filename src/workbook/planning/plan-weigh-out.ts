@@ -1,15 +1,15 @@
 /** The plan of a sheet to print: a sheet of its own, written as one undo step and read back. */
-import { type Block, fault, type Host, isFault, type Step } from "../../host/port";
-import type { BookSheet } from "../book";
+import { type Block, fault, type Host, isFault, type Step } from "../../sheet/port";
+import type { BookSheet } from "../../sheet/book";
 import { titrations } from "../tables/titrations";
 import { weighOutSheet } from "../weigh-out/sheet";
 import type { WeighOutRecord } from "../weigh-out/weigh-out-record";
-import { address, cellAt } from "../address";
+import { address, cellAt } from "../../sheet/address";
 import { carryOut } from "./carry-out";
 import { finished } from "./finished";
 import type { Confirmed, Plan, PlannedCell, RecordOutcome, Refusal } from "./plan";
 import { freeSheetName } from "./plan-table";
-import { readLogbook } from "./read-logbook";
+import { readLogbook } from "./logbook/read-logbook";
 import { refusal } from "./refusal";
 import type { Pause } from "./settle";
 import { contentOf } from "./sheet-steps";

@@ -2,7 +2,7 @@
  * What a change would do to the workbook, as values a person can read before it is done: which cells,
  * what is there now, what would be written. Nothing is written that is not in a plan.
  */
-import type { Block, CellContent, Content, FaultCode, Step } from "../../host/port";
+import type { Block, CellContent, Content, FaultCode, Step } from "../../sheet/port";
 
 /** One cell that would be written, or that holds something and stays. */
 export interface PlannedCell {

@@ -1,11 +1,11 @@
 /** After writing, or after a write that was not answered: look at what is there. */
-import { type Cells, type Fault, type Host, isFault } from "../../host/port";
-import { address } from "../address";
+import { type Cells, type Fault, type Host, isFault } from "../../sheet/port";
+import { address } from "../../sheet/address";
 import { asked } from "./asked";
 import type { Plan, RecordOutcome } from "./plan";
-import { answerOf } from "./read-logbook";
+import { answerOf } from "./logbook/read-logbook";
 import { type Pause, settled } from "./settle";
-import { resultsIn, verifyRecord } from "./verify-record";
+import { resultsIn, verifyRecord } from "./record/verify-record";
 
 async function blockOf(host: Host, plan: Plan): Promise<Cells | Fault> {
   const found = await asked(() => host.read([{ ask: "cells", block: plan.block }]));

@@ -1,10 +1,10 @@
 /** The lots that are titrated, as the table `Titrations` has them. Reads only. */
-import { type CellContent, type Fault, type Host, isFault } from "../../host/port";
-import type { BookValue } from "../book";
+import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
+import type { BookValue } from "../../sheet/book";
 import { titrations } from "../tables/titrations";
 import { asked } from "./asked";
 import { placeOf } from "./headings";
-import { answerOf } from "./read-logbook";
+import { answerOf } from "./logbook/read-logbook";
 
 export interface RecordedLot {
   /** As it stands there: a lot may be a number. */

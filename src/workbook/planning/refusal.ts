@@ -1,5 +1,5 @@
 /** A fault of the host as a refusal that says what to do. */
-import type { Fault } from "../../host/port";
+import type { Fault } from "../../sheet/port";
 import { faultSentence } from "./fault-wording";
 import type { Refusal } from "./plan";
 

@@ -1,7 +1,7 @@
 /** The sentences of a plan's remarks and refusals. */
 import type { TableShape } from "../tables/column";
 import { named } from "./fault-wording";
-import type { RecordTarget } from "./record-target";
+import type { RecordTarget } from "./record/record-target";
 
 const list = (names: readonly string[]): string => {
   const first = names.slice(0, 4).map(named);

@@ -2,10 +2,10 @@
  * Functions of an add-in answer late, and in a program that had not yet loaded them a formula shows
  * #NAME? until it is written again. Wait for the first, write the second again, a few times at most.
  */
-import { type Cells, type Fault, type Host, isFault, type Step } from "../../host/port";
+import { type Cells, type Fault, type Host, isFault, type Step } from "../../sheet/port";
 import { asked } from "./asked";
 import type { Plan, PlannedCell } from "./plan";
-import { errorIn } from "./verify-record";
+import { errorIn } from "./record/verify-record";
 
 const mostTries = 3;
 

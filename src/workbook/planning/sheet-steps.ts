@@ -2,9 +2,9 @@
  * A sheet of ours as steps for a host. Headings first, then the table, then its rows: a formula that
  * names a table's columns means nothing before the table is there.
  */
-import type { Block, Content, Step } from "../../host/port";
-import type { BookCell, BookSheet, BookTable } from "../book";
-import { cellAt } from "../address";
+import type { Block, Content, Step } from "../../sheet/port";
+import type { BookCell, BookSheet, BookTable } from "../../sheet/book";
+import { cellAt } from "../../sheet/address";
 
 /** A cell of a book as a host is told of it. */
 export function contentOf(cell: BookCell | null): Content {

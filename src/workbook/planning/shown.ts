@@ -1,7 +1,7 @@
 /** What a cell holds, or would hold, as text for a preview. A decimal point, no thousands signs. */
 import { exact } from "../../core/exact/exact";
 import { shown } from "../../core/exact/shown";
-import type { CellContent, Content } from "../../host/port";
+import type { CellContent, Content } from "../../sheet/port";
 
 const dayInMilliseconds = 86_400_000;
 /** Day 0 of a spreadsheet. */

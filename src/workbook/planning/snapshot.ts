@@ -1,5 +1,5 @@
 /** What was read of a workbook before planning: its sheets, its names, and the logbook's table. */
-import type { Cells, CellContent, Names, Sheets, Table } from "../../host/port";
+import type { Cells, CellContent, Names, Sheets, Table } from "../../sheet/port";
 import { valueText } from "./shown";
 
 export interface Logbook {

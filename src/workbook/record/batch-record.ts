@@ -4,7 +4,7 @@
  */
 import type { Exact } from "../../core/exact/exact";
 import type { Base } from "../../core/reference/bases";
-import type { BookValue } from "../book";
+import type { BookValue } from "../../sheet/book";
 
 export interface BatchRecord {
   /** Days since 30 December 1899, as a spreadsheet counts them. */

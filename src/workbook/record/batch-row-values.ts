@@ -1,6 +1,6 @@
 /** A batch record as what is typed into its row, by heading. Only what is filled in. */
 import { type Exact, isExact } from "../../core/exact/exact";
-import type { BookValue } from "../book";
+import type { BookValue } from "../../sheet/book";
 import { asIfPure } from "../tables/batches";
 import type { BatchRecord } from "./batch-record";
 import type { RowValue } from "./row-values";

@@ -3,7 +3,7 @@
  * reading leaves its cell empty and stands in words in the column Omitted.
  */
 import { type Exact, isExact } from "../../core/exact/exact";
-import type { BookValue } from "../book";
+import type { BookValue } from "../../sheet/book";
 import { omittedWords } from "./omitted-words";
 import type { TitrationRecord } from "./titration-record";
 

@@ -1,5 +1,5 @@
 /** Cells of the sample sheets, by what they are for. */
-import type { BookCell, BookSheet } from "../book";
+import type { BookCell, BookSheet } from "../../sheet/book";
 
 export const title = (value: string): BookCell => ({ value, style: "title" });
 export const words = (value: string): BookCell => ({ value, style: "words" });

@@ -1,5 +1,5 @@
 /** The logbook of the demonstration: sample-workbooks/logbook.xlsx, and what the workbench opens with. */
-import type { Book } from "../book";
+import type { Book } from "../../sheet/book";
 import { batches } from "../tables/batches";
 import { tableSheet } from "../tables/sheet";
 import { titrations } from "../tables/titrations";

@@ -1,5 +1,5 @@
 /** The lots of oil of the sample logbook: where each came from, and what its last titration says. */
-import type { BookChart, BookSheet } from "../book";
+import type { BookChart, BookSheet } from "../../sheet/book";
 import { sampleDay } from "./entries";
 import { calculated, cellOf, type TableShape, typed } from "../tables/column";
 import { type Entry, tableSheet } from "../tables/sheet";

@@ -1,5 +1,5 @@
 /** A sheet that looks closely at one lot's replicates, and one that checks the arithmetic itself. */
-import type { BookCell, BookSheet } from "../book";
+import type { BookCell, BookSheet } from "../../sheet/book";
 import { copies, heading, spilled, typed, worked, words } from "./cells";
 
 /** Lot SW-18: a fourth titre that went past pink. */

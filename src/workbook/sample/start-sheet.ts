@@ -1,6 +1,6 @@
 /** The first sheet of a sample: what it is for and what to do, and the cautions. */
 import { cautions } from "../../core/batch/cautions";
-import type { BookSheet } from "../book";
+import type { BookSheet } from "../../sheet/book";
 import { caution, heading, sheetOfSentences, title, words } from "./cells";
 
 export interface Newcomer {

@@ -1,5 +1,5 @@
 /** A sheet that holds one table: a title, the headings, and a row of cells for each record. */
-import type { BookCell, BookInput, BookSheet, BookValue } from "../book";
+import type { BookCell, BookInput, BookSheet, BookValue } from "../../sheet/book";
 import type { Column, TableShape } from "./column";
 
 /** What was typed, by heading. Calculated columns fill themselves. */

@@ -1,5 +1,5 @@
 /** The cells the sheet is made of. */
-import type { BookCell, BookValue } from "../book";
+import type { BookCell, BookValue } from "../../sheet/book";
 
 export type Row = (BookCell | null)[];
 

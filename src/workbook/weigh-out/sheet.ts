@@ -4,8 +4,8 @@
  */
 import { aboutCautions, cautions } from "../../core/batch/cautions";
 import { amountUnits } from "../../core/quantity/units";
-import type { BookCell, BookSheet } from "../book";
-import { wrappedLines } from "../wrapped-lines";
+import type { BookCell, BookSheet } from "../../sheet/book";
+import { wrappedLines } from "../../sheet/wrapped-lines";
 import { given, heading, type Row, text } from "./cells";
 import { lotRows } from "./lot-rows";
 import { placesOf } from "./places";

@@ -1,7 +1,7 @@
 /** What a sheet to print holds beside the batch itself. */
 import type { Exact } from "../../core/exact/exact";
 import type { BatchRecord } from "../record/batch-record";
-import type { BookValue } from "../book";
+import type { BookValue } from "../../sheet/book";
 
 export interface WeighOutRecord {
   readonly batch: BatchRecord;

@@ -5,7 +5,7 @@ import { as } from "../../core/quantity/quantity";
 import { amountUnitNamed } from "../../core/quantity/units";
 import { baseNamed } from "../../core/reference/bases";
 import { oilNamed, oilNotNamed } from "../../core/reference/oils";
-import type { BookCell } from "../book";
+import type { BookCell } from "../../sheet/book";
 import { box, large, type Row, text, worked } from "./cells";
 import { at, type Places } from "./places";
 import type { WeighOutRecord } from "./weigh-out-record";

@@ -2,7 +2,7 @@
  * The figures a dose rests on, each once: what it is called, and what stands in its cell. Those that
  * are compared stand across the head of the table, the others above it.
  */
-import type { BookCell, BookValue } from "../book";
+import type { BookCell, BookValue } from "../../sheet/book";
 import { titrations } from "../tables/titrations";
 import type { Compared, DoseColumn } from "./question";
 

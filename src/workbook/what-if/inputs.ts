@@ -1,5 +1,5 @@
 /** The cells above the table: what is the same for every dose, each figure with its words beside it. */
-import type { BookCell, BookValue } from "../book";
+import type { BookCell, BookValue } from "../../sheet/book";
 import { figureCell, type FigureId, figuresAbove } from "./figures";
 import type { WhatIfQuestion } from "./question";
 import type { Refer } from "./reference";

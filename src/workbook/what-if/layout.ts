@@ -5,8 +5,8 @@
 import { caution } from "../../core/batch/cautions";
 import type { Gram } from "../../core/quantity/quantity";
 import { isProblem } from "../../core/problem/problem";
-import type { Area, Place } from "../area";
-import type { BookCell } from "../book";
+import type { Area, Place } from "../../sheet/area";
+import type { BookCell } from "../../sheet/book";
 import type { Doses } from "./doses";
 import { figureCell, type FigureId, figuresAcross } from "./figures";
 import { formatOf, placesFor } from "./format";

@@ -4,7 +4,7 @@ import type { AcidValue, Celsius, Percent } from "../../core/quantity/quantity";
 import type { AmountUnit } from "../../core/quantity/units";
 import type { Base } from "../../core/reference/bases";
 import type { Oil } from "../../core/reference/oils";
-import type { BookValue } from "../book";
+import type { BookValue } from "../../sheet/book";
 
 /** What differs from column to column. Beside a base, its own assay and charge. */
 export type Compared = "acid" | "assay" | "charge" | "base";

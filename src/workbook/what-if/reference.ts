@@ -1,6 +1,6 @@
 /** Cells of the table's own sheet, in formulas. A place that does not move carries its dollar signs. */
-import { columnLetters } from "../cell-name";
-import type { Place } from "../area";
+import { columnLetters } from "../../sheet/cell-name";
+import type { Place } from "../../sheet/area";
 
 /** Row and column counted from the table's first cell. */
 export class Refer {

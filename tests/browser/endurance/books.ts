@@ -1,8 +1,8 @@
 /** Workbooks to open: ours, other programs', an untidy one, and what chance makes. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Book, BookCell, BookSheet } from "../../../src/workbook/book";
-import { isFileProblem, newXlsx, sayFile } from "../../../src/workbook/xlsx";
+import type { Book, BookCell, BookSheet } from "../../../src/sheet/book";
+import { isFileProblem, newXlsx, sayFile } from "../../../src/xlsx";
 import type { Chance } from "../../endurance/chance";
 import { root } from "../../rules/sources-of";
 

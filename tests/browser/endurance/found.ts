@@ -1,5 +1,5 @@
 /** What a file holds, by place, as the model of the page compares it. */
-import type { Workbook } from "../../../src/workbook/xlsx";
+import type { Workbook } from "../../../src/xlsx";
 
 export interface Found {
   /** The formula, or else the value as text, by "sheet!address". */

@@ -1,5 +1,5 @@
 /** What was typed into the grid and what undo would take back, as a person would remember it. */
-import { isFileProblem, openXlsx, sayFile } from "../../../src/workbook/xlsx";
+import { isFileProblem, openXlsx, sayFile } from "../../../src/xlsx";
 import { type Found, foundIn, type Row, rowFault, sheetFault } from "./found";
 
 /** One undo step: a cell of the grid, a row that the pane recorded, or a sheet that it wrote. */

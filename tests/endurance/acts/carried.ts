@@ -3,7 +3,7 @@
  * whole, written. Whatever comes of it, nothing is lost that was not agreed to.
  */
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../../src/workbook/planning/plan";
-import { address } from "../../../src/workbook/address";
+import { address } from "../../../src/sheet/address";
 import { differences, type Held, isCell, told } from "../held";
 import type { World } from "../world";
 import { type Disturbance, calm, disturb } from "./disturbed";

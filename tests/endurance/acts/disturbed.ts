@@ -1,6 +1,6 @@
 /** What goes wrong while a change is planned or written: faults, protection, filters. */
-import type { Call, Interference } from "../../../src/host/memory/interference";
-import { fault, type FaultCode } from "../../../src/host/port";
+import type { Call, Interference } from "../../hosts/memory/interference";
+import { fault, type FaultCode } from "../../../src/sheet/port";
 import type { World } from "../world";
 
 /** What happened, for the model: nothing; something that may refuse; something that may hide an answer. */

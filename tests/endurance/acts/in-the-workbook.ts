@@ -1,6 +1,6 @@
 /** Acts in the workbook itself: somebody types, takes it back, does it again, opens another. */
-import type { Block, Content } from "../../../src/host/port";
-import type { Book } from "../../../src/workbook/book";
+import type { Block, Content } from "../../../src/sheet/port";
+import type { Book } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { logbookOf } from "../../workbook/planning/logbooks";
 import type { World } from "../world";

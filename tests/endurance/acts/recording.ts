@@ -1,7 +1,10 @@
 /** Recording a titration: the row holds what was typed, and its results are right. */
 import assert from "node:assert/strict";
-import type { Block, CellContent } from "../../../src/host/port";
-import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
+import type { Block, CellContent } from "../../../src/sheet/port";
+import {
+  planTitration,
+  recordTitration,
+} from "../../../src/workbook/planning/record/record-titration";
 import { recordOf } from "../../../src/taskpane/titrate/record";
 import type { Reading } from "../../../src/taskpane/titrate/draft";
 import { acidByHand, isNear } from "../by-hand";

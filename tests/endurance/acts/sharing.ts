@@ -1,15 +1,9 @@
 /** The workbook as a file, and a copy for somebody without the add-in: nothing typed is lost. */
-import type { MemorySheet } from "../../../src/host/memory/book";
-import type { CellContent } from "../../../src/host/port";
-import type { Book, BookCell, BookSheet } from "../../../src/workbook/book";
-import { shareWorkbook } from "../../../src/workbook/sharing";
-import {
-  isFileProblem,
-  newXlsx,
-  openXlsx,
-  sayFile,
-  type Workbook,
-} from "../../../src/workbook/xlsx";
+import type { MemorySheet } from "../../hosts/memory/book";
+import type { CellContent } from "../../../src/sheet/port";
+import type { Book, BookCell, BookSheet } from "../../../src/sheet/book";
+import { shareWorkbook } from "../../../src/partner/sharing";
+import { isFileProblem, newXlsx, openXlsx, sayFile, type Workbook } from "../../../src/xlsx";
 import type { World } from "../world";
 
 function rowsOf({ cells }: MemorySheet, results: readonly (readonly CellContent[])[]) {

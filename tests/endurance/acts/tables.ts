@@ -1,10 +1,10 @@
 /** What-if tables, and columns added to a logbook. */
 import { readLogbooks } from "../../../src/taskpane/logbook/read-logbooks";
 import { firstState, reduce, shownTable } from "../../../src/taskpane/logbook/state";
-import { offers } from "../../../src/workbook/logbook-columns/columns-to-add";
-import { planColumns } from "../../../src/workbook/planning/add-columns";
+import { offers } from "../../../src/adopt/added-columns/columns-to-add";
+import { planColumns } from "../../../src/workbook/planning/logbook/add-columns";
 import { carryOut } from "../../../src/workbook/planning/carry-out";
-import { planWhatIf, writeWhatIf } from "../../../src/workbook/planning/plan-what-if";
+import { planWhatIf, writeWhatIf } from "../../../src/workbook/planning/what-if/plan-what-if";
 import { doses, question } from "../../workbook/what-if/questions";
 import { catalystByHand, isNear, kilogramsByHand } from "../by-hand";
 import type { World } from "../world";

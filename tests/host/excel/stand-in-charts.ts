@@ -1,6 +1,6 @@
 /** Charts of the stand-in: each is put together call by call, as the program does it. */
-import type { MemorySheet } from "../../../src/host/memory/book";
-import type { Block, Chart } from "../../../src/host/port";
+import type { MemorySheet } from "../../hosts/memory/book";
+import type { Block, Chart } from "../../../src/sheet/port";
 import { ProgramError, remote } from "./remote";
 import { blockOf, sheetToChange, type Talk } from "./stand-in-range";
 

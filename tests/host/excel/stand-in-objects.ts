@@ -6,8 +6,8 @@ import {
   sheetNamed,
   tableNamed,
   usedBlock,
-} from "../../../src/host/memory/book";
-import { doStep } from "../../../src/host/memory/steps";
+} from "../../hosts/memory/book";
+import { doStep } from "../../hosts/memory/steps";
 import { type Members, ProgramError, remote } from "./remote";
 import { chartsOf } from "./stand-in-charts";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";

@@ -1,5 +1,5 @@
 /** Ranges of the stand-in. */
-import { resultsOf } from "../../../src/host/memory/answers";
+import { resultsOf } from "../../hosts/memory/answers";
 import {
   cellAt,
   cellToChange,
@@ -7,8 +7,8 @@ import {
   type MemoryCell,
   type MemorySheet,
   sheetNamed,
-} from "../../../src/host/memory/book";
-import type { Block, CellContent } from "../../../src/host/port";
+} from "../../hosts/memory/book";
+import type { Block, CellContent } from "../../../src/sheet/port";
 import { calculation } from "../calculation";
 import { type Conversation, ProgramError, remote } from "./remote";
 import { typeInto } from "./typed";

@@ -1,11 +1,6 @@
 /** A stand-in for the spreadsheet program: its runtime, over a workbook in memory. */
-import {
-  cellToChange,
-  emptySheet,
-  type MemoryBook,
-  sheetNamed,
-} from "../../../src/host/memory/book";
-import type { Block } from "../../../src/host/port";
+import { cellToChange, emptySheet, type MemoryBook, sheetNamed } from "../../hosts/memory/book";
+import type { Block } from "../../../src/sheet/port";
 import { Conversation, ProgramError, remote } from "./remote";
 import { findSheet, findTable, sheetAt, tableAt } from "./stand-in-objects";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";

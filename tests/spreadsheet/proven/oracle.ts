@@ -1,8 +1,8 @@
 /** The same cells and formulas, worked out by the page's engine and by LibreOffice. */
 import type { HeadlessWorkbook } from "../../../src/workbench/engine/headless";
 import { openHeadless } from "../../../src/workbench/engine/node";
-import type { Book, BookCell, BookSheet } from "../../../src/workbook/book";
-import { formulaToFile } from "../../../src/workbook/xlsx/formulas/to-file";
+import type { Book, BookCell, BookSheet } from "../../../src/sheet/book";
+import { formulaToFile } from "../../../src/xlsx/formulas/to-file";
 import { rawBook, type RawCell } from "../twins/raw-book";
 import { shownBy } from "../xlsx/libreoffice";
 import { rowsIn } from "./inputs";

@@ -3,8 +3,8 @@
  * formulas whose results in the file are wrong on purpose, so that only a recalculation mends them.
  */
 import { strToU8, zipSync } from "fflate";
-import { columnLetters } from "../../../src/workbook/cell-name";
-import { escapeAttribute, escapeText } from "../../../src/workbook/xlsx/xml/escape";
+import { columnLetters } from "../../../src/sheet/cell-name";
+import { escapeAttribute, escapeText } from "../../../src/xlsx/xml/escape";
 
 /** What a person typed, or a formula without its equals sign. */
 export type RawCell = number | string | boolean | { readonly formula: string } | null;

@@ -1,8 +1,8 @@
 /** Calls of every function laid out on sheets, each beside its plain-formula twin. */
-import { columnLetters } from "../../../src/workbook/cell-name";
+import { columnLetters } from "../../../src/sheet/cell-name";
 import type { WorksheetFunction } from "../../../src/functions/define";
 import type { TwinAnswer, TwinArgument } from "../../../src/functions/twin";
-import { twinOf } from "../../../src/functions/twins/twins";
+import { twinOf } from "../../../src/partner/twins/twins";
 import type { RawCell } from "./raw-book";
 
 /** An argument as cells of the sheet, or written into the formula; undefined is left out. */

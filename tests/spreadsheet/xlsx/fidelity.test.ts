@@ -4,9 +4,9 @@
  * and says so; with REQUIRE_ALL=1 a missing one fails.
  */
 import { describe, expect, it } from "vitest";
-import { readCellName } from "../../../src/workbook/xlsx/cell-address";
-import { patched } from "../../workbook/xlsx/answers";
-import { fidelity } from "../../workbook/xlsx/fidelity";
+import { readCellName } from "../../../src/xlsx/cell-address";
+import { patched } from "../../xlsx/answers";
+import { fidelity } from "../../xlsx/fidelity";
 import { hasLibreOffice, type ShownFiles, shownBy } from "./libreoffice";
 
 const isInstalled = hasLibreOffice();

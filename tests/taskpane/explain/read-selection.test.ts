@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { isProblem } from "../../../src/core/problem/problem";
-import type { Host } from "../../../src/host/port";
+import type { Host } from "../../../src/sheet/port";
 import { readSelection } from "../../../src/taskpane/explain/read-selection";
-import type { Book } from "../../../src/workbook/book";
+import type { Book } from "../../../src/sheet/book";
 import { explainFormula } from "../../../src/workbook/explain/explain";
 import { openMemory } from "../../host/memory-host";
 

@@ -6,8 +6,8 @@ import {
   listed,
   summaryWords,
 } from "../../../src/taskpane/logbook/listed";
-import { recheckAtOnce } from "../../../src/workbook/recheck/recheck";
-import { logbookOf, rowOf, usual } from "../../workbook/recheck/rows";
+import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
+import { logbookOf, rowOf, usual } from "../../adopt/recheck/rows";
 
 const report = recheckAtOnce([
   logbookOf([

@@ -1,9 +1,9 @@
 /** Words of a logbook's own: asked about once, answered in the pane, never guessed. */
 import { describe, expect, it } from "vitest";
 import type { Action } from "../../../src/taskpane/logbook/state";
-import { questionsOf } from "../../../src/workbook/recognising/questions";
-import type { LogbookValue } from "../../../src/workbook/recognising/sheet-cells";
-import { uncheckedWords } from "../../../src/workbook/recheck/unchecked";
+import { questionsOf } from "../../../src/adopt/recognising/questions";
+import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
+import { uncheckedWords } from "../../../src/adopt/recheck/unchecked";
 import { Pane, sheetOf } from "./typed-pane";
 
 const round = (value: number, places = 0): number => Number(value.toFixed(places));

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { runRecheck } from "../../../src/taskpane/logbook/run-recheck";
 import type { Action } from "../../../src/taskpane/logbook/state";
-import { logbookOf, rowOf, usual } from "../../workbook/recheck/rows";
+import { logbookOf, rowOf, usual } from "../../adopt/recheck/rows";
 
 const book = () => [logbookOf(Array.from({ length: 1000 }, () => rowOf(usual)))];
 

@@ -6,8 +6,8 @@ import {
   reduce,
   shownTable,
 } from "../../../src/taskpane/logbook/state";
-import { recogniseSheet } from "../../../src/workbook/recognising/recognise";
-import { makeLogbook } from "../../workbook/recognising/logbooks";
+import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
+import { makeLogbook } from "../../adopt/recognising/logbooks";
 
 function found(): LogbookState {
   const { cells } = makeLogbook(2, "all", 1);

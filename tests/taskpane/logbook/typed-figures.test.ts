@@ -2,8 +2,8 @@
 import { describe, expect, it } from "vitest";
 import { factOf } from "../../../src/taskpane/logbook/typed-figures";
 import { judge } from "../../../src/taskpane/widgets/judged";
-import { lacks } from "../../../src/workbook/recognising/lacks";
-import type { LogbookValue } from "../../../src/workbook/recognising/sheet-cells";
+import { lacks } from "../../../src/adopt/recognising/lacks";
+import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
 import { Pane, sheetOf } from "./typed-pane";
 
 const round = (value: number, places = 0): number => Number(value.toFixed(places));

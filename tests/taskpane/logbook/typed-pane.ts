@@ -7,10 +7,10 @@ import {
   reduce,
   shownTable,
 } from "../../../src/taskpane/logbook/state";
-import type { LogbookMapping } from "../../../src/workbook/recognising/mapping";
-import { recogniseSheet } from "../../../src/workbook/recognising/recognise";
-import type { LogbookValue, SheetCells } from "../../../src/workbook/recognising/sheet-cells";
-import { recheckAtOnce } from "../../../src/workbook/recheck/recheck";
+import type { LogbookMapping } from "../../../src/adopt/recognising/mapping";
+import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
+import type { LogbookValue, SheetCells } from "../../../src/adopt/recognising/sheet-cells";
+import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 
 /** @param formats by column; General where none is given */
 export function sheetOf(

@@ -1,7 +1,7 @@
 /** A host that hands out a file, or fails to: for the task that shares one. */
-import { fault, type Host } from "../../../src/host/port";
+import { fault, type Host } from "../../../src/sheet/port";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { isFileProblem, newXlsx, sayFile } from "../../../src/workbook/xlsx";
+import { isFileProblem, newXlsx, sayFile } from "../../../src/xlsx";
 
 function logbookFile(): Uint8Array {
   const bytes = newXlsx(sampleLogbook());

@@ -1,7 +1,7 @@
 /** The old logbook of the samples as typed figures: the workbook in memory works out no formulas of its own. */
 import file from "../../../sample-workbooks/old-logbook.xlsx";
-import type { Book, BookCell } from "../../../src/workbook/book";
-import { isFileProblem, openXlsx, sayFile, type Sheet } from "../../../src/workbook/xlsx";
+import type { Book, BookCell } from "../../../src/sheet/book";
+import { isFileProblem, openXlsx, sayFile, type Sheet } from "../../../src/xlsx";
 
 type Formats = readonly { readonly format: string }[];
 

@@ -8,7 +8,7 @@ import { LogbookTask } from "../../../src/taskpane/logbook/logbook-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
 import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
-import type { Book } from "../../../src/workbook/book";
+import type { Book } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";
 import { withFile } from "./file-host";

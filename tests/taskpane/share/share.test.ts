@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fault, type FaultCode, type Host } from "../../../src/host/port";
+import { fault, type FaultCode, type Host } from "../../../src/sheet/port";
 import { dayOf, faultWords, makeCopy, whatIsOffered } from "../../../src/taskpane/share/make-copy";
 import {
   canMake,
@@ -9,7 +9,7 @@ import {
   type ShareAct,
   type ShareState,
 } from "../../../src/taskpane/share/share-state";
-import { isFileProblem, openXlsx } from "../../../src/workbook/xlsx";
+import { isFileProblem, openXlsx } from "../../../src/xlsx";
 import { openMemory } from "../../host/memory-host";
 import { withFile } from "../page/file-host";
 

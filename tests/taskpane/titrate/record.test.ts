@@ -10,7 +10,10 @@ import {
 } from "../../../src/taskpane/planned/carrying";
 import { atOdds } from "../../../src/taskpane/titrate/at-odds";
 import { keepsFromRecording, stateOf } from "../../../src/taskpane/titrate/progress";
-import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
+import {
+  planTitration,
+  recordTitration,
+} from "../../../src/workbook/planning/record/record-titration";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
 import { openMemory } from "../../host/memory-host";
 import { after, but, draftOf, seen, type Slip, viewOfSlip, whole } from "./slip";

@@ -1,7 +1,7 @@
 /** Held against LibreOffice: what a saved workbook says, and what LibreOffice makes of the same inputs. */
-import { readCellName } from "../../../src/workbook/xlsx/cell-address";
+import { readCellName } from "../../../src/xlsx/cell-address";
 import { opened } from "../file";
-import { partsOf } from "../../workbook/xlsx/files";
+import { partsOf } from "../../xlsx/files";
 import type { ShownFiles } from "../../spreadsheet/xlsx/libreoffice";
 import { type Foreign, log } from "./workbook";
 

@@ -2,7 +2,7 @@
  * Workbooks as other programs and people make them, written by hand as XML and by chance: a sheet of
  * inputs and formulas, two more sheets, a table with odd headings, names of both scopes.
  */
-import { main, office, type Parts, partsWith, sheetOf, zipped } from "../../workbook/xlsx/files";
+import { main, office, type Parts, partsWith, sheetOf, zipped } from "../../xlsx/files";
 import { Chance } from "./chance";
 import { someFormula } from "./formulas";
 

@@ -2,8 +2,8 @@
  * Works out an equation with its figures as it is shown: × ÷ −, lists in braces, mean and sum. Nothing
  * of the code it checks is used but the formula reader.
  */
-import type { Expression } from "../../../src/workbook/formula/tree";
-import { treeOf } from "../formula/trees";
+import type { Expression } from "../../../src/sheet/formula/tree";
+import { treeOf } from "../../sheet/formula/trees";
 
 type Figures = number | number[];
 

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { MemoryHost } from "../../../src/host/memory";
-import type { Calculation } from "../../../src/host/memory/answers";
-import { emptySheet, type MemoryBook } from "../../../src/host/memory/book";
-import { isFault } from "../../../src/host/port";
+import { MemoryHost } from "../../hosts/memory";
+import type { Calculation } from "../../hosts/memory/answers";
+import { emptySheet, type MemoryBook } from "../../hosts/memory/book";
+import { isFault } from "../../../src/sheet/port";
 import { callsChecks, writeAgain } from "../../../src/workbook/healing/checks-again";
 import { heal, type Healing, mostTries } from "../../../src/workbook/healing/heal";
 import { type Search, searchUnanswered } from "../../../src/workbook/healing/search";

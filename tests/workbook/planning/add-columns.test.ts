@@ -1,17 +1,20 @@
 import { describe, expect, it } from "vitest";
-import { offers } from "../../../src/workbook/logbook-columns/columns-to-add";
-import { planColumns } from "../../../src/workbook/planning/add-columns";
+import { offers } from "../../../src/adopt/added-columns/columns-to-add";
+import { planColumns } from "../../../src/workbook/planning/logbook/add-columns";
 import { carryOut } from "../../../src/workbook/planning/carry-out";
 import type { Plan } from "../../../src/workbook/planning/plan";
-import { planReport } from "../../../src/workbook/planning/recheck-report";
-import { planRemembering, readRemembered } from "../../../src/workbook/planning/remember-columns";
-import { mappingFrom, withColumn, withConstant } from "../../../src/workbook/recognising/mapping";
-import { recogniseSheet } from "../../../src/workbook/recognising/recognise";
-import { rememberedMapping } from "../../../src/workbook/recognising/remembered";
-import { cellsFromAnswer } from "../../../src/workbook/recognising/sheet-cells";
-import { recheckAtOnce } from "../../../src/workbook/recheck/recheck";
-import type { MemoryHost } from "../../../src/host/memory";
-import type { Cells } from "../../../src/host/port";
+import { planReport } from "../../../src/workbook/planning/logbook/recheck-report";
+import {
+  planRemembering,
+  readRemembered,
+} from "../../../src/workbook/planning/logbook/remember-columns";
+import { mappingFrom, withColumn, withConstant } from "../../../src/adopt/recognising/mapping";
+import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
+import { rememberedMapping } from "../../../src/adopt/recognising/remembered";
+import { cellsFromAnswer } from "../../../src/adopt/recognising/sheet-cells";
+import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
+import type { MemoryHost } from "../../hosts/memory";
+import type { Cells } from "../../../src/sheet/port";
 import { openMemory } from "../../host/memory-host";
 
 const headings = [

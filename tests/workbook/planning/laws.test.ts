@@ -1,9 +1,12 @@
 /** What holds whatever is recorded, in whatever table of whoever's. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { MemoryBook } from "../../../src/host/memory/book";
+import type { MemoryBook } from "../../hosts/memory/book";
 import type { Plan } from "../../../src/workbook/planning/plan";
-import { planTitration, recordTitration } from "../../../src/workbook/planning/record-titration";
+import {
+  planTitration,
+  recordTitration,
+} from "../../../src/workbook/planning/record/record-titration";
 import { openMemory } from "../../host/memory-host";
 import { recorded } from "../../host/contract-recording";
 import { anyRecord, awkwardTexts, fryerLot } from "../record/records";

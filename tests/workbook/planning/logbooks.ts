@@ -1,5 +1,5 @@
 /** Logbooks of other people: our headings in another order, some missing, some of their own. */
-import type { Book, BookCell } from "../../../src/workbook/book";
+import type { Book, BookCell } from "../../../src/sheet/book";
 import { titrations } from "../../../src/workbook/tables/titrations";
 
 export type Typed = string | number | null;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import type { Plan, Refusal } from "../../../src/workbook/planning/plan";
-import { planTitration } from "../../../src/workbook/planning/record-titration";
-import type { MemoryHost } from "../../../src/host/memory";
+import { planTitration } from "../../../src/workbook/planning/record/record-titration";
+import type { MemoryHost } from "../../hosts/memory";
 import { openMemory } from "../../host/memory-host";
 import { planned, recorded } from "../../host/contract-recording";
 import { fourthOfMay2026, fryerLot } from "../record/records";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { planTitration } from "../../../src/workbook/planning/record-titration";
+import { planTitration } from "../../../src/workbook/planning/record/record-titration";
 import { titrations } from "../../../src/workbook/tables/titrations";
 import { openMemory } from "../../host/memory-host";
 import { planned, recorded } from "../../host/contract-recording";

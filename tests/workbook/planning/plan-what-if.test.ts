@@ -1,14 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { type Block, isFault } from "../../../src/host/port";
-import type { MemoryHost } from "../../../src/host/memory";
-import type { Book } from "../../../src/workbook/book";
+import { type Block, isFault } from "../../../src/sheet/port";
+import type { MemoryHost } from "../../hosts/memory";
+import type { Book } from "../../../src/sheet/book";
 import type { Plan, Refusal } from "../../../src/workbook/planning/plan";
 import {
   planWhatIf,
   type WhatIfAsked,
   writeWhatIf,
-} from "../../../src/workbook/planning/plan-what-if";
-import type { WhatIfPlace } from "../../../src/workbook/planning/what-if-place";
+} from "../../../src/workbook/planning/what-if/plan-what-if";
+import type { WhatIfPlace } from "../../../src/workbook/planning/what-if/what-if-place";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";
 import { byHand, doses, question, type QuestionGiven } from "../what-if/questions";

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
-import type { MemoryHost } from "../../../src/host/memory";
-import type { Book } from "../../../src/workbook/book";
+import type { MemoryHost } from "../../hosts/memory";
+import type { Book } from "../../../src/sheet/book";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
 import { readLots } from "../../../src/workbook/planning/read-lots";
-import { planBatch, recordBatch } from "../../../src/workbook/planning/record-batch";
+import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { cells } from "../../host/contract-parts";

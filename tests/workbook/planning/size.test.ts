@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Host } from "../../../src/host/port";
+import type { Host } from "../../../src/sheet/port";
 import { openMemory } from "../../host/memory-host";
 import { planned } from "../../host/contract-recording";
 import { fryerLot } from "../record/records";

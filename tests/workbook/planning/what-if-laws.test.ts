@@ -1,13 +1,13 @@
 /** What holds for every what-if table, wherever it goes. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { MemoryBook } from "../../../src/host/memory/book";
-import type { Book } from "../../../src/workbook/book";
+import type { MemoryBook } from "../../hosts/memory/book";
+import type { Book } from "../../../src/sheet/book";
 import {
   planWhatIf,
   type WhatIfAsked,
   writeWhatIf,
-} from "../../../src/workbook/planning/plan-what-if";
+} from "../../../src/workbook/planning/what-if/plan-what-if";
 import { openMemory } from "../../host/memory-host";
 import { doses, question } from "../what-if/questions";
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { areaName, columnLetters } from "../../../src/workbook/cell-name";
-import { address } from "../../../src/workbook/address";
-import { filledDown } from "../../../src/workbook/xlsx/formulas/shared";
-import { isSameFormula } from "../../../src/workbook/formula/same-formula";
+import { areaName, columnLetters } from "../../../src/sheet/cell-name";
+import { address } from "../../../src/sheet/address";
+import { filledDown } from "../../../src/xlsx/formulas/shared";
+import { isSameFormula } from "../../../src/sheet/formula/same-formula";
 import { valueText } from "../../../src/workbook/planning/shown";
 
 describe("addresses", () => {

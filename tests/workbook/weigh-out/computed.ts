@@ -1,7 +1,7 @@
 /** The weigh-out sheet in the sample logbook, with what its formulas come to. */
 import { exact } from "../../../src/core/exact/exact";
-import { isFault } from "../../../src/host/port";
-import type { Book, BookCell, BookSheet, BookValue } from "../../../src/workbook/book";
+import { isFault } from "../../../src/sheet/port";
+import type { Book, BookCell, BookSheet, BookValue } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { weighOutSheet } from "../../../src/workbook/weigh-out/sheet";
 import type { WeighOutRecord } from "../../../src/workbook/weigh-out/weigh-out-record";

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import { cautions } from "../../../src/core/batch/cautions";
-import type { BookCell, BookSheet } from "../../../src/workbook/book";
+import type { BookCell, BookSheet } from "../../../src/sheet/book";
 import { planWeighOut } from "../../../src/workbook/planning/plan-weigh-out";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/memory-host";

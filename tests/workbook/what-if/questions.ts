@@ -5,7 +5,7 @@ import { amountUnitNamed } from "../../../src/core/quantity/units";
 import { type Base, baseNamed } from "../../../src/core/reference/bases";
 import { oilNamed } from "../../../src/core/reference/oils";
 import { isProblem } from "../../../src/core/problem/problem";
-import type { BookValue } from "../../../src/workbook/book";
+import type { BookValue } from "../../../src/sheet/book";
 import { type Doses, dosesOf } from "../../../src/workbook/what-if/doses";
 import type { Compared, DoseColumn, WhatIfQuestion } from "../../../src/workbook/what-if/question";
 

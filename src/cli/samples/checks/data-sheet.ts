@@ -1,6 +1,6 @@
 /** The published readings, a column for each set. */
-import { columnLetters } from "../../../workbook/cell-name";
-import type { BookCell, BookSheet } from "../../../workbook/book";
+import { columnLetters } from "../../../sheet/cell-name";
+import type { BookCell, BookSheet } from "../../../sheet/book";
 import { heading, title, words } from "../../../workbook/sample/cells";
 
 const sheet = "Data";

@@ -1,5 +1,5 @@
 /** The 1001 values of StRD NumAcc4: a sum in which careless arithmetic loses every digit. */
-import type { BookCell, BookSheet } from "../../../workbook/book";
+import type { BookCell, BookSheet } from "../../../sheet/book";
 import { title, words } from "../../../workbook/sample/cells";
 
 const sheet = "NumAcc4";

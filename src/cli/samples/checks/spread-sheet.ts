@@ -1,5 +1,5 @@
 /** What SPREAD says of each set of readings, one table below another. */
-import type { BookCell, BookSheet } from "../../../workbook/book";
+import type { BookCell, BookSheet } from "../../../sheet/book";
 import { copies, heading, spilled, title, words, worked } from "../../../workbook/sample/cells";
 import { columnOf } from "./data-sheet";
 

@@ -1,5 +1,5 @@
 /** The worked examples of QUAM A2 and A3 and of GUM H.1, step by step in cells. */
-import type { BookCell, BookSheet } from "../../../workbook/book";
+import type { BookCell, BookSheet } from "../../../sheet/book";
 import { heading, title, typed, words, worked } from "../../../workbook/sample/cells";
 
 const sheet = "Uncertainty";

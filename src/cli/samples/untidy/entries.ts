@@ -2,7 +2,7 @@
  * Two hundred rows of an untidy logbook: typed from paper at first, then worked out by formulas, in some
  * of them wrongly. Which is wrong where stands in the tests.
  */
-import type { BookCell } from "../../../workbook/book";
+import type { BookCell } from "../../../sheet/book";
 
 /** The first entries were typed from paper. */
 const lastTyped = 65;

@@ -1,6 +1,6 @@
 /** Batch sizes down, acid values across, every cell a live formula; and a chart. */
-import { columnLetters } from "../../../workbook/cell-name";
-import type { BookCell, BookSheet } from "../../../workbook/book";
+import { columnLetters } from "../../../sheet/cell-name";
+import type { BookCell, BookSheet } from "../../../sheet/book";
 import { heading, title, typed, words, worked } from "../../../workbook/sample/cells";
 import { given, inputs } from "./inputs";
 

@@ -1,5 +1,5 @@
 /** A sheet to print, on request: shown first, then made as a sheet of its own. */
-import type { Host } from "../../../host/port";
+import type { Host } from "../../../sheet/port";
 import { makeWeighOut, planWeighOut } from "../../../workbook/planning/plan-weigh-out";
 import type { WeighOutRecord } from "../../../workbook/weigh-out/weigh-out-record";
 import { PlannedChange } from "../../planned/planned-change";

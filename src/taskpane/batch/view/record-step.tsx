@@ -1,8 +1,8 @@
 /** Record: the exact cells first, then one row of Batches; and a sheet to print, when asked for. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Host } from "../../../host/port";
-import { planBatch, recordBatch } from "../../../workbook/planning/record-batch";
+import type { Host } from "../../../sheet/port";
+import { planBatch, recordBatch } from "../../../workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../../workbook/record/batch-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";

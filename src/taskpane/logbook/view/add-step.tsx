@@ -1,11 +1,11 @@
 /** Add columns: which, spelled how, the exact cells, and only then the workbook. */
 import { Button, Checkbox } from "@fluentui/react-components";
 import { useMemo } from "react";
-import type { Host } from "../../../host/port";
-import { type Offer, offers } from "../../../workbook/logbook-columns/columns-to-add";
-import { planColumns } from "../../../workbook/planning/add-columns";
+import type { Host } from "../../../sheet/port";
+import { type Offer, offers } from "../../../adopt/added-columns/columns-to-add";
+import { planColumns } from "../../../workbook/planning/logbook/add-columns";
 import { carryOut } from "../../../workbook/planning/carry-out";
-import type { RoleId } from "../../../workbook/recognising/roles";
+import type { RoleId } from "../../../adopt/recognising/roles";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { Choice } from "../../widgets/choice";

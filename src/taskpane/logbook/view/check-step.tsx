@@ -1,8 +1,8 @@
 /** Re-check: every row from its readings, what is wrong and what it did; the way to each cell. */
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
-import type { RecheckReport } from "../../../workbook/recheck/finding";
-import type { Logbook } from "../../../workbook/recheck/recheck";
+import type { RecheckReport } from "../../../adopt/recheck/finding";
+import type { Logbook } from "../../../adopt/recheck/recheck";
 import { Say } from "../../widgets/say";
 import { readLogbooks } from "../read-logbooks";
 import { summaryWords } from "../listed";

@@ -1,8 +1,8 @@
 /** One column: what it is taken to be and why, and what else it may be said to be. */
-import type { ColumnGuess } from "../../../workbook/recognising/guess-columns";
-import { hasBasis } from "../../../workbook/recognising/basis";
-import { isKnown } from "../../../workbook/recognising/mapping";
-import { roleOf } from "../../../workbook/recognising/roles";
+import type { ColumnGuess } from "../../../adopt/recognising/guess-columns";
+import { hasBasis } from "../../../adopt/recognising/basis";
+import { isKnown } from "../../../adopt/recognising/mapping";
+import { roleOf } from "../../../adopt/recognising/roles";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { columnName, nameOf, reasonWords, roleOptions } from "../column-words";

@@ -1,7 +1,7 @@
 /** Figures that hold for all rows: those that stand beside the logbook, and those still wanted. */
 import type { Base } from "../../../core/reference/bases";
-import { lacks } from "../../../workbook/recognising/lacks";
-import { type RoleId, roleOf } from "../../../workbook/recognising/roles";
+import { lacks } from "../../../adopt/recognising/lacks";
+import { type RoleId, roleOf } from "../../../adopt/recognising/roles";
 import { baseChoices } from "../../fields/bases";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";

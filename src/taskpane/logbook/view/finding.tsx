@@ -1,7 +1,7 @@
 /** One finding: what is held, what should be, what it did, and the way to the cell. */
 import { Button } from "@fluentui/react-components";
-import type { Finding } from "../../../workbook/recheck/finding";
-import { mistakeNames } from "../../../workbook/recheck/mistakes";
+import type { Finding } from "../../../adopt/recheck/finding";
+import { mistakeNames } from "../../../adopt/recheck/mistakes";
 import { Together } from "../../widgets/together";
 import { effectWords, figureWords } from "../listed";
 

@@ -1,10 +1,10 @@
 /** What a re-check found, after its summary: of one kind or all, in one order or another. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { cellAt } from "../../../workbook/address";
-import type { Finding, Latent, RecheckReport } from "../../../workbook/recheck/finding";
-import { type MistakeId, mistakeNames, mistakeSentences } from "../../../workbook/recheck/mistakes";
-import type { Logbook } from "../../../workbook/recheck/recheck";
+import { cellAt } from "../../../sheet/address";
+import type { Finding, Latent, RecheckReport } from "../../../adopt/recheck/finding";
+import { type MistakeId, mistakeNames, mistakeSentences } from "../../../adopt/recheck/mistakes";
+import type { Logbook } from "../../../adopt/recheck/recheck";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { counted, listed } from "../listed";

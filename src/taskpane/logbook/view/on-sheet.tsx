@@ -1,8 +1,8 @@
 /** Figures for all rows that stand on the sheet, each with the unit and the basis that nobody wrote there. */
-import { hasBasis } from "../../../workbook/recognising/basis";
-import type { MappedConstant } from "../../../workbook/recognising/mapping";
-import { roleOf } from "../../../workbook/recognising/roles";
-import { needsUnit } from "../../../workbook/recognising/units-of-roles";
+import { hasBasis } from "../../../adopt/recognising/basis";
+import type { MappedConstant } from "../../../adopt/recognising/mapping";
+import { roleOf } from "../../../adopt/recognising/roles";
+import { needsUnit } from "../../../adopt/recognising/units-of-roles";
 import { Choice } from "../../widgets/choice";
 import { nameOf } from "../column-words";
 import type { Action, FoundTable } from "../state";

@@ -7,9 +7,9 @@ import {
   emptyBlanks,
   emptyBlankWords,
   litresTyped,
-} from "../../../workbook/recognising/answers";
-import { type Question, questionsOf } from "../../../workbook/recognising/questions";
-import { rowsInWords } from "../../../workbook/recheck/unchecked";
+} from "../../../adopt/recognising/answers";
+import { type Question, questionsOf } from "../../../adopt/recognising/questions";
+import { rowsInWords } from "../../../adopt/recheck/unchecked";
 import { judge } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";
 import { PickList } from "../../widgets/pick-list";

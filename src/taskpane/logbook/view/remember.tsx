@@ -1,7 +1,7 @@
 /** What was agreed, written on a sheet where everybody sees it; shown before it is. */
-import type { Host } from "../../../host/port";
+import type { Host } from "../../../sheet/port";
 import { carryOut } from "../../../workbook/planning/carry-out";
-import { planRemembering } from "../../../workbook/planning/remember-columns";
+import { planRemembering } from "../../../workbook/planning/logbook/remember-columns";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { PartHeading } from "../../stepped/part-heading";

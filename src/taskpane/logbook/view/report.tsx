@@ -1,9 +1,9 @@
 /** The report of a re-check on a new sheet; shown before it is written. */
-import type { Host } from "../../../host/port";
+import type { Host } from "../../../sheet/port";
 import { carryOut } from "../../../workbook/planning/carry-out";
-import { planReport } from "../../../workbook/planning/recheck-report";
-import type { RecheckReport } from "../../../workbook/recheck/finding";
-import type { Logbook } from "../../../workbook/recheck/recheck";
+import { planReport } from "../../../workbook/planning/logbook/recheck-report";
+import type { RecheckReport } from "../../../adopt/recheck/finding";
+import type { Logbook } from "../../../adopt/recheck/recheck";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { PartHeading } from "../../stepped/part-heading";

@@ -1,5 +1,5 @@
 /** What every step of the task is given. */
-import type { Host } from "../../../host/port";
+import type { Host } from "../../../sheet/port";
 import type { DecimalMark } from "../../widgets/typed-number";
 import type { Action, LogbookState } from "../state";
 

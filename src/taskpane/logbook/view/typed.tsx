@@ -1,6 +1,6 @@
 /** A figure for all rows: typed with its unit and, where it is grams of lye, what they are of. */
-import type { Basis } from "../../../workbook/recognising/basis";
-import { hasBasis } from "../../../workbook/recognising/basis";
+import type { Basis } from "../../../adopt/recognising/basis";
+import { hasBasis } from "../../../adopt/recognising/basis";
 import { Choice } from "../../widgets/choice";
 import { judge } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";

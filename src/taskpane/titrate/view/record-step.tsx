@@ -1,8 +1,8 @@
 /** Record: the exact cells first, then one row in the logbook. The only place that writes to it. */
 import { Button } from "@fluentui/react-components";
 import { isProblem } from "../../../core/problem/problem";
-import type { Host } from "../../../host/port";
-import { planTitration, recordTitration } from "../../../workbook/planning/record-titration";
+import type { Host } from "../../../sheet/port";
+import { planTitration, recordTitration } from "../../../workbook/planning/record/record-titration";
 import type { TitrationRecord } from "../../../workbook/record/titration-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";

@@ -1,6 +1,6 @@
 /** One titration: where one is, the step itself, and the way on. */
 import { Button } from "@fluentui/react-components";
-import type { Host } from "../../../host/port";
+import type { Host } from "../../../sheet/port";
 import { StepHeading } from "../../stepped/step-heading";
 import { EnterGoesOn, WayOn } from "../../stepped/way-on";
 import { Cautions } from "../../widgets/cautions";

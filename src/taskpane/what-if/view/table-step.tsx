@@ -1,5 +1,5 @@
 /** Table: every dose before anything is written, as figures and as lines. */
-import { counted } from "../../../workbook/counted";
+import { counted } from "../../../sheet/counted";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { placesFor } from "../../../workbook/what-if/format";

@@ -3,10 +3,14 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
-import type { Block, Host } from "../../../host/port";
-import { address } from "../../../workbook/address";
-import { planWhatIf, type WhatIfAsked, writeWhatIf } from "../../../workbook/planning/plan-what-if";
-import type { WhatIfPlace } from "../../../workbook/planning/what-if-place";
+import type { Block, Host } from "../../../sheet/port";
+import { address } from "../../../sheet/address";
+import {
+  planWhatIf,
+  type WhatIfAsked,
+  writeWhatIf,
+} from "../../../workbook/planning/what-if/plan-what-if";
+import type { WhatIfPlace } from "../../../workbook/planning/what-if/what-if-place";
 import type { Doses } from "../../../workbook/what-if/doses";
 import { oneFormula } from "../../../workbook/what-if/one-formula";
 import type { WhatIfQuestion } from "../../../workbook/what-if/question";

@@ -5,9 +5,9 @@
  */
 import type { Nullable } from "@univerjs/core";
 import { type ISuperTableService, SuperTableService } from "@univerjs/engine-formula";
-import { targetOf } from "../../../workbook/formula/reference";
-import { tokensOf } from "../../../workbook/formula/token";
-import { isReadable } from "../../../workbook/formula/readable";
+import { targetOf } from "../../../sheet/formula/reference";
+import { tokensOf } from "../../../sheet/formula/token";
+import { isReadable } from "../../../sheet/formula/readable";
 
 /** Private use: no heading holds these. */
 const firstPrivate = 0xe000;

@@ -1,0 +1,102 @@
+/** What the arithmetic still needs to be told, in words. */
+import { columnLetters } from "../../sheet/cell-name";
+import { basisOf } from "./basis";
+import { isKnown, type LogbookMapping } from "./mapping";
+import { type RoleId, roleOf } from "./roles";
+import { needsUnit } from "./units-of-roles";
+import { baseWritten, soleBase } from "./written-units";
+
+export interface Lack {
+  /** Any one of these would do. */
+  readonly roles: readonly RoleId[];
+  readonly sentence: string;
+  /** What is asked is a choice beside the column or the figure itself, not a figure to type. */
+  readonly isChoice?: boolean;
+}
+
+/** No unit is named, or one that two different gallons have. */
+const isUnsaid = (role: RoleId, unit: string | undefined): boolean =>
+  unit === "gal" || (unit === undefined && needsUnit(role));
+
+/** Of an amount whose rows say it, or of a titrant in a table that titrates nothing, none is needed. */
+function unitLacks(
+  { columns, constants }: LogbookMapping,
+  knowsUnits: boolean,
+  titrates: boolean,
+): Lack[] {
+  const saysItself = (role: RoleId): boolean =>
+    (role === "oilAmount" && knowsUnits) || (role === "strength" && !titrates);
+  const ofColumns = columns
+    .filter(({ role, unit }) => isUnsaid(role, unit) && !saysItself(role))
+    .map(({ role, unit, column, heading }): Lack => ({
+      roles: [role],
+      sentence:
+        unit === "gal"
+          ? `Which gallon is ${columnLetters(column)}: ${heading} in: US or imperial?`
+          : `In which unit is ${columnLetters(column)}: ${heading}?`,
+      isChoice: true,
+    }));
+  const ofFigures = constants
+    .filter(({ role, unit }) => isUnsaid(role, unit) && !saysItself(role))
+    .map(({ role }): Lack => ({
+      roles: [role],
+      sentence: `In which unit is the ${roleOf(role).words.replace(/,.*/, "")}?`,
+      isChoice: true,
+    }));
+  return [...ofColumns, ...ofFigures];
+}
+
+/** One lye in burette and vessel, both as weighed: its assay cancels in the dose. */
+function assayCancels(mapping: LogbookMapping): boolean {
+  const word = (role: RoleId): string => {
+    const from = mapping.constants.find((each) => each.role === role)?.from;
+    return from?.kind === "typed" ? from.value : "";
+  };
+  const named = soleBase(mapping);
+  const titrant = baseWritten(word("titrantBase")) ?? named.titrant;
+  const catalyst = baseWritten(word("base")) ?? named.catalyst;
+  const isOther = titrant && catalyst && titrant.name !== catalyst.name;
+  return (
+    !isOther &&
+    basisOf(mapping, "strength") === "as weighed" &&
+    basisOf(mapping, "baseCharge") === "as weighed"
+  );
+}
+
+export function lacks(mapping: LogbookMapping): Lack[] {
+  const named = soleBase(mapping);
+  // "ml KOH" says what the burette held, "KOH g" what was dosed.
+  const isNamed = (role: RoleId): boolean =>
+    (role === "titrantBase" && named.titrant !== undefined) ||
+    (role === "base" && named.catalyst !== undefined);
+  const knows = (...roles: RoleId[]): boolean =>
+    roles.some((role) => isKnown(mapping, role) || isNamed(role));
+  const titrates = knows("titre", "meanTitre", "correctedTitre");
+  const found: Lack[] = unitLacks(mapping, knows("amountUnit"), titrates);
+  const lacking = (roles: readonly RoleId[], sentence: string, isChoice = false): void => {
+    found.push({ roles, sentence, ...(isChoice ? { isChoice } : {}) });
+  };
+  const basisLacks = (role: RoleId, what: string): void => {
+    if (knows(role) && basisOf(mapping, role) === undefined)
+      lacking([role], `Is ${what} of pure lye, or as weighed?`, true);
+  };
+  if (titrates) {
+    if (!knows("molarity", "strength")) lacking(["strength"], "How strong was the titrant?");
+    if (!knows("molarity")) {
+      if (!knows("titrantBase") && knows("strength"))
+        lacking(["titrantBase"], "Which base was in the burette?");
+      basisLacks("strength", "the titrant's strength");
+    }
+    if (!knows("sampleMass", "sampleVolume"))
+      lacking(["sampleMass", "sampleVolume"], "How much oil was titrated: g or mL?");
+  }
+  if (knows("acidDose", "catalyst", "catalystRate", "weighed")) {
+    if (!knows("base")) lacking(["base"], "Which base is the catalyst?");
+    if (knows("catalyst", "catalystRate") && !knows("baseCharge"))
+      lacking(["baseCharge"], "What is the base charge?");
+    basisLacks("baseCharge", "the base charge");
+    if (!knows("assay") && !assayCancels(mapping))
+      lacking(["assay"], "What is the assay of the lye?");
+  }
+  return found;
+}

@@ -1,0 +1,152 @@
+/**
+ * A mapping as a small table that people can read and change on a sheet of their workbook: one row for
+ * each column that is used and for each figure that holds for all rows.
+ */
+import { cellName, columnLetters, columnNumber } from "../../sheet/cell-name";
+import type { LogbookMapping, MappedColumn, MappedConstant } from "./mapping";
+import type { TableGuess } from "./recognise";
+import { type Answer, emptyBlanks, emptyBlankWords } from "./answers";
+import { bases, type Basis, hasBasis } from "./basis";
+import { isRoleId, roleOf, roles, type RoleId } from "./roles";
+
+export const rememberedTable = "LogbookColumns";
+export const rememberedSheet = "Logbook columns";
+export const rememberedHeadings = [
+  "Sheet",
+  "Heading row",
+  "Column",
+  "Heading",
+  "Is",
+  "Unit",
+  "For all rows",
+] as const;
+
+export type RememberedRow = readonly (string | number)[];
+
+/** "g/L", "g/L, as weighed" */
+const unitWords = (unit: string | undefined, basis: Basis | undefined): string =>
+  [unit ?? "", basis ?? ""].filter((each) => each !== "").join(", ");
+
+/** The unit and the basis of a role; undefined where a word is neither. */
+function unitRead(
+  role: RoleId,
+  words: string,
+): { unit: string | undefined; basis: Basis | undefined } | undefined {
+  const parts = words.split(",").flatMap((each) => (each.trim() === "" ? [] : [each.trim()]));
+  const units: readonly string[] = roleOf(role).units;
+  const basis = bases.find((each) => hasBasis(role) && parts.includes(each));
+  const others = parts.filter((each) => each !== basis);
+  // a cell may have been changed since, and formulas are made by the unit
+  if (others.length > 1 || others.some((each) => !units.includes(each))) return undefined;
+  return { unit: others[0], basis };
+}
+
+const unitAsked = "how much one of these is";
+const blankAsked = "what an empty blank means";
+
+const answerRow = ({ sheet, place }: LogbookMapping, answer: Answer): RememberedRow =>
+  answer.ask === "unit"
+    ? [sheet, place.headingRow + 1, "", answer.word, unitAsked, "L", answer.litres]
+    : [sheet, place.headingRow + 1, "", "", blankAsked, "", emptyBlankWords[answer.means]];
+
+/** An answer that a row remembers; undefined where its words are none. */
+function answerRead(is: string, word: string, words: string): Answer | undefined {
+  if (is === unitAsked) return { ask: "unit", word, litres: words };
+  const means = emptyBlanks.find((each) => emptyBlankWords[each] === words.trim());
+  return is === blankAsked && means ? { ask: "blank", means } : undefined;
+}
+
+const columnRow = ({ sheet, place }: LogbookMapping, each: MappedColumn): RememberedRow => [
+  sheet,
+  place.headingRow + 1,
+  columnLetters(each.column),
+  each.heading,
+  roleOf(each.role).words,
+  unitWords(each.unit, each.basis),
+  "",
+];
+
+const constantRow = (
+  { sheet, place }: LogbookMapping,
+  { role, unit, basis, from }: MappedConstant,
+): RememberedRow => [
+  sheet,
+  place.headingRow + 1,
+  "",
+  from.kind === "cell" ? from.label : "typed",
+  roleOf(role).words,
+  unitWords(unit, basis),
+  from.kind === "cell" ? cellName(from.row, from.column) : from.value,
+];
+
+export const rememberedRows = (mapping: LogbookMapping): RememberedRow[] => [
+  ...mapping.columns.filter(({ role }) => role !== "other").map((each) => columnRow(mapping, each)),
+  ...mapping.constants.map((each) => constantRow(mapping, each)),
+  ...(mapping.answers ?? []).map((each) => answerRow(mapping, each)),
+];
+
+const roleByWords = (words: string): RoleId | undefined =>
+  roles.find((role) => role.words === words.trim().toLowerCase() || role.words === words.trim())
+    ?.id ?? (isRoleId(words) ? words : undefined);
+
+function placeOfCell(address: string): { row: number; column: number } | undefined {
+  const found = /^([A-Z]{1,3})(\d{1,7})$/i.exec(address);
+  if (!found) return undefined;
+  return { row: Number(found[2]) - 1, column: columnNumber(found[1] ?? "") };
+}
+
+/**
+ * The mapping that was agreed to for a table that is found again; undefined when none was, or when the
+ * headings are no longer what they were. Columns that are new stay unused.
+ */
+export function rememberedMapping(
+  guess: TableGuess,
+  rows: readonly (readonly unknown[])[],
+): LogbookMapping | undefined {
+  const own = rows
+    .map((row) => row.map((each) => String(each ?? "")))
+    .filter(
+      ([sheet, heading]) => sheet === guess.sheet && Number(heading) === guess.place.headingRow + 1,
+    );
+  if (own.length === 0) return undefined;
+  const columns: MappedColumn[] = guess.columns.map(({ column, heading }) => ({
+    column,
+    heading,
+    role: "other",
+    unit: undefined,
+  }));
+  const constants: MappedConstant[] = [];
+  const answers: Answer[] = [];
+  for (const [, , letter = "", heading = "", is = "", words = "", forAll = ""] of own) {
+    const answer = answerRead(is, heading, forAll);
+    if (answer) {
+      answers.push(answer);
+      continue;
+    }
+    const role = roleByWords(is);
+    const read = role && unitRead(role, words);
+    if (role === undefined || read === undefined) return undefined;
+    const said = { unit: read.unit, ...(read.basis === undefined ? {} : { basis: read.basis }) };
+    if (letter === "") {
+      const cell = heading === "typed" ? undefined : placeOfCell(forAll);
+      const from = cell
+        ? ({ kind: "cell", ...cell, label: heading } as const)
+        : ({ kind: "typed", value: forAll } as const);
+      constants.push({ role, ...said, from });
+      continue;
+    }
+    const at = columns.findIndex(
+      (each) => columnLetters(each.column) === letter && each.heading === heading,
+    );
+    if (at < 0) return undefined;
+    columns[at] = { ...(columns[at] as MappedColumn), role, ...said };
+  }
+  return {
+    sheet: guess.sheet,
+    place: guess.place,
+    columns,
+    constants,
+    commaIsDecimal: guess.commaIsDecimal,
+    ...(answers.length === 0 ? {} : { answers }),
+  };
+}

@@ -1,0 +1,97 @@
+/**
+ * The formula a column gives to the record's row. A column keeps the one it has: one formula that
+ * differs, written into a table's column, may replace the formulas of the whole column.
+ */
+import type { Column, TableShape } from "../../tables/column";
+import { targetOf } from "../../../sheet/formula/reference";
+import { tokensOf } from "../../../sheet/formula/token";
+import { placeOf } from "../headings";
+import { filledDown } from "../../../xlsx/formulas/shared";
+import { isSameFormula } from "../../../sheet/formula/same-formula";
+import { type Logbook, readCell } from "../snapshot";
+
+export type ColumnFormula =
+  /** As in the rows above, or ours where there are none. */
+  | { readonly kind: "formula"; readonly formula: string; readonly isOurs: boolean }
+  | { readonly kind: "none" }
+  /** Ours, but it would read other cells here than it means. */
+  | { readonly kind: "other-order" };
+
+/** The formula of a cell some rows up, as it reads in the record's row; "" for none. */
+function fromAbove(logbook: Logbook, row: number, column: number, distance: number): string {
+  const { formula } = readCell(logbook, row - distance, column);
+  return formula === "" ? "" : filledDown(formula, distance);
+}
+
+function nearestAbove(logbook: Logbook, row: number, column: number): string | undefined {
+  for (let distance = 1; distance < row; distance += 1) {
+    const formula = fromAbove(logbook, row, column, distance);
+    if (formula !== "") return formula;
+  }
+  return undefined;
+}
+
+/** Does a part of the table, from one heading to another, hold the columns it holds in ours? */
+function isInOrder(
+  columns: readonly string[],
+  headings: readonly string[],
+  shape: TableShape,
+): boolean {
+  const [first, last = first] = columns;
+  if (first === undefined || last === undefined) return true;
+  const ours = shape.columns.map((column) => column.heading);
+  const meant = ours.slice(placeOf(first, ours), (placeOf(last, ours) ?? 0) + 1);
+  const start = placeOf(first, headings);
+  return start !== undefined && meant.every((each, at) => placeOf(each, headings) === start + at);
+}
+
+/** Another table's columns are not ours to order. */
+const isOfAnother = (table: string, { name }: TableShape): boolean =>
+  table !== "" && table.toLowerCase() !== name.toLowerCase();
+
+const isUsable = (formula: string, headings: readonly string[], shape: TableShape): boolean =>
+  tokensOf(formula)
+    .filter(({ kind }) => kind === "structured")
+    .every(({ text }) => {
+      const target = targetOf({ text, shape: "structured" });
+      if (target.kind !== "structured") return false;
+      return isOfAnother(target.table, shape) || isInOrder(target.columns, headings, shape);
+    });
+
+/** A column of ours: the nearest formula above, else our own where the column has no rows yet. */
+export function ourColumnFormula(
+  logbook: Logbook,
+  row: number,
+  column: number,
+  ours: Column,
+  shape: TableShape,
+): ColumnFormula {
+  const { name, headings } = logbook.table;
+  const nearest = nearestAbove(logbook, row, column);
+  if (nearest !== undefined) {
+    const isOurs = ours.formula !== undefined && isSameFormula(nearest, ours.formula, name);
+    return { kind: "formula", formula: nearest, isOurs };
+  }
+  if (ours.formula === undefined || row > 1) return { kind: "none" };
+  return isUsable(ours.formula, headings, shape)
+    ? { kind: "formula", formula: ours.formula, isOurs: true }
+    : { kind: "other-order" };
+}
+
+/** How many rows must agree before a column that is not ours counts as calculated. */
+const rowsCompared = 50;
+
+/** A column that is not ours: its formula only when the rows above all have the same one. */
+export function otherColumnFormula(
+  logbook: Logbook,
+  row: number,
+  column: number,
+): string | undefined {
+  const nearest = row > 1 ? fromAbove(logbook, row, column, 1) : "";
+  if (nearest === "") return undefined;
+  for (let distance = 2; distance < Math.min(row, rowsCompared); distance += 1) {
+    const other = fromAbove(logbook, row, column, distance);
+    if (!isSameFormula(other, nearest, logbook.table.name)) return undefined;
+  }
+  return nearest;
+}

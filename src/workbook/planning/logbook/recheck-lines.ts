@@ -1,0 +1,88 @@
+/** One finding of a re-check as cells: what is held and what should be, live where a formula says it. */
+import type { Content } from "../../../sheet/port";
+import { type Sources, sourcesOf } from "../../../adopt/added-columns/sources";
+import { shouldHold } from "../../../adopt/added-columns/titre-formulas";
+import type { Finding } from "../../../adopt/recheck/finding";
+import { mistakeNames } from "../../../adopt/recheck/mistakes";
+import type { Logbook } from "../../../adopt/recheck/recheck";
+import { heldCell } from "../../../adopt/recognising/sheet-cells";
+import { sheetPrefix } from "../../../sheet/sheet-prefix";
+
+/** A logbook, and where its formulas take their figures from; worked out once for all its findings. */
+export interface Source {
+  readonly logbook: Logbook;
+  readonly sources: Sources;
+}
+
+export const sourceOf = (logbook: Logbook): Source => ({
+  logbook,
+  sources: sourcesOf(logbook.mapping, logbook.cells, sheetPrefix(logbook.mapping.sheet)),
+});
+
+/** The finding's own logbook: a sheet may hold two. */
+export const isFrom = ({ sheet, column }: Finding, { logbook: { mapping } }: Source): boolean =>
+  mapping.sheet === sheet &&
+  column >= mapping.place.firstColumn &&
+  column <= mapping.place.lastColumn;
+
+const value = (of: string | number, format?: string): Content => ({
+  kind: "value",
+  value: of,
+  ...(format === undefined ? {} : { format }),
+});
+const formula = (text: string, format?: string): Content => ({
+  kind: "formula",
+  formula: text,
+  ...(format === undefined ? {} : { format }),
+});
+const figure = (of: number | undefined, places: number): Content =>
+  of === undefined ? value("") : value(Number(of.toFixed(places)));
+
+/** As many decimals as the figure in the report has. */
+function formatOf({ should }: Finding): string {
+  const places = should.split(".")[1]?.length ?? 0;
+  return places === 0 ? "0" : `0.${"0".repeat(places)}`;
+}
+
+/** Columns kept in these units hold what our functions answer. */
+const ourUnits = new Set(["", "g", "mL", "mg KOH/g", "%"]);
+
+/** A percentage that is shown as one holds a fraction. */
+const isFraction = ({ logbook: { cells, mapping } }: Source, { column }: Finding): boolean =>
+  heldCell(cells, mapping.place.firstRow, column).format.includes("%");
+
+function liveFormula(finding: Finding, source: Source): string | undefined {
+  const { role, unit, row } = finding;
+  const isOurs =
+    role === "oilMass" ? unit === "kg" : ourUnits.has(unit) && (unit !== "%" || role === "ffa");
+  const part =
+    isOurs && !isFraction(source, finding) ? shouldHold(role, source.sources) : undefined;
+  return part && `=${part(row + 1)}`;
+}
+
+/** Live where there is a formula for it in the column's unit; else the figure that was found. */
+function shouldBe(finding: Finding, source: Source | undefined): Content {
+  const live = source && liveFormula(finding, source);
+  return live ? formula(live, formatOf(finding)) : value(Number(finding.should), formatOf(finding));
+}
+
+export function lineOf(finding: Finding, at: number, source: Source | undefined): Content[] {
+  const { effect, fromRow } = finding;
+  const row = String(at + 1);
+  const from = fromRow === undefined ? "" : `, in row ${String(fromRow)} of the titrations`;
+  const held = sheetPrefix(finding.sheet) + finding.address;
+  return [
+    value(finding.address),
+    value(finding.row + 1),
+    value(finding.label),
+    value(finding.heading),
+    value(finding.unit),
+    formula(`=${held}`, formatOf(finding)),
+    shouldBe(finding, source),
+    formula(`=F${row}-G${row}`, formatOf(finding)),
+    value(mistakeNames[finding.mistake] + from),
+    figure(effect?.grams, 0),
+    figure(effect?.acidLeftMoles, 2),
+    figure(effect?.acidLeftPercent, 0),
+  ];
+}

@@ -1,0 +1,73 @@
+/** The cells of a what-if table as a plan shows them, and as steps for a host. */
+import type { Block, Cells, Step } from "../../../sheet/port";
+import type { Area } from "../../../sheet/area";
+import type { LaidCell, Layout } from "../../what-if/layout";
+import { address, cellAt } from "../../../sheet/address";
+import type { PlannedCell } from "../plan";
+import { contentOf } from "../sheet-steps";
+import { contentText, valueText } from "../shown";
+
+/** A part of the table, as cells of its sheet. */
+export const areaAt = (at: Block, area: Area): Block => ({
+  sheet: at.sheet,
+  row: at.row + area.row,
+  column: at.column + area.column,
+  rows: area.rows,
+  columns: area.columns,
+});
+
+/** What a cell holds now, as text; "" when it is empty. Undefined cells: a sheet not there yet. */
+function nowAt(cells: Cells | undefined, row: number, column: number): string {
+  const formula = cells?.formulas[row]?.[column] ?? "";
+  return formula === "" ? valueText(cells?.values[row]?.[column] ?? "") : formula;
+}
+
+function plannedCell(
+  at: Block,
+  row: number,
+  column: number,
+  laid: LaidCell,
+  now: string,
+): PlannedCell {
+  const block = cellAt(at.sheet, at.row + row, at.column + column);
+  const content = contentOf(laid);
+  return {
+    block,
+    address: address(block),
+    heading: laid.name,
+    now,
+    content,
+    shown: contentText(content),
+    mustConfirm: now !== "",
+  };
+}
+
+/** Those that get something: a cell the table leaves alone is in no plan. */
+export const plannedCells = (
+  at: Block,
+  rows: Layout["rows"],
+  there: Cells | undefined,
+): PlannedCell[] =>
+  rows.flatMap((row, r) =>
+    row.flatMap((cell, c) => (cell ? [plannedCell(at, r, c, cell, nowAt(there, r, c))] : [])),
+  );
+
+/** The masses and the doses are steps of their own: each is one formula, filled. */
+export function tableSteps(at: Block, table: Layout): Step[] {
+  const { masses, doses } = table;
+  const within = (area: Area, row: number, column: number): boolean =>
+    row >= area.row && column >= area.column && column < area.column + area.columns;
+  const isFilled = (row: number, column: number): boolean =>
+    within(masses, row, column) || within(doses, row, column);
+  const others = table.rows.map((row, r) =>
+    row.map((cell, c) => (isFilled(r, c) ? contentOf(null) : contentOf(cell))),
+  );
+  const filled = (area: Area): Step => ({
+    do: "set-cells",
+    block: areaAt(at, area),
+    contents: table.rows
+      .slice(area.row, area.row + area.rows)
+      .map((row) => row.slice(area.column, area.column + area.columns).map(contentOf)),
+  });
+  return [{ do: "set-cells", block: at, contents: others }, filled(masses), filled(doses)];
+}

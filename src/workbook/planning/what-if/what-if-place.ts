@@ -1,0 +1,101 @@
+/** What is at the place a table is to go to: its cells, and what keeps it from going there. */
+import {
+  type Block,
+  type Cells,
+  type Fault,
+  fault,
+  type Host,
+  isFault,
+  type Names,
+  type Sheets,
+} from "../../../sheet/port";
+import { address } from "../../../sheet/address";
+import { asked } from "../asked";
+import type { Refusal } from "../plan";
+import { answerOf } from "../logbook/read-logbook";
+import { refusal } from "../refusal";
+import { whatIfWords } from "./what-if-wording";
+
+/** Where the user wants the table. */
+export type WhatIfPlace =
+  | { readonly kind: "new-sheet" }
+  | {
+      readonly kind: "cell";
+      readonly sheet: string;
+      readonly row: number;
+      readonly column: number;
+    };
+
+export interface Around {
+  readonly sheets: Sheets;
+  readonly names: Names;
+  readonly hasCharts: boolean;
+  readonly program: string;
+}
+
+/** A spreadsheet program's own bounds. */
+const most = { rows: 1_048_576, columns: 16_384 };
+
+const refused = (code: Refusal["code"], sentence: string): Refusal => ({
+  kind: "refused",
+  code,
+  sentence,
+});
+
+export async function readAround(host: Host): Promise<Around | Fault> {
+  const can = await asked(() => host.capabilities());
+  if (isFault(can)) return can;
+  if (!can.canWrite) return fault("read-only");
+  const found = await asked(() => host.read([{ ask: "sheets" }, { ask: "names" }]));
+  if (isFault(found)) return found;
+  const sheets = answerOf("sheets", found[0]);
+  if (isFault(sheets)) return sheets;
+  const names = answerOf("names", found[1]);
+  if (isFault(names)) return names;
+  return { sheets, names, hasCharts: can.hasCharts, program: can.program };
+}
+
+const meets = (one: Block, other: Block): boolean =>
+  one.sheet.toLowerCase() === other.sheet.toLowerCase() &&
+  one.row < other.row + other.rows &&
+  other.row < one.row + one.rows &&
+  one.column < other.column + other.columns &&
+  other.column < one.column + one.columns;
+
+/** A single formula in a table's column may become the formula of the whole column. */
+async function tableThere(
+  host: Host,
+  { names }: Around,
+  block: Block,
+): Promise<Refusal | Fault | undefined> {
+  if (names.tables.length === 0) return undefined;
+  const found = await asked(() =>
+    host.read(names.tables.map((name) => ({ ask: "table", name }) as const)),
+  );
+  if (isFault(found)) return found;
+  const hit = found.find((each) => each.kind === "table" && meets(each.block, block));
+  return hit?.kind === "table"
+    ? refused("target-not-empty", whatIfWords.inTable(address(block), hit.name))
+    : undefined;
+}
+
+/** @returns what the cells of the block hold now, or why nothing may be written there */
+export async function readPlace(
+  host: Host,
+  around: Around,
+  block: Block,
+): Promise<Cells | Refusal> {
+  const sheet = around.sheets.sheets.find(({ name }) => name === block.sheet);
+  if (!sheet) return refused("failed", whatIfWords.noSheet(block.sheet));
+  if (sheet.isProtected) return refusal(fault("sheet-protected", sheet.name));
+  if (block.row + block.rows > most.rows || block.column + block.columns > most.columns) {
+    return refused("failed", whatIfWords.noRoom(address(block)));
+  }
+  const stopped = await tableThere(host, around, block);
+  if (isFault(stopped)) return refusal(stopped);
+  if (stopped) return stopped;
+  const found = await asked(() => host.read([{ ask: "cells", block }]));
+  if (isFault(found)) return refusal(found);
+  const cells = answerOf("cells", found[0]);
+  return isFault(cells) ? refusal(cells) : cells;
+}

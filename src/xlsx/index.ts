@@ -1,0 +1,11 @@
+/** Workbook files: opened, and saved with edits. The rest of this folder is nobody else's concern. */
+export { openXlsx } from "./open";
+export { patchedXlsx, patchXlsx } from "./patch";
+export { newXlsx } from "./new";
+export { isFileProblem, type FileProblem } from "./problem";
+export { sayFile } from "./wording";
+export { keptWords } from "./kept-words";
+export { isoToSerial, serialToIso } from "./dates";
+export type { Content, Dress, Edit, LookChange, SetCell } from "./patch/edits";
+export type { Cell, CellValue, DefinedName, Look, Sheet, Workbook } from "./model";
+export type { Area } from "../sheet/area";

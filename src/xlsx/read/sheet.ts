@@ -1,0 +1,118 @@
+/** A sheet: its cells, and from the rest of its part what a grid can show. */
+import { readArea } from "../cell-address";
+import { limits } from "../limits";
+import type { Area } from "../../sheet/area";
+import type { ColumnWidth, Kept, Sheet } from "../model";
+import type { Package } from "../package/package";
+import { attribute, count, flag } from "../xml/scan";
+import { childOf, childrenOf, type Node } from "../xml/tree";
+import { apart } from "./apart";
+import { type CellContext, CellReader } from "./cells";
+import { keptOnSheet } from "./kept";
+import { risingOrder } from "./rising-order";
+import { readNotes } from "./notes";
+import { type Budget, type RawRow, scanSheet } from "./sheet-scan";
+import { readTables } from "./tables";
+import type { ListedSheet } from "./workbook-part";
+
+/** Each column once: in a sound file none stands in two of the spans. */
+function widths(frame: Node): ColumnWidth[] {
+  let room = limits.columns;
+  return childrenOf(childOf(frame, "cols"), "col").flatMap((node) => {
+    const width = Number(attribute(node, "width"));
+    const first = count(node, "min", 1) - 1;
+    const last = Math.min(count(node, "max", 1), limits.columns) - 1;
+    room -= Math.max(0, last - first + 1);
+    if (room < 0 || last < first || first < 0) return [];
+    const isHidden = flag(node, "hidden");
+    const look = count(node, "style");
+    return {
+      first,
+      last,
+      isHidden,
+      look,
+      ...(width > 0 ? { width: Math.min(width, limits.width) } : {}),
+    };
+  });
+}
+
+function frozen(frame: Node): Pick<Sheet, "frozenRows" | "frozenColumns"> {
+  const pane = childOf(childOf(childOf(frame, "sheetViews"), "sheetView"), "pane");
+  const isFrozen = pane && /^frozen/.test(attribute(pane, "state") ?? "");
+  const lines = (name: string, most: number): number => {
+    const given = Math.floor(Number((pane && attribute(pane, name)) ?? 0)) || 0;
+    return given > 0 && given < most ? given : 0;
+  };
+  return isFrozen
+    ? { frozenRows: lines("ySplit", limits.rows), frozenColumns: lines("xSplit", limits.columns) }
+    : { frozenRows: 0, frozenColumns: 0 };
+}
+
+const merged = (frame: Node): Area[] =>
+  apart(
+    childrenOf(childOf(frame, "mergeCells"), "mergeCell").flatMap(
+      (node) => readArea(attribute(node, "ref") ?? "") ?? [],
+    ),
+  );
+
+const nothing = {
+  cells: [],
+  widths: [],
+  hiddenRows: [],
+  merged: [],
+  tables: [],
+  notes: [],
+  frozenRows: 0,
+  frozenColumns: 0,
+  isProtected: false,
+};
+
+class RowReader extends CellReader {
+  readonly hiddenRows: number[] = [];
+  row({ tag, row }: RawRow): void {
+    if (flag(tag, "hidden")) this.hiddenRows.push(row);
+  }
+}
+
+function readRows(
+  part: string,
+  text: string,
+  context: Omit<CellContext, "part" | "budget">,
+  budget: Budget,
+): { readonly reader: RowReader; readonly frame: Node } {
+  const before = { ...budget };
+  const reader = new RowReader({ ...context, part, budget });
+  const { frame, isOrdered } = scanSheet(part, text, reader, budget);
+  const ordered = isOrdered ? undefined : risingOrder(part, text);
+  if (ordered === undefined) return { reader, frame };
+  Object.assign(budget, before);
+  return readRows(part, ordered, context, budget);
+}
+
+export function readSheet(
+  file: Package,
+  { name, state, kind, part }: ListedSheet,
+  context: Omit<CellContext, "part" | "budget">,
+  budget: Budget,
+): { readonly sheet: Sheet; readonly kept: readonly Kept[] } {
+  const listed = { name, state, kind, part };
+  if (kind === "other") {
+    const kept = keptOnSheet(file, name, part, undefined, {});
+    return { sheet: { ...listed, ...nothing }, kept };
+  }
+  const { reader, frame } = readRows(part, file.need(part), context, budget);
+  const notes = readNotes(file, part);
+  const sheet: Sheet = {
+    ...listed,
+    cells: reader.cells,
+    hiddenRows: reader.hiddenRows,
+    widths: widths(frame),
+    merged: merged(frame),
+    tables: readTables(file, part),
+    notes,
+    isProtected: childrenOf(frame, "sheetProtection").some((node) => flag(node, "sheet")),
+    ...frozen(frame),
+  };
+  const more = { notes: notes.length, "rich text": reader.richTexts };
+  return { sheet, kept: keptOnSheet(file, name, part, frame, more) };
+}

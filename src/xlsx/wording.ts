@@ -1,0 +1,110 @@
+/** The sentences about files and edits: one each, 6 to 200 characters, for a person to act on. */
+import { quoted } from "../core/problem/wording";
+import { limits } from "./limits";
+import type { FileProblem, FileProblemFields, HeadingTrouble, TableTrouble } from "./problem";
+
+const megabytes = limits.unpackedBytes / 1024 / 1024;
+const cells = limits.cells.toLocaleString("en-GB");
+
+const tableTroubles: Record<TableTrouble, string> = {
+  moved: "it begins elsewhere",
+  smaller: "it is larger now",
+  "has-totals": "it has a row of totals, which would have to move",
+  "filled-from-outside": "its rows come from an outside source",
+  "overlaps-table": "another table stands there",
+  "too-small": "a table has a row of headings and at least one row below it",
+  merged: "there are merged cells in it",
+  "no-headings": "it has no row of headings",
+};
+
+const headingTroubles: Record<HeadingTrouble, string> = {
+  empty: "is empty",
+  repeated: "stands there twice",
+  "not-text": "is not a text",
+  "too-long": "is longer than 255 characters",
+};
+
+const kinds = { sheet: "a sheet", table: "a table", defined: "a defined name" } as const;
+
+/** What one can do about a file that its own program may still read. */
+const mend = "Save it again in its own program.";
+/** What one can do about a file that no spreadsheet program makes. */
+const distrust = "It is not opened: ask whoever sent it.";
+const saveAs = "open it in its own program, save it as an Excel workbook (.xlsx), and open that";
+
+type Wording = {
+  [Code in FileProblemFields["code"]]: (
+    fields: Extract<FileProblemFields, { code: Code }>,
+  ) => string;
+};
+
+const wording: Wording = {
+  "not-a-workbook": () => `This file is not an .xlsx workbook: ${saveAs}.`,
+  encrypted: () =>
+    "This workbook is locked with a password: save a copy without one and open that.",
+  "old-format": () =>
+    "This is a workbook of the old kind (.xls): save it as an Excel workbook (.xlsx) and open that.",
+  "binary-format": () =>
+    "This is a binary workbook (.xlsb): save it as an Excel workbook (.xlsx) and open that.",
+  "strict-format": () =>
+    "This is a Strict Open XML workbook: save it as a plain Excel workbook (.xlsx) and open that.",
+  "other-format": (p) => `This file is ${p.found}, not an .xlsx workbook: ${saveAs}.`,
+  damaged: (p) =>
+    `The file is damaged${p.part ? ` in ${quoted(p.part)}` : ""}: ${p.detail.slice(0, 90)}. ${mend}`,
+  "unsafe-name": (p) => `The file holds a part with an unsafe name, ${quoted(p.name)}. ${distrust}`,
+  "repeated-name": (p) => `The file holds two parts of the same name, ${quoted(p.name)}. ${mend}`,
+  "too-large": () => `The workbook is larger than ${megabytes} MB unpacked: split it into several.`,
+  "too-many-cells": () =>
+    `The workbook has more than ${cells} cells: split it into several workbooks.`,
+  "packed-to-harm": (p) =>
+    `The part ${quoted(p.part)} of the file unpacks to far more than it should. ${distrust}`,
+  "declares-entities": (p) =>
+    `The part ${quoted(p.part)} of the file declares a document type, which no sound workbook does. ${distrust}`,
+  "other-encoding": (p) =>
+    `The part ${quoted(p.part)} of the file is written in ${quoted(p.encoding)}, and only UTF-8 is read here. ${mend}`,
+
+  "no-sheet": (p) => `There is no sheet ${quoted(p.name)} in the workbook.`,
+  "no-cells": (p) => `The sheet ${quoted(p.sheet)} is not a sheet of cells.`,
+  "outside-sheet": (p) => `${p.cell} lies outside what a sheet can hold.`,
+  "rows-out-of-order": (p) =>
+    `The rows of the sheet ${quoted(p.sheet)} are stored out of order, so nothing was changed in it.`,
+  "in-merged-cells": (p) =>
+    `${p.cell} is covered by the merged cells ${p.area}: write in the first of them.`,
+  "in-array": (p) => `${p.cell} is part of the array formula in ${p.area}: change its first cell.`,
+  "not-empty": (p) => `${p.cell} is not empty, and ${p.wanted} would be written over it.`,
+  "no-formula": (p) => `${p.cell} holds no formula, so it has no result to bring up to date.`,
+  "not-as-meant": (p) =>
+    `The new file was read back, and the formula of ${p.place.slice(0, 80)} is not the one that was meant: nothing was saved.`,
+  "not-read-back": () => "The new file could not be read back: nothing was saved.",
+  "broken-formula": (p) => `${p.cell}: ${p.sentence}`,
+  "not-a-number": (p) => `${p.cell} would hold a figure that no cell can show.`,
+  "text-too-long": (p) =>
+    `${p.cell} would hold more than the ${limits.text.toLocaleString("en-GB")} characters of a cell.`,
+  "not-a-date": (p) => `${p.cell}: ${quoted(p.given)} is not a date a workbook can hold.`,
+  "bad-name": (p) => `The name ${quoted(p.name)} cannot be that of ${kinds[p.kind]}.`,
+  "name-taken": (p) => `The name ${quoted(p.name)} is taken: choose another.`,
+  "no-table": (p) => `There is no table ${quoted(p.name)} in the workbook.`,
+  "table-area": (p) =>
+    `The table ${quoted(p.table)} cannot reach over ${p.area}: ${tableTroubles[p.trouble]}.`,
+  "bad-heading": (p) =>
+    `A heading of the table ${quoted(p.table)}, ${quoted(p.heading)}, ${headingTroubles[p.trouble]}.`,
+  "heading-cell": (p) =>
+    `${p.cell} is a heading of the table ${quoted(p.table)}, and formulas may go by it: it cannot be changed here.`,
+  "bad-length": (p) =>
+    `The table ${quoted(p.table)} needs ${p.needed} cells there, and ${p.given} were given.`,
+  "bad-width": (p) => `A column cannot be ${p.given} characters wide: 0 to 255 are allowed.`,
+  "bad-height": (p) => `A row cannot be ${p.given} points high: 0 to ${limits.height} are allowed.`,
+  "note-there": (p) => `${p.cell} has a note already.`,
+  "choice-there": (p) => `${p.cell} has rules for what may be typed already.`,
+  "choice-too-long": (p) =>
+    `The words to choose from for ${p.cell} hold a comma, or are longer than ${limits.choice} characters.`,
+  "frozen-already": (p) => `The sheet ${quoted(p.sheet)} has frozen rows or columns already.`,
+  "too-many-styles": () => "The workbook has as many cell formats as it can hold.",
+  failed: (p) => `The file could not be worked on, and nothing was changed: ${quoted(p.detail)}.`,
+};
+
+/** The sentence for a problem with a file. */
+export function sayFile(found: FileProblem): string {
+  const write = wording[found.fields.code] as (fields: FileProblemFields) => string;
+  return write(found.fields);
+}

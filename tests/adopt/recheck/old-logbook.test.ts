@@ -1,0 +1,72 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { isFileProblem, openXlsx } from "../../../src/xlsx";
+import { mappingFrom, withColumn } from "../../../src/adopt/recognising/mapping";
+import { lacks } from "../../../src/adopt/recognising/lacks";
+import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
+import { cellsFromFile } from "../../../src/adopt/recognising/sheet-cells";
+import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
+import { oldLogbookKey, strengthColumn } from "./old-logbook-key";
+
+const book = openXlsx(new Uint8Array(readFileSync("sample-workbooks/old-logbook.xlsx")));
+if (isFileProblem(book)) throw new Error("the sample does not open");
+const [log, stores] = book.sheets.map((sheet) => {
+  const cells = cellsFromFile(book, sheet);
+  return { cells, guesses: recogniseSheet(cells) };
+});
+
+describe("the old logbook of the samples", () => {
+  it("holds what a home-made workbook holds", () => {
+    expect(new Set(book.kept.map(({ what }) => what))).toEqual(
+      new Set(["conditional formats", "validations", "notes", "charts", "images"]),
+    );
+    expect(book.sheets[0]).toMatchObject({ frozenRows: 7, frozenColumns: 3 });
+    expect(book.sheets[0]?.merged).toEqual([{ row: 0, column: 0, rows: 1, columns: 19 }]);
+    expect(book.sheets[0]?.widths[17]?.isHidden).toBe(true);
+  });
+
+  it("is recognised but for one column, and the store of lye is told apart", () => {
+    expect(stores?.guesses.some(({ isLogbook }) => isLogbook)).toBe(false);
+    const guess = log?.guesses[0];
+    expect(guess?.place).toMatchObject({ headingRow: 6, firstRow: 7, lastRow: 208 });
+    expect(guess?.columns.map(({ role }) => role)).toEqual([
+      "number",
+      "date",
+      "lot",
+      "titre",
+      "titre",
+      "titre",
+      "blank",
+      "meanTitre",
+      "correctedTitre",
+      "sampleMass",
+      "catalystRate",
+      "ffa",
+      "oilAmount",
+      "amountUnit",
+      "oilMass",
+      "acidDose",
+      "catalyst",
+      "methanol",
+      "weighed",
+      "note",
+    ]);
+    expect(guess && lacks(mappingFrom(guess)).map(({ sentence }) => sentence)).toEqual([
+      "How strong was the titrant?",
+      "Is the base charge of pure lye, or as weighed?",
+    ]);
+  });
+
+  it("gives up every planted mistake under its right name, and nothing else", () => {
+    const guess = log?.guesses[0];
+    if (!log || !guess) throw new Error("no table was found");
+    const mapping = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+    const report = recheckAtOnce([{ mapping, cells: log.cells }]);
+    expect(report.rows).toBe(200);
+    expect(report.findings.map(({ address, mistake }) => `${address} ${mistake}`).sort()).toEqual(
+      oldLogbookKey,
+    );
+    // Every one that touches the dose says by how much.
+    expect(report.findings.filter(({ effect }) => effect === undefined)).toEqual([]);
+  });
+});

@@ -1,0 +1,109 @@
+/** What the workbook in memory answers to each question. */
+import type {
+  Block,
+  CellContent,
+  CellPlace,
+  Cells,
+  Found,
+  Question,
+  Table,
+} from "../../../src/sheet/port";
+import { cellAt, type MemoryBook, sheetNamed, tableNamed, usedBlock } from "./book";
+
+/** What a calculation may ask while it works out a formula. */
+export interface Surroundings {
+  readonly book: MemoryBook;
+  /** The result a cell shows. */
+  valueAt(place: CellPlace): CellContent;
+}
+
+/** Works out formulas. The memory host has none of its own, so that it knows no function. */
+export interface Calculation {
+  result(formula: string, from: CellPlace, around: Surroundings): CellContent;
+}
+
+/** The results of one moment: each formula is worked out once, and a circle is an error. */
+export function resultsOf(book: MemoryBook, calculation: Calculation): Surroundings {
+  const known = new Map<string, CellContent>();
+  const around: Surroundings = {
+    book,
+    valueAt(place) {
+      const sheet = sheetNamed(book, place.sheet);
+      if (!sheet) return { error: "#REF!" };
+      const { value, formula } = cellAt(sheet, place.row, place.column);
+      if (formula === "") return value;
+      const key = JSON.stringify([sheet.name, place.row, place.column]);
+      const before = known.get(key);
+      if (before !== undefined) return before;
+      known.set(key, { error: "#REF!" });
+      const result = calculation.result(formula, place, around);
+      known.set(key, result);
+      return result;
+    },
+  };
+  return around;
+}
+
+const grid = <T>(block: Block, at: (row: number, column: number) => T): T[][] =>
+  Array.from({ length: block.rows }, (_, row) =>
+    Array.from({ length: block.columns }, (__, column) =>
+      at(block.row + row, block.column + column),
+    ),
+  );
+
+function cells(block: Block, around: Surroundings): Cells | undefined {
+  const sheet = sheetNamed(around.book, block.sheet);
+  if (!sheet) return undefined;
+  return {
+    kind: "cells",
+    block: { ...block, sheet: sheet.name },
+    values: grid(block, (row, column) => around.valueAt({ sheet: sheet.name, row, column })),
+    formulas: grid(block, (row, column) => cellAt(sheet, row, column).formula),
+    formats: grid(block, (row, column) => cellAt(sheet, row, column).format),
+  };
+}
+
+function table(name: string, around: Surroundings): Table | undefined {
+  const found = tableNamed(around.book, name);
+  if (!found) return undefined;
+  const headings = cells({ ...found.block, rows: 1 }, around)?.values[0] ?? [];
+  const { isFiltered, hasTotals, block } = found;
+  return {
+    kind: "table",
+    name: found.name,
+    block,
+    headings: headings.map(String),
+    isFiltered,
+    hasTotals,
+  };
+}
+
+const nothing: Found = { kind: "nothing" };
+
+export function answer(question: Question, around: Surroundings, selection: Block): Found {
+  const { book } = around;
+  switch (question.ask) {
+    case "cells":
+      return cells(question.block, around) ?? nothing;
+    case "selection":
+      return cells(selection, around) ?? nothing;
+    case "table":
+      return table(question.name, around) ?? nothing;
+    case "names":
+      return {
+        kind: "names",
+        tables: book.tables.map(({ name }) => name),
+        defined: Object.keys(book.definedNames),
+      };
+    case "sheets":
+      return {
+        kind: "sheets",
+        isProtected: book.isProtected,
+        sheets: book.sheets.map((sheet) => ({
+          name: sheet.name,
+          isProtected: sheet.isProtected,
+          used: usedBlock(sheet),
+        })),
+      };
+  }
+}
