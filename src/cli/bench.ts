@@ -2,7 +2,7 @@
  * npm run bench: every budget, as ratios within this one run, told here and kept in .bench/.
  *   -- partner page        only the measures whose names hold one of these words
  *   -- --against COMMIT    the same in the tree as it was at a commit, by turns
- *   -- --write             puts the table into DEVELOPERS.md too
+ *   -- --write             puts the table into tests/measured/cost.md too
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";

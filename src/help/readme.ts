@@ -1,20 +1,5 @@
-/** The parts of the README that are made: the function table, the cautions, how to load the add-in. */
-import type { WorksheetFunction } from "../functions/define";
+/** The part of the README that is made: the cautions. */
 import { cautions } from "../core/batch/cautions";
-import { signature } from "./function-page";
-import { markdownOf } from "./guide-markdown";
-import { developerParts, installParts } from "./guides/install";
-
-const cell = (raw: string): string => raw.replaceAll("|", "\\|");
-
-const functionTable = (catalogue: readonly WorksheetFunction[]): string =>
-  [
-    "| function | gives | in |",
-    "| --- | --- | --- |",
-    ...catalogue.map(
-      (entry) => `| \`${signature(entry)}\` | ${cell(entry.summary)} | ${cell(entry.result)} |`,
-    ),
-  ].join("\n");
 
 const cautionList = (): string => cautions.map((caution) => `- ${caution}`).join("\n");
 
@@ -27,12 +12,5 @@ function between(readme: string, part: string, made: string): string {
   return `${readme.slice(0, start + startMark.length)}\n\n${made}\n\n${readme.slice(end)}`;
 }
 
-/** The README with its made parts made anew. */
-export function withMadeParts(readme: string, catalogue: readonly WorksheetFunction[]): string {
-  const made: Readonly<Record<string, string>> = {
-    functions: functionTable(catalogue),
-    cautions: cautionList(),
-    loading: markdownOf([...developerParts, ...installParts]),
-  };
-  return Object.entries(made).reduce((text, [part, now]) => between(text, part, now), readme);
-}
+/** The README with its made part made anew. */
+export const withMadeParts = (readme: string): string => between(readme, "cautions", cautionList());

@@ -95,6 +95,24 @@ export class WorkbenchHost implements Host {
     return undefined;
   }
 
+  /**
+   * Does steps that follow from what somebody did last: one undo takes both back. Nothing while a cell
+   * is being edited: then false.
+   * @param follow the steps, from what stands there now
+   */
+  async writeAlong(follow: (read: (question: Question) => Found) => Step[]): Promise<boolean> {
+    if (this.isBeingEdited()) return false;
+    const facts = this.file?.facts() ?? noFacts;
+    const steps = follow((question) => answer(this.injector, this.cells, question, facts));
+    if (steps.length === 0) return true;
+    const { unit, workbook } = this.cells.names;
+    const change = new OneChange(unit, workbook.getActiveSheet().getSheetId(), this.injector);
+    change.takeUpLast();
+    await this.doAll(formulasLast(steps), change);
+    change.keep();
+    return true;
+  }
+
   /** Undo belongs to whatever is being typed then, and so would what is written. */
   private isBeingEdited(): boolean {
     const context = this.injector.get(IContextService);

@@ -81,5 +81,7 @@ export function refuseOtherFormulas(meant: MeantCells, after: Sheet, known: Know
 /** A file of ours that cannot be opened again is not given to anybody. */
 export function readAgain(bytes: Uint8Array): Workbook {
   const after = answer(() => readWorkbook(new Package(bytes)));
-  return isFileProblem(after) ? refuse({ code: "not-read-back" }) : after;
+  if (!isFileProblem(after)) return after;
+  // what failed in the machine is told as that; the rest is a file that we made wrongly
+  return refuse(after.fields.code === "failed" ? after.fields : { code: "not-read-back" });
 }

@@ -132,7 +132,13 @@ describe("npm run new-function", () => {
   });
 
   it("makes files in the house style whose tests fail until they are filled in", () => {
-    for (const part of ["src/core", "src/sheet/formula", "tests/functions", "tests/workbook"]) {
+    for (const part of [
+      "src/core",
+      "src/sheet",
+      "src/workbook/explain",
+      "tests/functions",
+      "tests/sheet",
+    ]) {
       cpSync(join(root, part), at(part), { recursive: true });
     }
     for (const part of ["node_modules", "tsconfig.json", ".prettierrc.json", "package.json"]) {

@@ -65,10 +65,10 @@ export const breakages: readonly Breakage[] = [
     broken: "return stays ? next : next;",
   },
   {
-    what: "record writes into the row above",
+    what: "record writes into a row that is begun",
     file: `${planning}/target-row.ts`,
-    line: "return { row: row + 1, isNew: row === last };",
-    broken: "return { row: Math.max(1, row), isNew: false };",
+    line: "if (inputs.some((column) => isFilled(row, column))) continue;",
+    broken: "if (inputs.every((column) => isFilled(row, column))) continue;",
   },
   {
     what: "an omitted titre is recorded as one that stands",
@@ -89,10 +89,10 @@ export const breakages: readonly Breakage[] = [
     broken: 'if (confirmed.fingerprint === "") {',
   },
   {
-    what: "a filled cell is written over unasked",
-    file: `${planning}/row-cells.ts`,
-    line: 'remarks.push({ code: "cell-not-empty", sentence, confirm: place });',
-    broken: 'remarks.push({ code: "cell-not-empty", sentence });',
+    what: "a row below the table is written over",
+    file: `${planning}/target-row.ts`,
+    line: 'if (inTheWay.length === 0 || choice === "first") return { row, isNew: true, inTheWay };',
+    broken: "return { row, isNew: true, inTheWay: [] };",
   },
   {
     what: "a new column is written over what stands there",

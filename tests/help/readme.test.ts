@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { catalogue } from "../../src/functions/catalogue";
 import { withMadeParts } from "../../src/help/readme";
 import { evaluateFormula } from "../functions/evaluate-formula";
 import { root } from "../rules/sources-of";
@@ -21,8 +20,15 @@ describe("the README", () => {
     expect(paragraph).toContain("titrates the oil");
   });
 
-  it("shows the catalogue and the cautions as they are", () => {
-    expect(withMadeParts(readme, catalogue)).toBe(readme);
+  it("shows the cautions as they are", () => {
+    expect(withMadeParts(readme)).toBe(readme);
+  });
+
+  it.each([
+    ["README.md", 10_000],
+    ["DEVELOPERS.md", 12_000],
+  ])("%s can be read in one go: less than %i bytes", (name, most) => {
+    expect(readFileSync(join(root, name)).length).toBeLessThan(most);
   });
 
   it("has a worked titration of seven steps", () => {

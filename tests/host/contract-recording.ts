@@ -8,6 +8,7 @@ import {
   planTitration,
   recordTitration,
 } from "../../src/workbook/planning/record/record-titration";
+import type { RowChoice } from "../../src/workbook/planning/record/target-row";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import type { TitrationRecord } from "../../src/workbook/record/titration-record";
 import { awkwardTexts, fryerLot } from "../workbook/record/records";
@@ -18,16 +19,27 @@ const emptyBook: Book = {
   sheets: [{ name: "Sheet1", rows: [], columnWidths: [], tables: [], frozenRows: 0 }],
 };
 
-export async function planned(host: Host, record: TitrationRecord): Promise<Plan> {
-  const plan = await planTitration(host, record);
+/** Plans as a person would who takes the next free row where the first is occupied. */
+export async function plannedRow(
+  host: Host,
+  record: TitrationRecord,
+): Promise<{ readonly plan: Plan; readonly choice: RowChoice }> {
+  const first = await planTitration(host, record);
+  if (first.kind === "plan") return { plan: first, choice: "first" };
+  if (!first.hasNextFree) throw new Error(first.sentence);
+  const plan = await planTitration(host, record, "next free");
   if (plan.kind !== "plan") throw new Error(plan.sentence);
-  return plan;
+  return { plan, choice: "next free" };
 }
+
+export const planned = async (host: Host, record: TitrationRecord): Promise<Plan> =>
+  (await plannedRow(host, record)).plan;
 
 /** Records as a person would who agrees to everything shown. */
 export async function recorded(host: Host, record: TitrationRecord): Promise<RecordOutcome> {
-  const { fingerprint, mustConfirm } = await planned(host, record);
-  return recordTitration(host, record, { fingerprint, agreed: mustConfirm });
+  const { plan, choice } = await plannedRow(host, record);
+  const { fingerprint, mustConfirm } = plan;
+  return recordTitration(host, record, { fingerprint, agreed: mustConfirm }, undefined, choice);
 }
 
 /** Everything a host can tell about a workbook. */

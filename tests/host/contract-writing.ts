@@ -16,6 +16,8 @@ import {
   value,
 } from "./contract-parts";
 
+const keep: Content = { kind: "keep" };
+
 export function writingContract(offers: Offers, opening: Opening): void {
   it("puts values and formulas, leaves cells that are kept, and empties what gets empty text", async () => {
     const { host } = await opening(bookOf([[1, 2, 3, 4]]));
@@ -32,6 +34,22 @@ export function writingContract(offers: Offers, opening: Opening): void {
       [true, "x", "", 0],
     ]);
     expect(found.formulas[0]).toEqual(["", "", "", "=A1+B1"]);
+  });
+
+  it("leaves the formula of a cell that is kept, that gets a note, or words to choose from", async () => {
+    const { host, undo } = await opening(bookOf([[1, "=A1+1", "=A1+2", "=A1+3", "=A1+4"]]));
+    const all = block(0, 0, 1, 5);
+    const formulas = ["", "=A1+1", "=A1+2", "=A1+3", "=A1+4"];
+    await done(host, set(all, [[value(10), ...formulas.slice(1).map(() => keep)]]));
+    await done(host, { do: "add-note", block: block(0, 2), text: "Litres." });
+    await done(host, { do: "offer-words", block: block(0, 3), words: ["low", "high"] });
+    await done(host, set(block(0, 1, 1, 3), [[keep, keep, keep]]));
+    await done(host, set(block(0, 0), [[value(20)]]));
+    const found = await cells(host, all);
+    expect(found.formulas).toEqual([formulas]);
+    expect(found.values).toEqual([[20, 21, 22, 23, 24]]);
+    await undo();
+    expect((await cells(host, all)).values).toEqual([[10, 11, 12, 13, 14]]);
   });
 
   it("keeps a text a text, whatever it looks like", async () => {

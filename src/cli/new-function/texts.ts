@@ -14,7 +14,7 @@ export const entryText = ({
   id,
 }: NewFunction): string => `import { worksheetFunction } from "../define";
 
-// Its plain-formula twin goes into ../twins: see "Writing a plain-formula twin" in DEVELOPERS.md.
+// Its plain-formula twin goes into src/partner/twins: see its README.
 export const ${id} = worksheetFunction(
   "${id}",
   "", // One line of at most 120 characters: what it gives, with its unit.

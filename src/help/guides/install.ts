@@ -1,10 +1,10 @@
 /**
- * How the add-in is loaded into the spreadsheet program, and taken out again: one text for the help
- * pages and for the README. After the maker's published instructions; not tried in the program.
+ * How the add-in is loaded into the spreadsheet program, and taken out again. After the maker's
+ * published instructions; not tried in the program.
  */
 import { block, type Guide, heading, type Part, points, steps, text } from "./guide";
 
-export const installParts: readonly Part[] = [
+const installParts: readonly Part[] = [
   text(
     "You need one file, `manifest.xml`: from whoever hosts Titrebook for you, or, on the machine of a developer, from this project. The steps follow the maker's published instructions; names of menus differ a little between versions.",
   ),
@@ -51,15 +51,8 @@ export const installParts: readonly Part[] = [
   ),
 ];
 
-export const install: Guide = {
-  file: "install.html",
-  title: "Loading it into Excel",
-  lead: "One file, loaded once on each machine, on Windows, the Mac or the web; and how to take it out again.",
-  parts: installParts,
-};
-
-/** For the machine on which it is developed: only in the README. */
-export const developerParts: readonly Part[] = [
+/** For the machine on which it is developed. */
+const developerParts: readonly Part[] = [
   heading("From this project"),
   block("npm ci", "npm run certs", "npm run doctor", "npm run serve:excel"),
   points(
@@ -68,3 +61,10 @@ export const developerParts: readonly Part[] = [
     "`npm run doctor` looks at Node, packages, certificates, ports, the manifest and the build, and says what to mend.",
   ),
 ];
+
+export const install: Guide = {
+  file: "install.html",
+  title: "Loading it into Excel",
+  lead: "One file, loaded once on each machine, on Windows, the Mac or the web; and how to take it out again.",
+  parts: [...installParts, ...developerParts],
+};

@@ -31,6 +31,12 @@ function shortened(undo: readonly IMutationInfo[]): IMutationInfo[] {
   return undo.filter((each) => whole.includes(each.id) || !added.includes(sheetOf(each)));
 }
 
+/** The workbooks that are being written to. */
+const underWay = new WeakSet<Injector>();
+
+/** Is a change of the pane's being made? What it writes is not what somebody typed. */
+export const isChanging = (injector: Injector): boolean => underWay.has(injector);
+
 export class OneChange {
   private readonly undo: IMutationInfo[] = [];
   private readonly redo: IMutationInfo[] = [];
@@ -41,13 +47,23 @@ export class OneChange {
     private readonly unit: string,
     /** The sheet that is shown before the change. */
     private readonly shownSheet: string,
-    injector: Injector,
+    private readonly injector: Injector,
   ) {
+    underWay.add(injector);
     this.history = injector.get(IUndoRedoService);
     this.commands = injector.get(ICommandService);
     // The history shows what belongs to the unit in focus alone.
     const units = injector.get(IUniverInstanceService);
     if (units.getFocusedUnit()?.getUnitId() !== unit) units.focusUnit(unit);
+  }
+
+  /** What was done last, by whoever, joins this change. */
+  takeUpLast(): void {
+    const last = this.history.pitchTopUndoElement();
+    if (!last) return;
+    this.undo.unshift(...last.undoMutations);
+    this.redo.push(...last.redoMutations);
+    this.history.popUndoToRedo();
   }
 
   /** Does one command. What it did joins this change. */
@@ -78,6 +94,7 @@ export class OneChange {
 
   /** Now one undo takes all of it back, and goes back to the sheet that was shown. */
   keep(): void {
+    underWay.delete(this.injector);
     if (this.undo.length === 0) return;
     const shown = { unitId: this.unit, subUnitId: this.shownSheet };
     // First of all: a sheet must not be taken away while it is the one shown.
@@ -89,6 +106,7 @@ export class OneChange {
 
   /** Takes all of it back at once, and leaves nothing to undo or to redo. False when it cannot. */
   takeBack(): boolean {
+    underWay.delete(this.injector);
     const { result } = sequenceExecute(shortened(this.undo), this.commands);
     // What was taken out of the history could be redone: remembering anything forgets that.
     this.remember([], []);

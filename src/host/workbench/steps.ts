@@ -1,5 +1,5 @@
 /** Each step as the engine's own commands. */
-import { CellValueType, type ICellData, type Injector } from "@univerjs/core";
+import type { ICellData, Injector } from "@univerjs/core";
 import {
   InsertSheetCommand,
   SetColWidthCommand,
@@ -14,9 +14,10 @@ import {
   SetSheetTableCommand,
 } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import { cellStyle, columnWidth, tableThemeName, usualCharacters } from "../../workbench/look";
-import { type Block, type Content, type Fault, fault, type Step } from "../../sheet/port";
+import { columnWidth, tableThemeName } from "../../workbench/look";
+import { type Block, type Fault, fault, type Step } from "../../sheet/port";
 import { tableNamed } from "./answers";
+import { cellsSet } from "./cell-data";
 import { likeAbove } from "./like-above";
 import type { Command } from "./one-change";
 import { roomFor } from "./room";
@@ -27,29 +28,6 @@ const rangeOf = ({ row, column, rows, columns }: Block) => ({
   endRow: row + rows - 1,
   endColumn: column + columns - 1,
 });
-
-function valueData(value: string | number | boolean): ICellData {
-  if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };
-  if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN, f: null };
-  // a text stays a text, whatever it begins with
-  return {
-    v: value === "" ? null : value,
-    t: value === "" ? null : CellValueType.FORCE_STRING,
-    f: null,
-  };
-}
-
-function cellData(content: Content): ICellData {
-  if (content.kind === "keep") return {};
-  const data =
-    content.kind === "formula" ? { f: content.formula, v: null } : valueData(content.value);
-  const { style, format } = content;
-  const look = cellStyle(
-    { ...(style ? { style } : {}), ...(format ? { format } : {}) },
-    usualCharacters,
-  );
-  return look ? { ...data, s: look } : data;
-}
 
 /** Room for our widest table; what lies beyond the last column means nothing to a formula. */
 const newSheet = { rowCount: 1000, columnCount: 60 };
@@ -93,10 +71,15 @@ export function commandsFor(
             },
           ];
     case "set-cells":
-      return values(
-        step.block,
-        step.contents.map((row) => row.map(cellData)),
-      );
+      return names.sheet(step.block.sheet)
+        ? [
+            ...roomFor(cells, step.block),
+            ...cellsSet(step.block, step.contents).map((value) => ({
+              id: SetRangeValuesCommand.id,
+              params: { ...on(step.block.sheet), range: rangeOf(step.block), value },
+            })),
+          ]
+        : fault("failed", step.block.sheet);
     case "add-table":
       return tableNamed(injector, cells, step.name)
         ? fault("name-taken", step.name)

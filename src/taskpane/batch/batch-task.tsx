@@ -7,6 +7,7 @@ import "../task.css";
 import "./batch.css";
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
+import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
@@ -67,7 +68,7 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
 
 export function BatchTask({ host, memory, locale, clock = machineClock }: BatchTaskProps) {
   const { lots, again } = useLots(host);
-  const { draft, act, replace, isUnkept } = useKeptDraft(memory, keeping);
+  const { draft, act, replace, isUnkept, held } = useKeptDraft(memory, keeping);
   /** Somebody has begun the next batch: the focus is theirs, in the pane. */
   const byHand = useRef(false);
   if (draft === undefined || lots.state !== "read") {
@@ -95,36 +96,39 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   };
   return (
     <DeskProvider value={{ view, act }}>
-      <div className="task">
-        {isUnkept ? (
-          <Say tone="mind">
-            This browser keeps nothing: record before you close the pane, or what you typed is lost.
-          </Say>
-        ) : null}
-        <header className="task-top">
-          <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
-          <NewBatch onNew={next} />
-        </header>
-        <StepBar label="Steps of the batch" steps={steps} here={step} onGo={go} />
-        <StepHeading
-          name={stepNames[step]}
-          at={at}
-          of={stepIds.length}
-          takesFocus={byHand.current}
-        />
-        {step === "record" ? (
-          <RecordStep host={host} today={today} onGo={go} onNew={next} />
-        ) : (
-          <EnterGoesOn onEnter={onEnter}>
-            {step === "oil" ? <OilStep /> : null}
-            {step === "lye" ? <LyeStep /> : null}
-            {step === "methanol" ? <MethanolStep /> : null}
-            {step === "weigh-out" ? <WeighOutStep onGo={go} /> : null}
-          </EnterGoesOn>
-        )}
-        <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-        <Cautions work={workOf(step, view.working)} />
-      </div>
+      <HeldElsewhere held={held}>
+        <div className="task">
+          {isUnkept ? (
+            <Say tone="mind">
+              This browser keeps nothing: record before you close the pane, or what you typed is
+              lost.
+            </Say>
+          ) : null}
+          <header className="task-top">
+            <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
+            <NewBatch onNew={next} />
+          </header>
+          <StepBar label="Steps of the batch" steps={steps} here={step} onGo={go} />
+          <StepHeading
+            name={stepNames[step]}
+            at={at}
+            of={stepIds.length}
+            takesFocus={byHand.current}
+          />
+          {step === "record" ? (
+            <RecordStep host={host} today={today} onGo={go} onNew={next} />
+          ) : (
+            <EnterGoesOn onEnter={onEnter}>
+              {step === "oil" ? <OilStep /> : null}
+              {step === "lye" ? <LyeStep /> : null}
+              {step === "methanol" ? <MethanolStep /> : null}
+              {step === "weigh-out" ? <WeighOutStep onGo={go} /> : null}
+            </EnterGoesOn>
+          )}
+          <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
+          <Cautions work={workOf(step, view.working)} />
+        </div>
+      </HeldElsewhere>
     </DeskProvider>
   );
 }

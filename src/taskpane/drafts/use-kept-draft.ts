@@ -1,6 +1,7 @@
 /** The draft of a task, kept by the browser after each change, and taken up again. */
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { TaskMemory } from "./task-memory";
+import { type Held, useHolding } from "./use-holding";
 import { useLeaving } from "./use-leaving";
 
 /** Typing is written within this many milliseconds; any other act at once, and leaving the page too. */
@@ -23,6 +24,8 @@ export interface KeptDraft<Draft, Action> {
   readonly replace: (next: (now: Draft | undefined) => Draft) => void;
   /** This browser keeps nothing. */
   readonly isUnkept: boolean;
+  /** Another tab may have it open too. */
+  readonly held: Held;
 }
 
 /** @param keeping the same object at every call */
@@ -36,11 +39,11 @@ export function useKeptDraft<Draft, Action>(
   const waiting = useRef<ReturnType<typeof setTimeout> | undefined>(undefined);
   const { task, from, reduce, isTyping } = keeping;
 
-  const keep = useCallback((): void => {
+  const keep = useCallback((): Promise<void> => {
     clearTimeout(waiting.current);
     waiting.current = undefined;
-    if (latest.current === undefined) return;
-    memory.keep(task, latest.current).then(
+    if (latest.current === undefined) return Promise.resolve();
+    return memory.keep(task, latest.current).then(
       () => {
         setUnkept(false);
       },
@@ -72,28 +75,44 @@ export function useKeptDraft<Draft, Action>(
     };
   }, [memory, show, task, from]);
 
+  const held = useHolding(
+    `task/${task}`,
+    () => (waiting.current === undefined ? Promise.resolve() : keep()),
+    async () => {
+      clearTimeout(waiting.current);
+      waiting.current = undefined;
+      show(from(await memory.read(task)));
+    },
+  );
+  const isWriter = useRef(true);
+  isWriter.current = held.isWriter;
+
   useLeaving(
     useCallback(() => {
-      if (waiting.current !== undefined) keep();
+      if (waiting.current !== undefined && isWriter.current) void keep();
     }, [keep]),
   );
 
   const act = useCallback(
     (action: Action): void => {
-      if (latest.current === undefined) return;
+      if (latest.current === undefined || !isWriter.current) return;
       show(reduce(latest.current, action));
-      if (isTyping(action)) waiting.current ??= setTimeout(keep, pause);
-      else keep();
+      if (isTyping(action)) {
+        waiting.current ??= setTimeout(() => {
+          if (isWriter.current) void keep();
+        }, pause);
+      } else void keep();
     },
     [keep, show, reduce, isTyping],
   );
 
   const replace = useCallback(
     (next: (now: Draft | undefined) => Draft): void => {
+      if (!isWriter.current) return;
       show(next(latest.current));
-      keep();
+      void keep();
     },
     [keep, show],
   );
-  return { draft, act, replace, isUnkept };
+  return { draft, act, replace, isUnkept, held };
 }

@@ -34,6 +34,8 @@ export interface PlanViewProps {
   /** On the button: "Record this titration". */
   readonly command: string;
   readonly inMark: InMark;
+  /** The focus comes to the command when this is first shown. */
+  readonly takesFocus: boolean;
   readonly onAgreed: (agreed: readonly string[]) => void;
 }
 
@@ -65,8 +67,14 @@ function ExactCells({ cells, inMark }: { cells: readonly PlannedCell[]; inMark: 
   );
 }
 
-export function PlanView({ plan, isBusy, command, inMark, onAgreed }: PlanViewProps) {
-  const [agreed, setAgreed] = useState<readonly string[]>([]);
+/** Drawn on while the plan changes: a button that is being pressed must not be put away for its like. */
+export function PlanView(props: PlanViewProps) {
+  const { plan, isBusy, command, inMark, takesFocus, onAgreed } = props;
+  /** The sentences agreed to: when one says something else, it is to be agreed to anew. */
+  const [ticked, setTicked] = useState<readonly string[]>([]);
+  const agreed = plan.remarks.flatMap(({ sentence, confirm }) =>
+    confirm !== undefined && ticked.includes(sentence) ? [confirm] : [],
+  );
   return (
     <>
       <p>{plan.summary}</p>
@@ -81,10 +89,10 @@ export function PlanView({ plan, isBusy, command, inMark, onAgreed }: PlanViewPr
             <Checkbox
               size="large"
               label={`Do it all the same: ${confirm}`}
-              checked={agreed.includes(confirm)}
+              checked={ticked.includes(sentence)}
               onChange={(_, { checked }) => {
-                setAgreed((was) =>
-                  checked === true ? [...was, confirm] : was.filter((each) => each !== confirm),
+                setTicked((was) =>
+                  checked === true ? [...was, sentence] : was.filter((each) => each !== sentence),
                 );
               }}
             />
@@ -95,6 +103,7 @@ export function PlanView({ plan, isBusy, command, inMark, onAgreed }: PlanViewPr
         size="large"
         appearance="primary"
         className="wide"
+        autoFocus={takesFocus}
         disabledFocusable={isBusy || !isAgreed(plan, agreed)}
         onClick={() => {
           onAgreed(agreed);

@@ -18,28 +18,41 @@ export interface PlannedChangeProps {
 
 export function PlannedChange(props: PlannedChangeProps) {
   const { planned, command, busyWords, inMark, afterwards } = props;
-  const { carrying, isTried, again, carryOut } = planned;
+  const { carrying, isTried, again, takeNextFree, carryOut } = planned;
   const isDone = carrying.state === "written";
+  const isWell = isDone && carrying.isWell;
+  const hasNextFree = carrying.state === "refused" && carrying.hasNextFree;
   const said = "sentence" in carrying ? carrying.sentence : undefined;
   return (
     <>
       <div role="status" className="outcome">
         {carrying.state === "looking" ? "Looking at the workbook." : null}
         {carrying.state === "writing" ? busyWords : null}
-        {said === undefined ? null : <Say tone={isDone ? "done" : "mind"}>{inMark(said)}</Say>}
+        {said === undefined ? null : <Say tone={isWell ? "done" : "mind"}>{inMark(said)}</Say>}
       </div>
+      {hasNextFree ? (
+        <Button
+          size="large"
+          appearance="primary"
+          className="wide"
+          autoFocus={isTried}
+          onClick={takeNextFree}
+        >
+          Use the next free row
+        </Button>
+      ) : null}
       {carrying.state === "refused" || carrying.state === "not known" ? (
-        <Button size="large" className="wide" autoFocus={isTried} onClick={again}>
+        <Button size="large" className="wide" autoFocus={isTried && !hasNextFree} onClick={again}>
           Look again
         </Button>
       ) : null}
       {carrying.state === "planned" || carrying.state === "writing" ? (
         <PlanView
-          key={carrying.plan.fingerprint}
           plan={carrying.plan}
           isBusy={carrying.state === "writing"}
           command={command}
           inMark={inMark}
+          takesFocus={isTried}
           onAgreed={(agreed) => void carryOut(carrying.plan, agreed)}
         />
       ) : null}

@@ -7,6 +7,8 @@ import "../task.css";
 import "./titrate.css";
 import "./timer.css";
 import "./result.css";
+import { Button } from "@fluentui/react-components";
+import { HeldElsewhere } from "../drafts/held-elsewhere";
 import type { TaskProps } from "../tasks";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
@@ -56,16 +58,25 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
   return (
     <DeskProvider value={{ view, act: titrations.act, undoes: bench.past.at(-1) }}>
       {unkept}
-      <Steps
-        key={bench.draft.id}
-        host={host}
-        takesFocus={takesFocus}
-        onRecorded={titrations.recorded}
-        onLots={titrations.putAway}
-        onNew={() => {
-          titrations.begin(bench.draft);
-        }}
-      />
+      <HeldElsewhere
+        held={titrations.held}
+        aside={
+          <Button size="large" className="wide" onClick={titrations.putAway}>
+            Other lots
+          </Button>
+        }
+      >
+        <Steps
+          key={bench.draft.id}
+          host={host}
+          takesFocus={takesFocus}
+          onRecorded={titrations.recorded}
+          onLots={titrations.putAway}
+          onNew={() => {
+            titrations.begin(bench.draft);
+          }}
+        />
+      </HeldElsewhere>
     </DeskProvider>
   );
 }

@@ -1,5 +1,6 @@
 /** The titration at hand and the others that the browser keeps: begun, taken up, changed, put away. */
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { type Held, useHolding } from "../drafts/use-holding";
 import { useLeaving } from "../drafts/use-leaving";
 import { localDay } from "../widgets/day";
 import { type Draft, newDraft } from "./draft";
@@ -36,6 +37,8 @@ export interface Titrations {
   readonly kept: readonly Kept[] | undefined;
   /** This browser keeps nothing. */
   readonly isUnkept: boolean;
+  /** Another tab may have the one at hand open too. */
+  readonly held: Held;
   /** Somebody has pressed something: the focus is theirs, in the pane. */
   readonly takesFocus: boolean;
   readonly act: (action: BenchAction) => void;
@@ -95,10 +98,21 @@ export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations
     };
   }, [list, keeping, begin]);
   useLeaving(useCallback(() => void keeping.now(), [keeping]));
+  const held = useHolding(
+    bench && `titration/${bench.draft.id}`,
+    () => keeping.now(),
+    async () => {
+      const id = latest.current?.draft.id;
+      const found = (await drafts.all()).find(({ draft }) => draft.id === id);
+      if (found && latest.current?.draft.id === id) show(benchWith(found.draft));
+    },
+  );
+  const isWriter = useRef(true);
+  isWriter.current = held.isWriter;
 
   const act = useCallback(
     (action: BenchAction): void => {
-      if (latest.current === undefined) return;
+      if (latest.current === undefined || !isWriter.current) return;
       const next = step(latest.current, action);
       show(next);
       // a titration in which nothing was done yet is not worth keeping
@@ -124,6 +138,7 @@ export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations
     bench,
     kept,
     isUnkept,
+    held,
     takesFocus: byHand.current,
     act,
     recorded,

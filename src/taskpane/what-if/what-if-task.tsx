@@ -7,6 +7,7 @@ import "../task.css";
 import "./what-if.css";
 import { useState } from "react";
 import { type Lots, useLots } from "../lots/use-lots";
+import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { StepBar, type StepState } from "../stepped/step-bar";
 import { StepHeading } from "../stepped/step-heading";
@@ -50,7 +51,7 @@ function stateOf(step: StepId, { working }: View, written: string): StepState {
 }
 
 export function WhatIfTask({ host, memory, locale }: TaskProps) {
-  const { draft, act, isUnkept } = useKeptDraft(memory, keeping);
+  const { draft, act, isUnkept, held } = useKeptDraft(memory, keeping);
   const { lots } = useLots(host);
   /** The question whose table was written last. */
   const [written, setWritten] = useState("");
@@ -73,31 +74,33 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
   }));
   return (
     <DeskProvider value={{ view, act }}>
-      <div className="task">
-        {isUnkept ? (
-          <Say tone="mind">
-            This browser keeps nothing: what you type here is gone when the pane closes.
-          </Say>
-        ) : null}
-        <StepBar label="Steps of the what-if table" steps={steps} here={step} onGo={go} />
-        <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
-        {step === "write" ? (
-          <WriteStep host={host} onGo={go} onWritten={setWritten} />
-        ) : (
-          <EnterGoesOn
-            onEnter={() => {
-              const next = stepIds[at + 1];
-              if (next !== undefined) go(next);
-            }}
-          >
-            {step === "sizes" ? <SizesStep /> : null}
-            {step === "compare" ? <CompareStep /> : null}
-            {step === "table" ? <TableStep onGo={go} /> : null}
-          </EnterGoesOn>
-        )}
-        <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-        {step === "table" || step === "write" ? <Cautions work="planning" /> : null}
-      </div>
+      <HeldElsewhere held={held}>
+        <div className="task">
+          {isUnkept ? (
+            <Say tone="mind">
+              This browser keeps nothing: what you type here is gone when the pane closes.
+            </Say>
+          ) : null}
+          <StepBar label="Steps of the what-if table" steps={steps} here={step} onGo={go} />
+          <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
+          {step === "write" ? (
+            <WriteStep host={host} onGo={go} onWritten={setWritten} />
+          ) : (
+            <EnterGoesOn
+              onEnter={() => {
+                const next = stepIds[at + 1];
+                if (next !== undefined) go(next);
+              }}
+            >
+              {step === "sizes" ? <SizesStep /> : null}
+              {step === "compare" ? <CompareStep /> : null}
+              {step === "table" ? <TableStep onGo={go} /> : null}
+            </EnterGoesOn>
+          )}
+          <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
+          {step === "table" || step === "write" ? <Cautions work="planning" /> : null}
+        </div>
+      </HeldElsewhere>
     </DeskProvider>
   );
 }

@@ -26,6 +26,7 @@ import type { GivenCell } from "./cells";
 import type { Holding } from "../holding/holding";
 import type { HeldTerms } from "../holding/lay-out";
 import { surroundingsOf } from "../holding/surroundings";
+import { keepFormulas } from "./keep-formulas";
 import { engineFunctions } from "./registration";
 import { equipEngine, type Working } from "./steady/equip";
 import type { CellPlace } from "../../sheet/area";
@@ -67,6 +68,7 @@ export class HeadlessWorkbook {
       locales: { [LocaleType.EN_US]: {} },
       logLevel: LogLevel.ERROR,
     });
+    keepFormulas(univer);
     univer.registerPlugin(UniverFormulaEnginePlugin, { function: engineFunctions });
     univer.registerPlugin(UniverSheetsPlugin);
     univer.registerPlugin(UniverSheetsFormulaPlugin, {

@@ -32,9 +32,11 @@ import { editWhereTheCellStands } from "./editor-place";
 import { forgetUnit } from "./forget-unit";
 import { Guard } from "./guard";
 import { greyHeld } from "./grey-held";
+import { GrowTables } from "./grow-tables";
 import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
 import { startEngine } from "./start-engine";
+import { tabsShownAfter } from "./tab-names";
 import { watchSelection } from "./watch-selection";
 import { soon, worked } from "./worked";
 
@@ -155,16 +157,18 @@ export async function mountGrid(
   const command = injector.get(ICommandService);
   // one for all: each of these listens to everything as long as the page
   const api = FUniver.newAPI(univer);
+  const host = new WorkbenchHost(injector, {
+    ...file,
+    reveal: (block) => reveal(api, block, container.clientWidth),
+  });
+  new GrowTables(injector, cells, host);
   const grid: Grid = {
     working,
-    host: new WorkbenchHost(injector, {
-      ...file,
-      reveal: (block) => reveal(api, block, container.clientWidth),
-    }),
+    host,
     cells,
     holding,
     edited: new Edited(injector, () => cells.names.unit),
-    guard: new Guard(injector, cells, refused, holding),
+    guard: new Guard(injector, cells, tabsShownAfter(refused, container, cells), holding),
     isNarrow: narrow,
     show: (snapshot, terms, progress) => shown.show(snapshot, terms, progress),
     state: async () => {

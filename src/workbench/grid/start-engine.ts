@@ -5,6 +5,7 @@ import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import tableWords from "@univerjs/sheets-table/locale/en-US";
+import { keepFormulas } from "../engine/keep-formulas";
 import { descriptions, engineFunctions } from "../engine/registration";
 import { equipEngine, type Working } from "../engine/steady/equip";
 import type { Holding } from "../holding/holding";
@@ -23,6 +24,7 @@ export function startEngine(
     logLevel: LogLevel.ERROR,
     theme,
   });
+  keepFormulas(univer);
   const core = UniverSheetsCorePreset({
     container,
     // Its buttons have no names that can be read out; undo and redo stand in the page's own bar.

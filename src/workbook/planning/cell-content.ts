@@ -1,7 +1,6 @@
 /**
  * What one cell of the record's row gets, in a table that is there. What was typed wins; a calculated
- * column gets its formula; whatever else stands in a column of ours is cleared, since the row's
- * formulas would count it; a cell of another's column is left alone.
+ * column keeps its formula or gets it; a cell of another's column is left alone.
  */
 import type { Content } from "../../sheet/port";
 import type { BookValue } from "../../sheet/book";
@@ -36,7 +35,6 @@ export interface Decision {
 }
 
 const keep: Content = { kind: "keep" };
-const clear: Content = { kind: "value", value: "" };
 
 const isGiven = (format: string): boolean => format !== "General" && format !== "@";
 
@@ -78,30 +76,49 @@ function waiting({ now, ours, heading, logbook }: RowCell): Decision {
  */
 function forTyping(at: RowCell): Decision {
   const { heading, logbook, target, column, now } = at;
+  if (!isEmpty(now)) {
+    return {
+      content: keep,
+      remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+    };
+  }
   const formula = target.row > 2 ? otherColumnFormula(logbook, target.row, column) : undefined;
-  if (formula === undefined) return { content: isEmpty(now) ? keep : clear };
+  if (formula === undefined) return { content: keep };
   return {
     content: { kind: "formula", formula, format: formatFor(at) },
     remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
   };
 }
 
+/** The row above holds a figure that somebody typed there. */
+function hasTypedAbove({ logbook, target, column }: RowCell): boolean {
+  if (target.row < 2) return false;
+  const above = readCell(logbook, target.row - 1, column);
+  return above.formula === "" && !isEmpty(above) && typeof above.value !== "object";
+}
+
 function calculated(at: RowCell, ours: Column): Decision {
-  const { heading, logbook, target, column, now } = at;
+  const { heading, logbook, target, column } = at;
   const found = ourColumnFormula(logbook, target.row, column, ours, at.shape);
-  const nothing = isEmpty(now) ? keep : clear;
   if (found.kind === "formula") {
     const { formula, isOurs } = found;
     const content: Content = { kind: "formula", formula, format: formatFor(at) };
-    if (isOurs) return { content };
+    if (isOurs && !hasTypedAbove(at)) return { content };
+    if (isOurs) {
+      return {
+        content,
+        remark: { code: "own-formula", sentence: remarkWords.formulaAmongFigures(heading) },
+      };
+    }
     return {
       content,
       remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
     };
   }
-  const sentence =
-    found.kind === "none" ? remarkWords.noFormula(heading) : remarkWords.otherOrder(heading);
-  return { content: nothing, remark: { code: "no-formula", sentence } };
+  return {
+    content: keep,
+    remark: { code: "no-formula", sentence: remarkWords.otherOrder(heading) },
+  };
 }
 
 function notOurs(at: RowCell): Decision {

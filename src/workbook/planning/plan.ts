@@ -23,13 +23,15 @@ export interface PlannedCell {
 export type RemarkCode =
   /** A cell holds something that would be overwritten. */
   | "cell-not-empty"
+  /** Cells of other rows that lost their column's formula get it again. */
+  | "formulas-back"
   /** The row holds something in a column that is not ours; it stays. */
   | "kept-in-row"
   /** The table has no column for a figure of the record: it is not recorded. */
   | "column-missing"
   /** A column of that name holds another formula: the row gets that one. */
   | "own-formula"
-  /** A column of that name holds typed figures: no formula is written into it. */
+  /** The columns its formula needs are missing or stand in another order: none is written. */
   | "no-formula"
   /** The last row holds the same titration. */
   | "recorded-before"
@@ -61,8 +63,10 @@ export interface Plan {
   readonly remarks: readonly Remark[];
   /** What must be confirmed before it is written; empty when nothing stands in the way. */
   readonly mustConfirm: readonly string[];
-  /** The block that is read back: a record's row, all columns of the table. */
+  /** What the change is about: a record's row, all columns of the table. */
   readonly block: Block;
+  /** The block that is read back, where cells beside `block` are written too. */
+  readonly covers?: Block;
   /** The table the cells belong to, since a formula there may be spelled two ways; "" for none. */
   readonly table: string;
   /** For the host: one undo step. */
@@ -77,6 +81,8 @@ export interface Refusal {
   readonly code: FaultCode;
   /** What happened and what to do. */
   readonly sentence: string;
+  /** The row is occupied, and there is a free one: plan again for "next free". */
+  readonly hasNextFree?: boolean;
 }
 
 /** What a person has seen and agreed to. */
@@ -103,6 +109,8 @@ export type RecordOutcome =
       readonly isReadBack: boolean;
       /** Empty when every cell holds what was written. */
       readonly differences: readonly Difference[];
+      /** What keeps a result of the row from being worked out, in sentences. Empty when all are. */
+      readonly troubles: readonly string[];
       /** What the calculated cells show, by heading. */
       readonly results: Readonly<Record<string, CellContent>>;
       readonly sentence: string;

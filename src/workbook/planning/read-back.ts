@@ -8,7 +8,7 @@ import { type Pause, settled } from "./settle";
 import { resultsIn, verifyRecord } from "./record/verify-record";
 
 async function blockOf(host: Host, plan: Plan): Promise<Cells | Fault> {
-  const found = await asked(() => host.read([{ ask: "cells", block: plan.block }]));
+  const found = await asked(() => host.read([{ ask: "cells", block: plan.covers ?? plan.block }]));
   return isFault(found) ? found : answerOf("cells", found[0]);
 }
 
@@ -29,7 +29,8 @@ export async function readBack(
   if (isFault(cells)) {
     if (unanswered) return notKnown(plan);
     const sentence = `Written in ${address(plan.block)}, but it could not be read back: look at it there.`;
-    return { kind: "recorded", plan, isReadBack: false, differences: [], results: {}, sentence };
+    const nothing = { differences: [], troubles: [], results: {} };
+    return { kind: "recorded", plan, isReadBack: false, ...nothing, sentence };
   }
   const differences = verifyRecord(plan, cells);
   if (unanswered && differences.length > 0) return notKnown(plan);
@@ -39,5 +40,5 @@ export async function readBack(
       ? `Written in ${plan.where}.`
       : `Written in ${plan.where}, but ${count === 1 ? "one cell is" : `${String(count)} cells are`} not as written: ${differences[0]?.sentence ?? ""}`;
   const results = resultsIn(plan, cells);
-  return { kind: "recorded", plan, isReadBack: true, differences, results, sentence };
+  return { kind: "recorded", plan, isReadBack: true, differences, troubles: [], results, sentence };
 }

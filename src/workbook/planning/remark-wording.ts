@@ -10,8 +10,14 @@ const list = (names: readonly string[]): string => {
 };
 
 export const remarkWords = {
-  cellNotEmpty: (address: string, now: string): string =>
-    `${address} holds "${named(now)}", which would be lost.`,
+  occupied: (row: number, held: readonly string[]): string =>
+    `Row ${String(row)} is not free: it holds ${list(held.map((each) => `"${named(each)}"`))}. Nothing is written over.`,
+  noFreeRow: (table: string): string =>
+    `There is no free row in the table ${named(table)}, nor right below it: empty one, or move what stands below, then record again.`,
+  formulasBack: (count: number): string =>
+    count === 1
+      ? "One empty cell of another row gets its column's formula back."
+      : `${String(count)} empty cells of other rows get their column's formula back.`,
   keptInRow: (address: string, now: string): string =>
     `${address} holds "${named(now)}": it stays, and becomes part of the row.`,
   columnsMissing: (table: string, headings: readonly string[]): string =>
@@ -22,8 +28,8 @@ export const remarkWords = {
     `${heading} has another formula in this table: the new row gets the same one as the rows above.`,
   figureForFormula: (heading: string): string =>
     `${heading} has a formula in the rows above: this row gets the figure you entered instead.`,
-  noFormula: (heading: string): string =>
-    `${heading} holds no formula in the rows above: none is written, and the cell stays empty.`,
+  formulaAmongFigures: (heading: string): string =>
+    `${heading} holds typed figures above: they stay, and this row gets the formula.`,
   otherOrder: (heading: string): string =>
     `${heading} stays empty: the columns its formula needs are missing or stand in another order.`,
   recordedBefore: (row: number, { what, tellingWords }: RecordTarget): string =>

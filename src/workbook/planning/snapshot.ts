@@ -1,11 +1,13 @@
 /** What was read of a workbook before planning: its sheets, its names, and the logbook's table. */
-import type { Cells, CellContent, Names, Sheets, Table } from "../../sheet/port";
+import type { Block, Cells, CellContent, Names, Sheets, Table } from "../../sheet/port";
 import { valueText } from "./shown";
 
 export interface Logbook {
   readonly table: Table;
-  /** The table's cells, headings first, and the row below its last one. */
+  /** The table's cells, headings first, and those below it as far as they may hold anything. */
   readonly cells: Cells;
+  /** Where the other tables of the workbook stand. */
+  readonly others: readonly Block[];
 }
 
 export interface Snapshot {

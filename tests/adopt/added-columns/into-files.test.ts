@@ -6,6 +6,7 @@ import { isSameFormula } from "../../../src/sheet/formula/same-formula";
 import { offers } from "../../../src/adopt/added-columns/columns-to-add";
 import { sourcesOf } from "../../../src/adopt/added-columns/sources";
 import { shouldHold } from "../../../src/adopt/added-columns/titre-formulas";
+import { bases } from "../../../src/adopt/recognising/basis";
 import type { LogbookMapping, MappedColumn } from "../../../src/adopt/recognising/mapping";
 import { roleOf, roles, type RoleId } from "../../../src/adopt/recognising/roles";
 import type { LogbookValue, SheetCells } from "../../../src/adopt/recognising/sheet-cells";
@@ -40,16 +41,22 @@ const usual: readonly RoleId[] = [
   "assay",
   "catalyst",
 ];
+/** What was answered of grams of lye. */
+const basis = fc.constantFrom(...bases);
 const usualColumn = (id: RoleId) =>
-  fc.constantFrom(undefined, ...roleOf(id).units).map((unit) => ({ role: id, heading: id, unit }));
+  fc
+    .record({ unit: fc.constantFrom(undefined, ...roleOf(id).units), basis })
+    .map((given) => ({ role: id, heading: id, ...given }));
 
 const constant = fc
   .record({
     role: fc.constantFrom<RoleId>("base", "assay", "baseCharge", "molarity", "strength", "density"),
     value: fc.constantFrom("KOH", "NaOH", "90", "0,765", "7", "0.1", "-1"),
     isTyped: fc.boolean(),
+    basis,
   })
-  .map(({ role: id, value, isTyped }) => ({
+  .map(({ role: id, value, isTyped, basis: answered }) => ({
+    basis: answered,
     role: id,
     unit: roleOf(id).units[0],
     from: isTyped

@@ -6,12 +6,15 @@ import {
   recordTitration,
 } from "../../../src/workbook/planning/record/record-titration";
 import { recordOf } from "../../../src/taskpane/titrate/record";
+import type { TitrationRecord } from "../../../src/workbook/record/titration-record";
+import type { RowChoice } from "../../../src/workbook/planning/record/target-row";
 import type { Reading } from "../../../src/taskpane/titrate/draft";
 import { acidByHand, isNear } from "../by-hand";
 import { acidOf, molarityOf, type Slip } from "../slip-model";
 import type { World } from "../world";
 import { lookAtResult } from "./at-the-bench";
 import { carry, type Carried } from "./carried";
+import { rowToCome } from "./row-to-come";
 
 /** 30 September 2026: 126 years of 365 days, 31 leap days (29 February 1900 is one there), 272 days. */
 const day = 46_295;
@@ -155,18 +158,42 @@ function checkResults(
   }
 }
 
-/** The row a record goes to: below the last one in which anything was typed. */
-function rowToCome({ workbook }: World): number | undefined {
-  const block = workbook.tableBlock("Titrations");
-  if (!block) return undefined;
-  const { sheet, row, column, rows, columns } = block;
-  for (let last = row + rows - 1; last > row; last -= 1) {
-    for (let at = column; at < column + columns; at += 1) {
-      const held = workbook.present[`${sheet}!${String(last)},${String(at)}`];
-      if (held !== undefined && (JSON.parse(held) as [unknown, string])[1] === "") return last + 1;
-    }
+async function carryTitration(
+  world: World,
+  record: TitrationRecord,
+  choice: RowChoice,
+): Promise<Carried | undefined> {
+  const { workbook } = world;
+  return carry(world, {
+    what: "titration",
+    plan: () => planTitration(workbook.host, record, choice),
+    write: (confirmed) => recordTitration(workbook.host, record, confirmed, undefined, choice),
+  }).catch((problem: unknown) => {
+    if (workbook.isSpoilt && String(problem).includes("refused")) return undefined;
+    throw problem;
+  });
+}
+
+/** As a person goes through it: where the row is not free, the next free one is asked for. */
+async function recordSomewhere(
+  world: World,
+  record: TitrationRecord,
+): Promise<{ carried: Carried | undefined; row: number | undefined }> {
+  const { workbook } = world;
+  const coming = rowToCome(world, "first");
+  const carried = await carryTitration(world, record, "first");
+  const isKnown = coming !== undefined && carried?.disturbance === "none" && carried.isClear;
+  if (!isKnown || carried.outcome.kind !== "refused") return { carried, row: coming?.row };
+  if (workbook.isSpoilt) return { carried, row: undefined };
+  if (coming.isFree || carried.outcome.hasNextFree !== true) {
+    throw new Error(`the titration was refused: ${carried.outcome.sentence}`);
   }
-  return row + 1;
+  const next = rowToCome(world, "next free");
+  const again = await carryTitration(world, record, "next free");
+  if (again?.outcome.kind === "refused" && again.disturbance === "none" && again.isClear) {
+    throw new Error(`the next free row was refused: ${again.outcome.sentence}`);
+  }
+  return { carried: again, row: next?.row };
 }
 
 export async function recordTheTitration(world: World): Promise<Carried | undefined> {
@@ -177,23 +204,13 @@ export async function recordTheTitration(world: World): Promise<Carried | undefi
   if (wanted !== "who knows") assert.equal(record !== undefined, wanted);
   if (!record) return undefined;
   const { workbook } = world;
-  const before = { row: rowToCome(world), text: JSON.stringify(slip) };
-  const carried = await carry(world, {
-    what: "titration",
-    plan: () => planTitration(workbook.host, record),
-    write: (confirmed) => recordTitration(workbook.host, record, confirmed),
-  }).catch((problem: unknown) => {
-    if (workbook.isSpoilt && String(problem).includes("refused")) return undefined;
-    throw problem;
-  });
-  assert.equal(JSON.stringify(world.bench.slip), before.text);
-  if (carried?.outcome.kind === "refused" && carried.disturbance === "none" && !workbook.isSpoilt) {
-    throw new Error(`the titration was refused: ${carried.outcome.sentence}`);
-  }
+  const text = JSON.stringify(slip);
+  const { carried, row } = await recordSomewhere(world, record);
+  assert.equal(JSON.stringify(world.bench.slip), text);
   if (carried?.outcome.kind !== "recorded") return carried;
   const { block } = carried.outcome.plan;
-  if (before.row !== undefined && carried.isClear && block.row !== before.row) {
-    throw new Error(`recorded in row ${String(block.row)}, not ${String(before.row)}`);
+  if (row !== undefined && carried.isClear && block.row !== row) {
+    throw new Error(`recorded in row ${String(block.row)}, not ${String(row)}`);
   }
   if (!workbook.isSpoilt) await checkRow(world, block, slip);
   await world.bench.act({ do: "recorded" }, (now) => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import type { Plan, Refusal } from "../../../src/workbook/planning/plan";
 import { planTitration } from "../../../src/workbook/planning/record/record-titration";
+import type { Host } from "../../../src/sheet/port";
 import type { MemoryHost } from "../../hosts/memory";
 import { openMemory } from "../../host/memory-host";
 import { planned, recorded } from "../../host/contract-recording";
@@ -20,6 +21,28 @@ const refusal = async (host: MemoryHost): Promise<Refusal> => {
   if (found.kind !== "refused") throw new Error("planned");
   return found;
 };
+
+/** Of a memory that holds no errors: what is written like one is read as one. */
+const withErrors = (host: MemoryHost): Host => ({
+  capabilities: () => host.capabilities(),
+  write: (label, steps) => host.write(label, steps),
+  watch: (heard) => host.watch(heard),
+  fileBytes: () => host.fileBytes(),
+  read: async (questions) => {
+    const found = await host.read(questions);
+    if ("code" in found) return found;
+    return found.map((each) =>
+      each.kind !== "cells"
+        ? each
+        : {
+            ...each,
+            values: each.values.map((row) =>
+              row.map((value) => (value === "#N/A" ? { error: value } : value)),
+            ),
+          },
+    );
+  },
+});
 
 const earlier = { Lot: "E-1", "Titre 1 mL": 3, "Titre 2 mL": 3.1, "Blank 1 mL": 0.1 };
 const withFormulas = (values: Record<string, string | number>) => ({
@@ -151,16 +174,19 @@ describe("a row in a table of somebody else's", () => {
     expect(remark?.confirm).toBeUndefined();
   });
 
-  it("writes no formula into a column of typed figures", async () => {
+  it("writes its formula into a column of typed figures too, which stay, and says so", async () => {
     const host = open({
       headings: ourHeadings,
       rows: [rowUnder(ourHeadings, { ...earlier, "FFA %": 1.2 })],
     });
     const plan = await planned(host, fryerLot);
-    expect(cellUnder(plan, "FFA %")).toBeUndefined();
+    expect(cellUnder(plan, "FFA %")?.shown).toBe(ourFormula("FFA %"));
     expect(plan.remarks.map(({ sentence }) => sentence)).toContain(
-      "FFA % holds no formula in the rows above: none is written, and the cell stays empty.",
+      "FFA % holds typed figures above: they stay, and this row gets the formula.",
     );
+    await recorded(host, fryerLot);
+    const column = ourHeadings.indexOf("FFA %");
+    expect(host.book.sheets[0]?.cells[`2,${column}`]).toMatchObject({ value: 1.2, formula: "" });
   });
 
   it("writes none of our formulas where the columns it reads stand in another order", async () => {
@@ -193,12 +219,14 @@ describe("a row in a table of somebody else's", () => {
     const rows = [rowUnder(ourHeadings, withFormulas(readings))];
     const alone = await planned(open({ headings: ourHeadings, rows }), fryerLot);
     expect(cellUnder(alone, "Titre 5 mL")).toBeUndefined();
-    const waiting = rowUnder(ourHeadings, { "Titre 5 mL": "=2.4+0.05" });
+    const waiting = rowUnder(ourHeadings, { "Titre 5 mL": "=2.5+0.05" });
     const spare = await planned(
       open({ headings: ourHeadings, rows: [...rows, waiting] }),
       fryerLot,
     );
-    expect(cellUnder(spare, "Titre 5 mL")).toMatchObject({ shown: "", mustConfirm: true });
+    // that row holds a reading: the next one is taken
+    expect(spare.summary).toContain("A new row 5 ");
+    expect(cellUnder(spare, "Titre 5 mL")).toBeUndefined();
   });
 
   it("goes on with a formula that every row has in a column for typing, and says so", async () => {
@@ -221,44 +249,92 @@ describe("cells below a table that hold something", () => {
   const below = rowUnder(ourHeadings, { Lot: "a remark", "Titre 6 mL": 9, Note: "=1+1" });
   const rows = [rowUnder(ourHeadings, withFormulas(earlier))];
 
-  it("are named and must be confirmed, one by one", async () => {
+  it("are named: the row is not free, and one word takes the next that is", async () => {
     const host = open({ headings: ourHeadings, rows, below });
+    expect(await refusal(host)).toEqual({
+      kind: "refused",
+      code: "target-not-empty",
+      sentence: 'Row 4 is not free: it holds "a remark", "9", "=1+1". Nothing is written over.',
+      hasNextFree: true,
+    });
     const plan = await planned(host, fryerLot);
-    const note = ourHeadings.indexOf("Note");
-    expect(plan.mustConfirm.slice(0, 2)).toEqual(["'Lab log'!B4", "'Lab log'!P4"]);
-    expect(plan.mustConfirm).toHaveLength(3);
-    expect(plan.cells.filter(({ mustConfirm }) => mustConfirm).map(({ now }) => now)).toEqual([
-      "a remark",
-      "9",
-      "=1+1",
-    ]);
-    expect(plan.remarks[0]?.sentence).toBe(`'Lab log'!B4 holds "a remark", which would be lost.`);
-    expect(note).toBeGreaterThan(0);
+    expect(plan.mustConfirm).toEqual([]);
+    expect(plan.summary).toBe(
+      "A new row 5 in the table Titrations on the sheet Lab log. Row 4, below it so far, becomes part of it.",
+    );
   });
 
-  it("are cleared where the record has nothing for them: the row's formulas would count them", async () => {
+  it("become rows of the table with its formulas, and keep what was typed", async () => {
     const host = open({ headings: ourHeadings, rows, below });
     const outcome = await recorded(host, fryerLot);
     expect(outcome).toMatchObject({ kind: "recorded", differences: [] });
-    // By hand: 7.25 / 3 - 0.125, and no 9 mL in it.
+    // By hand: 7.25 / 3 - 0.125.
     if (outcome.kind === "recorded") {
       expect(outcome.results["Corrected titre mL"]).toBeCloseTo(7.25 / 3 - 0.125, 12);
     }
+    const at = (heading: string) => host.book.sheets[0]?.cells[`3,${ourHeadings.indexOf(heading)}`];
+    expect([at("Lot")?.value, at("Titre 6 mL")?.value, at("Note")?.formula]).toEqual([
+      "a remark",
+      9,
+      "=1+1",
+    ]);
+    expect(at("FFA %")?.formula).toBe(ourFormula("FFA %"));
+    expect(host.book.tables[0]?.block.rows).toBe(4);
   });
 
-  it("stay in a column that is not ours, and that is said too", async () => {
+  it("are not reached over where another table stands", async () => {
+    const host = open({ headings: ourHeadings, rows, below });
+    host.change(({ tables }) => {
+      tables.push({
+        name: "Drums",
+        block: { sheet: "Lab log", row: 3, column: 1, rows: 3, columns: 2 },
+        isFiltered: false,
+        hasTotals: false,
+      });
+    });
+    expect((await refusal(host)).sentence).toContain("There is no free row in the table");
+  });
+});
+
+describe("a row of the table that is not wholly empty", () => {
+  it("is free when only another's column holds something, which stays", async () => {
     const host = open({
       headings: ["Lot", "Titre 1 mL", "Theirs"],
-      rows: [["X", 1, null]],
-      below: [null, null, "sum"],
+      rows: [
+        ["X", 1, null],
+        [null, null, "sum"],
+      ],
     });
     const plan = await planned(host, fryerLot);
-    expect(plan.remarks.find(({ code }) => code === "kept-in-row")).toMatchObject({
+    expect(plan.remarks.find(({ code }) => code === "kept-in-row")).toEqual({
+      code: "kept-in-row",
       sentence: `'Lab log'!C4 holds "sum": it stays, and becomes part of the row.`,
-      confirm: "'Lab log'!C4",
     });
     await recorded(host, fryerLot);
     expect(host.book.sheets[0]?.cells["3,2"]?.value).toBe("sum");
+  });
+
+  it("is not free when somebody typed a result into it", async () => {
+    const typed = rowUnder(ourHeadings, { ...withFormulas({}), "FFA %": 1.2 });
+    const host = open({
+      headings: ourHeadings,
+      rows: [rowUnder(ourHeadings, withFormulas(earlier)), typed],
+    });
+    expect(await refusal(host)).toMatchObject({ hasNextFree: true });
+    expect((await planned(host, fryerLot)).summary).toContain("A new row 5 ");
+  });
+
+  it("gets its formulas again where an error was left behind as if it had been typed", async () => {
+    const left = ourHeadings.map((heading) => (ourFormula(heading) === "" ? null : "#N/A"));
+    const host = withErrors(
+      open({ headings: ourHeadings, rows: [left, rowUnder(ourHeadings, withFormulas({}))] }),
+    );
+    const plan = await planned(host, fryerLot);
+    expect(plan.summary).toContain("The empty row 3 ");
+    expect(plan.mustConfirm).toEqual([]);
+    const outcome = await recorded(host, fryerLot);
+    if (outcome.kind !== "recorded") throw new Error("not recorded");
+    expect(outcome.results["FFA %"]).toBeTypeOf("number");
   });
 });
 

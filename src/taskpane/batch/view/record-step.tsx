@@ -33,8 +33,8 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
   const record = recordOf(view, today);
   const change: Change = {
     key: record && JSON.stringify(record),
-    plan: () => planBatch(host, rowOf(record)),
-    write: (confirmed, pause) => recordBatch(host, rowOf(record), confirmed, pause),
+    plan: (choice) => planBatch(host, rowOf(record), choice),
+    write: (confirmed, pause, choice) => recordBatch(host, rowOf(record), confirmed, pause, choice),
     written: (outcome) => {
       act({ do: "recorded" });
       return atOdds(outcome, view);

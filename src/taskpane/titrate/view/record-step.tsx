@@ -33,8 +33,9 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
   const record = recordOf(view);
   const change: Change = {
     key: record && JSON.stringify(record),
-    plan: () => planTitration(host, rowOf(record)),
-    write: (confirmed, pause) => recordTitration(host, rowOf(record), confirmed, pause),
+    plan: (choice) => planTitration(host, rowOf(record), choice),
+    write: (confirmed, pause, choice) =>
+      recordTitration(host, rowOf(record), confirmed, pause, choice),
     written: (outcome) => {
       onRecorded(draft);
       const { acid } = working;

@@ -11,7 +11,7 @@ import { isSameFormula } from "../../../sheet/formula/same-formula";
 import { type Logbook, readCell } from "../snapshot";
 
 export type ColumnFormula =
-  /** As in the rows above, or ours where there are none. */
+  /** As in the nearest row that has one, or ours where none has. */
   | { readonly kind: "formula"; readonly formula: string; readonly isOurs: boolean }
   | { readonly kind: "none" }
   /** Ours, but it would read other cells here than it means. */
@@ -23,12 +23,28 @@ function fromAbove(logbook: Logbook, row: number, column: number, distance: numb
   return formula === "" ? "" : filledDown(formula, distance);
 }
 
-function nearestAbove(logbook: Logbook, row: number, column: number): string | undefined {
-  for (let distance = 1; distance < row; distance += 1) {
-    const formula = fromAbove(logbook, row, column, distance);
+/** Of the rows above, then of those below; the table's own rows alone. */
+function nearest(logbook: Logbook, row: number, column: number): string | undefined {
+  const { rows } = logbook.table.block;
+  for (let other = Math.min(row, rows) - 1; other >= 1; other -= 1) {
+    const formula = fromAbove(logbook, row, column, row - other);
+    if (formula !== "") return formula;
+  }
+  for (let other = row + 1; other < rows; other += 1) {
+    const formula = fromAbove(logbook, row, column, row - other);
     if (formula !== "") return formula;
   }
   return undefined;
+}
+
+/** Does some row of the column hold our own formula? */
+function holdsOurs(logbook: Logbook, column: number, ours: string): boolean {
+  const { name, block } = logbook.table;
+  const texts = new Set<string>();
+  for (let row = 1; row < block.rows; row += 1) {
+    texts.add(readCell(logbook, row, column).formula);
+  }
+  return [...texts].some((text) => text !== "" && isSameFormula(text, ours, name));
 }
 
 /** Does a part of the table, from one heading to another, hold the columns it holds in ours? */
@@ -58,7 +74,7 @@ const isUsable = (formula: string, headings: readonly string[], shape: TableShap
       return isOfAnother(target.table, shape) || isInOrder(target.columns, headings, shape);
     });
 
-/** A column of ours: the nearest formula above, else our own where the column has no rows yet. */
+/** A column of ours: our own formula where it has that in any row or none at all; else the nearest. */
 export function ourColumnFormula(
   logbook: Logbook,
   row: number,
@@ -67,12 +83,15 @@ export function ourColumnFormula(
   shape: TableShape,
 ): ColumnFormula {
   const { name, headings } = logbook.table;
-  const nearest = nearestAbove(logbook, row, column);
-  if (nearest !== undefined) {
-    const isOurs = ours.formula !== undefined && isSameFormula(nearest, ours.formula, name);
-    return { kind: "formula", formula: nearest, isOurs };
+  const near = nearest(logbook, row, column);
+  if (near !== undefined) {
+    const own = ours.formula;
+    const isOurs = own !== undefined && isSameFormula(near, own, name);
+    // beside ours, another one is what somebody put into that row alone
+    const formula = !isOurs && own !== undefined && holdsOurs(logbook, column, own) ? own : near;
+    return { kind: "formula", formula, isOurs: isOurs || formula === own };
   }
-  if (ours.formula === undefined || row > 1) return { kind: "none" };
+  if (ours.formula === undefined) return { kind: "none" };
   return isUsable(ours.formula, headings, shape)
     ? { kind: "formula", formula: ours.formula, isOurs: true }
     : { kind: "other-order" };

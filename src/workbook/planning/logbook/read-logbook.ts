@@ -1,5 +1,15 @@
 /** Reads what a plan needs to know. Reads only. */
-import { type Cells, type Fault, fault, type Found, type Host, isFault } from "../../../sheet/port";
+import {
+  type Block,
+  type Cells,
+  type Fault,
+  fault,
+  type Found,
+  type Host,
+  isFault,
+  type Names,
+  type Sheets,
+} from "../../../sheet/port";
 import { asked } from "../asked";
 import type { Snapshot } from "../snapshot";
 
@@ -10,11 +20,27 @@ type Of<K extends Kind> = Extract<Found, { kind: K }>;
 export const answerOf = <K extends Kind>(kind: K, found: Found | undefined): Of<K> | Fault =>
   found?.kind === kind ? (found as Of<K>) : fault("failed", kind);
 
-/** The table's cells and the row below them. */
-async function cellsOf(host: Host, block: Cells["block"]): Promise<Cells | Fault> {
-  const wanted = { ...block, rows: block.rows + 1 };
+/** More rows below a table are not looked at. */
+const mostBelow = 200;
+
+/** The table's cells, and those below it down to the first row that is surely empty. */
+async function cellsOf(host: Host, block: Block, { sheets }: Sheets): Promise<Cells | Fault> {
+  const used = sheets.find(({ name }) => name === block.sheet)?.used;
+  const end = block.row + block.rows;
+  const below = used ? Math.max(0, Math.min(used.row + used.rows - end, mostBelow)) : 0;
+  const wanted = { ...block, rows: block.rows + below + 1 };
   const found = await asked(() => host.read([{ ask: "cells", block: wanted }]));
   return isFault(found) ? found : answerOf("cells", found[0]);
+}
+
+async function otherTables(host: Host, { tables }: Names, name: string): Promise<Block[] | Fault> {
+  const others = tables.filter((each) => each.toLowerCase() !== name.toLowerCase());
+  if (others.length === 0) return [];
+  const found = await asked(() =>
+    host.read(others.map((each) => ({ ask: "table", name: each }) as const)),
+  );
+  if (isFault(found)) return found;
+  return found.flatMap((each) => (each.kind === "table" ? [each.block] : []));
 }
 
 export async function readLogbook(host: Host, tableName: string): Promise<Snapshot | Fault> {
@@ -32,6 +58,8 @@ export async function readLogbook(host: Host, tableName: string): Promise<Snapsh
   if (found[2]?.kind === "nothing") return { sheets, names, logbook: undefined };
   const table = answerOf("table", found[2]);
   if (isFault(table)) return table;
-  const cells = await cellsOf(host, table.block);
-  return isFault(cells) ? cells : { sheets, names, logbook: { table, cells } };
+  const cells = await cellsOf(host, table.block, sheets);
+  if (isFault(cells)) return cells;
+  const others = await otherTables(host, names, tableName);
+  return isFault(others) ? others : { sheets, names, logbook: { table, cells, others } };
 }

@@ -1,22 +1,54 @@
-/** What recording into a table of ours would do: a row of the one that is there, or a new one. */
-import { type Host, isFault } from "../../../sheet/port";
+/** Recording into a table of ours: into a row of the one that is there, or into a new one. */
+import { type CellContent, type Host, isFault } from "../../../sheet/port";
 import type { RowValue } from "../../record/row-values";
-import type { Plan, Refusal } from "../plan";
+import { carryOut } from "../carry-out";
+import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
 import { planRow } from "./plan-row";
 import { planTable } from "../plan-table";
 import { readLogbook } from "../logbook/read-logbook";
 import type { RecordTarget } from "./record-target";
 import { refusal } from "../refusal";
+import type { Pause } from "../settle";
+import type { RowChoice } from "./target-row";
+import { troublesOf } from "../troubles";
 
 /** Reads, never writes. */
 export async function planRecord(
   host: Host,
   into: RecordTarget,
   values: readonly RowValue[],
+  choice?: RowChoice,
 ): Promise<Plan | Refusal> {
   const snapshot = await readLogbook(host, into.shape.name);
   if (isFault(snapshot)) return refusal(snapshot);
   return snapshot.logbook
-    ? planRow(snapshot, snapshot.logbook, into, values)
+    ? planRow(snapshot, snapshot.logbook, into, values, choice)
     : planTable(snapshot, into, values);
+}
+
+export interface Recording {
+  /** What the one undo step is called. */
+  readonly label: string;
+  readonly confirmed: Confirmed | undefined;
+  /** Lets slow functions answer. */
+  readonly pause: Pause | undefined;
+  readonly choice: RowChoice | undefined;
+}
+
+/** Plans anew, writes only what was agreed to, and says which results could not be worked out. */
+export async function recordRow(
+  host: Host,
+  into: RecordTarget,
+  values: readonly RowValue[],
+  { label, confirmed, pause, choice }: Recording,
+): Promise<RecordOutcome> {
+  const planned = () => planRecord(host, into, values, choice);
+  const outcome = await carryOut(host, label, planned, confirmed, pause);
+  if (outcome.kind !== "recorded" || outcome.differences.length > 0) return outcome;
+  const isError = (result: CellContent): boolean => typeof result === "object";
+  if (!Object.values(outcome.results).some(isError)) return outcome;
+  const troubles = await troublesOf(host, outcome.plan);
+  if (troubles.length === 0) return outcome;
+  const sentence = `Written in ${outcome.plan.where}, but not every result could be worked out.`;
+  return { ...outcome, troubles, sentence };
 }

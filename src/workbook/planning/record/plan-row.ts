@@ -4,6 +4,7 @@ import { tokensOf } from "../../../sheet/formula/token";
 import type { RowValue } from "../../record/row-values";
 import { looksUpItsRow, workingsName } from "../../../partner/sharing/workings/workings-name";
 import { finished } from "../finished";
+import { formulasBack } from "../formulas-back";
 import { placeOf } from "../headings";
 import type { Plan, Refusal, Remark } from "../plan";
 import { recordedBefore } from "./recorded-before";
@@ -11,8 +12,8 @@ import { rowWords, type RecordTarget } from "./record-target";
 import { refusal } from "../refusal";
 import { remarkWords } from "../remark-wording";
 import { rowCells } from "./row-cells";
-import type { Logbook, Snapshot } from "../snapshot";
-import { targetRow } from "./target-row";
+import { type Logbook, nowText, readCell, type Snapshot } from "../snapshot";
+import { type RowChoice, targetRow, type TargetRow } from "./target-row";
 
 const refused = (code: Refusal["code"], sentence: string): Refusal => ({
   kind: "refused",
@@ -90,39 +91,77 @@ function aboutRepeat(
   return [{ code, sentence: remarkWords.recordedBefore(row, target), confirm: code }];
 }
 
+/** The row that is taken, or why none is. */
+function chosen(logbook: Logbook, into: RecordTarget, choice: RowChoice): TargetRow | Refusal {
+  const { table } = logbook;
+  const target = targetRow(logbook, into.shape, choice);
+  if (target?.isNew && table.hasTotals) {
+    return refused("target-not-empty", remarkWords.totals(table.name));
+  }
+  if (target?.inTheWay.length === 0) return target;
+  const next = targetRow(logbook, into.shape, "next free");
+  if (!target || !next) return refused("target-not-empty", remarkWords.noFreeRow(table.name));
+  const held = target.inTheWay.map((column) => nowText(readCell(logbook, target.row, column)));
+  const sentence = remarkWords.occupied(table.block.row + target.row + 1, held);
+  const hasNext = !(next.isNew && table.hasTotals);
+  return { ...refused("target-not-empty", sentence), ...(hasNext ? { hasNextFree: true } : {}) };
+}
+
+function summaryOf({ table }: Logbook, target: TargetRow): string {
+  const end = table.block.row + table.block.rows;
+  const row = table.block.row + target.row;
+  const which = `${target.isNew ? "A new row" : "The empty row"} ${String(row + 1)}`;
+  const place = `${which} in the table ${table.name} on the sheet ${table.block.sheet}`;
+  if (!target.isNew || row === end) return `${place}.`;
+  const between =
+    row - end === 1 ? `Row ${String(row)}` : `Rows ${String(end + 1)} to ${String(row)}`;
+  return `${place}. ${between}, below it so far, ${row - end === 1 ? "becomes" : "become"} part of it.`;
+}
+
 export function planRow(
   snapshot: Snapshot,
   logbook: Logbook,
   into: RecordTarget,
   values: readonly RowValue[],
+  choice: RowChoice = "first",
 ): Plan | Refusal {
   const stopped = hindrance(snapshot, logbook, into);
   if (stopped) return stopped;
   const { table } = logbook;
-  const target = targetRow(logbook);
-  if (target.isNew && table.hasTotals) {
-    return refused("target-not-empty", remarkWords.totals(table.name));
-  }
+  const target = chosen(logbook, into, choice);
+  if ("kind" in target) return target;
   const { contents, cells, remarks } = rowCells(logbook, into.shape, target, values);
+  const back = formulasBack(logbook, into.shape, target);
   const row: Block = { ...table.block, row: table.block.row + target.row, rows: 1 };
-  const grown: Block = { ...table.block, rows: table.block.rows + 1 };
+  const grown: Block = { ...table.block, rows: target.row + 1 };
   const steps: Step[] = [
     ...(target.isNew ? [{ do: "grow-table", name: table.name, block: grown } as const] : []),
     { do: "set-cells", block: row, contents: [contents] },
+    ...back.steps,
     { do: "select", block: row },
   ];
-  const which = `${target.isNew ? "A new row" : "The empty row"} ${String(row.row + 1)}`;
   return finished({
     ...rowWords(into, row),
-    summary: `${which} in the table ${table.name} on the sheet ${table.block.sheet}.`,
-    cells,
+    summary: summaryOf(logbook, target),
+    cells: [...cells, ...back.cells],
     makes: [],
     remarks: [
       ...aboutRepeat(logbook, into, values),
       ...aboutColumns(logbook, into, values),
       ...remarks,
+      ...(back.cells.length > 0
+        ? [
+            {
+              code: "formulas-back",
+              sentence: remarkWords.formulasBack(back.cells.length),
+            } as const,
+          ]
+        : []),
     ],
     block: row,
+    ...(back.cells.length > 0
+      ? { covers: { ...table.block, rows: Math.max(table.block.rows, target.row + 1) } }
+      : {}),
     table: into.shape.name,
     steps,
   });

@@ -3,11 +3,11 @@ import type { Host } from "../../../sheet/port";
 import type { BatchRecord } from "../../record/batch-record";
 import { batchRowValues } from "../../record/batch-row-values";
 import { batches } from "../../tables/batches";
-import { carryOut } from "../carry-out";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
-import { planRecord } from "./plan-record";
+import { planRecord, recordRow } from "./plan-record";
 import type { RecordTarget } from "./record-target";
 import type { Pause } from "../settle";
+import type { RowChoice } from "./target-row";
 
 const into: RecordTarget = {
   shape: batches,
@@ -18,8 +18,11 @@ const into: RecordTarget = {
 };
 
 /** What recording would do. Reads, never writes. */
-export const planBatch = (host: Host, record: BatchRecord): Promise<Plan | Refusal> =>
-  planRecord(host, into, batchRowValues(record));
+export const planBatch = (
+  host: Host,
+  record: BatchRecord,
+  choice?: RowChoice,
+): Promise<Plan | Refusal> => planRecord(host, into, batchRowValues(record), choice);
 
 /** Plans anew and writes only what was agreed to. `pause` lets slow functions answer. */
 export const recordBatch = (
@@ -27,11 +30,11 @@ export const recordBatch = (
   record: BatchRecord,
   confirmed: Confirmed | undefined,
   pause?: Pause,
+  choice?: RowChoice,
 ): Promise<RecordOutcome> =>
-  carryOut(
-    host,
-    `Record batch ${record.batch}`.trim(),
-    () => planBatch(host, record),
+  recordRow(host, into, batchRowValues(record), {
+    label: `Record batch ${record.batch}`.trim(),
     confirmed,
     pause,
-  );
+    choice,
+  });

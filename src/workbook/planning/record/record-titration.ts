@@ -3,11 +3,11 @@ import type { Host } from "../../../sheet/port";
 import { rowValues } from "../../record/row-values";
 import type { TitrationRecord } from "../../record/titration-record";
 import { titrations } from "../../tables/titrations";
-import { carryOut } from "../carry-out";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
-import { planRecord } from "./plan-record";
+import { planRecord, recordRow } from "./plan-record";
 import type { RecordTarget } from "./record-target";
 import type { Pause } from "../settle";
+import type { RowChoice } from "./target-row";
 
 const into: RecordTarget = {
   shape: titrations,
@@ -23,8 +23,11 @@ const into: RecordTarget = {
 };
 
 /** What recording would do. Reads, never writes. */
-export const planTitration = (host: Host, record: TitrationRecord): Promise<Plan | Refusal> =>
-  planRecord(host, into, rowValues(record));
+export const planTitration = (
+  host: Host,
+  record: TitrationRecord,
+  choice?: RowChoice,
+): Promise<Plan | Refusal> => planRecord(host, into, rowValues(record), choice);
 
 /** Plans anew and writes only what was agreed to. `pause` lets slow functions answer. */
 export const recordTitration = (
@@ -32,11 +35,11 @@ export const recordTitration = (
   record: TitrationRecord,
   confirmed: Confirmed | undefined,
   pause?: Pause,
+  choice?: RowChoice,
 ): Promise<RecordOutcome> =>
-  carryOut(
-    host,
-    `Record titration of ${record.lot}`,
-    () => planTitration(host, record),
+  recordRow(host, into, rowValues(record), {
+    label: `Record titration of ${record.lot}`,
     confirmed,
     pause,
-  );
+    choice,
+  });

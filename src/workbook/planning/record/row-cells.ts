@@ -8,7 +8,7 @@ import { isHeading } from "../headings";
 import type { PlannedCell, Remark } from "../plan";
 import { remarkWords } from "../remark-wording";
 import { contentText } from "../shown";
-import { isEmpty, type Logbook, nowText, readCell } from "../snapshot";
+import { type Logbook, nowText, readCell } from "../snapshot";
 import type { TargetRow } from "./target-row";
 
 export interface RowCells {
@@ -31,20 +31,14 @@ function planned(at: RowCell): Planned {
   const place = address(block);
   const { content, remark } = decided(at);
   const text = nowText(now);
-  const isLost = !isEmpty(now) && content.kind !== "keep";
-  const staysInRow = !isEmpty(now) && content.kind === "keep" && target.isNew;
+  const staysInRow = now.value !== "" && now.formula === "" && content.kind === "keep";
   const remarks: Remark[] = remark ? [remark] : [];
-  if (isLost) {
-    const sentence = remarkWords.cellNotEmpty(place, text);
-    remarks.push({ code: "cell-not-empty", sentence, confirm: place });
-  }
   if (staysInRow) {
-    const sentence = remarkWords.keptInRow(place, text);
-    remarks.push({ code: "kept-in-row", sentence, confirm: place });
+    remarks.push({ code: "kept-in-row", sentence: remarkWords.keptInRow(place, text) });
   }
   const shown = content.kind === "keep" ? text : contentText(content, ours?.format);
   return {
-    cell: { block, address: place, heading, now: text, content, shown, mustConfirm: isLost },
+    cell: { block, address: place, heading, now: text, content, shown, mustConfirm: false },
     remarks,
   };
 }

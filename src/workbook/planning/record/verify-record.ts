@@ -55,6 +55,12 @@ const foundIn = (cells: Cells, { block }: PlannedCell): ReadBack => {
   };
 };
 
+/** The error that a formula shows; "" for none. */
+export function errorAt(cells: Cells, cell: PlannedCell): { error: string; formula: string } {
+  const { value, formula } = foundIn(cells, cell);
+  return { error: formula === "" ? "" : errorOf(value), formula };
+}
+
 /** The error that a formula with our functions shows; "" for none. */
 export function errorIn(cells: Cells, cell: PlannedCell): string {
   const { value, formula } = foundIn(cells, cell);
@@ -74,6 +80,8 @@ export const verifyRecord = (plan: Plan, cells: Cells): Difference[] =>
 export const resultsIn = (plan: Plan, cells: Cells): Record<string, CellContent> =>
   Object.fromEntries(
     plan.cells
+      .filter(({ block }) => block.row < plan.block.row + plan.block.rows)
+      .filter(({ block }) => block.row >= plan.block.row)
       .map((cell) => ({ heading: cell.heading, ...foundIn(cells, cell) }))
       .filter(({ formula }) => formula !== "")
       .map(({ heading, value }) => [heading, value]),
