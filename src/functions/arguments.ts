@@ -103,6 +103,23 @@ export const usualNumber = <U extends Unit>(
   says: string,
 ): Argument<Quantity<U>> => optionalNumber(limit, usually.toString(), usually, says);
 
+/** A whole number, or undefined where it is not filled in. */
+export const optionalWhole = (
+  limit: Limits<"fraction">,
+  whenLeftOut: string,
+  says: string,
+): Argument<Quantity<"fraction"> | undefined> => {
+  const reader = optionalNumber(limit, whenLeftOut, undefined, says);
+  return {
+    ...reader,
+    read(given, argument) {
+      const found = reader.read(given, argument);
+      if (found === undefined || isProblem(found) || found.isInteger()) return found;
+      return problem({ code: "not-whole", argument, given: found });
+    },
+  };
+};
+
 /** Every figure of a range, gaps kept; the first that is wrong is the problem. */
 export function figures<U extends Unit>(
   grid: Grid,

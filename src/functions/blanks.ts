@@ -7,7 +7,10 @@ import { type Argument, figures } from "./arguments";
 import { type Cell, isNotFilledIn } from "./cells/cell";
 import { readGrid } from "./cells/grid";
 
-const isNeutralised = (cell: Cell): boolean =>
+/** What the word may be spelt like. */
+export const neutralisedWords = ["neutralised", "neutralized"];
+
+export const isNeutralised = (cell: Cell): boolean =>
   cell.kind === "text" && /^neutrali[sz]ed$/i.test(cell.text.trim());
 
 /**
@@ -19,7 +22,7 @@ export const blanks = (place: "required" | "optional"): Argument<readonly Millil
   unit: "mL",
   allowed: `${allowedWords(limits.reading)}, or the word neutralised`,
   limits: limits.reading,
-  words: ["neutralised", "neutralized"],
+  words: neutralisedWords,
   list: true,
   whenLeftOut: "the solvent was neutralised beforehand",
   listedAsRequired: place === "required",

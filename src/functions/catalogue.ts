@@ -17,11 +17,17 @@ import { ROUTE } from "./batch/route";
 import { SOAP } from "./batch/soap";
 import { WHATIF } from "./batch/what-if";
 import type { WorksheetFunction } from "./define";
+import { CONTROL } from "./record/control";
+import { CONTROLFLAGS } from "./record/control-flags";
+import { STRENGTHON } from "./record/strength-on";
+import { USUALFREEDOM } from "./record/usual-freedom";
+import { USUALSCATTER } from "./record/usual-scatter";
 import { CONCORDANT } from "./replicates/concordant";
 import { OUTLIERS } from "./replicates/outliers";
 import { REPLICATES } from "./replicates/replicates";
 import { SPREAD } from "./replicates/spread";
 import { VERDICT } from "./replicates/verdict";
+import { KHPUNCERTAINTY } from "./titrant/khp-uncertainty";
 import { MOLARITY } from "./titrant/molarity";
 import { MOLARITYFROMKHP } from "./titrant/molarity-from-khp";
 import { TEMPERATURECORRECTED } from "./titrant/temperature-corrected";
@@ -34,6 +40,7 @@ import { FFAFROMACIDVALUE } from "./titration/ffa-from-acid-value";
 import { FFAPERCENT } from "./titration/ffa-percent";
 import { MEANACIDVALUE } from "./titration/mean-acid-value";
 import { PERLITRE } from "./titration/per-litre";
+import { ACIDVALUEUNCERTAINTY } from "./uncertainty/acid-value-uncertainty";
 import { BUDGET } from "./uncertainty/budget";
 import { CHECKS } from "./uncertainty/checks";
 import { FFAUNCERTAINTY } from "./uncertainty/ffa-uncertainty";
@@ -76,6 +83,13 @@ export const catalogue: readonly WorksheetFunction[] = [
   BATCH,
   WHATIF,
   CHECKS,
+  ACIDVALUEUNCERTAINTY,
+  KHPUNCERTAINTY,
+  USUALSCATTER,
+  USUALFREEDOM,
+  STRENGTHON,
+  CONTROL,
+  CONTROLFLAGS,
 ];
 
 const byId = new Map<string, WorksheetFunction>(catalogue.map((entry) => [entry.id, entry]));

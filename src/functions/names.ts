@@ -46,6 +46,13 @@ const answers = {
   BATCH: "table",
   WHATIF: "table",
   CHECKS: "table",
+  ACIDVALUEUNCERTAINTY: "cell",
+  KHPUNCERTAINTY: "cell",
+  USUALSCATTER: "cell",
+  USUALFREEDOM: "cell",
+  STRENGTHON: "table",
+  CONTROL: "table",
+  CONTROLFLAGS: "table",
 } as const satisfies Record<string, "cell" | "table">;
 
 export type FunctionId = keyof typeof answers;

@@ -31,8 +31,20 @@ export function pairLists<A extends Unit, B extends Unit>(
   });
 }
 
+/** What was weighed, in a sentence and by the name of its argument. */
+export interface Weighed {
+  readonly called: string;
+  readonly argument: string;
+}
+
+const ofOil: Weighed = { called: "sample mass", argument: "sampleMasses" };
+
 /** Each titre with its own mass, gaps kept; a one-cell mass serves all. */
-export function replicateSlots(titres: List<"mL">, masses: List<"g">): Outcome<Slot<Replicate>[]> {
+export function replicateSlots(
+  titres: List<"mL">,
+  masses: List<"g">,
+  weighed = ofOil,
+): Outcome<Slot<Replicate>[]> {
   const [mass] = masses.filled;
   if (isOneCell(masses) && mass !== undefined) {
     return titres.slots.map((titre) => (titre === null ? null : [titre, mass]));
@@ -42,15 +54,19 @@ export function replicateSlots(titres: List<"mL">, masses: List<"g">): Outcome<S
     masses,
     {
       first: "titre",
-      second: "sample mass",
+      second: weighed.called,
       advice: "each needs the other, or give one mass for all",
     },
-    ["titres", "sampleMasses"],
+    ["titres", weighed.argument],
   );
 }
 
 /** The replicates that are there. */
-export function replicates(titres: List<"mL">, masses: List<"g">): Outcome<Replicate[]> {
-  const slots = replicateSlots(titres, masses);
+export function replicates(
+  titres: List<"mL">,
+  masses: List<"g">,
+  weighed?: Weighed,
+): Outcome<Replicate[]> {
+  const slots = replicateSlots(titres, masses, weighed);
   return isProblem(slots) ? slots : slots.filter((slot) => slot !== null);
 }

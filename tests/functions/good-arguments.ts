@@ -53,11 +53,42 @@ const byName: Record<string, unknown> = {
   waterPercent: 0.05,
   acidAssayPercent: 96,
   amounts: [[50, 100, 200]],
+  burettePercent: 1,
+  usualScatter: 0.04,
+  usualFreedom: 20,
+  khpMasses: [[0.5105, 0.512, 0.511]],
+  titreSets: [
+    [2.4, 2.45, 2.5],
+    [1.1, 1.15, ""],
+    [3, 3, 3.1],
+  ],
+  blankSets: [
+    [0.1, 0.15],
+    [0.1, ""],
+    ["", 0.12],
+  ],
+  sampleMassSets: [
+    [7.05, 7.06, 7.04],
+    [7, "", ""],
+    [6.9, 7.1, 7],
+  ],
+  dates: [[45658, 45668, 45678, 45690]],
+  strengths: [[0.1, 0.1002, 0.1001, 0.1004]],
+  day: 45700,
+  values: [[0.1, 0.12, 0.11, 0.13, 0.12, 0.11]],
+  baseline: 5,
+  weight: 0.3,
+};
+
+/** Where one name means two things. */
+const byFunction: Record<string, Record<string, unknown>> = {
+  KHPUNCERTAINTY: { purityPercent: 0.1 },
 };
 
 export function goodArguments(id: string): unknown[] {
   return (functionNamed(id)?.arguments ?? []).map(({ name }) => {
-    if (!(name in byName)) throw new Error(`no good value for ${name}`);
-    return byName[name];
+    const own = byFunction[id] ?? {};
+    if (!(name in own) && !(name in byName)) throw new Error(`no good value for ${name}`);
+    return own[name] ?? byName[name];
   });
 }

@@ -15,6 +15,12 @@ const spellings: [string, unknown][] = [
   ["a rich zero", { type: "Double", basicValue: 0, numberFormat: "0.00" }],
 ];
 
+/** Arguments that stand or fall together. */
+const partner: Record<string, string> = {
+  usualScatter: "usualFreedom",
+  usualFreedom: "usualScatter",
+};
+
 const everyArgument = catalogue.flatMap((entry) =>
   entry.arguments.map((argument, position) => ({ entry, argument, position })),
 );
@@ -47,9 +53,18 @@ describe("a cell that is not filled in", () => {
 
   it.each(everyArgument.filter(({ argument }) => argument.whenLeftOut !== undefined))(
     "$entry.id: $argument.name may be left out, or taken by the call's own Invocation object",
-    ({ entry, position }) => {
+    ({ entry, argument, position }) => {
       const given = [...goodArguments(entry.id)];
       given[position] = null;
+      const other = entry.arguments.findIndex(({ name }) => name === partner[argument.name]);
+      if (other >= 0) {
+        // one without the other says what is missing
+        expect(outcome(entry, given)).toMatchObject({
+          error: "#N/A",
+          message: expect.stringContaining(argument.name),
+        });
+        given[other] = null;
+      }
       const leftOut = outcome(entry, given);
       expect(leftOut).toHaveProperty("value");
       given[position] = { functionName: entry.id, setResult: () => undefined, address: "A1" };

@@ -23,6 +23,7 @@ import { acidValue } from "../../src/core/titration/acid-value";
 import { acidValueFromFfa, ffaPercent } from "../../src/core/titration/free-fatty-acid";
 import { molarityFromPhthalate, temperatureCorrected } from "../../src/core/titration/titrant";
 import { batchFunctions } from "./batch-functions";
+import { recordFunctions } from "./record-functions";
 import { figure, found } from "./figure";
 import { combined, effectiveFreedom } from "../../src/core/uncertainty/combine";
 import {
@@ -164,6 +165,7 @@ export const functions = {
   basePerGramOfAcid: (given: { base: string }) =>
     found(baseNamed(given.base)).molarMass.div(oleicAcid).toNumber(),
   ...batchFunctions,
+  ...recordFunctions,
   unitFactor: (given: { unit: string }) => found(amountUnitNamed(given.unit)).factor.toNumber(),
 } as const;
 

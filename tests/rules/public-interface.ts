@@ -26,9 +26,9 @@ export const publicInterface: Record<string, string> = {
   SPREAD: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
   REPLICATES: "standardDeviation, halfWidth, [confidencePercent]",
   FFAUNCERTAINTY:
-    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid]",
+    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid], [burettePercent], [usualScatter], [usualFreedom]",
   BUDGET:
-    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid]",
+    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid], [burettePercent], [usualScatter], [usualFreedom]",
   NEUTRALISER: "oilMass, acidValue, base, assayPercent",
   CATALYST: "oilMass, acidValue, base, assayPercent, baseCharge, [limitFfaPercent]",
   CATALYSTFROMFFA:
@@ -45,4 +45,13 @@ export const publicInterface: Record<string, string> = {
   WHATIF:
     "amounts:list, unit, acidValues:list, base, assayPercent, baseCharge, [oil], [limitFfaPercent]",
   CHECKS: "",
+  ACIDVALUEUNCERTAINTY:
+    "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [burettePercent], [usualScatter], [usualFreedom]",
+  KHPUNCERTAINTY:
+    "khpMasses:list, titres:list, blanks:list, massStep, titreStep, [purityPercent], [burettePercent], [usualScatter], [usualFreedom]",
+  USUALSCATTER: "titreSets:list, [blankSets:list], [sampleMassSets:list], [titreStep]",
+  USUALFREEDOM: "titreSets:list, [blankSets:list]",
+  STRENGTHON: "dates:list, strengths:list, day",
+  CONTROL: "values:list, [baseline], [step], [weight]",
+  CONTROLFLAGS: "values:list, [baseline], [step]",
 };

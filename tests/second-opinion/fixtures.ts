@@ -13,6 +13,8 @@ export const fixture = <Row extends unknown[]>(name: string): Table<Row> =>
 
 /** degrees of freedom, probability outside, t */
 export type StudentRow = [freedom: number, outside: number, t: number];
+/** degrees of freedom above and below the line, F, probability beyond it */
+export type FisherRow = [first: number, second: number, f: number, beyond: number];
 /** readings in the set, two-sided risk, critical value */
 export type GrubbsRow = [count: number, alpha: number, critical: number];
 export type DeviationRow = [readings: number[], mean: number, deviation: number];

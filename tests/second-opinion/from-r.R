@@ -1,5 +1,5 @@
 # The second opinion of R (4.2.2 when these were made): Student t, Grubbs' critical values, sample
-# deviations and the studentized range. Run from the top folder:
+# deviations, the studentized range and F. Run from the top folder:
 #   Rscript tests/second-opinion/from-r.R
 # It writes JSON into tests/second-opinion/fixtures. Nothing of ours is used here.
 folder <- "tests/second-opinion/fixtures"
@@ -58,3 +58,10 @@ beyond <- function(R, n) {
 rows <- lapply(3:10, function(n) c(n, vapply(c(0.10, 0.05, 0.01), function(alpha)
   figure(uniroot(function(R) beyond(R, n) - alpha / 2, c(0.2, 0.9999), tol = 1e-9)$root), "")))
 write_rows("dixon-critical.json", c("count", "at90", "at95", "at99"), rows)
+
+# Pr[F > f], degrees of freedom odd and even, small and large
+rows <- list()
+for (nu1 in c(1:9, 12, 19, 40)) for (nu2 in c(1:9, 16, 20, 25, 40, 61, 120, 1000))
+  for (f in c(0.05, 0.7, 1, 2.124, 4.5, 30))
+    rows[[length(rows) + 1]] <- c(nu1, nu2, figure(f), figure(pf(f, nu1, nu2, lower.tail = FALSE)))
+write_rows("f-tail.json", c("first", "second", "f", "beyond"), rows)

@@ -5,9 +5,16 @@ import { mean } from "../../src/core/exact/lists";
 import { criticalRangeFactors } from "../../src/core/reference/critical-range";
 import { dixonCritical } from "../../src/core/reference/dixon-critical";
 import { sampleDeviation } from "../../src/core/replicates/deviations";
+import { fTail } from "../../src/core/replicates/f-tail";
 import { grubbsCritical } from "../../src/core/replicates/grubbs";
 import { studentT, twoSidedTail } from "../../src/core/replicates/student-t";
-import { type DeviationRow, fixture, type GrubbsRow, type StudentRow } from "./fixtures";
+import {
+  type DeviationRow,
+  fixture,
+  type FisherRow,
+  type GrubbsRow,
+  type StudentRow,
+} from "./fixtures";
 import { asked, type Asked } from "./from-libreoffice";
 
 /** The largest relative difference of pairs, with the pair it is of. */
@@ -58,6 +65,15 @@ describe("beside R", () => {
         twoSidedTail(t, freedom),
         outside,
       ]),
+      1e-12,
+    );
+  });
+
+  it("the probability beyond F agrees to 1e-12, for degrees of freedom odd and even, to 1000", () => {
+    const rows = fixture<FisherRow>("f-tail").rows;
+    expect(rows).toHaveLength(1152);
+    near(
+      rows.map(([first, second, f, beyond]) => [fTail(f, first, second), beyond]),
       1e-12,
     );
   });

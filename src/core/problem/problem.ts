@@ -32,6 +32,8 @@ export type ProblemFields =
   | { code: "no-blank" }
   | { code: "too-few"; argument: string; called: string; given: number; needed: number }
   | { code: "not-available"; argument: string; place?: Place | undefined }
+  | { code: "no-repeats" }
+  | { code: "usual-alone"; given: string; missing: string }
   | { code: "too-many-replicates"; scatter: Exact; halfWidth: Exact; most: number }
   // wrong: #VALUE!
   | {
@@ -53,6 +55,9 @@ export type ProblemFields =
       hint: string;
       place?: Place | undefined;
     }
+  | { code: "not-whole"; argument: string; given: Exact }
+  | { code: "one-day"; day: Exact }
+  | { code: "no-strength-left"; strength: Exact }
   | { code: "unknown-word"; argument: string; given: string; allowed: string }
   | { code: "which-gallon"; argument: string }
   | { code: "neutralised-and-figure" }
@@ -62,6 +67,7 @@ export type ProblemFields =
   | { code: "acid-above-limit"; ffaPercent: Exact; limitPercent: Exact }
   | { code: "unpaired"; filled: string; missing: string; place: Place; advice: string }
   | { code: "shapes-differ"; first: string; second: string }
+  | { code: "rows-differ"; first: string; second: string }
   | { code: "solid-fat"; oil: string; lowest: Exact; temperature: Exact }
   | { code: "too-much-oil"; given: Exact; limit: Exact }
   | { code: "equal-lots"; acidValue: Exact }
@@ -94,6 +100,8 @@ const notFilledIn: ReadonlySet<ProblemCode> = new Set<ProblemCode>([
   "no-blank",
   "too-few",
   "not-available",
+  "no-repeats",
+  "usual-alone",
   "too-many-replicates",
 ]);
 

@@ -50,6 +50,10 @@ const wording: Wording = {
   "too-few": (p) =>
     `Not enough data yet: ${p.argument} has ${p.given} ${p.called}${p.given === 1 ? "" : "s"}, and ${p.needed} or more are needed.`,
   "not-available": (p) => `${p.argument}${at(p.place)} holds #N/A: it is not available yet.`,
+  "no-repeats": () =>
+    "Not enough data yet: no titration in titreSets has two readings, and one alone shows no scatter.",
+  "usual-alone": (p) =>
+    `No usual scatter yet: ${p.given} is given without ${p.missing}; USUALSCATTER and USUALFREEDOM make both.`,
   "too-many-replicates": (p) =>
     `More than ${p.most} titrations would be needed for ±${shown(p.halfWidth)} mL at a scatter of ${shown(p.scatter)} mL: find what scatters them first.`,
   "not-a-number": (p) =>
@@ -61,6 +65,11 @@ const wording: Wording = {
     `${p.argument} must be one cell, and a range of ${p.rows} by ${p.columns} cells was given.`,
   "out-of-range": (p) =>
     `${p.argument}${at(p.place)} is ${withUnit(shown(p.given), p.unit)}; allowed is ${p.allowed}${p.hint ? ` (${p.hint})` : ""}.`,
+  "not-whole": (p) => `${p.argument} is ${shown(p.given)}; it must be a whole number.`,
+  "one-day": (p) =>
+    `dates holds one day alone, ${shown(p.day)}: a line needs strengths of two days or more.`,
+  "no-strength-left": (p) =>
+    `The line comes to ${shown(p.strength.toSignificantDigits(4))} mol/L on that day, which cannot be: ask for a day nearer to the dates.`,
   "unknown-word": (p) => `${p.argument} is ${p.given}; allowed is ${p.allowed}.`,
   "which-gallon": (p) => `${p.argument}: which gallon? Write us_gal (3.785 L) or uk_gal (4.546 L).`,
   "neutralised-and-figure": () =>
@@ -76,6 +85,8 @@ const wording: Wording = {
   unpaired: (p) =>
     `Row ${p.place.row} column ${p.place.column} has ${withArticle(p.filled)} but no ${p.missing}: ${p.advice}.`,
   "shapes-differ": (p) => `${p.first} and ${p.second} must be ranges of the same shape.`,
+  "rows-differ": (p) =>
+    `${p.first} and ${p.second} must have the same number of rows: one row for each titration.`,
   "solid-fat": (p) =>
     `${p.oil} is solid at ${shown(p.temperature)} C: weigh it, or warm it to ${shown(p.lowest)} C and give the temperature.`,
   "too-much-oil": (p) =>

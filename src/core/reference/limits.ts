@@ -61,6 +61,15 @@ export const limits = {
   concordanceLimit: above("mL", "0", "10"),
   standardDeviation: above("mL", "0", "10"),
   halfWidth: above("mL", "0", "10"),
+  usualFreedom: between("fraction", "1", "1000", {
+    ifAbove: "more makes no difference: write 1000",
+  }),
+  /** A day as the spreadsheet counts them; the last is that of the year 9999. */
+  day: above("fraction", "0", "2958465"),
+  controlValue: above("fraction", "0", "1000000"),
+  controlStep: above("fraction", "0", "10"),
+  baseline: between("fraction", "2", "1000"),
+  weight: above("fraction", "0", "1"),
   amount: above("fraction", "0", "1000000"),
   lotMass: above("kg", "0", "1000000"),
   confidence: between("%", "50", "99.9", {

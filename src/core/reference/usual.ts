@@ -12,4 +12,8 @@ export const usual = {
   acidAssay: quantity("%", "96"),
   /** Of potassium hydrogen phthalate for standards (common practice, no source). */
   phthalatePurity: quantity("%", "100"),
+  /** +- of the same, percent (QUAM:2012, example A2: 100.0 % +- 0.05 %). */
+  phthalateLimits: quantity("%", "0.05"),
+  /** Of a new value in a weighted mean (NIST/SEMATECH e-Handbook 6.3.2.4: 0.2 to 0.3). */
+  controlWeight: quantity("fraction", "0.2"),
 } as const;

@@ -1,4 +1,4 @@
-import type { Exact } from "../exact/exact";
+import { type Exact, zero } from "../exact/exact";
 import { mean } from "../exact/lists";
 import { as, type Gram, type Millilitre } from "../quantity/quantity";
 
@@ -16,10 +16,12 @@ export const atMass = (reading: Exact, own: Exact, meanMass: Exact): Millilitre 
 export type OnSample = readonly [reading: Millilitre, sampleMass: Gram];
 
 /**
- * Every reading as on the mean mass. With one mass for all, the readings as they are.
+ * Every reading as on the mean mass, the blank taken off first: the blank does not grow with the
+ * sample, so that an oil which titrates in exact proportion shows no scatter at all.
  * @param samples one or more
+ * @param blank mean blank, mL; 0 where the readings are net already
  */
-export function atMeanMass(samples: readonly OnSample[]): Millilitre[] {
+export function atMeanMass(samples: readonly OnSample[], blank: Exact = zero): Millilitre[] {
   const meanMass = mean(samples.map(([, sampleMass]) => sampleMass));
-  return samples.map(([reading, sampleMass]) => atMass(reading, sampleMass, meanMass));
+  return samples.map(([reading, sampleMass]) => atMass(reading.minus(blank), sampleMass, meanMass));
 }

@@ -41,7 +41,8 @@ const withCounts = (bench: BenchFigures, titres: number, blanks: number): BenchF
   ...bench,
   titres,
   blanks,
-  freedom: pooledFreedom(titres, blanks),
+  freedom:
+    bench.freedom + pooledFreedom(titres, blanks) - pooledFreedom(bench.titres, bench.blanks),
   weighings: bench.weighings > 1 ? titres : bench.weighings,
 });
 

@@ -1,3 +1,4 @@
+import { type Exact, hundred } from "../exact/exact";
 import { mean } from "../exact/lists";
 import {
   as,
@@ -8,40 +9,52 @@ import {
 } from "../quantity/quantity";
 import { type Outcome, isProblem, problem } from "../problem/problem";
 import type { FattyAcid } from "../reference/fatty-acids";
+import { type UsualScatter, withUsual } from "../record/usual";
+import { pooledDeviation } from "../record/usual-scatter";
 import { atMass } from "../replicates/at-mean-mass";
 import { deviations, sumOfSquares } from "../replicates/deviations";
+import { acidValue } from "../titration/acid-value";
 import { lessBlank, meanBlank } from "../titration/corrected-titre";
 import { ffaPercent } from "../titration/free-fatty-acid";
 import type { Replicate } from "../titration/mean-acid-value";
 
-/** A titration as it stands in the notebook, with what is known of burette, balance and titrant. */
-export interface Titration {
+/** Readings over weighed samples, with what is known of burette, balance and sample. */
+export interface Measured {
   readonly replicates: readonly Replicate[];
   /** mL; none means the solvent was neutralised. */
   readonly blanks: readonly Millilitre[];
-  readonly molarity: MolePerLitre;
-  readonly acid: FattyAcid;
   /** The smallest difference read on the burette. */
   readonly titreStep: Millilitre;
   readonly massStep: Gram;
   /** Was each sample weighed on its own, or one mass for all? */
   readonly hasOwnMasses: boolean;
-  /** +- limits, percent; undefined for none. */
-  readonly molarityPercent: Percent | undefined;
+  /** +- limits of the sample, percent: taken by volume, or its purity; undefined for none. */
   readonly samplePercent: Percent | undefined;
+  /** +- limits of the burette or syringe, percent of what it delivers. */
+  readonly burettePercent?: Percent | undefined;
+  /** How the same hand scattered before. */
+  readonly usual?: UsualScatter | undefined;
+}
+
+/** The same with a titrant of known strength. */
+export interface WithTitrant extends Measured {
+  readonly molarity: MolePerLitre;
+  /** +- limits of the titrant's strength, percent. */
+  readonly molarityPercent: Percent | undefined;
+}
+
+/** A titration as it stands in the notebook. */
+export interface Titration extends WithTitrant {
+  readonly acid: FattyAcid;
 }
 
 /** The figures the uncertainty is worked out from, as doubles: roots and Student t follow. */
-export interface BenchFigures {
-  /** % FFA. */
-  readonly ffa: number;
+export interface MeasuredFigures {
   /** Mean titre less blank, mL, as on the mean sample mass. */
   readonly netTitre: number;
   /** The same titre with its blank, mL. */
   readonly titre: number;
   readonly blank: number;
-  /** mol/L. */
-  readonly molarity: number;
   /** Mean sample mass, g. */
   readonly sampleMass: number;
   readonly titres: number;
@@ -50,11 +63,21 @@ export interface BenchFigures {
   readonly scatter: number;
   /** Degrees of freedom of that scatter. */
   readonly freedom: number;
+  /** How many of them are the record's; left out or 0: today counts alone. */
+  readonly usualFreedom?: number;
   readonly titreStep: number;
   readonly massStep: number;
   readonly weighings: number;
-  readonly molarityPercent: number;
   readonly samplePercent: number;
+  readonly burettePercent?: number;
+}
+
+export interface BenchFigures extends MeasuredFigures {
+  /** % FFA, or another result that rises with the titre: its uncertainty is in its unit. */
+  readonly ffa: number;
+  /** mol/L. */
+  readonly molarity: number;
+  readonly molarityPercent: number;
 }
 
 const fewestTitres = 2;
@@ -63,15 +86,21 @@ const fewestTitres = 2;
 export const pooledFreedom = (titres: number, blanks: number): number =>
   titres - 1 + (blanks >= 1 ? blanks - 1 : 0);
 
+/** The mean net titre and the mean sample, exactly. */
+interface Exactly {
+  readonly netTitre: Millilitre;
+  readonly sampleMass: Gram;
+}
+
 /**
  * Sums, means and deviations are exact; only then do they become doubles, so that equal titres have a
  * scatter of exactly 0.
- * @returns a problem for a single titre, which has no scatter to judge by
+ * @returns a problem for a single titre, unless a usual scatter stands in for its own
  */
-export function benchFigures(titration: Titration): Outcome<BenchFigures> {
-  const { replicates, blanks } = titration;
+function measured(of: Measured): Outcome<MeasuredFigures & { readonly exactly: Exactly }> {
+  const { replicates, blanks, usual } = of;
   const titres = replicates.length;
-  if (titres < fewestTitres) {
+  if (titres < fewestTitres && (usual === undefined || titres === 0)) {
     return problem({
       code: "too-few",
       argument: "titres",
@@ -89,27 +118,66 @@ export function benchFigures(titration: Titration): Outcome<BenchFigures> {
     net.push(atMass(above, sampleMass, meanMass));
   }
   const netTitre = as("mL", mean(net));
-  const ffa = ffaPercent(netTitre, titration.molarity, meanMass, titration.acid);
-  if (isProblem(ffa)) return ffa;
-
-  const freedom = pooledFreedom(titres, blanks.length);
-  const squares =
-    sumOfSquares(deviations(net)) + (blanks.length > 0 ? sumOfSquares(deviations(blanks)) : 0);
+  const today = {
+    squares:
+      sumOfSquares(deviations(net)) + (blanks.length > 0 ? sumOfSquares(deviations(blanks)) : 0),
+    freedom: pooledFreedom(titres, blanks.length),
+  };
+  const all = withUsual(today, usual);
   return {
-    ffa: ffa.toNumber(),
+    exactly: { netTitre, sampleMass: meanMass },
     netTitre: netTitre.toNumber(),
     titre: netTitre.plus(blank).toNumber(),
     blank: blank.toNumber(),
-    molarity: titration.molarity.toNumber(),
     sampleMass: meanMass.toNumber(),
     titres,
     blanks: blanks.length,
-    scatter: Math.sqrt(squares / freedom),
-    freedom,
-    titreStep: titration.titreStep.toNumber(),
-    massStep: titration.massStep.toNumber(),
-    weighings: titration.hasOwnMasses ? titres : 1,
-    molarityPercent: titration.molarityPercent?.toNumber() ?? 0,
-    samplePercent: titration.samplePercent?.toNumber() ?? 0,
+    scatter: pooledDeviation(all),
+    freedom: all.freedom,
+    usualFreedom: all.freedom - today.freedom,
+    titreStep: of.titreStep.toNumber(),
+    massStep: of.massStep.toNumber(),
+    weighings: of.hasOwnMasses ? titres : 1,
+    samplePercent: of.samplePercent?.toNumber() ?? 0,
+    burettePercent: of.burettePercent?.toNumber() ?? 0,
   };
 }
+
+/** The figures behind a result that rises with the titre, in the unit of that result. */
+function figuresOf<M extends Measured>(
+  of: M,
+  resultOf: (exactly: Exactly) => Outcome<Exact>,
+  titrant: Pick<BenchFigures, "molarity" | "molarityPercent">,
+): Outcome<BenchFigures> {
+  const found = measured(of);
+  if (isProblem(found)) return found;
+  const { exactly, ...figures } = found;
+  const result = resultOf(exactly);
+  return isProblem(result) ? result : { ...figures, ...titrant, ffa: result.toNumber() };
+}
+
+const titrantOf = ({ molarity, molarityPercent }: WithTitrant) => ({
+  molarity: molarity.toNumber(),
+  molarityPercent: molarityPercent?.toNumber() ?? 0,
+});
+
+/** The figures behind a % FFA. */
+export const benchFigures = (titration: Titration): Outcome<BenchFigures> =>
+  figuresOf(
+    titration,
+    ({ netTitre, sampleMass }) =>
+      ffaPercent(netTitre, titration.molarity, sampleMass, titration.acid),
+    titrantOf(titration),
+  );
+
+/** The figures behind an acid value, mg KOH/g. */
+export const acidValueFigures = (titration: WithTitrant): Outcome<BenchFigures> =>
+  figuresOf(
+    titration,
+    ({ netTitre, sampleMass }) => acidValue(netTitre, titration.molarity, sampleMass),
+    titrantOf(titration),
+  );
+
+/** The figures behind a strength set against weighed KHP: of 100, so that the answer is in percent. */
+export const phthalateFigures = (against: Measured): Outcome<BenchFigures> =>
+  figuresOf(against, () => hundred, { molarity: 1, molarityPercent: 0 });

@@ -15,11 +15,15 @@ export interface Contribution {
   readonly perUnit: number;
 }
 
+/** The cause that stands only where its limits are known. */
+export const buretteSource = "burette";
+
 /** Percent limits of a quantity, as its standard uncertainty in its own unit. */
 const fromPercent = (value: number, percent: number): number => fromLimits((value * percent) / 100);
 
 /**
- * The seven causes, in the order of the budget.
+ * The seven causes, in the order of the budget, and the burette's own error where limits of it are
+ * known: titre and blank are off by the same part, so that it goes with the difference of the two.
  *   FFA = c M (V - B) / (10 m)
  * so that dFFA/dV = FFA/(V - B), dFFA/dB = -FFA/(V - B), dFFA/dc = FFA/c, dFFA/dm = -FFA/m.
  */
@@ -33,7 +37,7 @@ export function contributions(bench: BenchFigures): Contribution[] {
     perUnit: -ffa / netTitre,
   } as const;
   const mass = { value: sampleMass, unit: "g", perUnit: -ffa / sampleMass } as const;
-  return [
+  const causes: Contribution[] = [
     {
       source: "titre scatter",
       isScatter: true,
@@ -74,6 +78,16 @@ export function contributions(bench: BenchFigures): Contribution[] {
       standard: fromPercent(sampleMass, bench.samplePercent),
     },
   ];
+  if (bench.burettePercent) {
+    causes.push({
+      source: buretteSource,
+      isScatter: false,
+      ...titre,
+      value: netTitre,
+      standard: fromPercent(netTitre, bench.burettePercent),
+    });
+  }
+  return causes;
 }
 
 /** Standard uncertainty as % FFA. */

@@ -38,36 +38,24 @@ export const freedomWords = (freedom: string, plural: string): string =>
 /** Stands for a blank where there is none. */
 export const noBlank = "neutralised";
 
+/** The labels of the closing rows. */
+export const closingLabels = {
+  scatter: "scatter part, and its t",
+  rest: "rest, and its factor",
+  result: "FFA, and its expanded uncertainty",
+  advice: "the step that would lower it most",
+};
+export const normalWord = "normal";
+
 /** What the parts come to: each closing row has its factor, and its uncertainty as % FFA. */
 function closing(bench: BenchFigures, whole: number, advice: Advice): ResultTable {
   const { halfWidth, scatter, rest, t } = expand(bench);
   const freedom = freedomWords(String(bench.freedom), bench.freedom === 1 ? "" : "s");
   return [
-    [
-      "scatter part, and its t",
-      computed(t),
-      freedom,
-      "",
-      computed(scatter),
-      shareOf(scatter, whole),
-    ],
-    [
-      "rest, and its factor",
-      computed(normal95),
-      "normal",
-      "",
-      computed(rest),
-      shareOf(rest, whole),
-    ],
-    ["FFA, and its expanded uncertainty", computed(bench.ffa), "%", "", computed(halfWidth), ""],
-    [
-      "the step that would lower it most",
-      adviceInWords(advice),
-      "",
-      "",
-      computed(advice.after),
-      "",
-    ],
+    [closingLabels.scatter, computed(t), freedom, "", computed(scatter), shareOf(scatter, whole)],
+    [closingLabels.rest, computed(normal95), normalWord, "", computed(rest), shareOf(rest, whole)],
+    [closingLabels.result, computed(bench.ffa), "%", "", computed(halfWidth), ""],
+    [closingLabels.advice, adviceInWords(advice), "", "", computed(advice.after), ""],
   ];
 }
 

@@ -11,7 +11,7 @@ import type { Work } from "./shared/work";
 import { fattyAcidMass } from "./shared/words";
 
 /** No oil has a larger acid value. */
-const isPlausible = (acidValue: string): string => atMost(acidValue, limits.acidValue.to);
+export const isPlausible = (acidValue: string): string => atMost(acidValue, limits.acidValue.to);
 
 export const isPlausiblePercent = (percent: string): string => atMost(percent, figure(hundred));
 

@@ -4,6 +4,7 @@ import type { Twin } from "../../functions/twin";
 import { amounts } from "./amounts";
 import { batch } from "./batch";
 import { plans } from "./plans";
+import { record } from "./record";
 import { replicateTwins } from "./replicates";
 import { Reading } from "./shared/reading";
 import type { Work } from "./shared/work";
@@ -18,6 +19,7 @@ export const twins: Readonly<Record<string, Work>> = {
   ...amounts,
   ...replicateTwins,
   ...uncertainty,
+  ...record,
   ...batch,
   ...plans,
   WHATIF: whatIf,

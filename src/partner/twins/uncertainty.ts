@@ -1,31 +1,88 @@
 /** Twins of the functions about uncertainty. */
-import { freedomWords, noBlank } from "../../functions/uncertainty/budget";
+import { buretteSource } from "../../core/uncertainty/contributions";
+import {
+  closingLabels,
+  freedomWords,
+  noBlank,
+  normalWord,
+} from "../../functions/uncertainty/budget";
 import { adviceText } from "./shared/advice-text";
 import {
+  type BenchText,
   benchText,
   combined,
   expanded,
   ifBlank,
   normal,
+  type ResultText,
   scatterParts,
   slopes,
   standards,
   studentT,
 } from "./shared/bench-text";
+import { definition } from "./shared/doses";
 import { nothing } from "./shared/pairs";
-import { spoken, text } from "./shared/text";
+import type { Reading } from "./shared/reading";
+import { always, spoken, text } from "./shared/text";
 import type { Work } from "./shared/work";
+import { fattyAcidMass } from "./shared/words";
+import { isPlausible, isPlausiblePercent } from "./titration";
 
-const ffaUncertainty: Work = (reading) => {
-  const bench = benchText(reading);
-  return reading.answer(bench ? expanded(bench) : "0");
+const ofOil = { massesName: "sampleMasses", samplePercentName: "samplePercent" };
+
+function ffaBench(reading: Reading): BenchText | undefined {
+  const acid = fattyAcidMass(reading);
+  return benchText(reading, {
+    ...ofOil,
+    label: "FFA, %",
+    figure: (perGram, molarity) => `${molarity}*${perGram}*${acid}/10`,
+    isAllowed: isPlausiblePercent,
+  });
+}
+
+const ofAcidValue: ResultText = {
+  ...ofOil,
+  label: "acid value, mg KOH/g",
+  figure: (perGram, molarity) => `${definition}*${molarity}*${perGram}`,
+  isAllowed: isPlausible,
 };
 
+/** Of a hundred, so that the doubt is in percent. */
+const ofStrength: ResultText = {
+  massesName: "khpMasses",
+  samplePercentName: "purityPercent",
+  label: "the strength, %",
+  figure: () => "100",
+  isAllowed: () => always,
+};
+
+const halfWidthOf =
+  (benchOf: (reading: Reading) => BenchText | undefined): Work =>
+  (reading) => {
+    const bench = benchOf(reading);
+    return reading.answer(bench ? expanded(bench) : "0");
+  };
+
+type Row = readonly (string | undefined)[];
+
+/** The rows with the burette's in its place, or without it: a row less. */
+function orWithout(burette: string, before: Row[], own: Row, after: readonly Row[]): Row[] {
+  if (burette === "0") return [...before, ...after];
+  const [without, within] = [after, [own, ...after]];
+  const empty = '""';
+  const later = within.map((row, place): Row =>
+    row.map(
+      (cell, column) => `IF(${burette}=0,${without[place]?.[column] ?? empty},${cell ?? empty})`,
+    ),
+  );
+  return [...before, ...later];
+}
+
 const budget: Work = (reading) => {
-  const bench = benchText(reading);
+  const bench = ffaBench(reading);
   if (!bench) return nothing;
   const { helper } = reading.call;
-  const { ffa, net, blank, blanks, molarity, mass, freedom } = bench;
+  const { ffa, net, blank, blanks, molarity, mass, freedom, burettePercent } = bench;
   const factors = slopes(bench);
   const all = standards(bench);
   const parts = all.map((standard, place) =>
@@ -39,8 +96,11 @@ const budget: Work = (reading) => {
   const blankValue = ifBlank(blanks, blank, text(noBlank));
   const blankUnit = ifBlank(blanks, text("mL"), '""');
   const titre = `${net}+${blank}`;
-  const values = [titre, blankValue, titre, blankValue, molarity, mass, mass];
-  const rows = parts.map((part, place) => [
+  const values = [titre, blankValue, titre, blankValue, molarity, mass, mass, net];
+  // A label moves down where there is a row for the burette: then it is written out.
+  const isFixed = burettePercent === "0";
+  const label = (words: string): string | undefined => (isFixed ? undefined : text(words));
+  const rows = parts.map((part, place): Row => [
     undefined,
     values[place],
     values[place] === blankValue ? blankUnit : undefined,
@@ -52,18 +112,23 @@ const budget: Work = (reading) => {
   const halfWidth = combined([`${t}*${scatter}`, `${normal}*${rest}`]);
   const advice = adviceText(reading, bench, helper("expanded uncertainty, % FFA", halfWidth));
   const none = undefined;
+  const [, , , , , , , own = []] = rows;
+  const burette = [label(buretteSource), own[1], label("mL"), ...own.slice(3)];
   return reading.table([
     [none, none, none, none, none, none],
-    ...rows,
-    [none, t, degrees, none, scatter, share(scatter)],
-    [none, normal, none, none, rest, share(rest)],
-    [none, ffa, none, none, halfWidth, none],
-    [none, advice.words, none, none, advice.after, none],
+    ...orWithout(burettePercent, rows.slice(0, 7), burette, [
+      [label(closingLabels.scatter), t, degrees, none, scatter, share(scatter)],
+      [label(closingLabels.rest), normal, label(normalWord), none, rest, share(rest)],
+      [label(closingLabels.result), ffa, label("%"), none, halfWidth, none],
+      [label(closingLabels.advice), advice.words, none, none, advice.after, none],
+    ]),
   ]);
 };
 
 export const uncertainty = {
-  FFAUNCERTAINTY: ffaUncertainty,
+  FFAUNCERTAINTY: halfWidthOf(ffaBench),
+  ACIDVALUEUNCERTAINTY: halfWidthOf((reading) => benchText(reading, ofAcidValue)),
+  KHPUNCERTAINTY: halfWidthOf((reading) => benchText(reading, ofStrength)),
   BUDGET: budget,
   CHECKS: (): ReturnType<Work> => ({ kind: "value" }),
 };

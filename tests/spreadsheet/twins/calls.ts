@@ -48,7 +48,17 @@ const usual: Record<string, readonly [number, number, number]> = {
   oil: [0.88, 0.95, 4],
   fattyAcid: [200, 340, 2],
   titrantSolvent: [0.0001, 0.002, 5],
+  burettePercent: [0.1, 6, 2],
+  usualScatter: [0.01, 0.08, 3],
+  usualFreedom: [1, 60, 0],
+  day: [45600, 45900, 0],
+  baseline: [3, 9, 0],
+  weight: [0.05, 1, 2],
 };
+
+/** Where one name means two things. */
+const usualOf = (id: string, name: string): readonly [number, number, number] | undefined =>
+  id === "KHPUNCERTAINTY" && name === "purityPercent" ? [0.01, 2, 2] : usual[name];
 
 /** Lists: how far apart, and how many decimals. */
 const lists: Record<string, readonly [from: number, to: number, apart: number, decimals: number]> =
@@ -60,12 +70,24 @@ const lists: Record<string, readonly [from: number, to: number, apart: number, d
     acidValues: [0.5, 14, 2, 2],
     masses: [5, 400, 30, 1],
     amounts: [5, 400, 60, 1],
+    khpMasses: [0.3, 0.8, 0.01, 4],
+    dates: [45600, 45800, 25, 0],
+    strengths: [0.05, 0.2, 0.002, 4],
+    values: [0.05, 3, 0.04, 2],
+    titreSets: [1, 20, 0.05, 2],
+    blankSets: [0.05, 0.4, 0.02, 2],
+    sampleMassSets: [4, 20, 0.2, 3],
   };
+
+/** One titration a row: all of them have as many rows. */
+const inRows = new Set(["titreSets", "blankSets", "sampleMassSets"]);
 
 const pairs: readonly (readonly [string, string])[] = [
   ["titres", "sampleMasses"],
   ["readings", "sampleMasses"],
   ["acidValues", "masses"],
+  ["titres", "khpMasses"],
+  ["dates", "strengths"],
 ];
 
 /** Cells in which nothing is typed. */
@@ -95,9 +117,9 @@ const oddCase = (word: string, source: Source): string =>
     `\u00a0${word.charAt(0).toUpperCase()}${word.slice(1)}`,
   ]);
 
-function oneValue(argument: NamedArgument, source: Source): string | number {
+function oneValue(id: string, argument: NamedArgument, source: Source): string | number {
   const { name, words } = argument;
-  const figures = usual[name];
+  const figures = usualOf(id, name);
   if (words && (!figures || source.chance(0.7))) return oddCase(source.pick(words), source);
   if (!figures) throw new Error(`no usual figures for ${name}`);
   return source.between(...figures);
@@ -116,35 +138,77 @@ function shaped(cells: readonly RawCell[], shape: number): RawCell[][] {
   return [[...cells]];
 }
 
+/** Titrations of up to four readings, each with gaps, about its own middle; one word, one mass. */
+function randomSets(name: string, rows: number, columns: number, source: Source): RawCell[][] {
+  const [from, to, apart, decimals] = lists[name] ?? [1, 2, 0.1, 2];
+  return Array.from({ length: rows }, () => {
+    if (name === "blankSets" && source.chance(0.15)) {
+      return Array.from({ length: columns }, (_, place) =>
+        place === 0 ? oddCase("neutralised", source) : source.pick(gaps),
+      );
+    }
+    const middle = source.between(from, to, decimals);
+    const isOne = name === "sampleMassSets" && source.chance(0.3);
+    return Array.from({ length: columns }, (_, place): RawCell =>
+      isOne && place > 0 ? null : source.around(middle, apart, decimals),
+    );
+  });
+}
+
+/** The same cells left empty in titres and masses, so that they pair. */
+const withGaps = (cells: RawCell[][], holes: readonly (readonly boolean[])[]): RawCell[][] =>
+  cells.map((row, down) => row.map((cell, across) => (holes[down]?.[across] ? "" : cell)));
+
+function randomRecord(entry: WorksheetFunction, source: Source): Given[] {
+  const [rows, columns] = [source.pick([1, 2, 3, 5]), source.pick([1, 2, 3, 3, 4])];
+  const holes = Array.from({ length: rows }, () =>
+    Array.from({ length: columns }, (_, place) => place > 0 && source.chance(0.2)),
+  );
+  return entry.arguments.map((argument): Given => {
+    const { name, list, whenLeftOut } = argument;
+    if (whenLeftOut !== undefined && source.chance(0.4)) return undefined;
+    if (!list) return { cells: [[oneValue(entry.id, argument, source)]] };
+    const isBlank = name === "blankSets";
+    const cells = randomSets(name, rows, isBlank ? source.pick([1, 2]) : columns, source);
+    const given = isBlank ? cells : withGaps(cells, holes);
+    return source.chance(0.15)
+      ? { constants: given.map((row) => row.map(asConstant)) }
+      : { cells: given };
+  });
+}
+
 function randomCall(entry: WorksheetFunction, source: Source): Given[] {
-  const count = source.pick([1, 2, 3, 3, 3, 4, 4, 6, 8]);
+  if (entry.arguments.some(({ name }) => inRows.has(name))) return randomRecord(entry, source);
+  const isSeries = entry.arguments.some(({ name }) => name === "values");
+  const count = source.pick(isSeries ? [4, 5, 6, 8, 12, 16, 20] : [1, 2, 3, 3, 3, 4, 4, 6, 8]);
   const shape = source.pick([0, 0, 1, 2]);
   const isGap = Array.from({ length: count }, () => count > 2 && source.chance(0.15));
   const names = entry.arguments.map(({ name }) => name);
   const isPaired = (name: string) =>
     pairs.some((pair) => pair.includes(name) && pair.every((each) => names.includes(each)));
+  const rise = isSeries && source.chance(0.3) ? source.pick([-0.03, 0.03]) : 0;
   const slip = source.chance(0.25) ? Math.floor(count * source.between(0, 0.999, 3)) : -1;
   return entry.arguments.map((argument): Given => {
     const { name, list, whenLeftOut } = argument;
     if (whenLeftOut !== undefined && source.chance(0.4)) return undefined;
     if (!list) {
-      const value = oneValue(argument, source);
+      const value = oneValue(entry.id, argument, source);
       return source.chance(0.3) ? { literal: value } : { cells: [[value]] };
     }
     const [from, to, apart, decimals] = lists[name] ?? [1, 2, 0.1, 2];
     const middle = source.between(from, to, decimals);
     if (name === "blanks" && source.chance(0.2))
       return { cells: [[oddCase("neutralised", source)]] };
-    const isSingle = name === "sampleMasses" && source.chance(0.4);
+    const isSingle = (name === "sampleMasses" || name === "khpMasses") && source.chance(0.4);
     const size = isSingle
       ? 1
-      : isPaired(name) || name === "readings"
+      : isPaired(name) || name === "readings" || isSeries
         ? count
         : source.pick([1, 2, 3]);
     const figures = Array.from({ length: size }, (_, place): RawCell => {
       if (!isSingle && size > 1 && isGap[place]) return source.pick(gaps);
-      const far = place === slip && name === "readings" ? apart * 12 : 0;
-      return source.around(middle, apart, decimals) + far;
+      const far = place === slip && (name === "readings" || isSeries) ? apart * 12 : 0;
+      return source.around(middle, apart, decimals) + far + rise * place;
     }).map((cell) => (typeof cell === "number" ? rounded(cell, decimals) : cell));
     const cells = shaped(figures, size === count ? shape : 0);
     if (!source.chance(0.2)) return { cells };

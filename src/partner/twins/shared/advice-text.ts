@@ -41,7 +41,10 @@ function changes(reading: Reading, bench: BenchText): Change[] {
     ...bench,
     titres: more,
     blanks: moreBlanks,
-    freedom: pooledFreedom(more, moreBlanks),
+    freedom:
+      bench.usualFreedom === "0"
+        ? pooledFreedom(more, moreBlanks)
+        : `${pooledFreedom(more, moreBlanks)}+${bench.usualFreedom}`,
     weighings: weighings === "1" ? "1" : more,
   });
   const standardised = reading.call.helper(

@@ -5,7 +5,18 @@ import type { List } from "../../../functions/arguments";
 import type { TwinArgument } from "../../../functions/twin";
 import type { Reading } from "./reading";
 import { constantOf } from "./constant";
-import { always, figure, missing, never, or, plainSpaces, when, wrong } from "./text";
+import {
+  always,
+  figure,
+  isEmpty,
+  isWithin,
+  missing,
+  never,
+  or,
+  plainSpaces,
+  when,
+  wrong,
+} from "./text";
 
 export interface RangeText {
   readonly range: TwinArgument;
@@ -16,10 +27,19 @@ export interface RangeText {
 }
 
 /** The cells of a range in reading order. */
-export const cellsOf = (range: TwinArgument): string[] =>
+export const cellsOf = (range: Pick<TwinArgument, "rows" | "columns" | "cell">): string[] =>
   Array.from({ length: range.rows * range.columns }, (_, position) =>
     range.cell(Math.floor(position / range.columns), position % range.columns),
   );
+
+/** A cell as a figure of its argument: empty where not filled in, an error where not allowed. */
+export const checked = (reading: Reading, name: string, cell: string): string => {
+  const { limits } = reading.reader(name);
+  const figure = when(limits ? isWithin(cell, limits) : never, cell, wrong);
+  // in LibreOffice FALSE is 0, and would be taken for a cell not filled in
+  const isLogical = constantOf(cell) ? never : `ISLOGICAL(${cell})`;
+  return when(isLogical, wrong, when(isEmpty(cell), '""', figure));
+};
 
 /** More cells than this are not asked one by one. */
 const mostAsked = 40;

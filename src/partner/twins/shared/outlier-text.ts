@@ -22,7 +22,11 @@ function stepOf(reading: Reading, { read }: ReplicateColumns): string {
   return usualStep(reading, read);
 }
 
-function usualStep(reading: Reading, read: TwinArgument): string {
+/** The coarsest usual step of which all figures are multiples; 0 where none is. */
+export function usualStep(
+  reading: Reading,
+  read: Pick<TwinArgument, "rows" | "columns" | "cell">,
+): string {
   const { helper, helperColumn } = reading.call;
   const counted = helperColumn(
     `reading, in steps of ${figure(finest)} mL; empty where it is none`,

@@ -1,7 +1,7 @@
 /** Two ranges that pair cell by cell, as helper columns: one figure for each replicate. */
 import type { TwinArgument } from "../../../functions/twin";
 import { blanksOf, isAbove, type BlanksText } from "./blanks";
-import { cellsOf } from "./list";
+import { cellsOf, checked } from "./list";
 import type { Reading } from "./reading";
 import { and, isEmpty, isWithin, missing, never, when, wrong } from "./text";
 
@@ -73,36 +73,38 @@ const titreLabel = "titre, mL";
 function withOneMass(
   reading: Reading,
   titres: TwinArgument,
+  massesName: string,
 ): [TwinArgument, (place: number) => string] {
-  const cells = cellsOf(titres).map((cell) =>
-    when(isEmpty(cell), '""', when(isAllowed(reading, "titres", cell), cell, wrong)),
-  );
+  const cells = cellsOf(titres).map((cell) => checked(reading, "titres", cell));
   const column = reading.call.helperColumn(titreLabel, cells);
   reading.needs(`COUNT(${column.text})=0`);
-  const mass = oneMass(reading);
+  const mass = oneMass(reading, massesName);
   return [column, () => mass];
 }
 
-function oneMass(reading: Reading): string {
-  const given = reading.call.argument("sampleMasses");
+function oneMass(reading: Reading, name: string): string {
+  const given = reading.call.argument(name);
   if (!given) return "1";
-  const read = reading.cell("sampleMasses", given);
+  const read = reading.cell(name, given);
   const cell = given.cell(0, 0);
   if (read.isKnown) return cell;
   reading.needs(`${cell}=0`);
   reading.needs(`TRIM(${cell})=""`);
-  reading.allow(isAllowed(reading, "sampleMasses", cell));
+  reading.allow(isAllowed(reading, name, cell));
   return cell;
 }
 
-/** Titres less the mean blank, over their own masses. */
-export function replicatesOf(reading: Reading): Replicates | undefined {
+/** Titres less the mean blank, over their own masses: of oil, or of what a titrant is set against. */
+export function replicatesOf(
+  reading: Reading,
+  massesName = "sampleMasses",
+): Replicates | undefined {
   const titres = reading.call.argument("titres");
-  const masses = reading.call.argument("sampleMasses");
+  const masses = reading.call.argument(massesName);
   const blank = blanksOf(reading);
   if (!titres || !masses) {
     if (!titres) reading.meaning("titres", undefined);
-    if (!masses) reading.meaning("sampleMasses", undefined);
+    if (!masses) reading.meaning(massesName, undefined);
     return undefined;
   }
   const hasOwnMasses = !isOneCell(masses);
@@ -110,13 +112,13 @@ export function replicatesOf(reading: Reading): Replicates | undefined {
   let massAt: (place: number) => string;
   let meanMass: string;
   if (hasOwnMasses) {
-    const pairs = pairsOf(reading, ["titres", "sampleMasses"], [titreLabel, "sample mass, g"]);
+    const pairs = pairsOf(reading, ["titres", massesName], [titreLabel, "sample mass, g"]);
     if (!pairs) return undefined;
     column = pairs.first;
     massAt = (place) => pairs.second.cell(place, 0);
     meanMass = `AVERAGE(${pairs.second.text})`;
   } else {
-    [column, massAt] = withOneMass(reading, titres);
+    [column, massAt] = withOneMass(reading, titres, massesName);
     meanMass = massAt(0);
   }
   const net = reading.call.helperColumn(

@@ -1,7 +1,7 @@
 /** The replicates as helper columns: as read, as on the mean mass, and how far from the mean. */
 import type { TwinArgument } from "../../../functions/twin";
 import { constantOf } from "./constant";
-import { cellsOf, filledIn } from "./list";
+import { cellsOf, checked, filledIn } from "./list";
 import { canPair, isOneCell } from "./pairs";
 import type { Reading } from "./reading";
 import { areEqual } from "./scatter";
@@ -21,11 +21,6 @@ export interface ReplicateColumns {
   /** How many sample masses are filled in; 0 where one mass served all. */
   readonly masses: string;
 }
-
-const checked = (reading: Reading, name: string, cell: string): string => {
-  const { limits } = reading.reader(name);
-  return when(isEmpty(cell), '""', when(limits ? isWithin(cell, limits) : never, cell, wrong));
-};
 
 /** The masses where each reading has its own; undefined where one mass served all. */
 function massesOf(reading: Reading, readings: TwinArgument): TwinArgument | undefined {
