@@ -66,7 +66,7 @@ export const breakages: readonly Breakage[] = [
   },
   {
     what: "record writes into a row that is begun",
-    file: `${planning}/target-row.ts`,
+    file: `${planning}/record/target-row.ts`,
     line: "if (inputs.some((column) => isFilled(row, column))) continue;",
     broken: "if (inputs.every((column) => isFilled(row, column))) continue;",
   },
@@ -90,13 +90,13 @@ export const breakages: readonly Breakage[] = [
   },
   {
     what: "a row below the table is written over",
-    file: `${planning}/target-row.ts`,
+    file: `${planning}/record/target-row.ts`,
     line: 'if (inTheWay.length === 0 || choice === "first") return { row, isNew: true, inTheWay };',
     broken: "return { row, isNew: true, inTheWay: [] };",
   },
   {
     what: "a new column is written over what stands there",
-    file: `${planning}/add-columns.ts`,
+    file: `${planning}/logbook/add-columns.ts`,
     line: 'const held = cells?.kind === "cells" ? inTheWay(cells) : undefined;',
     broken: 'const held = cells?.kind === "names" ? inTheWay(cells as never) : undefined;',
   },
