@@ -1,7 +1,7 @@
 /** A row in one convention: each figure judged, and how far all are off. */
 import type { MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import { carriedFrom, judged, searched, type Verdict } from "./check-figure";
+import { carriedFrom, judged, type Verdict } from "./check-figure";
 import type { Checking } from "./checking";
 import { type Convention, inConvention, titrationInConvention } from "./conventions";
 import { coreFigures } from "./core-figures";
@@ -10,7 +10,7 @@ import { isCopied, lotFigures } from "./of-lot";
 import type { Readings } from "./readings";
 import type { Slip } from "./slips";
 import { originsOf, type Upstream, upstreamOf } from "./upstream";
-import { fromNothing } from "./worked";
+import { fromNothing, hasTitration } from "./worked";
 import { parts, workedOut, type Written } from "./worked-out";
 
 /** In the order in which one is worked out from the other. */
@@ -32,6 +32,12 @@ const isPart = (role: RoleId): boolean => role === "acidDose" || role === "react
 
 /** What rounding on the way may do to a figure. */
 const rounding = 0.0015;
+
+/** The acid figure that the row starts from, where it holds no titration: nothing says that it is right. */
+const isGiven = (role: RoleId, r: Readings): boolean =>
+  !hasTitration(r) &&
+  !r.ofLot &&
+  (role === "acidValue" || (role === "ffa" && !r.held.has("acidValue")));
 
 /** Worked out when it is first asked for: a right figure never asks. */
 function once<T>(work: () => T): () => T {
@@ -66,6 +72,8 @@ export class RowJudge {
     const coreOfTitration = coreFigures(titration);
     const figures: { checking: Checking; verdict: Verdict }[] = [];
     const upstream: Upstream[] = lotFigures(readings);
+    /** Wrong parts in the other way of weighing: only their mistake would tell in which they are. */
+    const otherwise: Upstream[] = [];
     for (const role of order) {
       const held = readings.held.get(role);
       if (!held) continue;
@@ -73,38 +81,36 @@ export class RowJudge {
       const facts = this.factsOf(held.formula, row.row);
       const isAcid = ofTitration.has(role);
       const before = [...upstream];
+      const instead = otherwise.map((other) =>
+        before.map((each) => (each.role === other.role ? other : each)),
+      );
       const checking: Checking = {
         role,
         unit,
         held,
         readings: isAcid ? titration : readings,
         core: this.coreIn(role, isAcid ? coreOfTitration : core, unit, readings),
-        origins: once(() => originsOf(role, before, facts)),
+        origins: once(() => [before, ...instead].flatMap((each) => originsOf(role, each, facts))),
         facts,
         writtens: this.writtens(role, readings),
         usualSlip: usualSlips.get(role),
         acidOfPureLye,
       };
       const own = judged(checking);
-      const verdict = this.settled(checking, own, row);
+      const verdict = isGiven(role, readings)
+        ? ({ kind: "not-checked" } as const)
+        : own.kind === "wrong" && isCopied(held, row)
+          ? carriedFrom(own)
+          : own;
       figures.push({ checking, verdict });
       const written = verdict.kind === "not-checked" ? "pure" : verdict.written;
       const next = upstreamOf(held, unit, written, readings);
       if (next) upstream.push(next);
+      if (verdict.kind !== "wrong" || !isPart(role)) continue;
+      const other = upstreamOf(held, unit, written === "pure" ? "weighed" : "pure", readings);
+      if (other) otherwise.push(other);
     }
     return { readings, titration, figures };
-  }
-
-  /**
-   * A wrong part of a dose is looked into at once: only its mistake tells whether it is of pure base or
-   * as weighed, and so what the total that was made of it follows.
-   */
-  private settled(checking: Checking, own: Verdict, row: Readings): Verdict {
-    if (own.kind !== "wrong") return own;
-    if (isCopied(checking.held, row)) return carriedFrom(own);
-    if (!isPart(checking.role)) return own;
-    const found = searched(checking, own);
-    return found.kind === "wrong" && found.slip ? found : own;
   }
 
   /** How far each figure is from what the readings alone give, in parts of its digits and a little rounding. */

@@ -55,7 +55,7 @@ const facts = {
   },
   intoMethanol: {
     words:
-      "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Never in aluminium, zinc or tin, where it makes hydrogen. Methoxide burns, poisons and eats skin at once, and numbs what it hurts; solid, it heats itself in air.",
+      "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Never in aluminium, zinc or tin, where it makes hydrogen. Solid methoxide heats itself in air. Methoxide burns, poisons and eats skin at once, and numbs what it hurts.",
     fits: ["mixing", "dosing", "making titrant"],
   },
   warming: {
@@ -105,7 +105,7 @@ const facts = {
   },
   law: {
     words:
-      "Used oil is waste in many places: a licence to carry it and rules for animal by-products may apply, and fuel made of it may owe duty. Tell insurer and landlord.",
+      "Used oil is waste in many places: its carriers may need a licence, rules for animal by-products may apply, and fuel made of it may owe duty. Tell insurer and landlord.",
     fits: ["planning"],
   },
   atHome: {
