@@ -27,6 +27,7 @@ import { Holding } from "../holding/holding";
 import type { HeldTerms } from "../holding/lay-out";
 import { surroundingsOf } from "../holding/surroundings";
 import type { Selection } from "../selection";
+import { stoppedWords } from "../bar/saved-words";
 import { Edited } from "./edited";
 import { editWhereTheCellStands } from "./editor-place";
 import { forgetUnit } from "./forget-unit";
@@ -73,10 +74,6 @@ export interface Grid {
 }
 
 const isNarrow = (container: HTMLElement): boolean => container.clientWidth < 520;
-
-/** Said when what the cells show may be older than what was typed. */
-const stopped =
-  "Working out this workbook stopped before its end: some results are old. Undo the last change, or open the file again.";
 
 /** One workbook after another: what belongs to the one that goes must go with it. */
 class Shown {
@@ -142,7 +139,7 @@ export async function mountGrid(
 ): Promise<{ readonly grid: Grid; readonly state: GridState }> {
   const holding = new Holding();
   const { univer, working } = startEngine(container, holding);
-  working.failures.onStop(() => refused(stopped));
+  working.failures.onStop(() => refused(stoppedWords));
   const injector = univer.__getInjector();
   const narrow = isNarrow(container);
   // Until there is a first workbook the plugins have not begun, and nothing can be asked of them.
