@@ -45,7 +45,7 @@ function changes(reading: Reading, bench: BenchText): Change[] {
       bench.usualFreedom === "0"
         ? pooledFreedom(more, moreBlanks)
         : `${pooledFreedom(more, moreBlanks)}+${bench.usualFreedom}`,
-    weighings: weighings === "1" ? "1" : more,
+    weighings: weighings === "1" ? "1" : when(`${weighings}>1`, more, weighings),
   });
   const standardised = reading.call.helper(
     "± % of a titrant standardised against KHP",
