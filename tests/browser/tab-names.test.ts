@@ -13,7 +13,13 @@ const tab = (page: Page, name: string) =>
 async function rename(page: Page, name: string, to: string): Promise<void> {
   await tab(page, name).click();
   await page.locator("#pane h2").getByText(name).waitFor();
-  await tab(page, name).dblclick();
+  // the tabs are drawn anew while a sheet is shown: a double press in between is none
+  await expect
+    .poll(async () => {
+      await tab(page, name).dblclick();
+      return page.locator("#grid [data-u-comp=slide-tab-item] [contenteditable=true]").count();
+    })
+    .toBe(1);
   await page.keyboard.press("Control+a");
   await page.keyboard.type(to, { delay: 20 });
   await page.keyboard.press("Enter");

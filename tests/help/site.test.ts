@@ -1,6 +1,7 @@
 import { readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { leftIn } from "../../src/cli/build/leftovers";
 import { catalogue } from "../../src/functions/catalogue";
 import { functionsJson } from "../../src/functions/metadata";
 import { helpSite } from "../../src/help/site";
@@ -34,6 +35,11 @@ describe("the help site", () => {
           expect([target, site[file]]).toEqual([target, expect.stringContaining(`id="${id}"`)]);
       }
     }
+  });
+
+  it("names no machine but the one that serves it", () => {
+    const named = Object.entries(site).flatMap(([name, content]) => leftIn(name, content));
+    expect(named).toEqual([]);
   });
 
   it.each(catalogue)(

@@ -9,7 +9,7 @@ const digits = (least: number, most: number) =>
 const numerals = fc
   .tuple(
     fc.oneof(
-      digits(1, 6),
+      digits(1, 20),
       digits(1, 3).map((whole) => `${whole}.`),
       fc.tuple(digits(0, 3), digits(1, 5)).map((parts) => parts.join(".")),
     ),

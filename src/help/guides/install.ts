@@ -57,7 +57,7 @@ const developerParts: readonly Part[] = [
   block("npm ci", "npm run certs", "npm run doctor", "npm run serve:excel"),
   points(
     "`npm run certs` makes certificates for https in `.certs/` and asks Windows or the Mac to trust them, for your account alone. On other systems it says what to do in a browser. `npm run certs -- --forget` takes trust and files away.",
-    "`npm run serve:excel` serves the add-in at `https://localhost:3001`, where `manifest.xml` points, and builds it again whenever a file changes. It serves without trust as well, and says so; Excel itself shows nothing until the certificate is trusted.",
+    "`npm run serve:excel` serves the add-in on this machine, where `manifest.xml` points, and builds it again whenever a file changes. It serves without trust as well, and says so; Excel itself shows nothing until the certificate is trusted.",
     "`npm run doctor` looks at Node, packages, certificates, ports, the manifest and the build, and says what to mend.",
   ),
 ];

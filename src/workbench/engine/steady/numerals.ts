@@ -1,11 +1,11 @@
 /**
  * Figures in formulas, in a spelling that the embedded engine can read. It takes a figure for one only
- * as it would write it itself: 2.50, .5 and 9.99E+307 are texts to it, which no figure equals.
+ * as it would write it itself: 2.50, .5, 012 and 9.99E+307 are texts to it, which no figure equals.
  */
 import { tokensOf } from "../../../sheet/formula/token";
 
 /** What only figures in another spelling have, and much else. */
-const perhaps = /\d\.|\.\d|\de/i;
+const perhaps = /\d\.|\.\d|\de|(?<![\d$A-Za-z])0\d/i;
 
 function inItsSpelling(text: string): string {
   const figure = Number(text);
