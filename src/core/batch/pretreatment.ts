@@ -64,4 +64,4 @@ export function pretreatment(
 
 /** What to do after an acid step: the treated oil's own titration counts whatever acid is left. */
 export const afterPretreatment =
-  "Titrate the treated oil again and dose by that result alone: it already counts acid left in the oil.";
+  "Titrate the treated oil again and dose by that result alone: it counts sulfuric acid left in the oil as well (ISO 660), so it shows more than the FFA that is left. Aim: below 1 % FFA, best 0.5 to 1 % (commonly cited).";

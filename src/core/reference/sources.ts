@@ -23,6 +23,7 @@ export const sources = {
   handbook: "Handbook densities at 20 C (commonly cited)",
   mmwr: "CDC, MMWR 55(45):1227",
   methanolVapour: "6 %: NIOSH, IDLH values; the rest commonly cited",
+  methanolLimit: "OSHA and NIOSH: NIOSH, IDLH values",
   practice: "Common practice, no source",
   definition: "By definition",
   byHand: "By hand",

@@ -4,7 +4,7 @@ import { quantity } from "../quantity/quantity";
 export const usual = {
   /** % FFA as oleic above which no dose is given (source: vanGerpen, commonly cited). */
   limitFfa: quantity("%", "5"),
-  /** Twice the three moles that the reaction takes (source: vanGerpen, commonly cited). */
+  /** Twice the three moles that the reaction takes (source: freedman, commonly cited). */
   molarRatio: quantity("mol/mol", "6"),
   /** Of intervals and of the outlier test (common practice, no source). */
   confidence: quantity("%", "95"),

@@ -20,9 +20,9 @@ export const SAMPLETOWEIGH = worksheetFunction(
     result: "g",
     equation: "{molarity} * {targetTitre} * {fattyAcid} / (10 * {expectedFfaPercent})",
     notes: [
-      "Aim for a titre of at least twenty of the smallest steps you can read: a small titre is mostly reading error.",
+      "Aim for a titre of at least twenty of the smallest steps you can read: a small titre is mostly reading error (common practice, no source).",
     ],
     example: { formula: "=TITRE.SAMPLETOWEIGH(1,0.1,10)", gives: 28.2 },
-    sources: ["aocsCa5a"],
+    sources: ["aocsCa5a", "practice"],
   },
 );

@@ -1,3 +1,4 @@
+import { caution } from "../../core/batch/cautions";
 import { catalyst } from "../../core/batch/catalyst";
 import { isProblem } from "../../core/problem/problem";
 import { limits } from "../../core/reference/limits";
@@ -38,6 +39,7 @@ export const CATALYSTFROMFFA = worksheetFunction(
     notes: [
       "The acid must be named: 4 % as lauric is 5.6 % as oleic, and holds that much more acid.",
       "The limit compares the percentage as oleic, as CATALYST does.",
+      caution("permission"),
     ],
     example: { formula: '=TITRE.CATALYSTFROMFFA(100,2,"lauric","KOH",100,1)', gives: 1561.053 },
     sources: ["ciaaw", "vanGerpen", "iso660"],

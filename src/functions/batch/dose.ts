@@ -1,3 +1,4 @@
+import { caution } from "../../core/batch/cautions";
 import { catalyst } from "../../core/batch/catalyst";
 import { isProblem } from "../../core/problem/problem";
 import { meanAcidValue } from "../../core/titration/mean-acid-value";
@@ -50,6 +51,8 @@ export const DOSE = worksheetFunction(
     notes: [
       "The same as MEANACIDVALUE and then CATALYST, in one call: chains of add-in functions are slow to recalculate.",
       "The titrant's base does not enter: acid is counted in moles, so a KOH titrant may set a NaOH dose.",
+      "Above the limit no dose is given: read ROUTE first.",
+      caution("permission"),
     ],
     example: {
       formula: '=TITRE.DOSE({2.4,2.5,2.45},{0.15},0.1,{10},100,"KOH",100,1)',

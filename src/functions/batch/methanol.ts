@@ -1,4 +1,4 @@
-import { caution } from "../../core/batch/cautions";
+import { cautionsFor } from "../../core/batch/cautions";
 import { methanolVolume } from "../../core/batch/methanol";
 import { limits } from "../../core/reference/limits";
 import { optionalNumber } from "../arguments";
@@ -27,8 +27,7 @@ export const METHANOL = worksheetFunction(
       "{oilMass} * (1 - {acidValue} / 56.1 * 0.282468) * {molarRatio} * 32.042 / triglyceride({oil}) / 0.7914",
     notes: [
       "The ratio belongs to the triglyceride that is left once the acid is taken off.",
-      caution("methanol"),
-      caution("vapour"),
+      ...cautionsFor("methanol"),
     ],
     example: { formula: "=TITRE.METHANOL(100,3,,0.9)", gives: 13.717637 },
     sources: ["freedman", "handbook", "codex"],

@@ -42,13 +42,16 @@ export const PRETREATMENT = worksheetFunction(
       "2.25 g of methanol and 0.05 g of sulfuric acid for each gram of {oilMass} * {acidValue} / 56.1 * 0.282468",
     notes: [
       "The amounts are commonly cited (Canakci and Van Gerpen 2001): 20 moles of methanol to one of acid, and 5 % of acid on acid.",
-      "Let the water and methanol settle out before the base step. Two steps if the acid is above 15 %.",
+      "Aim: below 1 % FFA, best 0.5 to 1 % (same paper, commonly cited). Where it is not reached, or above 15 % to begin with (common practice, no source), a second step.",
+      "Water stops the step: begin with dry oil, and take methanol and water off before a second step or the base (commonly cited).",
+      "Sulfuric acid left in the oil counts as FFA in the next titration (ISO 660): right for the dose, too high to judge the step by. For that, settle or wash the acid out and dry the oil first.",
+      "The base that would cancel all of that acid never comes on top of a dose from a new titration: the acid would be counted twice.",
       caution("sulfuricAcid"),
     ],
     example: {
       formula: '=INDEX(TITRE.PRETREATMENT(100,5.61,"KOH",100),1,2)',
       gives: 2.82468,
     },
-    sources: ["canakci", "ciaaw"],
+    sources: ["canakci", "iso660", "ciaaw", "practice"],
   },
 );

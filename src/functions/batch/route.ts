@@ -23,7 +23,7 @@ export const ROUTE = worksheetFunction(
     equation: "band of {acidValue} * 282 / 561",
     notes: [
       "Bands of % FFA as oleic: under 0.5, 0.5, 1, 3, the limit, 15; a lot exactly at an edge is in the upper band.",
-      "It informs, it does not decide. 3 % was read in a review, 5 % is commonly cited; your oil and your process have the last word.",
+      "It informs, it does not decide. 0.5 % stands in Freedman 1984 (commonly cited) and Ma 1998, 3 % was read in a review, 5 % is commonly cited, 1 and 15 % are common practice without a source. Your oil and your process have the last word.",
       "Water does more harm than acid: above 0.06 % (Ma 1998) the oil wants drying first. That is the oil's own: BATCH shows what acid, base and lye bring.",
     ],
     example: {

@@ -1,3 +1,4 @@
+import { caution } from "../../core/batch/cautions";
 import { whatIf } from "../../core/batch/what-if";
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
@@ -51,6 +52,7 @@ export const WHATIF = worksheetFunction(
     notes: [
       "A volume counts as at 20 C. Above the limit a cell says so in words instead of a dose.",
       "It spills: leave room below and to the right.",
+      caution("permission"),
     ],
     example: {
       formula: '=TITRE.WHATIF({100,200},"kg",{5.61},"KOH",100,1)',

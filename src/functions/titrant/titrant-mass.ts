@@ -19,7 +19,7 @@ export const TITRANTMASS = worksheetFunction(
   {
     result: "g",
     equation: "{molarity} * {volume} * {base} * 100 / {assayPercent}",
-    notes: [caution("intoMethanol"), caution("bench")],
+    notes: [caution("intoMethanol"), caution("lye"), caution("bench")],
     example: { formula: '=TITRE.TITRANTMASS(0.1,1,"KOH",90)', gives: 6.233922222222222 },
     sources: ["ciaaw"],
   },

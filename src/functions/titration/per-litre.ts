@@ -22,7 +22,7 @@ export const PERLITRE = worksheetFunction(
     equation: "{correctedTitre} * {titrantStrength} / {sampleVolume}",
     notes: [
       "An exact identity: 1 mL of a 1 g/L titrant on 1 mL of oil is 1 g of lye per litre. Density, molar mass and assay cancel.",
-      "It holds only when titrant and batch use the same lye from the same lot. Titrate with NaOH and dose KOH, and it is 1.40 times short.",
+      "It holds only when titrant and batch use the same lye from the same lot. Titrate with NaOH and weigh out as many grams of KOH, and the acid part is 29 % short: KOH takes 1.40 times the grams.",
       "The base for the reaction comes on top, and its assay does not cancel.",
     ],
     example: { formula: "=TITRE.PERLITRE(2.3,1,2)", gives: 1.15 },

@@ -19,7 +19,7 @@ export const mistakesOfDosing: readonly Mistake[] = [
       byHand: "56.1 × 0.1 × (2.45 − 0.15) ÷ 10",
     },
     costs:
-      "6.5 % too much acid here, and so too much lye for it. On a good oil the blank can be half of the titre.",
+      "6.5 % too much acid here, and so too much lye for it. On a good oil the blank can be half of the titre (common practice, no source).",
   },
   {
     title: "The blank is taken off twice",
@@ -71,7 +71,7 @@ export const mistakesOfDosing: readonly Mistake[] = [
       unit: "g",
       byHand: "(91.5 × 1.2903 ÷ 56.1 × 56.1053 + 10 × 91.5 × 0.765) ÷ 0.9",
     },
-    costs: "A tenth too little base: a slow batch that may not finish.",
+    costs: "A tenth too little base: a slow batch that may not finish (common practice, no source).",
   },
   {
     title: "A percentage typed as a fraction",

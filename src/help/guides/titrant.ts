@@ -57,7 +57,7 @@ export const titrant: Guide = {
     }),
     heading("Keep it"),
     points(
-      "Tightly closed, in plastic, away from light, with its strength and the day it was measured.",
+      "Tightly closed, in plastic, away from light, with its strength and the day it was measured (common practice, no source).",
       "Measure it again each week of use, and whenever a known oil comes out differently (common practice, no source).",
     ),
   ],

@@ -104,7 +104,7 @@ const afterAcid = ({ draft }: Seen): Nudge[] =>
     ? [
         know(
           "mineral acid",
-          "Sulfuric acid left in the oil counts as well (ISO 660): the result is total acidity, and the dose needs just that.",
+          "Sulfuric acid left in the oil counts as well (ISO 660): the result is total acidity, which is what the dose needs; the FFA that is left is lower.",
         ),
       ]
     : [];
