@@ -71,7 +71,8 @@ export const mistakesOfDosing: readonly Mistake[] = [
       unit: "g",
       byHand: "(91.5 × 1.2903 ÷ 56.1 × 56.1053 + 10 × 91.5 × 0.765) ÷ 0.9",
     },
-    costs: "A tenth too little base: a slow batch that may not finish (common practice, no source).",
+    costs:
+      "A tenth too little base: a slow batch that may not finish (common practice, no source).",
   },
   {
     title: "A percentage typed as a fraction",

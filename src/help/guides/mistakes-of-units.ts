@@ -54,7 +54,8 @@ export const mistakesOfUnits: readonly Mistake[] = [
       unit: "%",
       byHand: "7 × 39.99676928 ÷ 56.1053 ÷ 9.15",
     },
-    costs: "40 % too much base: more soap, and an emulsion that is hard to wash (common practice, no source).",
+    costs:
+      "40 % too much base: more soap, and an emulsion that is hard to wash (common practice, no source).",
   },
   {
     title: "Which gallon?",
