@@ -29,6 +29,9 @@ describe("a fact of the trade", () => {
     ["concordant.html", /is usual with a 25 or 50 mL burette/],
     ["pretreatment.html", /a second step\./],
     ["route.html", /1 and 15 %/],
+    ["oilmass.html", /Where no oil is named/],
+    ["samplegrams.html", /is about 0\.915 g/],
+    ["first-titration.html", /7 g\/L of pure KOH/],
   ])("%s: %s is marked as common practice", (file, said) => {
     expect(whereSaid(file, said)).toMatch(/common practice(?:, no| without a) source/);
   });
@@ -38,6 +41,10 @@ describe("a fact of the trade", () => {
     ["pretreatment.html", /Water stops the step/],
     ["molarratio.html", /usual excess/],
     ["soap.html", /may not settle/],
+    ["methanol.html", /Left out, the ratio/],
+    ["batch.html", /Left out, the ratio/],
+    ["catalyst.html", /no dose is given/],
+    ["dose.html", /no dose is given/],
     ["titrant.html", /85 to 92 %/],
   ])("%s: %s is marked as commonly cited", (file, said) => {
     expect(whereSaid(file, said)).toContain("commonly cited");

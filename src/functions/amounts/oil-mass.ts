@@ -20,10 +20,11 @@ export const OILMASS = worksheetFunction(
     equation: "{amount} * {unit} * density({oil}, {temperature})",
     notes: [
       "Used cooking oil below 15 C may be half solid (common practice, no source): warm it until it is clear and stir it, or weigh it.",
+      "Where no oil is named it is taken as 0.915 kg/L at 20 C (common practice, no source): measure yours, or weigh it.",
       "For a mass, the oil and its temperature do nothing.",
       "An imperial gallon is 20 % larger than a US gallon. Oil measured at 40 C holds 1.4 % less per litre than at 20 C.",
     ],
     example: { formula: '=TITRE.OILMASS(100,"l",0.915,40)', gives: 90.18 },
-    sources: ["codex", "noureddini", "internationalYard", "imperialGallon"],
+    sources: ["codex", "noureddini", "practice", "internationalYard", "imperialGallon"],
   },
 );

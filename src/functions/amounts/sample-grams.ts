@@ -19,7 +19,7 @@ export const SAMPLEGRAMS = worksheetFunction(
     equation: "{volume} * density({oil}, {temperature})",
     notes: [
       "Used cooking oil below 15 C may be half solid (common practice, no source): warm it until it is clear and stir it, or weigh it.",
-      "1 mL of oil is about 0.915 g, not 1 g and not 0.8 g.",
+      "1 mL of oil is about 0.915 g (common practice, no source: measure yours), not 1 g and not 0.8 g.",
       "Weighing beats any syringe: 1 mL from a 10 mL syringe may be off by 16 % (ISO 7886-1, commonly cited).",
     ],
     example: { formula: '=TITRE.SAMPLEGRAMS(5,"canola",25)', gives: 4.5605 },

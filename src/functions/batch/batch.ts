@@ -67,6 +67,7 @@ export const BATCH = worksheetFunction(
     notes: [
       "A methoxide of assay under 50 % is a solution, and the rest of it is methanol: that much less is added.",
       "Biodiesel and glycerol are what the reaction could give at most; soap, washing and unreacted oil take their share.",
+      "Left out, the ratio is 6 to 1: twice what the reaction takes (Freedman 1984, commonly cited).",
       "Cautions stand in the last rows.",
     ],
     example: { formula: '=INDEX(TITRE.BATCH(100,5.61,"KOH",100,1),9,2)', gives: 1561.053 },

@@ -51,7 +51,7 @@ export const DOSE = worksheetFunction(
     notes: [
       "The same as MEANACIDVALUE and then CATALYST, in one call: chains of add-in functions are slow to recalculate.",
       "The titrant's base does not enter: acid is counted in moles, so a KOH titrant may set a NaOH dose.",
-      "Above the limit no dose is given: read ROUTE first.",
+      "Above the limit (5 % where none is given, commonly cited) no dose is given: read ROUTE first.",
       caution("permission"),
     ],
     example: {

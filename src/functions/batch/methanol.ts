@@ -26,6 +26,7 @@ export const METHANOL = worksheetFunction(
     equation:
       "{oilMass} * (1 - {acidValue} / 56.1 * 0.282468) * {molarRatio} * 32.042 / triglyceride({oil}) / 0.7914",
     notes: [
+      "Left out, the ratio is 6 to 1: twice what the reaction takes (Freedman 1984, commonly cited).",
       "The ratio belongs to the triglyceride that is left once the acid is taken off.",
       ...cautionsFor("methanol"),
     ],

@@ -38,7 +38,7 @@ export const firstTitration: Guide = {
     picture("titrate.png", "The result, its uncertainty, and what that is made of."),
     heading("Or in cells"),
     text(
-      "Ten grams of oil of lot NQ-41, KOH of 0.1 mol/L, titres 2.40, 2.50 and 2.45 mL, a blank of 0.15 mL; a batch of 100 L, KOH of 90 %, 7 g/L of pure KOH for the reaction:",
+      "Ten grams of oil of lot NQ-41, KOH of 0.1 mol/L, titres 2.40, 2.50 and 2.45 mL, a blank of 0.15 mL; a batch of 100 L, KOH of 90 %, 7 g/L of pure KOH for the reaction (common practice, no source):",
     ),
     worked(
       {

@@ -47,7 +47,7 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
         }
       : {
           tone: "mind",
-          sentence: `That is ${grams} more than this oil’s acid and your base charge ask for: more soap, and a harder wash.`,
+          sentence: `That is ${grams} more than this oil’s acid and your base charge ask for: more soap, and a harder wash (common practice, no source).`,
         },
   ];
   if (!isByFraction(former, mix.ffa, parts)) return said;

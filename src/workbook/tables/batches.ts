@@ -89,10 +89,17 @@ export const batches: TableShape = {
     typed("Weighed g", 10, "Lye that was in fact weighed out, g.", { format: "0" }),
     typed("Litres made", 10, "Biodiesel drawn off, L.", { format: "0.0" }),
     typed("Note", 40, "Anything else."),
-    typed("Methanol ratio", 10, "Moles of methanol to one of triglyceride. Left empty: 6.", {
-      format: "0.00",
+    typed(
+      "Methanol ratio",
+      10,
+      "Moles of methanol to one of triglyceride. Left empty: 6 (commonly cited).",
+      {
+        format: "0.00",
+      },
+    ),
+    typed("Allowed FFA %", 10, "Above this no dose is given. Left empty: 5 (commonly cited).", {
+      format: "0.0",
     }),
-    typed("Allowed FFA %", 10, "Above this no dose is given. Left empty: 5.", { format: "0.0" }),
     typed("Oil at C", 9, "Temperature at which a volume was taken. Left empty: 20 C.", {
       format: "0.0",
     }),
