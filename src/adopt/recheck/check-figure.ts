@@ -1,9 +1,9 @@
 /** One held figure against what it should be: right within its digits, carried over, or a mistake. */
 import type { RoleId } from "../recognising/roles";
 import type { Checking } from "./checking";
-import { explained, explainedTwice, type Match, shownByFormula } from "./explained";
+import { explained, explainedTwice, type Match, shownByFormula, smallMistake } from "./explained";
 import type { Slip } from "./slips";
-import { coreTry, distance, straightTries, tries, type Try, ways } from "./tries";
+import { distance, straightTries, tries, type Try, ways } from "./tries";
 import { fromNothing } from "./worked";
 import { workedOut, type Written } from "./worked-out";
 
@@ -18,6 +18,8 @@ export type Verdict =
       readonly written: Written;
       readonly should: number;
       readonly slip: Slip | undefined;
+      /** The search for two mistakes at once ended with its budget. */
+      readonly isCutShort?: true;
     };
 
 /** Other constants of the trade (56.11, 282.5, 0.92) and rounding along the way stay within this. */
@@ -57,7 +59,7 @@ export const carriedFrom = ({ written, should }: Wrong): Verdict => ({
   should,
 });
 
-const wrong = (written: Written, should: number, match: Match | undefined): Verdict => ({
+const wrong = (written: Written, should: number, match: Match | undefined): Wrong => ({
   kind: "wrong",
   written: match?.written ?? written,
   should,
@@ -70,31 +72,34 @@ const wrong = (written: Written, should: number, match: Match | undefined): Verd
  */
 export function judged(c: Checking): Verdict {
   const { held } = c;
-  const isAgreed = c.core !== undefined && distance(held, coreTry(c.core)) <= 1;
-  if (isAgreed) return { kind: "right", written: "weighed" };
   const straight = straightTries(c);
   const [first] = straight;
   if (!first) return { kind: "not-checked" };
   const right = straight.find((each) => distance(held, each) <= 1);
   if (right) return { kind: "right", written: right.written };
   const near = leeway(c);
-  const follows = ways(c).flatMap((way) => [...tries(c, way, c.origins())]);
+  const should = (): number => c.core() ?? first.value;
+  const follows = ways(c).flatMap((way) => tries(c, way, c.origins()));
   const followed = follows.find((each) => distance(held, each) <= 1);
   const isNear = (each: Try): boolean => distance(held, each, near) <= 1;
   if (followed && straight.some(isNear)) return { kind: "right", written: followed.written };
-  if (followed) return { kind: "carried", written: followed.written, should: first.value };
+  if (followed) return { kind: "carried", written: followed.written, should: should() };
   if (mayBeByAssay(c, first.value)) return { kind: "not-checked" };
-  const proven = shownByFormula(c);
-  if (proven) return wrong(first.written, first.value, proven);
+  const proven = shownByFormula(c) ?? (c.isExact ? smallMistake(c) : undefined);
+  if (proven) return wrong(first.written, should(), proven);
   const conventionally = straight.find(isNear);
   if (conventionally) return { kind: "right", written: conventionally.written };
   const nearly = follows.find(isNear);
-  if (nearly) return { kind: "carried", written: nearly.written, should: first.value };
-  return wrong(first.written, first.value, undefined);
+  if (nearly) return { kind: "carried", written: nearly.written, should: should() };
+  return wrong(first.written, should(), undefined);
 }
 
 /** What was judged to be wrong, with the mistake that gives it, or the two, where one is known. */
 export function searched(c: Checking, verdict: Verdict): Verdict {
   if (verdict.kind !== "wrong" || verdict.slip) return verdict;
-  return wrong(verdict.written, verdict.should, explained(c) ?? explainedTwice(c));
+  const one = explained(c);
+  if (one) return wrong(verdict.written, verdict.should, one);
+  const { match, isCutShort } = explainedTwice(c);
+  const found = wrong(verdict.written, verdict.should, match);
+  return isCutShort ? { ...found, isCutShort } : found;
 }

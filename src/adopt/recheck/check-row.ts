@@ -2,30 +2,40 @@
 import { columnOf, type LogbookMapping, type MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import { searched, type Verdict } from "./check-figure";
-import { conventionsFor, plainConvention } from "./conventions";
-import type { Finding } from "./finding";
-import { type FormulaFacts, formulaReader } from "./formula-facts";
-import type { HeldFigure } from "./held-figure";
-import { type Judged, type Learned, order, RowJudge } from "./judge-row";
+import type { CheckedFigure, CheckedRow } from "./checked";
+import type { Checking } from "./checking";
+import { type Convention, conventionsFor, plainConvention } from "./conventions";
+import { explained } from "./explained";
+import { formulaReader } from "./formula-facts";
+import { exactIn, usualSlipsOf } from "./habits-of-rows";
+import { type Judged, nothingLearned, order, RowJudge } from "./judge-row";
 import { learnConvention, type LearnedConvention } from "./learn-convention";
+import type { Lots } from "./lots";
 import { settledAcid } from "./of-lot";
 import type { Readings } from "./readings";
 import { RowFindings } from "./row-findings";
-import type { Slip } from "./slips";
+import { keyOf } from "./slips";
 
-export interface CheckedFigure {
-  readonly figure: HeldFigure;
-  readonly facts: FormulaFacts | undefined;
-  readonly verdict: Verdict;
-}
-
-export interface CheckedRow {
+interface Searched {
   readonly readings: Readings;
-  /** As the titration's own figures read them. */
   readonly titration: Readings;
   readonly figures: readonly CheckedFigure[];
-  readonly findings: readonly Finding[];
 }
+
+const figuresOf = (
+  { readings, titration, figures }: Judged,
+  verdictOf: (checking: Checking, verdict: Verdict) => Verdict,
+): Searched => ({
+  readings,
+  titration,
+  figures: figures.map(({ checking, verdict }) => ({
+    figure: checking.held,
+    facts: checking.facts,
+    verdict: verdictOf(checking, verdict),
+  })),
+});
+const withSearch = (judged: Judged): Searched => figuresOf(judged, searched);
+const plainly = (judged: Judged): Searched => figuresOf(judged, (_, verdict) => verdict);
 
 /** Nothing that is this far off comes right by rounding: a look at the rest is spared. */
 const hopeless = 20;
@@ -33,14 +43,20 @@ const hopeless = 20;
 const isWrong = ({ verdict }: { readonly verdict: Verdict }): boolean => verdict.kind === "wrong";
 const wrongs = ({ figures }: Judged): number => figures.filter(isWrong).length;
 
+const isExplained = ({ verdict }: CheckedFigure): boolean =>
+  verdict.kind === "wrong" && verdict.slip?.made.length === 1;
+
 export class RowChecker {
-  private learned: Learned = { usualSlips: new Map(), acidOfPureLye: true };
+  private learned = nothingLearned;
   private convention: LearnedConvention = { usual: plainConvention, others: [] };
   private readonly columns = new Map<RoleId, MappedColumn>();
   private readonly judge: RowJudge;
   private readonly findings: RowFindings;
 
-  constructor(mapping: LogbookMapping) {
+  constructor(
+    mapping: LogbookMapping,
+    private readonly lots: Lots,
+  ) {
     for (const role of [...order, "weighed"] as const) {
       const column = columnOf(mapping, role);
       if (column) this.columns.set(role, column);
@@ -49,58 +65,76 @@ export class RowChecker {
     this.findings = new RowFindings(mapping.sheet, this.columns);
   }
 
+  /** How the logbook is kept, as far as its rows tell. */
+  get usual(): Convention {
+    return this.convention.usual;
+  }
+
   /** Learns from some rows which convention a logbook keeps to, and its commonest mistakes. */
   learn(rows: readonly Readings[]): void {
-    this.convention = learnConvention(rows.map(settledAcid), (row, convention) =>
-      this.judge.misfits(row, convention),
-    );
+    const settled = rows.map(settledAcid);
+    this.convention = learnConvention(settled, {
+      misfits: (row, convention) => [...this.judge.misfits(row, convention).values()],
+      mistakeIn: (row, convention) => this.mistakeIn(row, convention),
+    });
     const checked = rows.map((row) => this.check(row));
     this.findings.learn(checked.filter(({ findings }) => findings.length === 0));
-    const acidOfPureLye = checked.some(({ figures }) =>
-      figures.some(
-        ({ figure: { role }, verdict }) =>
-          (role === "acidValue" || role === "ffa") && verdict.kind === "right",
+    this.learned = {
+      usualSlips: usualSlipsOf(checked.flatMap(({ figures }) => figures)),
+      acidOfPureLye: checked.some(({ figures }) =>
+        figures.some(
+          ({ figure: { role }, verdict }) =>
+            (role === "acidValue" || role === "ffa") && verdict.kind === "right",
+        ),
       ),
-    );
-    const counts = new Map<RoleId, Map<string, { slip: Slip; count: number }>>();
-    for (const { figures } of checked) {
-      for (const { figure, verdict } of figures) {
-        if (verdict.kind !== "wrong" || !verdict.slip) continue;
-        const ofRole = counts.get(figure.role) ?? new Map<string, { slip: Slip; count: number }>();
-        const key = verdict.slip.ids.join();
-        ofRole.set(key, { slip: verdict.slip, count: (ofRole.get(key)?.count ?? 0) + 1 });
-        counts.set(figure.role, ofRole);
-      }
-    }
-    const usualSlips = new Map(
-      [...counts].flatMap(([role, slips]) => {
-        const [first] = [...slips.values()].sort((one, other) => other.count - one.count);
-        return first ? [[role, first.slip] as const] : [];
-      }),
-    );
-    this.learned = { usualSlips, acidOfPureLye };
+      exact: exactIn(settled.map((row) => this.judge.misfits(row, this.convention.usual)), checked),
+    };
   }
 
   check(given: Readings): CheckedRow {
     const settled = settledAcid(given);
     const { readings, titration, figures } = this.fairest(settled);
-    const checked = figures.map(({ checking, verdict }) => ({
-      figure: checking.held,
-      facts: checking.facts,
-      verdict: searched(checking, verdict),
-    }));
-    return { readings, titration, figures: checked, findings: this.findings.in(readings, checked) };
+    const wrong = this.lots.wrong(settled.ofLot);
+    return {
+      readings,
+      titration,
+      figures,
+      findings: this.findings.in(readings, figures, wrong),
+    };
   }
 
   /** In the logbook's convention, or in another in which nothing is wrong: a convention is no mistake. */
-  private fairest(settled: Readings): Judged {
+  private fairest(settled: Readings): Searched {
     const usual = this.judge.judge(settled, this.convention.usual, this.learned);
-    if (wrongs(usual) === 0) return usual;
+    if (wrongs(usual) === 0) return plainly(usual);
+    const found = withSearch(usual);
+    // A mistake that gives the figures to their digits, in a logbook that keeps to them, is no convention.
+    const isPlain = found.figures.every(
+      (each) =>
+        each.verdict.kind !== "wrong" ||
+        (isExplained(each) && this.learned.exact.has(each.figure.role)),
+    );
+    if (isPlain) return found;
     for (const other of conventionsFor(settled, this.convention)) {
-      if (this.judge.misfits(settled, other).some((each) => each > hopeless)) continue;
+      const misfits = this.judge.misfits(settled, other);
+      if ([...misfits.values()].some((each) => each > hopeless)) continue;
       const judged = this.judge.judge(settled, other, this.learned);
-      if (wrongs(judged) === 0) return judged;
+      if (wrongs(judged) === 0) return plainly(judged);
     }
-    return usual;
+    return found;
+  }
+
+  /** The one mistake that gives all wrong figures of a row to their digits; "" where nothing is wrong. */
+  private mistakeIn(row: Readings, convention: Convention): string | undefined {
+    const judged = this.judge.judge(row, convention, nothingLearned);
+    const keys = new Set<string>();
+    for (const { checking, verdict } of judged.figures) {
+      if (verdict.kind !== "wrong") continue;
+      const match = verdict.slip ? undefined : explained(checking);
+      const slip = verdict.slip ?? (match?.off === 0 ? match.slip : undefined);
+      if (!slip) return undefined;
+      keys.add(keyOf(slip));
+    }
+    return keys.size > 1 ? undefined : ([...keys][0] ?? "");
   }
 }

@@ -1,6 +1,7 @@
 /** The right figures of a row, worked out by the core in exact decimals: what a report says should be there. */
 import { exact, type Exact, hundred } from "../../core/exact/exact";
 import { mean } from "../../core/exact/lists";
+import { once } from "./once";
 import { pureForAcid, pureForReaction } from "../../core/batch/catalyst";
 import { chargePercent } from "../../core/batch/conversions";
 import { oilMass, sampleGrams } from "../../core/batch/oil-mass";
@@ -65,31 +66,50 @@ function chargeOf({ charge, oil }: Readings): Maybe<Percent> {
   return known(chargePercent(quantity("g/L", charge.value), as("%", hundred), oil));
 }
 
-/** By role; doses in grams as weighed. A role is missing where something is missing for it. */
-export function coreFigures(r: Readings): ReadonlyMap<RoleId, number> {
-  const titres = millilitres(r.titres);
-  const value = acidValueOf(r);
-  const mass = massOf(r);
-  const charge = chargeOf(r);
-  const moleForMole = mass && value && r.base && pureForAcid(mass, value, r.base);
-  const acid = r.lyeForAcid === undefined ? moleForMole : moleForMole?.times(exact(r.lyeForAcid));
-  const reaction = mass && charge && pureForReaction(mass, charge);
+/** Each worked out when it is first asked for; doses in grams as weighed. Undefined where something is missing. */
+export function coreFigures(r: Readings): (role: RoleId) => number | undefined {
+  const value = once(() => acidValueOf(r));
+  const mass = once(() => massOf(r));
+  const charge = once(() => chargeOf(r));
+  const acid = once((): Maybe<Exact> => {
+    const [kilograms, acidValue] = [mass(), value()];
+    const moles = kilograms && acidValue && r.base && pureForAcid(kilograms, acidValue, r.base);
+    return r.lyeForAcid === undefined ? moles : moles?.times(exact(r.lyeForAcid));
+  });
+  const reaction = once((): Maybe<Exact> => {
+    const [kilograms, percent] = [mass(), charge()];
+    return kilograms && percent && pureForReaction(kilograms, percent);
+  });
   const weighed = (pure: Maybe<Exact>): Maybe<Exact> =>
     r.assay === undefined ? undefined : pure?.times(hundred).div(exact(r.assay));
-  const all: readonly (readonly [RoleId, Maybe<Exact>])[] = [
-    ["meanTitre", titres.length > 0 ? mean(titres) : undefined],
-    [
-      "correctedTitre",
-      titres.length > 0 ? known(correctedTitre(titres, millilitres(r.blanks ?? []))) : undefined,
-    ],
-    ["acidValue", value],
-    ["ffa", value && known(ffaFromAcidValue(value))],
-    ["oilMass", mass],
-    ["acidDose", weighed(acid)],
-    ["reactionDose", weighed(reaction)],
-    ["catalyst", weighed(acid && reaction?.plus(acid))],
-  ];
-  return new Map(
-    all.flatMap(([role, figure]) => (figure ? [[role, figure.toNumber()] as const] : [])),
-  );
+  const titres = millilitres(r.titres);
+  const figure = (role: RoleId): Maybe<Exact> => {
+    switch (role) {
+      case "meanTitre":
+        return titres.length > 0 ? mean(titres) : undefined;
+      case "correctedTitre":
+        return titres.length > 0
+          ? known(correctedTitre(titres, millilitres(r.blanks ?? [])))
+          : undefined;
+      case "acidValue":
+        return value();
+      case "ffa": {
+        const acidValue = value();
+        return acidValue && known(ffaFromAcidValue(acidValue));
+      }
+      case "oilMass":
+        return mass();
+      case "acidDose":
+        return weighed(acid());
+      case "reactionDose":
+        return weighed(reaction());
+      case "catalyst": {
+        const forAcid = acid();
+        return weighed(forAcid && reaction()?.plus(forAcid));
+      }
+      default:
+        return undefined;
+    }
+  };
+  return (role) => figure(role)?.toNumber();
 }

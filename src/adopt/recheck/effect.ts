@@ -32,7 +32,7 @@ const dosable = (r: Readings): Readings => ({
 export const rightLye = (
   r: Readings,
   role: "catalyst" | "acidDose" = "catalyst",
-): number | undefined => coreFigures(dosable(r)).get(role);
+): number | undefined => coreFigures(dosable(r))(role);
 
 /** g of lye that a way of working gives. */
 export const lyeBy = (r: Readings, ways: Ways): number | undefined =>

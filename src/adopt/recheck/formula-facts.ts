@@ -7,8 +7,6 @@ import type { Expression, Reference } from "../../sheet/formula/tree";
 import { nodesOf } from "../../sheet/formula/walk";
 import type { LogbookMapping } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import type { MistakeId } from "./mistakes";
-import type { Slip } from "./slips";
 
 export interface FormulaFacts {
   readonly roles: ReadonlySet<RoleId>;
@@ -88,38 +86,3 @@ export function formulaReader(
     return known.get(form);
   };
 }
-
-const nearly = (numbers: readonly number[], ...wanted: number[]): boolean =>
-  numbers.some((number) => wanted.some((each) => Math.abs(number - each) <= each * 0.006));
-
-/** Does the formula's own make-up show this mistake? */
-export function shows(id: MistakeId, { roles, numbers, dividesSumBy }: FormulaFacts): boolean {
-  switch (id) {
-    case "blank-not-subtracted":
-      return !roles.has("blank") && (roles.has("titre") || roles.has("meanTitre"));
-    case "empty-as-zero":
-      return dividesSumBy !== undefined;
-    case "acid-by-charge":
-      return (
-        (roles.has("ffa") || roles.has("acidValue")) &&
-        (roles.has("baseCharge") || roles.has("reactionDose")) &&
-        !numbers.some((each) => (each > 0.13 && each < 0.3) || (each > 38 && each < 85))
-      );
-    case "assay-not-applied":
-      return !roles.has("assay");
-    case "other-gallon":
-      return nearly(numbers, 3.785, 4.546);
-    case "other-acid":
-      return nearly(numbers, 25.6, 256, 20, 200, 33.8, 338);
-    case "other-base":
-      return nearly(numbers, 40, 39.997, 56.1, 0.1416, 0.144, 0.1986, 0.197);
-    case "density-as-one":
-      return !roles.has("density") && !numbers.some((each) => each > 0.85 && each < 0.96);
-    default:
-      return false;
-  }
-}
-
-/** How many of a slip's mistakes the formula shows. */
-export const shown = ({ ids }: Slip, facts: FormulaFacts | undefined): number =>
-  facts === undefined ? 0 : ids.filter((id) => shows(id, facts)).length;

@@ -6,7 +6,9 @@ import type { Checking } from "./checking";
 import { type Convention, inConvention, titrationInConvention } from "./conventions";
 import { coreFigures } from "./core-figures";
 import type { FormulaFacts } from "./formula-facts";
+import type { HeldFigure } from "./held-figure";
 import { isCopied, lotFigures } from "./of-lot";
+import { once } from "./once";
 import type { Readings } from "./readings";
 import type { Slip } from "./slips";
 import { originsOf, type Upstream, upstreamOf } from "./upstream";
@@ -39,10 +41,11 @@ const isGiven = (role: RoleId, r: Readings): boolean =>
   !r.ofLot &&
   (role === "acidValue" || (role === "ffa" && !r.held.has("acidValue")));
 
-/** Worked out when it is first asked for: a right figure never asks. */
-function once<T>(work: () => T): () => T {
-  let done: { readonly value: T } | undefined;
-  return () => (done ??= { value: work() }).value;
+/** Without a search for mistakes: a figure that was copied from where it is wrong is not wrong by itself. */
+function verdictOn(checking: Checking, row: Readings): Verdict {
+  if (isGiven(checking.role, checking.readings)) return { kind: "not-checked" };
+  const own = judged(checking);
+  return own.kind === "wrong" && isCopied(checking.held, row) ? carriedFrom(own) : own;
 }
 
 /** The search for mistakes is still to come. */
@@ -57,6 +60,22 @@ export interface Judged {
 export interface Learned {
   readonly usualSlips: ReadonlyMap<RoleId, Slip>;
   readonly acidOfPureLye: boolean;
+  /** Figures that it keeps to their digits. */
+  readonly exact: ReadonlySet<RoleId>;
+}
+
+export const nothingLearned: Learned = {
+  usualSlips: new Map(),
+  acidOfPureLye: true,
+  exact: new Set(),
+};
+
+/** A row as it reads in a convention: for the doses, and for what the titration alone gives. */
+interface InConvention {
+  readonly dose: Readings;
+  readonly titration: Readings;
+  readonly core: (role: RoleId) => number | undefined;
+  readonly coreOfTitration: (role: RoleId) => number | undefined;
 }
 
 export class RowJudge {
@@ -65,81 +84,83 @@ export class RowJudge {
     private readonly factsOf: (text: string, row: number) => FormulaFacts | undefined,
   ) {}
 
-  judge(row: Readings, convention: Convention, { usualSlips, acidOfPureLye }: Learned): Judged {
-    const readings = inConvention(row, convention);
-    const titration = titrationInConvention(row, convention);
-    const core = coreFigures(readings);
-    const coreOfTitration = coreFigures(titration);
+  judge(row: Readings, convention: Convention, learned: Learned): Judged {
+    const read = this.read(row, convention);
     const figures: { checking: Checking; verdict: Verdict }[] = [];
-    const upstream: Upstream[] = lotFigures(readings);
-    /** Wrong parts in the other way of weighing: only their mistake would tell in which they are. */
-    const otherwise: Upstream[] = [];
+    const upstream: Upstream[] = lotFigures(read.dose);
     for (const role of order) {
-      const held = readings.held.get(role);
+      const held = row.held.get(role);
       if (!held) continue;
-      const unit = this.columns.get(role)?.unit;
-      const facts = this.factsOf(held.formula, row.row);
-      const isAcid = ofTitration.has(role);
-      const before = [...upstream];
-      const instead = otherwise.map((other) =>
-        before.map((each) => (each.role === other.role ? other : each)),
-      );
-      const checking: Checking = {
-        role,
-        unit,
-        held,
-        readings: isAcid ? titration : readings,
-        core: this.coreIn(role, isAcid ? coreOfTitration : core, unit, readings),
-        origins: once(() => [before, ...instead].flatMap((each) => originsOf(role, each, facts))),
-        facts,
-        writtens: this.writtens(role, readings),
-        usualSlip: usualSlips.get(role),
-        acidOfPureLye,
-      };
-      const own = judged(checking);
-      const verdict = isGiven(role, readings)
-        ? ({ kind: "not-checked" } as const)
-        : own.kind === "wrong" && isCopied(held, row)
-          ? carriedFrom(own)
-          : own;
+      const checking = this.checking(held, read, [...upstream], learned);
+      const verdict = verdictOn(checking, row);
       figures.push({ checking, verdict });
       const written = verdict.kind === "not-checked" ? "pure" : verdict.written;
-      const next = upstreamOf(held, unit, written, readings);
+      const isWrong = verdict.kind === "wrong";
+      const next = upstreamOf(held, checking.unit, written, isWrong, read.dose);
       if (next) upstream.push(next);
-      if (verdict.kind !== "wrong" || !isPart(role)) continue;
-      const other = upstreamOf(held, unit, written === "pure" ? "weighed" : "pure", readings);
-      if (other) otherwise.push(other);
     }
-    return { readings, titration, figures };
+    return { readings: read.dose, titration: read.titration, figures };
   }
 
   /** How far each figure is from what the readings alone give, in parts of its digits and a little rounding. */
-  misfits(row: Readings, convention: Convention): number[] {
+  misfits(row: Readings, convention: Convention): ReadonlyMap<RoleId, number> {
     const dose = inConvention(row, convention);
     const titration = titrationInConvention(row, convention);
-    return order.flatMap((role) => {
-      const held = row.held.get(role);
-      const isUnsure = row.assayCancels && ofTitration.has(role);
-      if (!held || isUnsure) return [];
+    const found = new Map<RoleId, number>();
+    for (const [role, held] of row.held) {
+      if (role === "weighed" || isGiven(role, row)) continue;
+      if (row.assayCancels && ofTitration.has(role)) continue;
       const readings = ofTitration.has(role) ? titration : dose;
       const unit = this.columns.get(role)?.unit;
-      const all = this.writtens(role, readings).flatMap((written) => {
+      for (const written of this.writtens(role, readings)) {
         const value = workedOut(role, unit, written, readings, {}, fromNothing);
-        if (value === undefined) return [];
-        return [Math.abs(held.value - value) / (held.halfDigit + rounding * Math.abs(value))];
-      });
-      return all.length === 0 ? [] : [Math.min(...all)];
-    });
+        if (value === undefined) continue;
+        const off = Math.abs(held.value - value) / (held.halfDigit + rounding * Math.abs(value));
+        found.set(role, Math.min(off, found.get(role) ?? Infinity));
+      }
+    }
+    return found;
+  }
+
+  private read(row: Readings, convention: Convention): InConvention {
+    const dose = inConvention(row, convention);
+    const titration = titrationInConvention(row, convention);
+    return { dose, titration, core: coreFigures(dose), coreOfTitration: coreFigures(titration) };
+  }
+
+  private checking(
+    held: HeldFigure,
+    { dose, titration, core, coreOfTitration }: InConvention,
+    before: readonly Upstream[],
+    { usualSlips, acidOfPureLye, exact }: Learned,
+  ): Checking {
+    const { role } = held;
+    const unit = this.columns.get(role)?.unit;
+    const facts = this.factsOf(held.formula, dose.row);
+    const isAcid = ofTitration.has(role);
+    return {
+      role,
+      unit,
+      held,
+      readings: isAcid ? titration : dose,
+      core: () => this.coreIn(role, isAcid ? coreOfTitration : core, unit, dose),
+      origins: once(() => originsOf(role, before, facts)),
+      facts,
+      writtens: this.writtens(role, dose),
+      usualSlip: usualSlips.get(role),
+      isExact: exact.has(role),
+      acidOfPureLye,
+    };
   }
 
   /** The core's figure; a dose for a litre or a kilogram where the column is in that. */
   private coreIn(
     role: RoleId,
-    core: ReadonlyMap<RoleId, number>,
+    core: (role: RoleId) => number | undefined,
     unit: string | undefined,
     readings: Readings,
   ): number | undefined {
-    const figure = core.get(role === "catalystRate" ? "catalyst" : role);
+    const figure = core(role === "catalystRate" ? "catalyst" : role);
     if (figure === undefined || !doses.includes(role)) return figure;
     const of = parts(unit, readings, {}, fromNothing);
     return of === "all" ? figure : of === undefined ? undefined : figure / of;

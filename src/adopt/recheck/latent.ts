@@ -2,16 +2,14 @@
 import { cellName } from "../../sheet/cell-name";
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import type { CheckedFigure, CheckedRow } from "./check-row";
+import type { CheckedFigure, CheckedRow } from "./checked";
 import type { Latent } from "./finding";
-import { shows } from "./formula-facts";
-import type { MistakeId } from "./mistakes";
+import { type MistakeId, mistakes } from "./mistakes/all";
+import { shows } from "./slips";
 
-const possible: Partial<Record<RoleId, readonly MistakeId[]>> = {
-  meanTitre: ["empty-as-zero"],
-  correctedTitre: ["empty-as-zero", "blank-not-subtracted"],
-  acidDose: ["acid-by-charge"],
-};
+/** Mistakes that a formula of a role may show before a figure is wrong. */
+const asleepIn = (role: RoleId): MistakeId[] =>
+  mistakes.flatMap(({ id, sleepsIn = [] }) => (sleepsIn.includes(role) ? [id] : []));
 
 export interface LatentFinder {
   look(row: CheckedRow): void;
@@ -23,7 +21,7 @@ export function latentIn(mapping: LogbookMapping): LatentFinder {
   const hasBlank = columnOf(mapping, "blank") !== undefined;
   const sleeping = ({ figure, facts, verdict }: CheckedFigure): MistakeId[] => {
     if (!facts || facts.callsUs || verdict.kind !== "right") return [];
-    return (possible[figure.role] ?? []).filter(
+    return asleepIn(figure.role).filter(
       (id) => shows(id, facts) && (id !== "blank-not-subtracted" || hasBlank),
     );
   };

@@ -5,8 +5,12 @@
 import { canBeSameFlake, type Convention, plainConvention, usualDensities } from "./conventions";
 import type { Readings } from "./readings";
 
-/** How far off each held figure is, as a share of what its digits and rounding allow; 0 is exact. */
-export type Misfits = (row: Readings, convention: Convention) => readonly number[];
+export interface Told {
+  /** How far off each held figure is, as a share of what its digits and rounding allow; 0 is exact. */
+  readonly misfits: (row: Readings, convention: Convention) => readonly number[];
+  /** The one known mistake that gives all that is wrong in a row; "" for nothing wrong. */
+  readonly mistakeIn: (row: Readings, convention: Convention) => string | undefined;
+}
 
 export interface LearnedConvention {
   readonly usual: Convention;
@@ -41,10 +45,43 @@ const stepsOf = ({
 const isByVolume = ({ volume, amount }: Readings): boolean =>
   volume !== undefined || amount?.unit.measures === "volume";
 
+/** What somebody said, or may have left unsaid, of pure and as weighed: no density and no coefficient. */
+const withoutShares = (usual: Convention): Convention => ({
+  ...plainConvention,
+  strengthAsWeighed: usual.strengthAsWeighed,
+  acidAsWeighed: usual.acidAsWeighed,
+  chargeAsWeighed: usual.chargeAsWeighed,
+});
+
+/**
+ * A density or a coefficient that rows are only thought to share because they share a mistake is none:
+ * where one known mistake explains as many rows, the row's own figures count.
+ */
+function besidesMistake(
+  usual: Convention,
+  rows: readonly Readings[],
+  { misfits, mistakeIn }: Told,
+): Convention {
+  const plain = withoutShares(usual);
+  if (stepsOf(usual) <= stepsOf(plain)) return usual;
+  const fits = (convention: Convention) => (row: Readings) =>
+    misfits(row, convention).every((each) => each <= 1);
+  const odd = rows.filter((row) => !fits(plain)(row));
+  const counts = new Map<string, number>();
+  for (const row of odd) {
+    const key = mistakeIn(row, plain) ?? "";
+    if (key !== "") counts.set(key, (counts.get(key) ?? 0) + 1);
+  }
+  const shared = Math.max(0, ...counts.values());
+  const asMany = rows.length - odd.length + shared >= rows.filter(fits(usual)).length;
+  return shared > 1 && asMany ? plain : usual;
+}
+
 /** A convention of a tenth of the rows may be the mistakes of a tenth of the rows. */
 const goodPart = 0.3;
 
-export function learnConvention(rows: readonly Readings[], misfits: Misfits): LearnedConvention {
+export function learnConvention(rows: readonly Readings[], told: Told): LearnedConvention {
+  const { misfits } = told;
   /** Not worked out further than it takes to see that it is no less than another. */
   const cost = (convention: Convention, limit = Infinity): number => {
     let sum = stepsOf(convention);
@@ -109,6 +146,7 @@ export function learnConvention(rows: readonly Readings[], misfits: Misfits): Le
   }
   const isRight = (row: Readings, convention: Convention): boolean =>
     misfits(row, convention).every((each) => each <= 1.5);
+  usual = besidesMistake(usual, rows, told);
   const left = rows.filter((row) => !isRight(row, usual));
   const others = weighings
     .map((each) => ({ ...each, sampleDensity: usual.sampleDensity, oilDensity: usual.oilDensity }))

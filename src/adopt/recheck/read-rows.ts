@@ -65,6 +65,15 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
     const column = columnOf(mapping, role);
     return column ? [[role, figureAt(role)] as const] : [];
   });
+  const readers = new Map(held);
+
+  /** Typed figures alone: a formula that gives the same as above has worked it out. */
+  const above = (row: number, role: RoleId): number | undefined => {
+    const read = readers.get(role);
+    if (!read || row === mapping.place.firstRow) return undefined;
+    const before = read(row - 1);
+    return read(row)?.formula === "" && before?.formula === "" ? before.value : undefined;
+  };
 
   const dateAt = (row: number): number | undefined => {
     const cell = date.cell(row);
@@ -130,6 +139,7 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
       amount: amount ?? (kilograms ? { value: kilograms, unit: kilogram } : undefined),
       ...lye.readings,
       unread: unread(row, more),
+      above: (role) => above(row, role),
       held: new Map(
         held.flatMap(([role, read]) => {
           const figure = role === readRole ? undefined : read(row);

@@ -5,7 +5,6 @@ import type { Base } from "../../core/reference/bases";
 import type { Oil } from "../../core/reference/oils";
 import type { RoleId } from "../recognising/roles";
 import type { HeldFigure } from "./held-figure";
-import type { MistakeId } from "./mistakes";
 import type { Unread } from "./unread";
 
 /** A base charge with what it is a share of. */
@@ -60,6 +59,8 @@ export interface Readings {
   readonly unread: readonly Unread[];
   /** Results that the row holds, by role. */
   readonly held: ReadonlyMap<RoleId, HeldFigure>;
+  /** What stands right above them, in the same scale, where both were typed. */
+  readonly above: (role: RoleId) => number | undefined;
   /** The lot's titration in another table, when this row has no titres of its own. */
   readonly ofLot?: OfLot;
 }
@@ -70,6 +71,7 @@ export interface OfLot {
   /** As the other table holds it. */
   readonly heldAcidValue: number | undefined;
   readonly heldFfa: number | undefined;
-  /** What is wrong with that titration, and in which row. */
-  readonly mistake?: { readonly id: MistakeId; readonly row: number };
+  /** What the table holds for the lots titrated just before and after it. */
+  readonly otherAcidValues: readonly number[];
+  readonly otherFfas: readonly number[];
 }

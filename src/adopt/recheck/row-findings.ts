@@ -2,16 +2,14 @@
 import { cellName } from "../../sheet/cell-name";
 import type { MappedColumn } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
-import type { CheckedFigure } from "./check-row";
+import type { CheckedFigure } from "./checked";
 import { type Effect, effectOf, lyeBy, rightLye } from "./effect";
-import type { Finding } from "./finding";
-import { shown } from "./formula-facts";
+import type { DoseState, Finding } from "./finding";
 import { type HeldFigure, scaleOf } from "./held-figure";
-import type { MistakeId } from "./mistakes";
+import type { WrongLot } from "./lots";
 import type { Readings } from "./readings";
 import { shownLike } from "./shown-like";
-import { waysOf } from "./slips";
-import type { Ways } from "./ways";
+import { idsOf, keyOf, shown, type Slip } from "./slips";
 import { fromNothing } from "./worked";
 import { parts } from "./worked-out";
 
@@ -23,9 +21,6 @@ const isWithin = (value: number, of: number, share: number): boolean =>
 
 const doses: readonly RoleId[] = ["catalyst", "catalystRate", "acidDose"];
 
-const idsOf = ({ verdict }: Pick<CheckedFigure, "verdict">): readonly MistakeId[] =>
-  verdict.kind === "wrong" ? (verdict.slip?.ids ?? ["not-recognised"]) : [];
-
 function effect(
   readings: Readings,
   wrong: number | undefined,
@@ -34,11 +29,20 @@ function effect(
   return wrong === undefined || right === undefined ? undefined : effectOf(readings, wrong - right);
 }
 
+/** The dose that a row ends in: g of lye as weighed, and how sure its digits are. */
+interface FinalDose {
+  readonly grams: number;
+  readonly half: number;
+}
+
+const causeOf = ({ verdict }: CheckedFigure): string =>
+  verdict.kind === "wrong" && verdict.slip ? keyOf(verdict.slip) : "";
+
 const middle = (numbers: readonly number[]): number | undefined =>
   [...numbers].sort((one, other) => one - other)[Math.floor((numbers.length - 1) / 2)];
 
-/** A maker's own constants take a dose no further than this from ours. */
-const ownConstants = 0.02;
+/** A maker's own constants (56.1, 282.5) take a dose no further than this from ours. */
+const ownConstants = 0.006;
 
 export class RowFindings {
   /** This maker's right doses beside ours: 56.1 for 56.1053 and the like. */
@@ -52,22 +56,27 @@ export class RowFindings {
   /** Learns from rows in which nothing is wrong. */
   learn(rows: readonly { readings: Readings; figures: readonly CheckedFigure[] }[]): void {
     const shares = rows.flatMap(({ readings, figures }) => {
-      const dose = this.finalLye(readings, figures);
+      if (this.doseState(figures) !== "agrees") return [];
+      const dose = this.finalDose(readings, figures);
       const right = this.rightDose(readings);
       if (dose === undefined || right === undefined) return [];
-      return Math.abs(dose / right - 1) <= ownConstants ? [dose / right] : [];
+      return Math.abs(dose.grams / right - 1) <= ownConstants ? [dose.grams / right] : [];
     });
     this.makersShare = middle(shares) ?? 1;
   }
 
-  in(readings: Readings, figures: readonly CheckedFigure[]): Finding[] {
+  /** @param lot what is wrong with the titration that the row starts from */
+  in(
+    readings: Readings,
+    figures: readonly CheckedFigure[],
+    lot: WrongLot | undefined,
+  ): Finding[] {
     const wrong = figures.filter(({ verdict }) => verdict.kind === "wrong");
-    const dose = this.finalLye(readings, figures);
-    const causes = new Set(wrong.map((each) => idsOf(each).join()));
-    const found = wrong.flatMap((each) => this.ofFigure(readings, each, dose, causes.size === 1));
+    const causes = new Set(wrong.map(causeOf));
+    const found = wrong.flatMap((each) => this.ofFigure(readings, each, figures, causes.size === 1));
     return [
       ...found,
-      ...(found.length > 0 ? [] : this.fromLot(readings, figures, dose)),
+      ...(found.length > 0 || !lot ? [] : this.fromLot(readings, figures, lot)),
       ...this.weighedOtherwise(readings, figures),
     ];
   }
@@ -75,24 +84,46 @@ export class RowFindings {
   private ofFigure(
     readings: Readings,
     { figure, facts, verdict }: CheckedFigure,
-    dose: number | undefined,
+    figures: readonly CheckedFigure[],
     isAlone: boolean,
   ): Finding[] {
     if (verdict.kind !== "wrong") return [];
     const { slip, should } = verdict;
-    const ids = idsOf({ verdict });
+    const [mistake = "not-recognised", also] = slip ? idsOf(slip) : [];
+    const state = this.doseState(figures);
     // One cause, or none that is known: what the row's own dose is off. Of several, each by itself.
-    const own = isAlone || !slip ? effect(readings, dose, this.rightDose(readings)) : undefined;
-    return ids.map((mistake) => ({
-      ...this.place(readings, figure),
-      mistake,
-      should: this.shownIn(figure, should),
-      formula: slip && shown({ ...slip, ids: [mistake] }, facts) > 0 ? figure.formula : "",
-      effect: own ?? (slip ? this.modelled(readings, waysOf(slip, mistake)) : undefined),
-    }));
+    const isOwn = (isAlone || !slip) && (state === "agrees" || state === "differs");
+    return [
+      {
+        ...this.place(readings, figure, state),
+        mistake,
+        ...(also === undefined ? {} : { also }),
+        should: this.shownIn(figure, should),
+        formula: slip && shown(slip, facts) > 0 ? figure.formula : "",
+        effect: isOwn
+          ? this.ownEffect(readings, figures, slip)
+          : slip && this.modelled(readings, slip),
+      },
+    ];
   }
 
-  private modelled(readings: Readings, ways: Ways): Effect | undefined {
+  /** What the held dose is off; worked out to more digits than it is written in, where the mistake is known. */
+  private ownEffect(
+    readings: Readings,
+    figures: readonly CheckedFigure[],
+    slip: Slip | undefined,
+  ): Effect | undefined {
+    const dose = this.finalDose(readings, figures);
+    const held = effect(readings, dose?.grams, this.rightDose(readings));
+    const worked = slip && this.modelled(readings, slip);
+    if (!held || !dose) return worked;
+    const isSame =
+      worked && Math.abs(worked.grams - held.grams) <= dose.half + 0.002 * Math.abs(held.grams);
+    return isSame ? worked : held;
+  }
+
+  private modelled(readings: Readings, { ways }: Slip): Effect | undefined {
+    if (!readings.base || readings.assay === undefined || ways.result) return undefined;
     return effect(readings, lyeBy(readings, ways), rightLye(readings));
   }
 
@@ -100,35 +131,37 @@ export class RowFindings {
   private fromLot(
     readings: Readings,
     figures: readonly CheckedFigure[],
-    dose: number | undefined,
+    { mistake, row }: WrongLot,
   ): Finding[] {
-    const mistake = readings.ofLot?.mistake;
     const carried = figures.find(
       ({ figure, verdict }) => doses.includes(figure.role) && verdict.kind === "carried",
     );
-    if (!mistake || carried?.verdict.kind !== "carried") return [];
+    if (carried?.verdict.kind !== "carried") return [];
+    const dose = this.finalDose(readings, figures);
     return [
       {
-        ...this.place(readings, carried.figure),
-        mistake: mistake.id,
-        fromRow: mistake.row + 1,
+        ...this.place(readings, carried.figure, this.doseState(figures)),
+        mistake,
+        fromRow: row + 1,
         should: this.shownIn(carried.figure, carried.verdict.should),
         formula: "",
-        effect: effect(readings, dose, this.rightDose(readings)),
+        effect: effect(readings, dose?.grams, this.rightDose(readings)),
       },
     ];
   }
 
   private weighedOtherwise(readings: Readings, figures: readonly CheckedFigure[]): Finding[] {
     const weighed = readings.held.get("weighed");
-    const dose = figures.find(({ figure }) => figure.role === "catalyst")?.figure;
+    const worked = figures.find(({ figure }) => figure.role === "catalyst");
+    const dose = worked?.figure;
     if (!weighed || !dose || isWithin(weighed.value, dose.value, weighedTolerance)) return [];
-    const right = rightLye(readings);
+    const isWorked = worked?.verdict.kind !== "not-checked";
+    const right = isWorked ? rightLye(readings) : undefined;
     // Whoever weighed the right amount beside a wrong figure made no mistake.
     if (right !== undefined && isWithin(weighed.value, right, weighedTolerance)) return [];
     return [
       {
-        ...this.place(readings, weighed),
+        ...this.place(readings, weighed, this.doseState(figures)),
         mistake: "weighed-otherwise",
         should: this.shownIn(weighed, dose.value),
         formula: "",
@@ -137,7 +170,16 @@ export class RowFindings {
     ];
   }
 
-  private place(readings: Readings, figure: HeldFigure) {
+  /** Of the figure that the row ends in. */
+  private doseState(figures: readonly CheckedFigure[]): DoseState {
+    const held = doses.flatMap((role) => figures.filter(({ figure }) => figure.role === role));
+    const [last] = held;
+    if (!last) return "none";
+    if (last.verdict.kind === "not-checked") return "unchecked";
+    return last.verdict.kind === "right" ? "agrees" : "differs";
+  }
+
+  private place(readings: Readings, figure: HeldFigure, dose: DoseState) {
     const column = this.columns.get(figure.role);
     return {
       sheet: this.sheet,
@@ -148,6 +190,7 @@ export class RowFindings {
       role: figure.role,
       label: readings.label,
       held: figure.shown,
+      dose,
       unit: column?.unit ?? "",
     };
   }
@@ -157,20 +200,26 @@ export class RowFindings {
     return shownLike(value / scale, figure.halfDigit / scale);
   }
 
-  /** g of lye, as weighed, that the row ends in; undefined when it holds no dose. */
-  private finalLye(readings: Readings, figures: readonly CheckedFigure[]): number | undefined {
+  /** Undefined when the row holds no dose. */
+  private finalDose(
+    readings: Readings,
+    figures: readonly CheckedFigure[],
+  ): FinalDose | undefined {
     for (const role of doses) {
       const held = figures.find(({ figure }) => figure.role === role);
       if (!held) continue;
       const of = parts(this.columns.get(role)?.unit, readings, {}, fromNothing);
       // Grams of a batch whose oil is not known are no dose of a kilogram.
       if (of === undefined || (of === "all" && !readings.amount)) continue;
-      const grams = held.figure.value * (of === "all" ? 1 : of);
       const isPure =
         role === "acidDose" &&
         held.verdict.kind !== "not-checked" &&
         held.verdict.written === "pure";
-      return isPure && readings.assay !== undefined ? (grams * 100) / readings.assay : grams;
+      const scale =
+        (of === "all" ? 1 : of) *
+        (isPure && readings.assay !== undefined ? 100 / readings.assay : 1);
+      const { value, halfDigit } = held.figure;
+      return { grams: value * scale, half: halfDigit * scale };
     }
     return undefined;
   }

@@ -6,42 +6,41 @@ import type { Ways } from "./ways";
 import { fromNothing } from "./worked";
 import { workedOut, type Written } from "./worked-out";
 
+const right: Ways = {};
+const rightWays: readonly Ways[] = [right];
+const rightTwice: readonly Ways[] = [right, { litresByAmount: true }];
+
 /** Right ways; conventions are no ways, but readings of the row (conventions.ts). */
-export function ways({ readings: { amount, held } }: Checking): Ways[] {
-  const isBoth = held.has("oilMass") && amount?.unit.measures === "volume";
-  return isBoth ? [{}, { litresByAmount: true }] : [{}];
+export function ways({ readings: { amount, held } }: Checking): readonly Ways[] {
+  return held.has("oilMass") && amount?.unit.measures === "volume" ? rightTwice : rightWays;
 }
 
 export interface Try {
   readonly value: number;
   readonly doubt: number;
   readonly written: Written;
-  readonly way: Ways;
 }
 
 /** How far the held figure is off, as a share of what its digits allow: 1 or less is as good as equal.
  * @param more allowed besides, as a share of the value */
 export function distance(held: HeldFigure, { value, doubt }: Try, more = 0): number {
   const off = Math.abs(held.value - value);
-  const size = Math.abs(value);
-  const allowed = held.halfDigit * 1.0000001 + size * (doubt + more + 1e-9);
+  const allowed = held.halfDigit * 1.0000001 + Math.abs(value) * (doubt + more + 1e-9);
   return off / allowed;
 }
 
-export function* tries(c: Checking, way: Ways, froms: readonly Origin[]): Generator<Try> {
+export function tries(c: Checking, way: Ways, froms: readonly Origin[]): Try[] {
+  const found: Try[] = [];
   for (const written of c.writtens) {
     for (const { from, doubt } of froms) {
       const value = workedOut(c.role, c.unit, written, c.readings, way, from);
-      if (value !== undefined) yield { value, doubt, written, way };
+      if (value !== undefined) found.push({ value, doubt, written });
     }
   }
+  return found;
 }
 
-export const nothing = [{ from: fromNothing, doubt: 0 }];
+export const nothing: readonly Origin[] = [{ from: fromNothing, doubt: 0 }];
 
-export const coreTry = (value: number): Try => ({ value, doubt: 0, written: "weighed", way: {} });
-
-export function straightTries(c: Checking): Try[] {
-  const all = ways(c).flatMap((way) => [...tries(c, way, nothing)]);
-  return c.core === undefined ? all : [coreTry(c.core), ...all];
-}
+export const straightTries = (c: Checking): Try[] =>
+  ways(c).flatMap((way) => tries(c, way, nothing));

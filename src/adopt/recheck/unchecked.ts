@@ -1,4 +1,5 @@
 /** Rows that were not checked, gathered by reason. */
+import { andList } from "./and-list";
 import type { Unchecked } from "./finding";
 
 export class UncheckedRows {
@@ -30,9 +31,7 @@ export function rowsInWords(rows: readonly number[]): string {
     from === to ? String(from + 1) : `${String(from + 1)} to ${String(to + 1)}`,
   );
   const shown = words.length > mostShown ? [...words.slice(0, mostShown), "more"] : words;
-  const last = shown[shown.length - 1] ?? "";
-  const list = shown.length > 1 ? `${shown.slice(0, -1).join(", ")} and ${last}` : last;
-  return `${rows.length === 1 ? "row" : "rows"} ${list}`;
+  return `${rows.length === 1 ? "row" : "rows"} ${andList(shown)}`;
 }
 
 /** "T2 holds "2.90 bad", which is no figure (row 4)." */

@@ -44,29 +44,35 @@ const leftOut: readonly (readonly RoleId[])[] = [
   ["acidDose", "reactionDose", "catalystRate", "acidValue", "ffa", "correctedTitre", "meanTitre"],
 ];
 
-/** Figures held in the row, in the scale in which they stand in for their working. */
+/** A figure held in the row, in the scale in which it stands in for its working. */
 export interface Upstream {
   readonly role: RoleId;
   readonly value: number;
+  /** A wrong part of a dose in the other way of weighing: only its mistake would tell in which it is. */
+  readonly orElse?: number;
   readonly doubt: number;
   /** It stands in another table, where no formula of this one need point. */
   readonly isOfLot?: true;
 }
 
+const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
+
+/** @param isWrong nothing says in which way of weighing it is written */
 export function upstreamOf(
-  figure: HeldFigure,
+  { role, value, halfDigit }: HeldFigure,
   unit: string | undefined,
   written: Written,
+  isWrong: boolean,
   readings: Readings,
 ): Upstream | undefined {
-  const doubt = figure.halfDigit / Math.abs(figure.value);
-  const { role, value } = figure;
-  if (role === "acidDose" || role === "reactionDose") {
+  const doubt = halfDigit / Math.abs(value);
+  if (isPart(role)) {
     const pure = asPure(value, unit, written, readings);
-    return pure === undefined ? undefined : { role, value: pure, doubt };
+    const other = asPure(value, unit, written === "pure" ? "weighed" : "pure", readings);
+    if (pure === undefined) return undefined;
+    return { role, value: pure, doubt, ...(isWrong && other !== undefined && { orElse: other }) };
   }
-  if (role !== "catalystRate") return { role, value, doubt };
-  if (unit === "g/L") return { role, value, doubt };
+  if (role !== "catalystRate" || unit === "g/L") return { role, value, doubt };
   const volume = litres(readings, {}, new Map());
   const mass = kilograms(readings, {}, new Map());
   const grams = times(mass, unit === "%" ? value * 10 : value);
@@ -104,6 +110,16 @@ function origin(role: RoleId, used: readonly Upstream[]): Origin {
   };
 }
 
+/** The one origin, and with each of its parts in the other way of weighing. */
+function readingsOf(role: RoleId, used: readonly Upstream[]): Origin[] {
+  const others = used.flatMap((each) =>
+    each.orElse === undefined
+      ? []
+      : [used.map((one) => (one === each ? { ...one, value: each.orElse as number } : one))],
+  );
+  return [used, ...others].map((each) => origin(role, each));
+}
+
 /** The likeliest first. */
 export function originsOf(
   role: RoleId,
@@ -113,10 +129,10 @@ export function originsOf(
   const possible = held.filter((each) => (before[role] ?? []).includes(each.role));
   if (facts) {
     const read = possible.filter((each) => facts.roles.has(each.role));
-    if (read.some((each) => acidChain.includes(each.role))) return [origin(role, read)];
+    if (read.some((each) => acidChain.includes(each.role))) return readingsOf(role, read);
     const ofLot = possible.filter(({ isOfLot }) => isOfLot);
-    if (ofLot.length > 0) return ofLot.map((each) => origin(role, [...read, each]));
-    return read.length > 0 ? [origin(role, read)] : [];
+    if (ofLot.length > 0) return ofLot.flatMap((each) => readingsOf(role, [...read, each]));
+    return read.length > 0 ? readingsOf(role, read) : [];
   }
   const seen = new Set<string>();
   const found: Origin[] = [];
@@ -125,7 +141,7 @@ export function originsOf(
     const key = used.map((each) => each.role).join();
     if (used.length === 0 || seen.has(key)) continue;
     seen.add(key);
-    found.push(origin(role, used));
+    found.push(...readingsOf(role, used));
   }
   return found;
 }

@@ -1,26 +1,15 @@
 /** The lye of a row, for the acid, for the reaction and in all: the right way or a wrong one. */
-import type { Base } from "../../core/reference/bases";
-import { bases } from "../../core/reference/bases";
 import { type FattyAcid, oleic } from "../../core/reference/fatty-acids";
 import type { Readings } from "./readings";
-import type { Ways } from "./ways";
-import {
-  acidValue,
-  definition,
-  ffaPercent,
-  type Figure,
-  type From,
-  kilograms,
-  litres,
-  molarMass,
-  reportedMass,
-  times,
-} from "./worked";
+import { molarMass, reportedMass } from "./molar-masses";
+import type { Figure, Ways } from "./ways";
+import { acidValue, definition, ffaPercent, type From, kilograms, litres, times } from "./worked";
 
 /** g of pure base for the reaction. */
 export function pureReaction(r: Readings, w: Ways, from: From): Figure {
   if (!r.charge) return undefined;
-  const { value, per } = r.charge;
+  const { per } = r.charge;
+  const value = r.charge.value * (w.chargeScale ?? 1);
   if (per === "g/L") return times(litres(r, w, from), value);
   return times(kilograms(r, w, from), per === "%" ? value * 10 : value);
 }
@@ -34,11 +23,11 @@ function withAcid(acid: FattyAcid | undefined, isGiven: boolean): number {
 
 /** g of pure base for the acid. */
 export function pureAcid(r: Readings, w: Ways, from: From): Figure {
-  if (w.acidPart === "left-out") return 0;
-  if (w.acidPart === "by-charge") {
-    const share = from.get("ffa") ?? ffaPercent(r, w, from);
-    return share === undefined ? undefined : times(pureReaction(r, w, from), share / 100);
-  }
+  if (w.acidPart)
+    return w.acidPart(
+      () => from.get("ffa") ?? ffaPercent(r, w, from),
+      () => pureReaction(r, w, from),
+    );
   const value = acidValue(r, w, from);
   const mass = kilograms(r, w, from);
   const base = w.otherBase ?? r.base;
@@ -55,18 +44,7 @@ export function pureAcid(r: Readings, w: Ways, from: From): Figure {
 /** What pure base is multiplied by to be what is weighed; undefined when the assay is not known. */
 function weighing({ assay }: Readings, w: Ways): Figure {
   if (assay === undefined) return undefined;
-  switch (w.assay) {
-    case "ignored":
-      return 1;
-    case "multiplied":
-      return assay / 100;
-    case "over-hundred":
-      return 1 / assay;
-    case "under-hundred":
-      return 10_000 / assay;
-    default:
-      return 100 / assay;
-  }
+  return w.weighing ? w.weighing(assay) : 100 / assay;
 }
 
 /** Pure base as it is weighed. */
@@ -85,5 +63,3 @@ export function lye(r: Readings, w: Ways, from: From): Figure {
   if (acid === undefined || reaction === undefined) return undefined;
   return asWeighed(r, w, acid + reaction);
 }
-
-export const otherBases = (base: Base): Base[] => bases.filter(({ name }) => name !== base.name);

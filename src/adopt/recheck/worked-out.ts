@@ -49,15 +49,14 @@ export function parts(
   return unit === "%" ? times(kilograms(r, w, from), 10) : "all";
 }
 
-export function workedOut(
+function figure(
   role: RoleId,
   unit: string | undefined,
   written: Written,
   r: Readings,
   w: Ways,
-  given: From,
+  from: From,
 ): number | undefined {
-  const from = without(given, role);
   switch (role) {
     case "meanTitre":
       return meanTitre(r, w);
@@ -76,6 +75,18 @@ export function workedOut(
       return of === "all" ? whole : times(whole, 1 / of);
     }
   }
+}
+
+export function workedOut(
+  role: RoleId,
+  unit: string | undefined,
+  written: Written,
+  r: Readings,
+  w: Ways,
+  given: From,
+): number | undefined {
+  const right = figure(role, unit, written, r, w, without(given, role));
+  return right === undefined || !w.result ? right : w.result(right);
 }
 
 /** A part of a dose as it stands in `from`: grams of pure base for all of the oil. */

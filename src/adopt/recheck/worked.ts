@@ -6,39 +6,24 @@
  */
 import { densityAt } from "../../core/batch/density";
 import { isProblem } from "../../core/problem/problem";
-import { amountUnits, type AmountUnit } from "../../core/quantity/units";
-import type { Base } from "../../core/reference/bases";
+import type { AmountUnit } from "../../core/quantity/units";
 import { acidValueDefinition } from "../../core/reference/compounds";
 import { type FattyAcid, oleic } from "../../core/reference/fatty-acids";
 import type { Oil } from "../../core/reference/oils";
 import type { RoleId } from "../recognising/roles";
+import { plain, reportedMass, molarMass } from "./molar-masses";
 import type { Readings } from "./readings";
-import type { Ways } from "./ways";
+import type { Figure, Ways } from "./ways";
 
 /** Figures the sheet holds that stand in for their working. */
 export type From = ReadonlyMap<RoleId, number>;
 export const fromNothing: From = new Map();
 
-export type Figure = number | undefined;
-
 /** Undefined stays undefined. */
 export const times = (figure: Figure, factor: number): Figure =>
   figure === undefined ? undefined : figure * factor;
 
-const plain = <K extends object>(of: (key: K) => { toNumber(): number }): ((key: K) => number) => {
-  const known = new WeakMap<K, number>();
-  return (key) => {
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const value = of(key).toNumber();
-    known.set(key, value);
-    return value;
-  };
-};
-
-export const molarMass = plain<Base>((base) => base.molarMass);
-export const reportedMass = plain<FattyAcid>((acid) => acid.reportedMass);
-const usualDensity = plain<Oil>((oil) => {
+export const usualDensity = plain<Oil>((oil) => {
   const found = densityAt(oil);
   return isProblem(found) ? oil.density : found;
 });
@@ -46,9 +31,9 @@ const factorOf = plain<AmountUnit>((unit) => unit.factor);
 export const definition = acidValueDefinition.toNumber();
 
 const kilogramsPerLitre = ({ oil }: Readings, w: Ways): number =>
-  w.oilDensity === "one" ? 1 : usualDensity(oil);
+  w.oilDensity ?? usualDensity(oil);
 
-function average(list: readonly Figure[], count?: number): Figure {
+function average(list: readonly Figure[]): Figure {
   let sum = 0;
   let filled = 0;
   for (const each of list) {
@@ -56,31 +41,28 @@ function average(list: readonly Figure[], count?: number): Figure {
     sum += each;
     filled += 1;
   }
-  return filled === 0 ? undefined : sum / (count ?? filled);
+  return filled === 0 ? undefined : sum / filled;
 }
 
-export const meanTitre = (r: Readings, w: Ways): Figure =>
-  average(r.titres, w.average === "zeros" ? r.titres.length : undefined);
+export const meanTitre = (r: Readings, w: Ways): Figure => (w.mean ?? average)(r.titres);
+
+const blankOf = (r: Readings): number => average(r.blanks ?? []) ?? 0;
 
 function lessBlank(r: Readings, w: Ways, titre: number): number {
-  const blank = average(r.blanks ?? []) ?? 0;
-  if (w.blank === "ignored") return titre;
-  if (w.blank === "twice") return titre - 2 * blank;
-  return w.blank === "added" ? titre + blank : titre - blank;
+  const blank = blankOf(r);
+  return w.lessBlank ? w.lessBlank(titre, blank) : titre - blank;
 }
 
 export function correctedTitre(r: Readings, w: Ways, from: From): Figure {
   const held = from.get("correctedTitre");
-  // What the sheet holds is net already: taken off again it is taken off twice.
-  if (held !== undefined) return w.blank === "twice" ? lessBlank(r, {}, held) : held;
+  if (held !== undefined) return w.net ? w.net(held, blankOf(r)) : held;
   const titre = from.get("meanTitre") ?? meanTitre(r, w);
   return titre === undefined ? undefined : lessBlank(r, w, titre);
 }
 
-/** mol/L. A percent taken for mol/L: 1 g/L is 0.1 %. */
+/** mol/L */
 function molarity(r: Readings, w: Ways): Figure {
-  if (w.strength === "percent" && r.strength !== undefined)
-    return (r.strengthGiven ?? r.strength) / 10;
+  if (w.molarity) return w.molarity(r);
   if (r.molarity !== undefined) return r.molarity;
   if (r.strength === undefined || !r.titrantBase) return undefined;
   return r.strength / molarMass(r.titrantBase);
@@ -90,7 +72,7 @@ function molarity(r: Readings, w: Ways): Figure {
 function sampleMass(r: Readings, w: Ways): Figure {
   const weighed = r.masses[0];
   if (weighed !== undefined) return weighed;
-  return times(r.volume, w.sampleDensity === "one" ? 1 : usualDensity(r.sampleOil ?? r.oil));
+  return times(r.volume, w.sampleDensity ?? usualDensity(r.sampleOil ?? r.oil));
 }
 
 const hasOwnMasses = ({ masses }: Readings): boolean => masses.some((mass) => mass !== masses[0]);
@@ -137,12 +119,8 @@ export const givenAcidValue = ({ held }: Readings): Figure =>
 export const ffaPercent = (r: Readings, w: Ways, from: From): Figure =>
   times(acidValue(r, w, from), percentOf(w.acid ?? oleic) * (w.ffaScale ?? 1));
 
-const gallons: Readonly<Record<string, string>> = { us_gal: "uk_gal", uk_gal: "us_gal" };
-const otherGallon = (unit: AmountUnit): AmountUnit =>
-  amountUnits.find(({ name }) => name === gallons[unit.name]) ?? unit;
-
 const unitIn = (r: Readings, w: Ways): AmountUnit | undefined =>
-  r.amount && (w.gallon === "other" ? otherGallon(r.amount.unit) : r.amount.unit);
+  r.amount && (w.unit ? w.unit(r.amount.unit) : r.amount.unit);
 
 /** kg of oil. */
 export function kilograms(r: Readings, w: Ways, from: From): Figure {

@@ -1,7 +1,7 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
 import { counted as many } from "../../sheet/counted";
 import type { Finding, RecheckReport } from "../../adopt/recheck/finding";
-import { type MistakeId, mistakeNames } from "../../adopt/recheck/mistakes";
+import { type MistakeId, mistakeOf } from "../../adopt/recheck/mistakes/all";
 import type { Order } from "./state";
 
 const size = ({ effect }: Finding): number => Math.abs(effect?.grams ?? 0);
@@ -13,7 +13,7 @@ const orders: Readonly<Record<Order, (one: Finding, other: Finding) => number>> 
   row: byRow,
   effect: (one, other) => size(other) - size(one) || byRow(one, other),
   mistake: (one, other) =>
-    mistakeNames[one.mistake].localeCompare(mistakeNames[other.mistake]) || byRow(one, other),
+    mistakeOf(one.mistake).name.localeCompare(mistakeOf(other.mistake).name) || byRow(one, other),
 };
 
 export const listed = (

@@ -8,7 +8,7 @@ import type { TableGuess } from "../../adopt/recognising/recognise";
 import type { RoleId } from "../../adopt/recognising/roles";
 import type { SheetCells } from "../../adopt/recognising/sheet-cells";
 import type { RecheckReport } from "../../adopt/recheck/finding";
-import type { MistakeId } from "../../adopt/recheck/mistakes";
+import type { MistakeId } from "../../adopt/recheck/mistakes/all";
 
 export const stepIds = ["recognise", "add", "check"] as const;
 export type StepId = (typeof stepIds)[number];

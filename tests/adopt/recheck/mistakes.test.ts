@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { MistakeId } from "../../../src/adopt/recheck/mistakes";
+import type { MistakeId } from "../../../src/adopt/recheck/mistakes/all";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import type { RoleId } from "../../../src/adopt/recognising/roles";
 import {

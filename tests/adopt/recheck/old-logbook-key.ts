@@ -4,7 +4,7 @@
  * listed. Rows 12, 95 and the like whose sample is typed with its unit ("10.2 g") show an error in the
  * sheet and are no mistake of arithmetic.
  */
-import type { MistakeId } from "../../../src/adopt/recheck/mistakes";
+import type { MistakeId } from "../../../src/adopt/recheck/mistakes/all";
 
 const rows = (column: string, from: number, to: number): string[] =>
   Array.from({ length: to - from + 1 }, (_, at) => column + String(from + at));

@@ -1,7 +1,7 @@
 /** One finding: what is held, what should be, what it did, and the way to the cell. */
 import { Button } from "@fluentui/react-components";
 import type { Finding } from "../../../adopt/recheck/finding";
-import { mistakeNames } from "../../../adopt/recheck/mistakes";
+import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import { Together } from "../../widgets/together";
 import { effectWords, figureWords } from "../listed";
 
@@ -15,7 +15,7 @@ export function One({ finding, inMark, onJump }: OneProps) {
   const { address, heading, label, mistake, fromRow, formula } = finding;
   return (
     <li className="finding">
-      <h3>{mistakeNames[mistake]}</h3>
+      <h3>{mistakeOf(mistake).name}</h3>
       <p>
         <Together>
           {heading}

@@ -3,7 +3,7 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { cellAt } from "../../../sheet/address";
 import type { Finding, Latent, RecheckReport } from "../../../adopt/recheck/finding";
-import { type MistakeId, mistakeNames, mistakeSentences } from "../../../adopt/recheck/mistakes";
+import { type MistakeId, mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
@@ -16,7 +16,7 @@ import type { StepProps } from "./step-props";
 const shownFirst = 40;
 
 const latentWords = ({ heading, address, rows, mistake }: Latent): string =>
-  `${heading}: right so far, but the formula of ${address} (${String(rows)} ${rows === 1 ? "row" : "rows"}) goes wrong as soon as a cell differs. ${mistakeSentences[mistake]}`;
+  `${heading}: right so far, but the formula of ${address} (${String(rows)} ${rows === 1 ? "row" : "rows"}) goes wrong as soon as a cell differs. ${mistakeOf(mistake).sentence}`;
 
 interface FoundProps extends StepProps {
   readonly report: RecheckReport;
@@ -51,14 +51,14 @@ export function Found({ host, state, act, inMark, report, logbooks }: FoundProps
             options={[
               ["all", `All, ${String(report.findings.length)}`] as const,
               ...kinds.map(
-                ([kind, count]) => [kind, `${mistakeNames[kind]}, ${String(count)}`] as const,
+                ([kind, count]) => [kind, `${mistakeOf(kind).name}, ${String(count)}`] as const,
               ),
             ]}
             onPick={(only: MistakeId | "all") => {
               act({ do: "only", only });
             }}
           />
-          {state.only === "all" ? null : <p>{mistakeSentences[state.only]}</p>}
+          {state.only === "all" ? null : <p>{mistakeOf(state.only).sentence}</p>}
           <PickList
             label="In order of"
             value={state.order}

@@ -3,7 +3,7 @@ import type { Content } from "../../../sheet/port";
 import { type Sources, sourcesOf } from "../../../adopt/added-columns/sources";
 import { shouldHold } from "../../../adopt/added-columns/titre-formulas";
 import type { Finding } from "../../../adopt/recheck/finding";
-import { mistakeNames } from "../../../adopt/recheck/mistakes";
+import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { heldCell } from "../../../adopt/recognising/sheet-cells";
 import { sheetPrefix } from "../../../sheet/sheet-prefix";
@@ -80,7 +80,7 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
     formula(`=${held}`, formatOf(finding)),
     shouldBe(finding, source),
     formula(`=F${row}-G${row}`, formatOf(finding)),
-    value(mistakeNames[finding.mistake] + from),
+    value(mistakeOf(finding.mistake).name + from),
     figure(effect?.grams, 0),
     figure(effect?.acidLeftMoles, 2),
     figure(effect?.acidLeftPercent, 0),

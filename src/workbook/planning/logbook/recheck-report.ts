@@ -10,7 +10,7 @@ import {
 } from "../../../sheet/port";
 import { counted } from "../../../sheet/counted";
 import type { RecheckReport } from "../../../adopt/recheck/finding";
-import { mistakeNames, mistakeSentences } from "../../../adopt/recheck/mistakes";
+import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { uncheckedWords } from "../../../adopt/recheck/unchecked";
 import { address, cellAt } from "../../../sheet/address";
@@ -75,7 +75,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
     ),
     ...report.unchecked.map((each) => filled([value(uncheckedWords(each))])),
     filled([]),
-    ...kinds.map((kind) => filled([value(`${mistakeNames[kind]}: ${mistakeSentences[kind]}`)])),
+    ...kinds.map((kind) => filled([value(`${mistakeOf(kind).name}: ${mistakeOf(kind).sentence}`)])),
     filled([
       value(
         "Lye off: below 0 is too little. Acid left: what found no lye, at the dose the row holds. The figures tell which batches to look at again.",

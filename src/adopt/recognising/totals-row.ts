@@ -1,7 +1,7 @@
 /** Rows of totals or averages that stand directly below a table, or between its rows: no rows of a logbook. */
-import type { LogbookMapping } from "../recognising/mapping";
-import type { RoleId } from "../recognising/roles";
-import { heldCell, isHeld, type SheetCells } from "../recognising/sheet-cells";
+import type { LogbookMapping } from "./mapping";
+import type { RoleId } from "./roles";
+import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
 
 const label = /^(?:grand |sub-?|running )?(?:totals?|sums?|averages?|means?)\b/i;
 /** A column's cells taken together: of one column, over several rows. */

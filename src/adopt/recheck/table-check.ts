@@ -1,0 +1,123 @@
+/** One table of a logbook: each of its rows checked, and what is to be said of all of them. */
+import { columnOf, type LogbookMapping } from "../recognising/mapping";
+import type { SheetCells } from "../recognising/sheet-cells";
+import { totalsReader } from "../recognising/totals-row";
+import { RowChecker } from "./check-row";
+import { ColumnDoubts } from "./column-doubt";
+import type { Finding, Latent, Unchecked } from "./finding";
+import { latentIn } from "./latent";
+import type { Lots } from "./lots";
+import { isDose } from "./mistakes/mistake";
+import { whyNotChecked } from "./not-checked";
+import { rowReader, type RowReader } from "./read-rows";
+import type { Readings } from "./readings";
+import { takenFor } from "./taken";
+import type { Tally } from "./tally";
+import { UncheckedRows } from "./unchecked";
+import { hasTitration } from "./worked";
+
+export interface FoundInTable {
+  readonly rows: number;
+  readonly findings: readonly Finding[];
+  readonly latent: readonly Latent[];
+  readonly unchecked: readonly Unchecked[];
+  readonly taken: readonly string[];
+  /** Why a dose was not checked; "" where none is held. */
+  readonly noDose: string;
+}
+
+/** As many rows as tell a logbook's habits, from all over it. */
+const rowsToLearn = 60;
+
+const isHidden = ({ unread }: Readings): boolean => unread.some(({ hides }) => hides === "row");
+
+export class TableCheck {
+  private readonly read: (row: number) => Readings | undefined;
+  private readonly checker: RowChecker;
+  private readonly asleep: ReturnType<typeof latentIn>;
+  private readonly findings: Finding[] = [];
+  private readonly doubts = new ColumnDoubts();
+  private readonly unchecked = new UncheckedRows();
+  private readonly sample: readonly Readings[];
+  private rows = 0;
+  private noDose = "";
+
+  /** @param assay what other tables say of the lye */
+  constructor(
+    private readonly mapping: LogbookMapping,
+    cells: SheetCells,
+    private readonly lots: Lots,
+    assay: number | undefined,
+    private readonly tally: Tally,
+  ) {
+    this.read = withAssay(rowReader(mapping, cells), assay, totalsReader(mapping, cells));
+    this.checker = new RowChecker(mapping, lots);
+    this.sample = this.sampled();
+    this.checker.learn(this.sample);
+    this.asleep = latentIn(mapping);
+  }
+
+  check(row: number): void {
+    const { sheet } = this.mapping;
+    const readings = this.read(row);
+    if (!readings) return;
+    for (const { why, hides } of readings.unread) {
+      this.unchecked.add(sheet, row, why);
+      if (hides !== "figure" && this.noDose === "") this.noDose = why;
+    }
+    if (isHidden(readings) || (readings.held.size === 0 && !hasTitration(readings))) return;
+    const checked = this.checker.check(this.linked(readings));
+    this.lots.remember(checked);
+    this.findings.push(...checked.findings);
+    this.doubts.look(checked);
+    this.asleep.look(checked);
+    this.tally.add(checked.figures);
+    this.rows += 1;
+    for (const each of checked.figures) {
+      const column = columnOf(this.mapping, each.figure.role);
+      const why = whyNotChecked(each, column, checked.readings);
+      if (why === undefined) continue;
+      this.unchecked.add(sheet, row, why);
+      if (this.noDose === "" && isDose(each.figure.role)) this.noDose = why;
+    }
+  }
+
+  found(): FoundInTable {
+    const { instead, not } = this.doubts.found((role) => columnOf(this.mapping, role));
+    return {
+      rows: this.rows,
+      findings: this.findings.filter((each) => !not.has(each)),
+      latent: this.asleep.found(),
+      unchecked: [...instead, ...this.unchecked.found()],
+      taken: this.rows === 0 ? [] : takenFor(this.mapping, this.sample, this.checker.usual),
+      noDose: this.noDose,
+    };
+  }
+
+  private linked(readings: Readings): Readings {
+    const lot = hasTitration(readings) ? undefined : this.lots.of(readings);
+    return lot ? { ...readings, ofLot: lot } : readings;
+  }
+
+  private sampled(): Readings[] {
+    const { firstRow, lastRow } = this.mapping.place;
+    const step = Math.max(1, Math.floor((lastRow - firstRow + 1) / rowsToLearn));
+    const found: Readings[] = [];
+    for (let row = firstRow; row <= lastRow; row += step) {
+      const readings = this.read(row);
+      if (readings && !isHidden(readings)) found.push(this.linked(readings));
+    }
+    return found;
+  }
+}
+
+/** Rows as they are read, totals left out, with the assay that another table says of the lye. */
+const withAssay =
+  (read: RowReader, assay: number | undefined, isTotals: (row: number) => boolean) =>
+  (row: number): Readings | undefined => {
+    if (isTotals(row)) return undefined;
+    const alone = read(row);
+    const isOpen = alone.assay === undefined || alone.assayCancels;
+    if (!isOpen || assay === undefined || !hasTitration(alone)) return alone;
+    return { ...alone, assay, strengthAssay: assay, assayCancels: false };
+  };
