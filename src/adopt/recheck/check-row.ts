@@ -87,7 +87,10 @@ export class RowChecker {
             (role === "acidValue" || role === "ffa") && verdict.kind === "right",
         ),
       ),
-      exact: exactIn(settled.map((row) => this.judge.misfits(row, this.convention.usual)), checked),
+      exact: exactIn(
+        settled.map((row) => this.judge.misfits(row, this.convention.usual)),
+        checked,
+      ),
     };
   }
 

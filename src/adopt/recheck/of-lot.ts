@@ -26,8 +26,7 @@ export function settledAcid(r: Readings): Readings {
   const isFfaOfLot = !ffa || isNear(ffa, asFfa) || isNear(ffa, heldFfa);
   if (isValueOfLot && isFfaOfLot) return r;
   // Exactly what a lot titrated beside it holds is more likely a slip of the line than a blend.
-  const isOther =
-    isAnother(value, r.ofLot.otherAcidValues) || isAnother(ffa, r.ofLot.otherFfas);
+  const isOther = isAnother(value, r.ofLot.otherAcidValues) || isAnother(ffa, r.ofLot.otherFfas);
   if (isOther) return r;
   const own = { ...r };
   delete own.ofLot;

@@ -5,13 +5,12 @@ import type { RoleId } from "../recognising/roles";
 import type { CheckedFigure } from "./checked";
 import { type Effect, effectOf, lyeBy, rightLye } from "./effect";
 import type { DoseState, Finding } from "./finding";
+import { doses, doseState, finalDose } from "./final-dose";
 import { type HeldFigure, scaleOf } from "./held-figure";
 import type { WrongLot } from "./lots";
 import type { Readings } from "./readings";
 import { shownLike } from "./shown-like";
 import { idsOf, keyOf, shown, type Slip } from "./slips";
-import { fromNothing } from "./worked";
-import { parts } from "./worked-out";
 
 /** Weighing to the nearest division of a kitchen balance is no mistake. */
 const weighedTolerance = 0.03;
@@ -19,20 +18,12 @@ const weighedTolerance = 0.03;
 const isWithin = (value: number, of: number, share: number): boolean =>
   Math.abs(value - of) <= Math.abs(of) * share;
 
-const doses: readonly RoleId[] = ["catalyst", "catalystRate", "acidDose"];
-
 function effect(
   readings: Readings,
   wrong: number | undefined,
   right: number | undefined,
 ): Effect | undefined {
   return wrong === undefined || right === undefined ? undefined : effectOf(readings, wrong - right);
-}
-
-/** The dose that a row ends in: g of lye as weighed, and how sure its digits are. */
-interface FinalDose {
-  readonly grams: number;
-  readonly half: number;
 }
 
 const causeOf = ({ verdict }: CheckedFigure): string =>
@@ -56,8 +47,8 @@ export class RowFindings {
   /** Learns from rows in which nothing is wrong. */
   learn(rows: readonly { readings: Readings; figures: readonly CheckedFigure[] }[]): void {
     const shares = rows.flatMap(({ readings, figures }) => {
-      if (this.doseState(figures) !== "agrees") return [];
-      const dose = this.finalDose(readings, figures);
+      if (doseState(figures) !== "agrees") return [];
+      const dose = finalDose(readings, figures, this.columns);
       const right = this.rightDose(readings);
       if (dose === undefined || right === undefined) return [];
       return Math.abs(dose.grams / right - 1) <= ownConstants ? [dose.grams / right] : [];
@@ -66,14 +57,12 @@ export class RowFindings {
   }
 
   /** @param lot what is wrong with the titration that the row starts from */
-  in(
-    readings: Readings,
-    figures: readonly CheckedFigure[],
-    lot: WrongLot | undefined,
-  ): Finding[] {
+  in(readings: Readings, figures: readonly CheckedFigure[], lot: WrongLot | undefined): Finding[] {
     const wrong = figures.filter(({ verdict }) => verdict.kind === "wrong");
     const causes = new Set(wrong.map(causeOf));
-    const found = wrong.flatMap((each) => this.ofFigure(readings, each, figures, causes.size === 1));
+    const found = wrong.flatMap((each) =>
+      this.ofFigure(readings, each, figures, causes.size === 1),
+    );
     return [
       ...found,
       ...(found.length > 0 || !lot ? [] : this.fromLot(readings, figures, lot)),
@@ -90,7 +79,7 @@ export class RowFindings {
     if (verdict.kind !== "wrong") return [];
     const { slip, should } = verdict;
     const [mistake = "not-recognised", also] = slip ? idsOf(slip) : [];
-    const state = this.doseState(figures);
+    const state = doseState(figures);
     // One cause, or none that is known: what the row's own dose is off. Of several, each by itself.
     const isOwn = (isAlone || !slip) && (state === "agrees" || state === "differs");
     return [
@@ -113,7 +102,7 @@ export class RowFindings {
     figures: readonly CheckedFigure[],
     slip: Slip | undefined,
   ): Effect | undefined {
-    const dose = this.finalDose(readings, figures);
+    const dose = finalDose(readings, figures, this.columns);
     const held = effect(readings, dose?.grams, this.rightDose(readings));
     const worked = slip && this.modelled(readings, slip);
     if (!held || !dose) return worked;
@@ -137,10 +126,10 @@ export class RowFindings {
       ({ figure, verdict }) => doses.includes(figure.role) && verdict.kind === "carried",
     );
     if (carried?.verdict.kind !== "carried") return [];
-    const dose = this.finalDose(readings, figures);
+    const dose = finalDose(readings, figures, this.columns);
     return [
       {
-        ...this.place(readings, carried.figure, this.doseState(figures)),
+        ...this.place(readings, carried.figure, doseState(figures)),
         mistake,
         fromRow: row + 1,
         should: this.shownIn(carried.figure, carried.verdict.should),
@@ -161,22 +150,13 @@ export class RowFindings {
     if (right !== undefined && isWithin(weighed.value, right, weighedTolerance)) return [];
     return [
       {
-        ...this.place(readings, weighed, this.doseState(figures)),
+        ...this.place(readings, weighed, doseState(figures)),
         mistake: "weighed-otherwise",
         should: this.shownIn(weighed, dose.value),
         formula: "",
         effect: readings.amount && effect(readings, weighed.value, right),
       },
     ];
-  }
-
-  /** Of the figure that the row ends in. */
-  private doseState(figures: readonly CheckedFigure[]): DoseState {
-    const held = doses.flatMap((role) => figures.filter(({ figure }) => figure.role === role));
-    const [last] = held;
-    if (!last) return "none";
-    if (last.verdict.kind === "not-checked") return "unchecked";
-    return last.verdict.kind === "right" ? "agrees" : "differs";
   }
 
   private place(readings: Readings, figure: HeldFigure, dose: DoseState) {
@@ -198,30 +178,6 @@ export class RowFindings {
   private shownIn(figure: HeldFigure, value: number): string {
     const scale = scaleOf(figure.role, this.columns.get(figure.role)?.unit, false);
     return shownLike(value / scale, figure.halfDigit / scale);
-  }
-
-  /** Undefined when the row holds no dose. */
-  private finalDose(
-    readings: Readings,
-    figures: readonly CheckedFigure[],
-  ): FinalDose | undefined {
-    for (const role of doses) {
-      const held = figures.find(({ figure }) => figure.role === role);
-      if (!held) continue;
-      const of = parts(this.columns.get(role)?.unit, readings, {}, fromNothing);
-      // Grams of a batch whose oil is not known are no dose of a kilogram.
-      if (of === undefined || (of === "all" && !readings.amount)) continue;
-      const isPure =
-        role === "acidDose" &&
-        held.verdict.kind !== "not-checked" &&
-        held.verdict.written === "pure";
-      const scale =
-        (of === "all" ? 1 : of) *
-        (isPure && readings.assay !== undefined ? 100 / readings.assay : 1);
-      const { value, halfDigit } = held.figure;
-      return { grams: value * scale, half: halfDigit * scale };
-    }
-    return undefined;
   }
 
   private rightDose(readings: Readings): number | undefined {

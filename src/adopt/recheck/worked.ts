@@ -30,8 +30,7 @@ export const usualDensity = plain<Oil>((oil) => {
 const factorOf = plain<AmountUnit>((unit) => unit.factor);
 export const definition = acidValueDefinition.toNumber();
 
-const kilogramsPerLitre = ({ oil }: Readings, w: Ways): number =>
-  w.oilDensity ?? usualDensity(oil);
+const kilogramsPerLitre = ({ oil }: Readings, w: Ways): number => w.oilDensity ?? usualDensity(oil);
 
 function average(list: readonly Figure[]): Figure {
   let sum = 0;

@@ -1,6 +1,8 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
 import { counted as many } from "../../sheet/counted";
-import type { Finding, RecheckReport } from "../../adopt/recheck/finding";
+import { andList } from "../../adopt/recheck/and-list";
+import { mostTries } from "../../adopt/recheck/explained";
+import type { DoseState, Finding, Kind, RecheckReport } from "../../adopt/recheck/finding";
 import { type MistakeId, mistakeOf } from "../../adopt/recheck/mistakes/all";
 import type { Order } from "./state";
 
@@ -21,12 +23,16 @@ export const listed = (
   only: MistakeId | "all",
   order: Order,
 ): Finding[] =>
-  findings.filter(({ mistake }) => only === "all" || mistake === only).sort(orders[order]);
+  findings
+    .filter(({ mistake, also }) => only === "all" || mistake === only || also === only)
+    .sort(orders[order]);
 
 /** How many there are of each kind, the commonest first. */
 export function counted({ findings }: RecheckReport): readonly (readonly [MistakeId, number])[] {
   const counts = new Map<MistakeId, number>();
-  for (const { mistake } of findings) counts.set(mistake, (counts.get(mistake) ?? 0) + 1);
+  for (const { mistake, also } of findings)
+    for (const each of also === undefined ? [mistake] : [mistake, also])
+      counts.set(each, (counts.get(each) ?? 0) + 1);
   return [...counts].sort(([, one], [, other]) => other - one);
 }
 
@@ -35,16 +41,42 @@ const rounded = (value: number): string => {
   return Math.abs(value).toFixed(places);
 };
 
+/** A change smaller than this does nothing at the vessel. */
+const leastGrams = 0.5;
+
+/** Before what a mistake does to a dose, where the row's own dose was not worked out. */
+const ifUsed: Readonly<Record<DoseState, string>> = {
+  agrees: "",
+  differs: "",
+  unchecked: "The dose of this row was not checked. A dose worked out from it: ",
+  none: "A dose worked out from it: ",
+};
+
+const withoutEffect: Readonly<Record<DoseState, string>> = {
+  agrees: "The dose is not affected.",
+  differs: "By itself it changes the dose by less than 0.5 g.",
+  unchecked: "The dose of this row was not checked.",
+  none: "No dose stands in this row: what it does to one is not known.",
+};
+
 /** "329 g of lye too little; 96 % of the acid (5.1 mol) finds no lye" */
-export function effectWords({ effect }: Finding): string {
-  if (!effect) return "No batch in this row: what it does to the dose is not known.";
+export function effectWords({ effect, dose }: Finding): string {
+  if (!effect) return dose === "agrees" || dose === "differs" ? unknownEffect : withoutEffect[dose];
   const { grams, acidLeftMoles, acidLeftPercent } = effect;
-  if (Math.abs(grams) < 0.5) return "The dose is not affected.";
+  if (Math.abs(grams) < leastGrams) return withoutEffect[dose];
   const of = effect.of === "kilogram" ? " for each kilogram of oil" : "";
-  const much = `${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}${of}`;
+  const much = `${ifUsed[dose]}${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}${of}`;
   if (acidLeftPercent < 0.5) return `${much}.`;
   return `${much}: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) finds no lye.`;
 }
+
+const unknownEffect = "What it does to the dose is not known.";
+
+/** "Blank not subtracted", "Density taken as 1, together with: US and imperial gallon mixed up" */
+export const causeWords = ({ mistake, also }: Pick<Finding, "mistake" | "also">): string =>
+  also === undefined
+    ? mistakeOf(mistake).name
+    : `${mistakeOf(mistake).name}, together with: ${mistakeOf(also).name}`;
 
 const withUnit = (figure: string, unit: string): string =>
   unit === "" || unit === "fraction" ? figure : `${figure} ${unit}`;
@@ -62,13 +94,53 @@ const noLongerThan = (held: string, should: string): string => {
 export const figureWords = ({ held, should, unit }: Finding): string =>
   `holds ${withUnit(noLongerThan(held, should), unit)}, should be ${withUnit(should, unit)}`;
 
-/** The whole in one sentence, first what matters. */
+const kindWords: Readonly<Record<Kind, string>> = {
+  titre: "titre",
+  "acid value": "acid value",
+  "% FFA": "figure",
+  "mass of oil": "figure",
+  dose: "dose",
+};
+const kindEnds: Readonly<Partial<Record<Kind, string>>> = {
+  "% FFA": " in % FFA",
+  "mass of oil": " of the oil's mass",
+};
+
+/** "7 acid values, 7 figures in % FFA and 7 doses" */
+const checkedWords = ({ checked }: RecheckReport): string =>
+  andList(
+    (Object.keys(checked) as Kind[]).flatMap((kind) =>
+      checked[kind] === 0 ? [] : [`${many(checked[kind], kindWords[kind])}${kindEnds[kind] ?? ""}`],
+    ),
+  );
+
+/** What was checked, by kind, and whether it is as it should be: nothing that was not checked is called right. */
 export function summaryWords(report: RecheckReport): string {
   const { rows, figures, findings } = report;
   if (figures === 0) return "No figure could be checked.";
-  const checked = `${many(rows, "row")}, ${many(figures, "figure")} checked`;
+  const checked = `Checked in ${many(rows, "row")}: ${checkedWords(report)}`;
   if (findings.length === 0)
-    return `${checked}: all are what they should be, within the digits shown.`;
+    return `${checked}. ${figures === 1 ? "It is" : "These are"} as ${figures === 1 ? "it" : "they"} should be, within the digits shown.`;
   const wrongRows = new Set(findings.map(({ sheet, row }) => `${sheet} ${String(row)}`)).size;
-  return `${checked}: ${many(findings.length, "figure")} not as ${findings.length === 1 ? "it" : "they"} should be, in ${many(wrongRows, "row")}.`;
+  return `${checked}. Not as ${findings.length === 1 ? "it" : "they"} should be: ${many(findings.length, "figure")}, in ${many(wrongRows, "row")}.`;
 }
+
+/** What else is to be known of a re-check: no dose in it, what was taken, where the search ended. */
+export function remarksOn({ noDose, taken, cutShort }: RecheckReport): {
+  readonly noDose: string;
+  readonly taken: string;
+  readonly cutShort: string;
+} {
+  return {
+    noDose: noDose === "" ? "" : `No dose was checked: ${noDose}.`,
+    taken: taken.length === 0 ? "" : `Taken for this check: ${andList(taken)}.`,
+    cutShort:
+      cutShort === 0
+        ? ""
+        : `In ${many(cutShort, "figure")} the search for two mistakes at once ended after ${mostTries.toLocaleString("en-GB")} ways: there the cause may be known and not named.`,
+  };
+}
+
+/** Everything that the logbook holds was checked, and nothing wrong was found. */
+export const isAllRight = ({ figures, findings, unchecked, noDose }: RecheckReport): boolean =>
+  figures > 0 && findings.length === 0 && unchecked.length === 0 && noDose === "";

@@ -76,9 +76,8 @@ describe("a mistake on the way to the one dose a row holds", () => {
   it("two mistakes are named together", () => {
     const wrong = { blank: 0, assay: 1 } as const;
     const report = recheckAtOnce([logbookOf([rowOf(usual, {}, wrong)], titrations)]);
-    expect(report.findings.map((each) => each.mistake).sort()).toEqual([
-      "assay-not-applied",
-      "blank-not-subtracted",
+    expect(report.findings.map(({ mistake, also }) => [mistake, also])).toEqual([
+      ["assay-not-applied", "blank-not-subtracted"],
     ]);
   });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { recheck } from "../../../src/adopt/recheck/recheck";
+import { recheck, recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { logbookOf, rowOf, usual, type Wrong } from "./rows";
 
 const wrongs: readonly Wrong[] = [
@@ -33,7 +33,7 @@ describe("a long logbook", () => {
     const first = steps.next();
     expect(first.done).toBe(false);
     expect(first.value).toEqual({ done: 100, of: 1_000 });
-    steps.return({ rows: 0, figures: 0, findings: [], latent: [], unchecked: [] });
+    steps.return(recheckAtOnce([]));
     expect(steps.next().done).toBe(true);
   });
 });

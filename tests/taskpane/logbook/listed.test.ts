@@ -3,9 +3,12 @@ import {
   counted,
   effectWords,
   figureWords,
+  isAllRight,
   listed,
+  remarksOn,
   summaryWords,
 } from "../../../src/taskpane/logbook/listed";
+import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { logbookOf, rowOf, usual } from "../../adopt/recheck/rows";
 
@@ -31,14 +34,46 @@ describe("the list of findings", () => {
 
   it("says in words what is held, what should be, and what it did", () => {
     const [assay, folk, acid] = listed(report, "all", "row");
-    expect(summaryWords(report)).toMatch(
-      /^4 rows, \d+ figures checked: 3 figures not as they should be, in 3 rows\.$/,
+    expect(summaryWords(report)).toBe(
+      "Checked in 4 rows: 8 titres, 4 acid values, 4 figures in % FFA, 4 figures of the oil's mass and 8 doses. Not as they should be: 3 figures, in 3 rows.",
     );
+    expect(isAllRight(report)).toBe(false);
     expect(assay && figureWords(assay)).toBe("holds 1137 g, should be 1263 g");
     // By hand: 296.6 g short of 11.4 g, 316.8 g of 90 %; 96 % of 5.29 mol.
     expect(folk && effectWords(folk)).toBe(
       "317 g of lye too little: 96 % of the acid (5.1 mol) finds no lye.",
     );
     expect(acid && effectWords(acid)).toBe("The dose is not affected.");
+  });
+
+  it("says nothing of a dose that was not worked out", () => {
+    const wrong = rowOf(usual, { ffa: { acid: 256 } });
+    const words = (without: readonly RoleId[]) => {
+      const found = recheckAtOnce([logbookOf([wrong], without)]);
+      return { found, words: found.findings.map(effectWords).join() };
+    };
+    // No charge: the total cannot be worked out, though the lye for the acid can.
+    const open = words(["baseCharge", "acidDose"]);
+    expect(open.words).toMatch(/^The dose of this row was not checked\./);
+    expect(open.words).not.toContain("not affected");
+    expect(remarksOn(open.found).noDose).toBe(
+      "No dose was checked: catalyst, since the base charge is not known.",
+    );
+    const none = words(["acidDose", "catalyst"]);
+    expect(none.words).not.toContain("not affected");
+    expect(remarksOn(none.found).noDose).toBe("No dose was checked: no column holds one.");
+  });
+
+  it("has no tick where no dose, or not every row, was checked", () => {
+    const right = [rowOf(usual), rowOf(usual)];
+    expect(isAllRight(recheckAtOnce([logbookOf(right)]))).toBe(true);
+    expect(isAllRight(recheckAtOnce([logbookOf(right, ["acidDose", "catalyst"])]))).toBe(false);
+    const unsaid = right.map((row) => row.map((each) => (each === 120 ? "3 drums" : each)));
+    const report = recheckAtOnce([logbookOf(unsaid, ["oilMass"])]);
+    expect(report.checked.dose).toBe(0);
+    expect(isAllRight(report)).toBe(false);
+    expect(remarksOn(report).noDose).toBe(
+      'No dose was checked: how much one "drums" of oil is, is not said.',
+    );
   });
 });

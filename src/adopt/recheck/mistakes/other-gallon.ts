@@ -6,8 +6,7 @@ const others: Readonly<Record<string, string>> = { us_gal: "uk_gal", uk_gal: "us
 export const otherGallon = mistake({
   id: "other-gallon",
   name: "US and imperial gallon mixed up",
-  sentence:
-    "An imperial gallon is 4.546 L, a US gallon 3.785 L: one is used for the other.",
+  sentence: "An imperial gallon is 4.546 L, a US gallon 3.785 L: one is used for the other.",
   ways: (role, { amount }) =>
     isOfOil(role) && amount && others[amount.unit.name]
       ? [{ unit: (unit) => amountUnitNamed(others[unit.name] ?? "") ?? unit }]

@@ -3,8 +3,7 @@ import { isDose, isOfSample, mistake } from "./mistake";
 export const percentAsFraction = mistake({
   id: "percent-as-fraction",
   name: "Percent and fraction mixed up",
-  sentence:
-    "A figure in percent is used as a fraction, or the other way round: a hundredfold.",
+  sentence: "A figure in percent is used as a fraction, or the other way round: a hundredfold.",
   ways: (role, { assay }) => [
     ...(isOfSample(role) ? [{ ffaScale: 100 }, { ffaScale: 0.01 }] : []),
     ...(isDose(role) && assay !== undefined && assay < 99.5

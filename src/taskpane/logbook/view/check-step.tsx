@@ -1,11 +1,11 @@
 /** Re-check: every row from its readings, what is wrong and what it did; the way to each cell. */
-import { Button, ProgressBar } from "@fluentui/react-components";
+import { Button, Link, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { Say } from "../../widgets/say";
 import { readLogbooks } from "../read-logbooks";
-import { summaryWords } from "../listed";
+import { isAllRight, remarksOn, summaryWords } from "../listed";
 import { type Running, runRecheck } from "../run-recheck";
 import { type Action, agreedTables, type LogbookState, reduce } from "../state";
 import { Found } from "./found";
@@ -23,9 +23,32 @@ async function readAgain({ host, state, act }: StepProps): Promise<Logbook[]> {
   return logbooksOf(reduce(state, action));
 }
 
-/** Nothing wrong was found, in figures that were looked at. */
-const isAllRight = ({ figures, findings }: RecheckReport): boolean =>
-  figures > 0 && findings.length === 0;
+/** A tick only where all was checked and all is right. */
+function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"] }) {
+  const { noDose, taken, cutShort } = remarksOn(report);
+  return (
+    <>
+      <Say tone={isAllRight(report) ? "done" : report.findings.length === 0 ? "know" : "mind"}>
+        {summaryWords(report)}
+      </Say>
+      {noDose === "" ? null : <Say tone="mind">{noDose}</Say>}
+      {taken === "" ? null : (
+        <Say tone="know">
+          {taken}{" "}
+          <Link
+            as="button"
+            onClick={() => {
+              act({ do: "go", step: "recognise" });
+            }}
+          >
+            Change it
+          </Link>
+        </Say>
+      )}
+      {cutShort === "" ? null : <Say tone="know">{cutShort}</Say>}
+    </>
+  );
+}
 
 export function CheckStep(props: StepProps) {
   const { state, act } = props;
@@ -72,9 +95,7 @@ export function CheckStep(props: StepProps) {
       )}
       <div role="status">
         {check.state === "stopped" ? <Say tone="know">Stopped. Nothing was written.</Say> : null}
-        {check.state === "done" ? (
-          <Say tone={isAllRight(check.report) ? "done" : "mind"}>{summaryWords(check.report)}</Say>
-        ) : null}
+        {check.state === "done" ? <Summary report={check.report} act={act} /> : null}
       </div>
       {check.state === "done" ? (
         <Found {...props} report={check.report} logbooks={logbooks} />

@@ -1,9 +1,8 @@
 /** One finding: what is held, what should be, what it did, and the way to the cell. */
 import { Button } from "@fluentui/react-components";
 import type { Finding } from "../../../adopt/recheck/finding";
-import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import { Together } from "../../widgets/together";
-import { effectWords, figureWords } from "../listed";
+import { causeWords, effectWords, figureWords } from "../listed";
 
 interface OneProps {
   readonly finding: Finding;
@@ -12,10 +11,10 @@ interface OneProps {
 }
 
 export function One({ finding, inMark, onJump }: OneProps) {
-  const { address, heading, label, mistake, fromRow, formula } = finding;
+  const { address, heading, label, fromRow, formula } = finding;
   return (
     <li className="finding">
-      <h3>{mistakeOf(mistake).name}</h3>
+      <h3>{causeWords(finding)}</h3>
       <p>
         <Together>
           {heading}

@@ -69,6 +69,9 @@ function shouldBe(finding: Finding, source: Source | undefined): Content {
 export function lineOf(finding: Finding, at: number, source: Source | undefined): Content[] {
   const { effect, fromRow } = finding;
   const row = String(at + 1);
+  const cause = [finding.mistake, finding.also]
+    .flatMap((each) => (each === undefined ? [] : [mistakeOf(each).name]))
+    .join(", together with: ");
   const from = fromRow === undefined ? "" : `, in row ${String(fromRow)} of the titrations`;
   const held = sheetPrefix(finding.sheet) + finding.address;
   return [
@@ -80,7 +83,7 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
     formula(`=${held}`, formatOf(finding)),
     shouldBe(finding, source),
     formula(`=F${row}-G${row}`, formatOf(finding)),
-    value(mistakeOf(finding.mistake).name + from),
+    value(cause + from),
     figure(effect?.grams, 0),
     figure(effect?.acidLeftMoles, 2),
     figure(effect?.acidLeftPercent, 0),

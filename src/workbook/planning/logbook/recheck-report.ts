@@ -10,6 +10,7 @@ import {
 } from "../../../sheet/port";
 import { counted } from "../../../sheet/counted";
 import type { RecheckReport } from "../../../adopt/recheck/finding";
+import { andList } from "../../../adopt/recheck/and-list";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { uncheckedWords } from "../../../adopt/recheck/unchecked";
@@ -56,7 +57,11 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
   const { findings } = report;
   const first = headingRow + 1;
   const sources = logbooks.map(sourceOf);
-  const kinds = [...new Set(findings.map(({ mistake }) => mistake))];
+  const kinds = [
+    ...new Set(
+      findings.flatMap(({ mistake, also }) => (also === undefined ? [mistake] : [mistake, also])),
+    ),
+  ];
   return [
     filled([{ kind: "value", value: "What a re-check of the logbook found", style: "title" }]),
     filled([
@@ -73,6 +78,10 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
         sources.find((each) => isFrom(finding, each)),
       ),
     ),
+    ...(report.noDose === "" ? [] : [filled([value(`No dose was checked: ${report.noDose}.`)])]),
+    ...(report.taken.length === 0
+      ? []
+      : [filled([value(`Taken for this check: ${andList(report.taken)}.`)])]),
     ...report.unchecked.map((each) => filled([value(uncheckedWords(each))])),
     filled([]),
     ...kinds.map((kind) => filled([value(`${mistakeOf(kind).name}: ${mistakeOf(kind).sentence}`)])),
