@@ -22,7 +22,7 @@ const mustBeSaid = [
   // what the report says, and no more, stands before its name
   /a heater left on burned a shed down \(CDC, MMWR 55\(45\):1227\)\./,
   /at home: buy it from a licensed source \(CDC, MMWR 55\(45\):1227\)\./,
-  /200 ppm \(OSHA and NIOSH: NIOSH, IDLH values\)/,
+  /at most 200 ppm of it \(OSHA and NIOSH: NIOSH, IDLH values\)/,
   /no drill, brushed motor, plug or switch/,
   /6 to 36 %.*smell is no warning/,
   /about 11 °C/,

@@ -19,10 +19,10 @@ const facts = {
     "Drain settled water and dry the oil by heating it slowly: water under hot oil erupts. Let it cool to about 55 °C, below methanol's boiling point, before methoxide goes in.",
   heaters: `Never leave oil heating alone: a heater left on burned a shed down (${sources.mmwr}). An element bared by a falling level sets oil alight: fit a thermostat and a cut-out. No heater in a vessel that ever holds methanol.`,
   intoMethanol:
-    "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Base warms methanol. Keep it below 45 °C: stop, wait until it has cooled, go on. A vessel gets warmer than a small trial.",
+    "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Base warms methanol. Keep it below 45 °C: stop, wait until it is cool, go on. A vessel gets warmer than a small trial.",
   lye: "Lye burns skin and blinds; methoxide catches fire and poisons as well, and numbs what it hurts. Goggles, long gloves, apron. No aluminium, zinc or tin: lye makes hydrogen there. Solid methoxide heats itself in air.",
   vapour: `Methanol lights at about 11 °C, its vapour burns from 6 to 36 % in air, and its flame is hard to see (${sources.methanolVapour}). Where it is open: no flame, spark or hot surface, no drill, brushed motor, plug or switch. Outdoors, or with fresh air forced along the floor; smell is no warning.`,
-  methanol: `Methanol is poisonous by mouth, breath and skin, and its harm shows hours later. Most in the air of a working day: 200 ppm (${sources.methanolLimit}). Swallowed, breathed in or soaked through clothes: medical help at once, even when feeling well.`,
+  methanol: `Methanol is poisonous by mouth, breath and skin, and its harm shows hours later. Over a working day, air may hold at most 200 ppm of it (${sources.methanolLimit}). Swallowed, breathed in or soaked through clothes: medical help at once, even when feeling well.`,
   plastic:
     "Plastic cannot be earthed, softens with heat, and feeds a fire. Use stainless steel vessels, and earth them before pouring.",
   crudeFuel:
@@ -33,7 +33,7 @@ const facts = {
   bench:
     "At the bench: titrant burns skin and eyes, and its solvent catches fire. Goggles and gloves on, no flame or bare hotplate near. Phenolphthalein is classed as a carcinogen (commonly cited): drops only, no bare skin.",
   eyes: "Wear goggles and the gloves that the safety data sheets name: thin ones let methanol through. Eyes and skin: rinse with water for 15 minutes or longer, never with vinegar, and get medical help.",
-  law: `Used oil is waste in many places: its carriers may need a licence, rules for animal by-products may apply, and fuel made of it may owe duty. Tell insurer and landlord. Some authorities advise against making biodiesel at home: buy it from a licensed source (${sources.mmwr}). Hear yours first.`,
+  law: `Used oil is waste in many places: its carriers may need a licence, rules for animal by-products may apply, and its fuel may owe duty. Tell insurer and landlord. Some authorities advise against making biodiesel at home: buy it from a licensed source (${sources.mmwr}). Hear yours first.`,
   trial: "For a new lot, run a one-litre trial before the vessel.",
 } as const satisfies Record<string, string>;
 
