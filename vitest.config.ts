@@ -1,10 +1,13 @@
 import { defineConfig } from "vitest/config";
 
-/** Browser and spreadsheet suites start real programs: give them time, and one at a time. */
-const slow = { testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false };
+/** Browser and spreadsheet suites start real programs: give them time. */
+const slow = { testTimeout: 120_000, hookTimeout: 300_000 };
 
 /** Quick ones too, on a machine that is busy with something else: a slow machine is no fault. */
 const patient = { testTimeout: 60_000, hookTimeout: 60_000 };
+
+/** Everything is loaded once a worker, and not once a file: that halves the time. */
+const together = { isolate: false };
 
 /** These put something else in a module's or the program's place: each in a process of its own. */
 const apart = [
@@ -21,8 +24,7 @@ export default defineConfig({
       {
         test: {
           name: "unit",
-          // everything else is loaded once a worker, which halves the time
-          isolate: false,
+          ...together,
           pool: "threads",
           exclude: apart,
           ...patient,
@@ -45,11 +47,25 @@ export default defineConfig({
           ],
         },
       },
-      { test: { name: "endurance", include: ["tests/endurance/**/*.test.ts"] } },
-      { test: { name: "built", include: ["tests/built/**/*.test.ts"], ...patient } },
-      { test: { name: "engine", include: ["tests/workbench/**/*.test.ts"], ...patient } },
-      { test: { name: "browser", include: ["tests/browser/**/*.test.ts"], ...slow } },
-      { test: { name: "spreadsheet", include: ["tests/spreadsheet/**/*.test.ts"], ...slow } },
+      { test: { name: "endurance", include: ["tests/endurance/**/*.test.ts"], ...together } },
+      { test: { name: "built", include: ["tests/built/**/*.test.ts"], ...patient, ...together } },
+      {
+        test: {
+          name: "engine",
+          include: ["tests/workbench/**/*.test.ts"],
+          ...patient,
+          ...together,
+        },
+      },
+      { test: { name: "browser", include: ["tests/browser/**/*.test.ts"], ...slow, ...together } },
+      {
+        test: {
+          name: "spreadsheet",
+          include: ["tests/spreadsheet/**/*.test.ts"],
+          ...slow,
+          ...together,
+        },
+      },
     ],
   },
 });

@@ -6,9 +6,10 @@ import { existsSync } from "node:fs";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
-import { executablePath, launchChromium } from "../../src/cli/chromium";
+import type { BrowserContextOptions, Page } from "playwright-core";
+import { executablePath } from "../../src/cli/chromium";
 import { host, serveFolder } from "../../src/cli/static-server";
+import { contextsOfChromium } from "./shared-browser";
 
 /** Another build can be named, to test it beside the usual one. */
 const dist = process.env.DIST ?? fileURLToPath(new URL("../../dist/", import.meta.url));
@@ -52,11 +53,11 @@ function listen(page: Page, address: string): string[] {
 export async function serve(): Promise<Served> {
   const server = await serveFolder(dist, 0);
   const address = `http://${host}:${(server.address() as AddressInfo).port}/`;
-  const browser: Browser = await launchChromium();
+  const chromium = await contextsOfChromium();
   return {
     address,
     async open(options = {}) {
-      const context = await browser.newContext({
+      const context = await chromium.newContext({
         viewport: { width: 1400, height: 850 },
         ...options,
       });
@@ -64,7 +65,7 @@ export async function serve(): Promise<Served> {
       return { page, complaints: listen(page, address) };
     },
     async close() {
-      await browser.close();
+      await chromium.close();
       server.closeAllConnections();
       await new Promise((closed) => server.close(closed));
     },

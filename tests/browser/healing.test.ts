@@ -1,17 +1,17 @@
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { launchChromium } from "../../src/cli/chromium";
 import { screenFaults } from "../taskpane/page/checks";
 import { hasBrowser } from "./browser";
+import { type Contexts, contextsOfChromium } from "./shared-browser";
 
 const html = `<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><title>Waiting cells</title>
 <link rel="stylesheet" href="page.css"></head><body><div id="pane"></div>
 <script type="module" src="page.js"></script></body></html>`;
 
 describe.runIf(hasBrowser)("the notice of cells that wait", () => {
-  let browser: Browser;
+  let browser: Contexts;
   const bodies: Record<string, [string, string]> = { "/": ["text/html", html] };
 
   beforeAll(async () => {
@@ -29,7 +29,7 @@ describe.runIf(hasBrowser)("the notice of cells that wait", () => {
       const ending = path.endsWith(".css") ? "css" : "javascript";
       bodies[ending === "css" ? "/page.css" : "/page.js"] = [`text/${ending}`, text];
     }
-    browser = await launchChromium();
+    browser = await contextsOfChromium();
   });
   afterAll(() => browser?.close());
 

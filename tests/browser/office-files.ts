@@ -5,8 +5,9 @@
  */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { root } from "../rules/sources-of";
+import type { Contexts } from "./shared-browser";
 
 const office = join(root, "node_modules/@microsoft/office-js/dist");
 const dist = join(root, "dist");
@@ -47,7 +48,7 @@ export interface OfficePage {
 
 /** @param instead  files that are answered otherwise, by their address; null where nobody answers */
 export async function officePage(
-  browser: Browser,
+  browser: Contexts,
   instead: Readonly<Record<string, string | null>> = {},
 ): Promise<OfficePage> {
   const page = await (await browser.newContext()).newPage();

@@ -1,10 +1,9 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { launchChromium } from "../../src/cli/chromium";
 import { root } from "../rules/sources-of";
 import { hasBrowser } from "./browser";
+import { type Contexts, contextsOfChromium } from "./shared-browser";
 import {
   address,
   ask,
@@ -27,9 +26,9 @@ const metadata = JSON.parse(readFileSync(join(root, "dist/functions.json"), "utf
 };
 
 describe.runIf(hasBrowser)("with the program's own runtime files", () => {
-  let browser: Browser;
+  let browser: Contexts;
   beforeAll(async () => {
-    browser = await launchChromium();
+    browser = await contextsOfChromium();
   });
   afterAll(() => browser?.close());
 

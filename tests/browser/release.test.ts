@@ -7,14 +7,14 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readChecksums } from "../../src/cli/build/checksums";
-import { launchChromium } from "../../src/cli/chromium";
 import { host, serveFolder } from "../../src/cli/static-server";
 import { root } from "../rules/sources-of";
 import { violations } from "../taskpane/page/checks";
 import { hasBrowser } from "./browser";
+import { type Contexts, contextsOfChromium } from "./shared-browser";
 import { watchPolicy } from "./policy-refusals";
 import { gridIsReady, openSheet } from "./workbench-page";
 
@@ -25,7 +25,7 @@ const read = (name: string): string => readFileSync(join(folder, name), "utf8");
 
 describe.runIf(hasBrowser)("a build for another machine", () => {
   let server: Server;
-  let browser: Browser;
+  let browser: Contexts;
   let at = "";
 
   beforeAll(async () => {
@@ -39,7 +39,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     );
     server = await serveFolder(site, 0);
     at = `http://${host}:${(server.address() as AddressInfo).port}/members/titrebook/`;
-    browser = await launchChromium();
+    browser = await contextsOfChromium();
   }, 300_000);
   afterAll(async () => {
     await browser?.close();

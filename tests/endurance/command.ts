@@ -23,7 +23,9 @@ type Run = (seed: number, steps: number) => Promise<ReadonlyMap<string, number>>
 async function runner(): Promise<{ run: Run; close(): Promise<void> }> {
   if (!values.browser) return { run: endure, close: () => Promise.resolve() };
   const { openEndurance } = await import("../browser/endurance/day");
-  return openEndurance();
+  const { endBrowser } = await import("../browser/shared-browser");
+  const { run, close } = await openEndurance();
+  return { run, close: () => close().then(endBrowser) };
 }
 
 async function main(): Promise<void> {

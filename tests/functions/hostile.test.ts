@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { goodArguments } from "./good-arguments";
 import { outcome } from "./outcome";
+import { times } from "../thorough";
 
 /** Whatever a cell, a host or a careless caller can hand over. */
 const cell: fc.Arbitrary<unknown> = fc.oneof(
@@ -104,7 +105,7 @@ describe("hostile cells", () => {
             given[position] = value;
             expectDecent(outcome(entry, given));
           }),
-          { numRuns: 200 },
+          { numRuns: times(80) },
         );
       }
     },
@@ -115,7 +116,7 @@ describe("hostile cells", () => {
       fc.property(fc.array(argument, { maxLength: entry.arguments.length + 2 }), (given) => {
         expectDecent(outcome(entry, given));
       }),
-      { numRuns: 300 },
+      { numRuns: times(100) },
     );
   });
 
@@ -134,7 +135,7 @@ describe("hostile cells", () => {
       fc.property(all, (given) => {
         expectDecent(outcome(entry, given));
       }),
-      { numRuns: 300 },
+      { numRuns: times(100) },
     );
   });
 

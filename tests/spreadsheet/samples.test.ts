@@ -50,6 +50,9 @@ function spoilt(bytes: Uint8Array): Uint8Array {
   return zipSync(parts, { mtime: "2026-05-04T08:00:00" });
 }
 
+/** Every book in one opening of the program, on a machine that others use too, ms. */
+const longestWait = 300_000;
+
 const isError = (text: string): boolean => /^(?:#|Err:)/.test(text);
 
 /** What differs from the results in the file: "Sheet!row,column: shown, not result". */
@@ -97,8 +100,12 @@ describe.skipIf(!isInstalled && !isRequired)("the sample workbooks in LibreOffic
     expect(formulas).toBeGreaterThan(20);
   });
 
-  it.each(files)("print %s, every sheet of it", (name) => {
-    const sheets = opened(sample(name)).sheets.length;
-    expect(printedBy(sample(name))).toBeGreaterThanOrEqual(sheets);
+  it("print, every sheet of each", { timeout: longestWait }, () => {
+    expect(files.length).toBeGreaterThan(3);
+    const pages = printedBy(files.map(sample));
+    for (const [at, name] of files.entries()) {
+      const sheets = opened(sample(name)).sheets.length;
+      expect(pages[at], name).toBeGreaterThanOrEqual(sheets);
+    }
   });
 });

@@ -6,6 +6,7 @@ import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { openHeadless } from "../../src/workbench/engine/node";
 import type { Book, BookCell } from "../../src/sheet/book";
 import { bookOf, shownAt, withBook } from "./book";
+import { times } from "../thorough";
 
 type Content = number | string;
 type Row = readonly [Content, Content, Content, Content];
@@ -84,7 +85,7 @@ describe("what formulas read, kept from change to change", () => {
           expect(values).toEqual(await valuesOnOpening(twoSheets(now as unknown as Row[][])));
         },
       ),
-      { numRuns: 30 },
+      { numRuns: times(10) },
     ));
 
   it("adds nothing to what the engine knows when a figure is typed", () =>

@@ -44,7 +44,7 @@ export function shownBy(files: ReadonlyMap<string, Uint8Array>, mode: 0 | 1): Sh
         ...["--headless", "--convert-to", allSheets, "--outdir", join(folder, "out")],
         ...[...files.keys()].map((name) => join(folder, `${name}.xlsx`)),
       ],
-      { stdio: "ignore", timeout: 110_000 },
+      { stdio: "ignore", timeout: 290_000 },
     );
     const made = readdirSync(join(folder, "out"));
     return new Map(

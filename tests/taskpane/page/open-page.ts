@@ -1,8 +1,8 @@
 /** The pane alone in a real browser, served from memory: no port, no build, no other host. */
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
-import { launchChromium } from "../../../src/cli/chromium";
+import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { contextsOfChromium } from "../../browser/shared-browser";
 
 const address = "http://localhost/";
 
@@ -66,7 +66,7 @@ async function serve(page: Page, parts: Parts, complaints: string[]): Promise<vo
 
 export async function openChromium(): Promise<PaneBrowser> {
   const parts = await bundle();
-  const browser: Browser = await launchChromium();
+  const browser = await contextsOfChromium();
   const openIn = async (context: BrowserContext, query = ""): Promise<OpenedPage> => {
     const page = await context.newPage();
     const complaints: string[] = [];

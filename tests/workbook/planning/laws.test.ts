@@ -6,6 +6,7 @@ import type { Plan } from "../../../src/workbook/planning/plan";
 import { recordTitration } from "../../../src/workbook/planning/record/record-titration";
 import { openMemory } from "../../host/memory-host";
 import { planned, plannedRow, recorded } from "../../host/contract-recording";
+import { times } from "../../thorough";
 import { anyRecord, awkwardTexts, fryerLot } from "../record/records";
 import { type LogbookParts, logbookOf, ourFormula, ourHeadings, type Typed } from "./logbooks";
 
@@ -39,7 +40,7 @@ const anyLogbook: fc.Arbitrary<LogbookParts> = anyHeadings.chain((headings) => {
   });
 });
 
-const runs = { numRuns: 150 };
+const runs = { numRuns: times(60) };
 
 type Held = Record<string, string>;
 

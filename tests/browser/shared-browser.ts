@@ -1,0 +1,31 @@
+/** One Chromium for all the suites of a worker, whose pages share nothing: a context each. */
+import type { Browser, BrowserContext, BrowserContextOptions } from "playwright-core";
+import { launchChromium } from "../../src/cli/chromium";
+
+let running: Promise<Browser> | undefined;
+
+/** The contexts of one suite, closed together. The browser ends with the worker. */
+export interface Contexts {
+  newContext(options?: BrowserContextOptions): Promise<BrowserContext>;
+  close(): Promise<void>;
+}
+
+export async function contextsOfChromium(): Promise<Contexts> {
+  const browser = await (running ??= launchChromium());
+  const opened: BrowserContext[] = [];
+  return {
+    async newContext(options) {
+      const context = await browser.newContext(options);
+      opened.push(context);
+      return context;
+    },
+    close: async () => {
+      await Promise.all(opened.map((context) => context.close()));
+    },
+  };
+}
+
+/** For a command, which has no worker that ends. */
+export async function endBrowser(): Promise<void> {
+  await (await running)?.close();
+}

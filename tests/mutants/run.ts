@@ -1,0 +1,79 @@
+/** The tests that look at core and functions most closely, run again and again, a mutation each time. */
+import { join } from "node:path";
+import { BaseSequencer, createVitest, type TestSpecification, type Vitest } from "vitest/node";
+import { root } from "../rules/sources-of";
+import type { Mutation } from "./mutations";
+
+const folders = ["core", "functions", "published", "second-opinion"];
+
+/** Thousands of questions each: they come last, most mutations need far fewer. */
+const thorough = /hostile|laws|coverage|false-alarms|section-seven|number-meant/;
+
+class QuickFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const isLate = ({ moduleId }: TestSpecification) => Number(thorough.test(moduleId));
+    return [...files].sort((a, b) => isLate(a) - isLate(b) || (a.moduleId < b.moduleId ? -1 : 1));
+  }
+}
+
+export class MutatedSuite {
+  private constructor(
+    private readonly vitest: Vitest,
+    private readonly current: { mutation: Mutation | undefined },
+  ) {}
+
+  /** A mutation is done to a source as it is loaded: no file is ever changed. */
+  static async open(): Promise<MutatedSuite> {
+    const current: { mutation: Mutation | undefined } = { mutation: undefined };
+    const vitest = await createVitest(
+      "test",
+      {
+        config: false,
+        root,
+        watch: false,
+        bail: 1,
+        isolate: false,
+        pool: "threads",
+        maxWorkers: 1,
+        testTimeout: 60_000,
+        reporters: [{}],
+        include: folders.map((each) => `tests/${each}/**/*.test.ts`),
+        sequence: { sequencer: QuickFirst },
+      },
+      {
+        plugins: [
+          {
+            name: "mutant",
+            enforce: "pre",
+            transform(code, id) {
+              const { mutation } = current;
+              if (!mutation || id !== join(root, mutation.file)) return undefined;
+              return code.slice(0, mutation.start) + mutation.text + code.slice(mutation.end);
+            },
+          },
+        ],
+      },
+    );
+    return new MutatedSuite(vitest, current);
+  }
+
+  /** The test that failed; undefined when all of them passed. */
+  async noticedBy(mutation?: Mutation): Promise<string | undefined> {
+    const touched = [this.current.mutation, mutation];
+    this.current.mutation = mutation;
+    for (const each of touched) if (each) this.vitest.invalidateFile(join(root, each.file));
+    const specifications = await this.vitest.globTestSpecifications();
+    const { testModules, unhandledErrors } =
+      await this.vitest.runTestSpecifications(specifications);
+    for (const module of testModules) {
+      const at = module.moduleId.slice(root.length);
+      for (const test of module.children.allTests("failed")) return `${at}: ${test.fullName}`;
+      if (module.state() === "failed") return `${at}: is not loaded`;
+    }
+    return unhandledErrors.length > 0 ? "an error outside every test" : undefined;
+  }
+
+  close(): Promise<void> {
+    return this.vitest.close();
+  }
+}
