@@ -3,6 +3,7 @@ import { join } from "node:path";
 import vm from "node:vm";
 import { beforeAll, describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
+import vectors from "../vectors.json";
 
 /** The error class as the spreadsheet program gives it. */
 class CellError extends Error {
@@ -22,10 +23,6 @@ interface Vector {
   within: number;
   why: string;
 }
-
-const vectorFiles = ["tests/vectors.json", "../shared/vectors.json"]
-  .map((name) => join(root, name))
-  .filter((path) => existsSync(path));
 
 const functions = new Map<string, Call>();
 const metadata = JSON.parse(readFileSync(join(root, "dist/functions.json"), "utf8")) as {
@@ -87,10 +84,8 @@ describe("the built functions.js", () => {
   });
 });
 
-describe.each(vectorFiles)("the checked vectors of %s, through the built file", (path) => {
-  const vectors = JSON.parse(readFileSync(path, "utf8")) as Vector[];
-
-  it.each(vectors)("$fn: $why", (vector) => {
+describe("the checked vectors, through the built file", () => {
+  it.each(vectors as Vector[])("$fn: $why", (vector) => {
     const got = shown(vector);
     if (typeof vector.expect !== "number") {
       expect(JSON.parse(JSON.stringify(got))).toEqual(vector.expect);
