@@ -20,10 +20,13 @@ export const publicInterface: Record<string, string> = {
   OILMASS: "amount, unit, [oil], [temperature]",
   CHARGEPERCENT: "gramsPerLitre, assayPercent, [oil], [temperature]",
   MOLARRATIO: "volumePercent, [oil], [temperature]",
-  OUTLIERS: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
-  VERDICT: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
+  OUTLIERS:
+    "readings:list, [step], [confidencePercent], [sampleMasses:list], [blanks:list], [usualScatter], [usualFreedom]",
+  VERDICT:
+    "readings:list, [step], [confidencePercent], [sampleMasses:list], [blanks:list], [usualScatter], [usualFreedom]",
   CONCORDANT: "readings:list, limit",
-  SPREAD: "readings:list, [step], [confidencePercent], [sampleMasses:list]",
+  SPREAD:
+    "readings:list, [step], [confidencePercent], [sampleMasses:list], [blanks:list], [usualScatter], [usualFreedom]",
   REPLICATES: "standardDeviation, halfWidth, [confidencePercent]",
   FFAUNCERTAINTY:
     "titres:list, blanks:list, molarity, sampleMasses:list, titreStep, massStep, [molarityPercent], [samplePercent], [fattyAcid], [burettePercent], [usualScatter], [usualFreedom]",

@@ -30,7 +30,7 @@ const spills: readonly (readonly [string, string, number])[] = [
     '=TITRE.WHATIF({100;200},"l",{1,2,3},"KOH",90,0.765)',
     6,
   ],
-  ["A spread of 12 rows", "=TITRE.SPREAD({2.4,2.5,2.45},0.05)", 14],
+  ["A spread of 15 rows", "=TITRE.SPREAD({2.4,2.5,2.45},0.05)", 17],
   ["The checks: every row must end in agrees or TRUE", "=TITRE.CHECKS()", 2],
 ];
 

@@ -16,12 +16,23 @@ export const atMass = (reading: Exact, own: Exact, meanMass: Exact): Millilitre 
 export type OnSample = readonly [reading: Millilitre, sampleMass: Gram];
 
 /**
- * Every reading as on the mean mass, the blank taken off first: the blank does not grow with the
- * sample, so that an oil which titrates in exact proportion shows no scatter at all.
+ * A reading as on the mean mass, the blank taken off first: the blank does not grow with the sample, so
+ * that an oil which titrates in exact proportion shows no scatter at all.
  * @param samples one or more
  * @param blank mean blank, mL; 0 where the readings are net already
+ * @returns what a reading in one of their places comes to
  */
-export function atMeanMass(samples: readonly OnSample[], blank: Exact = zero): Millilitre[] {
-  const meanMass = mean(samples.map(([, sampleMass]) => sampleMass));
-  return samples.map(([reading, sampleMass]) => atMass(reading.minus(blank), sampleMass, meanMass));
+export function onMeanMass(
+  samples: readonly OnSample[],
+  blank: Exact = zero,
+): (reading: Exact, place: number) => Millilitre {
+  const masses = samples.map(([, sampleMass]) => sampleMass);
+  const meanMass = mean(masses);
+  return (reading, place) => atMass(reading.minus(blank), masses[place] ?? meanMass, meanMass);
+}
+
+/** Every reading as on the mean mass. */
+export function atMeanMass(samples: readonly OnSample[], blank?: Exact): Millilitre[] {
+  const asJudged = onMeanMass(samples, blank);
+  return samples.map(([reading], place) => asJudged(reading, place));
 }

@@ -14,19 +14,21 @@ import { studentT } from "./student-t";
 export type Mark = "agrees" | "suspect" | "apart" | "not tested";
 
 /** Readings farther apart than three drops of 0.05 mL, or three steps, do not agree (common practice, no source). */
-const threeDrops = exact("0.15");
-const steps = 3;
+export const threeDrops = exact("0.15");
+export const steps = 3;
 
 /** Two as far from the mean as each other, but for a rounding error. */
 const tie = 1 - 1e-10;
 
-interface Judgement {
+export interface Judgement {
   /** One for each reading. */
   readonly marks: readonly Mark[];
   /** Place of the reading that is suspect. */
   readonly suspect: number | undefined;
-  /** How far apart readings may lie, mL: by the record or by three drops and steps. */
+  /** mL: how far from the mean by the record, how far apart by three drops or steps. */
   readonly allowed: number;
+  /** By the record: how far from the mean the farthest lies, mL. */
+  readonly farthest: number | undefined;
 }
 
 /** Farther from its mean than this a reading of so many is not explained by a scatter known from elsewhere. */
@@ -44,7 +46,7 @@ function farthestOf(values: readonly Exact[]): { size: number; place: number; is
   };
 }
 
-const without = <T>(values: readonly T[], place: number | undefined): T[] =>
+export const without = <T>(values: readonly T[], place: number | undefined): T[] =>
   values.filter((_, each) => each !== place);
 
 const marked = (count: number, mark: Mark, suspect?: number): Mark[] =>
@@ -59,14 +61,13 @@ function byRecord(set: ReplicateSet, usual: UsualScatter): Judgement {
   const { size, place, isTied } = farthestOf(judged);
   const isWithin = (distance: number, limit: number): boolean =>
     atMost(computed(distance), computed(limit));
-  if (isWithin(size, allowed)) {
-    return { marks: marked(count, "agrees"), suspect: undefined, allowed };
-  }
-  if (isTied) return { marks: marked(count, "apart"), suspect: undefined, allowed };
+  const found = { allowed, farthest: size, suspect: undefined };
+  if (isWithin(size, allowed)) return { ...found, marks: marked(count, "agrees") };
+  if (isTied) return { ...found, marks: marked(count, "apart") };
   const others = without(judged, place);
   const ofOthers = explained(usual, others.length, risk);
   const mark = isWithin(farthestOf(others).size, ofOthers) ? "agrees" : "apart";
-  return { marks: marked(count, mark, place), suspect: place, allowed };
+  return { ...found, marks: marked(count, mark, place), suspect: place };
 }
 
 /** By this set alone: one outlier test, and whatever it says, how far the others lie apart. */
@@ -76,40 +77,16 @@ function byItself(set: ReplicateSet): Judgement {
   const limit = largest([threeDrops, set.step.times(steps)]);
   const others = without(set.judged, suspect);
   const mark = atMost(range(others), limit) ? "agrees" : "apart";
-  return { marks: marked(set.judged.length, mark, suspect), suspect, allowed: limit.toNumber() };
+  return {
+    marks: marked(set.judged.length, mark, suspect),
+    suspect,
+    allowed: limit.toNumber(),
+    farthest: undefined,
+  };
 }
 
-/** @param usual how the same hand scattered before; left out: the set speaks for itself */
-export function judgement(set: ReplicateSet, usual?: UsualScatter): Judgement {
-  if (set.judged.length === 1) return { marks: ["not tested"], suspect: undefined, allowed: 0 };
-  return usual ? byRecord(set, usual) : byItself(set);
-}
-
-/** A reading ten or a hundred times the others, or a tenth: what it may have been. */
-interface Slip {
-  readonly place: number;
-  readonly times: "10" | "100" | "0.1" | "0.01";
-  readonly perhaps: Exact;
-}
-
-const slips = ["10", "100", "0.1", "0.01"] as const;
-
-/**
- * A decimal point in the wrong place: one reading that is a power of ten times the others within what
- * they may lie apart.
- */
-export function decimalSlip(set: ReplicateSet, { marks, allowed }: Judgement): Slip | undefined {
-  if (set.judged.length < 3 || marks.every((mark) => mark === "agrees")) return undefined;
-  for (const [place, reading] of set.judged.entries()) {
-    const others = without(set.judged, place);
-    for (const times of slips) {
-      const perhaps = reading.div(times);
-      const near = computed(allowed);
-      if (atMost(range([...others, perhaps]), near) && !atMost(range([...others, reading]), near)) {
-        const typed = set.readings[place];
-        if (typed) return { place, times, perhaps: typed.div(times) };
-      }
-    }
-  }
-  return undefined;
+/** By the record where the set has one, otherwise by the set itself. */
+export function judgement(set: ReplicateSet): Judgement {
+  if (set.judged.length > 1) return set.usual ? byRecord(set, set.usual) : byItself(set);
+  return { marks: ["not tested"], suspect: undefined, allowed: 0, farthest: undefined };
 }

@@ -1,6 +1,7 @@
 import { type Exact, hundred } from "../exact/exact";
 import type { Millilitre, Percent } from "../quantity/quantity";
-import { atMeanMass, type OnSample } from "./at-mean-mass";
+import type { UsualScatter } from "../record/usual";
+import { onMeanMass, type OnSample } from "./at-mean-mass";
 import { deviations } from "./deviations";
 import {
   farthest,
@@ -15,12 +16,25 @@ import { inferredStep } from "./step";
 export interface ReplicateSet {
   /** mL, one or more, in reading order. */
   readonly readings: readonly Millilitre[];
-  /** The readings as on the mean sample mass; the readings themselves when one mass served all. */
+  /** The readings less blank as on the mean sample mass; as typed when one mass served all. */
   readonly judged: readonly Millilitre[];
+  /** What another reading in the same place would be judged as. */
+  readonly asJudged: (reading: Millilitre, place: number) => Millilitre;
   /** The smallest difference one reads to, mL; 0 when none can be told. */
   readonly step: Exact;
   readonly confidence: Percent;
   readonly hasOwnMasses: boolean;
+  /** How the same hand scattered before; undefined: the set speaks for itself. */
+  readonly usual: UsualScatter | undefined;
+}
+
+/** What is known of a set beside its readings. */
+export interface Beside {
+  /** Each reading with its own mass; left out: one mass served all. */
+  readonly samples?: readonly OnSample[] | undefined;
+  /** Mean blank, mL, for readings on their own masses; left out: they are net already. */
+  readonly blank?: Millilitre | undefined;
+  readonly usual?: UsualScatter | undefined;
 }
 
 export interface Tested extends Farthest {
@@ -31,22 +45,26 @@ export interface Tested extends Farthest {
   readonly isSuspect: boolean;
 }
 
-/**
- * @param step mL; left out: inferred from the readings as typed
- * @param samples each reading with its own mass; left out: one mass served all
- */
-export const replicateSet = (
+/** @param step mL; left out: inferred from the readings as typed */
+export function replicateSet(
   readings: readonly Millilitre[],
   step: Millilitre | undefined,
   confidence: Percent,
-  samples?: readonly OnSample[],
-): ReplicateSet => ({
-  readings,
-  judged: samples ? atMeanMass(samples) : readings,
-  step: step ?? inferredStep(readings),
-  confidence,
-  hasOwnMasses: samples !== undefined,
-});
+  { samples, blank, usual }: Beside = {},
+): ReplicateSet {
+  const asJudged = samples
+    ? onMeanMass(samples, blank)
+    : (reading: Millilitre): Millilitre => reading;
+  return {
+    readings,
+    judged: readings.map(asJudged),
+    asJudged,
+    step: step ?? inferredStep(readings),
+    confidence,
+    hasOwnMasses: samples !== undefined,
+    usual,
+  };
+}
 
 /** The risk of a false alarm that goes with a confidence: 0.05 with 95 %. */
 export const riskAt = (confidence: Percent): number =>

@@ -1,106 +1,96 @@
 /**
- * The verdict on the replicates, in one sentence. Each names the reading, the figure and what to do
- * next. A reading is flagged, never dropped: leaving it out is the user's act, with a reason noted.
- * Choosing the best two of three is never offered: it is worse than keeping all three.
+ * The verdict on the replicates, in one sentence or two: what they are worth, and what to do next. A
+ * reading is flagged, never dropped: leaving it out is the user's act, with a reason noted.
  */
 import { computed, type Exact } from "../exact/exact";
-import { mean } from "../exact/lists";
+import { mean, range } from "../exact/lists";
 import { shown } from "../exact/shown";
-import { outlierTest, type ReplicateSet, type Tested } from "./outlier-test";
-import { scatterOf } from "./spread";
+import { decimalSlip } from "./decimal-slip";
+import { type Judgement, judgement, without } from "./judgement";
+import { type Lone, loneReading } from "./lone-reading";
+import type { ReplicateSet } from "./outlier-test";
+import { countWord, slipWord, verdictWords as words } from "./verdict-words";
 
 export const mostPlaces = 6;
-export const placesOfG = 4;
 /** Digits of a double that its rounding errors leave alone. */
 const digitsOfDouble = 12;
+/** Figures of the record are shown so. */
+export const placesOfRecord = 3;
+/** Divisions this near to a whole number of them are that. */
+export const roundingOfDivisions = 1e-9;
+/** At a flag, so many must be left for the choice of leaving it out. */
+export const fewestLeft = 3;
 
 /** As many decimals as were typed, or as the step has: 2.3 read to 0.01 is 2.30. */
 const placesOf = (set: ReplicateSet): number =>
   Math.min(mostPlaces, Math.max(...[set.step, ...set.readings].map((x) => x.decimalPlaces())));
 
 /** A reading as its owner knows it. One computed in the sheet may have many decimals. */
-const named = (reading: Exact, places: number): string =>
-  reading.decimalPlaces() > mostPlaces ? shown(reading) : reading.toFixed(places);
-
-const fourth = "a fourth titre settles more than any test";
-
-/**
- * The sentences, around figures as text: the plain-formula twin says them too. `forMass` is "" where
- * one mass served all.
- */
-export const verdictWords = {
-  forMasses: " for their masses",
-  forMass: " for its mass",
-  one: (reading: string): string =>
-    `One reading, ${reading} mL: nothing to compare it with; titrate at least twice more.`,
-  bothAre: (reading: string): string =>
-    `Both readings are ${reading} mL: two that agree prove little; titrate a third.`,
-  two: (first: string, second: string, apart: string, forMasses: string): string =>
-    `Two readings, ${first} and ${second} mL, ${apart} mL apart${forMasses}: no test can say which is off; titrate a third and a fourth.`,
-  allThree: (mean: string, forMasses: string): string =>
-    `All 3 readings are ${mean} mL${forMasses}: no spread to test; ${fourth}.`,
-  all: (count: string, mean: string, forMasses: string): string =>
-    `All ${count} readings are ${mean} mL${forMasses}: no spread to test; use the mean.`,
-  figure: (g: string, limit: string, confidence: string): string =>
-    `G ${g}, limit ${limit} at ${confidence} %`,
-  farthestOfThree: (reading: string, forMass: string, figure: string): string =>
-    `${reading} mL lies farthest out${forMass} (${figure}): keep all three; they cannot settle it, and ${fourth}.`,
-  farthest: (reading: string, forMass: string, figure: string, count: string, mean: string) =>
-    `${reading} mL lies farthest out${forMass} (${figure}), which chance explains: all ${count} agree, use their mean, ${mean} mL.`,
-  suspectOfThree: (reading: string, forMass: string, figure: string): string =>
-    `${reading} mL is suspect${forMass} (${figure}): look for a cause and keep it for now; ${fourth}.`,
-  suspect: (reading: string, forMass: string, figure: string, mean: string, without: string) =>
-    `${reading} mL is suspect${forMass} (${figure}): look for a cause, then titrate again, or omit it with the reason noted (mean ${mean} mL with it, ${without} without).`,
+const named = (reading: Exact | undefined, places: number): string => {
+  if (reading === undefined) return "";
+  return reading.decimalPlaces() > mostPlaces ? shown(reading) : reading.toFixed(places);
 };
 
-function untested(set: ReplicateSet): string {
-  const places = placesOf(set);
-  const [first = "", second = ""] = set.readings.map((reading) => named(reading, places));
-  const count = set.readings.length;
-  const forMasses = set.hasOwnMasses ? verdictWords.forMasses : "";
-  if (count === 1) return verdictWords.one(first);
-  if (count === 2) {
-    if (first === second && !set.hasOwnMasses) return verdictWords.bothAre(first);
-    const apart = scatterOf(set)?.range.toFixed(places) ?? "";
-    return verdictWords.two(first, second, apart, forMasses);
+/** What counts as agreement, in figures. */
+const allowance = (set: ReplicateSet, { allowed }: Judgement): string =>
+  set.usual
+    ? words.byRecord(computed(allowed).toSignificantDigits(digitsOfDouble).toFixed(placesOfRecord))
+    : words.byDrops(String(allowed));
+
+function ofAgreement(set: ReplicateSet, places: number): string {
+  const count = countWord(set.judged.length);
+  const within = range(set.judged);
+  if (set.hasOwnMasses) return words.agreeOnMasses(count, within.toFixed(places));
+  if (within.isZero()) {
+    const all = set.judged.length === 2 ? words.both : words.all(count);
+    return words.equal(all, named(set.readings[0], places));
   }
-  const all = mean(set.judged).toFixed(places);
-  return count === 3
-    ? verdictWords.allThree(all, forMasses)
-    : verdictWords.all(String(count), all, forMasses);
+  return words.agree(count, within.toFixed(places), mean(set.judged).toFixed(places + 1));
 }
 
-/** The mean of the judged readings but one. */
-const meanWithout = (set: ReplicateSet, position: number): Exact =>
-  mean(set.judged.filter((_, each) => each !== position));
-
-function tested(set: ReplicateSet, found: Tested): string {
-  const places = placesOf(set);
-  // A double just under a half in the last place shown is that half: rounded away from zero.
-  const shownG = (g: number): string =>
-    computed(g).toSignificantDigits(digitsOfDouble).toFixed(placesOfG);
-  const figure = verdictWords.figure(
-    shownG(found.graduated),
-    shownG(found.critical),
-    set.confidence.toString(),
-  );
-  const reading = named(found.reading, places);
-  const forMass = set.hasOwnMasses ? verdictWords.forMass : "";
-  const count = set.readings.length;
-  const withIt = mean(set.judged).toFixed(places + 1);
-  if (!found.isSuspect) {
-    return count === 3
-      ? verdictWords.farthestOfThree(reading, forMass, figure)
-      : verdictWords.farthest(reading, forMass, figure, String(count), withIt);
-  }
-  const without = meanWithout(set, found.position).toFixed(places + 1);
-  return count === 3
-    ? verdictWords.suspectOfThree(reading, forMass, figure)
-    : verdictWords.suspect(reading, forMass, figure, withIt, without);
+/** In divisions of the burette where it is a whole number of them. */
+function distanceWords(set: ReplicateSet, distance: Exact, places: number): string {
+  if (set.hasOwnMasses || set.step.isZero()) return words.millilitres(distance.toFixed(places));
+  const divisions = distance.div(set.step);
+  const isWhole = divisions.minus(divisions.round()).abs().lte(roundingOfDivisions);
+  return isWhole
+    ? words.divisions(divisions.toFixed(0))
+    : words.millilitres(distance.toFixed(places));
 }
 
-/** @returns one sentence of at most 200 characters */
+function ofLone(set: ReplicateSet, found: Judgement, lone: Lone, places: number): string {
+  const others = without(set.judged, lone.place);
+  const reading = named(set.readings[lone.place], places);
+  const distance = distanceWords(set, lone.distance, places);
+  const isOptional = found.suspect !== undefined && others.length >= fewestLeft;
+  const means = [set.judged, others].map((each) => mean(each).toFixed(places + 1));
+  const end =
+    isOptional && !set.hasOwnMasses ? words.omit(means[0] ?? "", means[1] ?? "") : words.end;
+  return words.lone(reading, distance, countWord(others.length)) + end;
+}
+
+function ofApart(set: ReplicateSet, found: Judgement, places: number): string {
+  const { suspect } = found;
+  const others = without(set.judged, suspect);
+  const [count, apart] = [countWord(others.length), range(others).toFixed(places)];
+  const said =
+    suspect === undefined
+      ? words.apart(count, apart)
+      : words.othersApart(named(set.readings[suspect], places), count, apart);
+  return said + allowance(set, found);
+}
+
+/** @returns at most 200 characters */
 export function verdict(set: ReplicateSet): string {
-  const found = outlierTest(set);
-  return found ? tested(set, found) : untested(set);
+  const places = placesOf(set);
+  const found = judgement(set);
+  if (set.judged.length === 1) return words.one(named(set.readings[0], places));
+  if (found.marks.every((mark) => mark === "agrees")) return ofAgreement(set, places);
+  const slip = decimalSlip(set, found);
+  if (slip) {
+    const reading = named(set.readings[slip.place], places);
+    return words.slip(reading, slipWord(slip.times), named(slip.perhaps, places));
+  }
+  const lone = loneReading(set, found);
+  return lone ? ofLone(set, found, lone, places) : ofApart(set, found, places);
 }

@@ -6,7 +6,7 @@ export interface Contribution {
   readonly source: string;
   /** Scatter is known from few readings and gets Student t; the rest from limits, and gets 1.96. */
   readonly isScatter: boolean;
-  /** The quantity doubted; undefined when there is none (no blank: the solvent was neutralised). */
+  /** The quantity doubted; undefined when there is none: the solvent was neutralised, to a shade that is read as a blank is. */
   readonly value: number | undefined;
   readonly unit: "mL" | "g" | "mol/L";
   /** Standard uncertainty, in the unit. */
@@ -55,7 +55,7 @@ export function contributions(bench: BenchFigures): Contribution[] {
       source: "blank reading",
       isScatter: false,
       ...blank,
-      standard: hasBlank ? fromTwoReadings(titreStep) : 0,
+      standard: fromTwoReadings(titreStep),
     },
     {
       source: "titrant",

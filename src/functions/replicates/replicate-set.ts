@@ -1,11 +1,14 @@
 /** The arguments OUTLIERS, VERDICT and SPREAD share, and the replicates they describe. */
 import { type Outcome, isProblem } from "../../core/problem/problem";
+import { lessBlank, meanBlank } from "../../core/titration/corrected-titre";
 import type { Millilitre, Percent } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
 import { usual } from "../../core/reference/usual";
 import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { list, type List, optionalList, optionalNumber, usualNumber } from "../arguments";
+import { blanks } from "../blanks";
 import { isOneCell, pairLists } from "../pairing";
+import { type GivenUsual, usualArguments, usualOf } from "../usual-scatter";
 
 const readings = list(
   limits.reading,
@@ -32,20 +35,30 @@ const ownMasses = optionalList(
   "Grams of oil in each titration, in the same order: unequal samples then compare.",
 );
 
-export const replicateArguments = { readings, step, confidencePercent, sampleMasses: ownMasses };
+export const replicateArguments = {
+  readings,
+  step,
+  confidencePercent,
+  sampleMasses: ownMasses,
+  blanks: blanks("optional"),
+  ...usualArguments,
+};
 
-export interface Given {
+export interface Given extends GivenUsual {
   readonly readings: List<"mL">;
   readonly step: Millilitre | undefined;
   readonly confidencePercent: Percent;
   readonly sampleMasses: List<"g"> | undefined;
+  readonly blanks: readonly Millilitre[];
 }
 
 /** One mass for all changes nothing, so only a range of masses is paired with the readings. */
 export function setOf(given: Given): Outcome<ReplicateSet> {
   const { readings: list, step: read, confidencePercent: confidence, sampleMasses } = given;
+  const usual = usualOf(given);
+  if (isProblem(usual)) return usual;
   if (sampleMasses === undefined || isOneCell(sampleMasses)) {
-    return replicateSet(list.filled, read, confidence);
+    return replicateSet(list.filled, read, confidence, { usual });
   }
   const pairs = pairLists(
     list,
@@ -58,6 +71,11 @@ export function setOf(given: Given): Outcome<ReplicateSet> {
     ["readings", "sampleMasses"],
   );
   if (isProblem(pairs)) return pairs;
+  const blank = meanBlank(given.blanks);
+  for (const reading of list.filled) {
+    const above = lessBlank(reading, blank);
+    if (isProblem(above)) return above;
+  }
   const samples = pairs.filter((pair) => pair !== null);
-  return replicateSet(list.filled, read, confidence, samples);
+  return replicateSet(list.filled, read, confidence, { samples, blank, usual });
 }

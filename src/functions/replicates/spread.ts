@@ -1,6 +1,7 @@
 import { computed, exact } from "../../core/exact/exact";
 import { mean } from "../../core/exact/lists";
 import { isProblem } from "../../core/problem/problem";
+import { judgement } from "../../core/replicates/judgement";
 import { outlierTest, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
@@ -10,6 +11,7 @@ import { replicateArguments, setOf } from "./replicate-set";
 /** Where a figure cannot be had, a word: the rest of the table still spills. */
 export const noSpread = "one reading: no spread";
 export const noTest = "no test";
+export const noRecord = "no usual scatter given";
 
 export const intervalLabel = (confidence: string): string =>
   `half-width of the ${confidence} % interval, scatter alone, mL`;
@@ -37,6 +39,19 @@ const testRows = (set: ReplicateSet): ResultTable => {
   ];
 };
 
+/** By the record: the farthest reading, what the usual scatter explains, and how well it is known. */
+const recordRows = (set: ReplicateSet): ResultTable => {
+  const { usual } = set;
+  const known = usual && set.judged.length > 1 ? judgement(set) : undefined;
+  const figure = (value: number | undefined) =>
+    usual ? (value === undefined ? noTest : computed(value)) : noRecord;
+  return [
+    ["farthest from the mean, mL", figure(known?.farthest)],
+    ["explained by the usual scatter, mL", figure(known?.allowed)],
+    ["degrees of freedom of the usual scatter", figure(usual?.freedom)],
+  ];
+};
+
 export const SPREAD = worksheetFunction(
   "SPREAD",
   "The replicates in figures: mean, scatter, range, interval, outlier test and verdict.",
@@ -50,13 +65,14 @@ export const SPREAD = worksheetFunction(
       ...scatterRows(set),
       ...testRows(set),
       ["verdict", verdict(set)],
+      ...recordRows(set),
     ];
   },
   {
     result: "label and figure, row by row",
     equation: "mean, s, s / mean, range, t s / sqrt(n), G, p of {readings}",
     notes: [
-      "With sampleMasses every reading is first brought to the mean sample mass: reading × mean mass ÷ own mass.",
+      "With sampleMasses every reading is first brought to the mean sample mass: (reading − mean blank) × mean mass ÷ own mass.",
       "G and its p are the plain test, as published. G with graduation is what is compared with the critical G.",
       "The interval counts the scatter alone: see BUDGET for graduation, weighing and titrant.",
     ],
@@ -74,10 +90,10 @@ export const SPREAD = worksheetFunction(
         ["G with graduation", 0.9258200997725514],
         ["critical G", 1.15430485134404],
         ["p, two-sided", 1],
-        [
-          "verdict",
-          "2.40 mL lies farthest out (G 0.9258, limit 1.1543 at 95 %): keep all three; they cannot settle it, and a fourth titre settles more than any test.",
-        ],
+        ["verdict", "The three agree within 0.10 mL: use 2.450 mL."],
+        ["farthest from the mean, mL", "no usual scatter given"],
+        ["explained by the usual scatter, mL", "no usual scatter given"],
+        ["degrees of freedom of the usual scatter", "no usual scatter given"],
       ],
     },
     sources: ["grubbs", "gum"],

@@ -5,23 +5,25 @@ import { replicateArguments, setOf } from "./replicate-set";
 
 export const VERDICT = worksheetFunction(
   "VERDICT",
-  "What the replicates can and cannot tell, in one sentence, with what to do next.",
+  "What the replicates are worth, in plain words, with what to do next.",
   replicateArguments,
   (given) => {
     const set = setOf(given);
     return isProblem(set) ? set : verdict(set);
   },
   {
-    result: "one sentence",
-    equation: "max(abs({readings} - mean)) / sqrt(s^2 + {step}^2 / 6) > critical G",
+    result: "one sentence or two",
+    equation:
+      "max(abs({readings} - mean)) / sqrt(s^2 + {step}^2 / 6) > critical G; with a record: max(abs({readings} - mean)) > t * {usualScatter} * sqrt((n - 1) / n)",
     notes: [
-      "The figure is G with allowance for the graduation, beside its limit: see SPREAD for all of them.",
-      "Choosing the best two of three is never offered: the pair's mean is worse than the mean of all three, and its spread flatters.",
+      "It says what OUTLIERS marks: agrees, suspect, apart or not tested. The figures of the test stand in SPREAD.",
+      "One reading ten or a hundred times the others, or a tenth, is named as a slip of the decimal point.",
+      "A reading more than three times as far from the others as readings may lie apart is named even where three readings are too few for a test: common practice, no source.",
+      "Choosing the best two of three is never offered: the pair's mean is worse than the mean of all three in two sets of three, and its spread flatters.",
     ],
     example: {
       formula: "=TITRE.VERDICT({2.3,2.35,2.9})",
-      gives:
-        "2.90 mL lies farthest out (G 1.1493, limit 1.1543 at 95 %): keep all three; they cannot settle it, and a fourth titre settles more than any test.",
+      gives: "2.90 mL is 11 divisions from two that agree: something happened. Titrate again.",
     },
     sources: ["grubbs", "gum"],
   },

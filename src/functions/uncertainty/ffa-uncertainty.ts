@@ -24,7 +24,7 @@ export const FFAUNCERTAINTY = worksheetFunction(
     ],
     example: {
       formula: '=TITRE.FFAUNCERTAINTY({2.45,2.45,2.45},"neutralised",0.1,{7.05},0.1,0.01)',
-      gives: 0.03202539865250547,
+      gives: 0.04527709330007467,
     },
     sources: ["gum", "quam"],
   },

@@ -8,7 +8,7 @@ export const uncertainty: Guide = {
   parts: [
     heading("What ± says"),
     text(
-      "0.65 ± 0.07 % means: of 100 such intervals, worked with the same care, about 95 hold the true value: 95 to 97 in simulated titrations, 97 to 100 on a scale coarser than the scatter, and fewer where all titres happen to be equal. Nothing is said about a sample that was not like the drum, a titrant or a burette whose own error was not typed, or an end point that is seen late: only a blank run to the same shade takes that out.",
+      "0.65 ± 0.07 % means: of 100 such intervals, worked with the same care, about 95 hold the true value: 95 to 97 in simulated titrations, 97 to 100 on a scale coarser than the scatter.",
     ),
     worked({
       formula: "=TITRE.FFAUNCERTAINTY({2.4,2.5,2.45},{0.15},0.1,{10},0.05,0.01,0.5)",
@@ -22,20 +22,34 @@ export const uncertainty: Guide = {
     ),
     heading("What it is made of"),
     text(
-      "[BUDGET](budget.html) spills a line for each cause. Read the last column: the share of the variance. Here the single blank has 59 %, the scatter of the titres 20 %, the reading of both 20 %; titrant and weighing hardly count. So a better balance would change nothing, and a second blank brings ±0.072 down to ±0.044. The last line says just that.",
+      "[BUDGET](budget.html) spills a line for each cause. Read the last column: the share of the ± squared. Here the single blank has 71 %, the scatter of the titres 24 %, the reading of both 5 %; titrant and weighing hardly count. So a better balance would change nothing, and a second blank brings ±0.072 down to ±0.044. The last line says just that.",
     ),
-    heading("Replicates that do not agree"),
+    heading("What it does not cover"),
+    points(
+      "An end point seen late, as in dark oil: 0.1 mL late, and only 75 to 85 of 100 intervals hold the true value. More titres make it worse. A blank run to the same shade takes it out.",
+      "A titrant or a burette whose own error was not typed: with a label that is 10 % off, 2 or 3 of 100 hold it.",
+      "Titres that all happen to be equal: 82 to 92 of 100, since only the scale speaks. Your own record helps: give USUALSCATTER and USUALFREEDOM.",
+      "A sample that was not like the drum, and a slip.",
+      "The figures are simulated, three titres and one blank.",
+    ),
+    heading("What three readings are worth"),
     worked({
       formula: "=TITRE.VERDICT({2.4,2.5,2.45},0.05)",
-      shows: "2.40 mL lies farthest out",
+      shows: "The three agree within 0.10 mL",
+      unit: "",
+      byHand: "",
+    }),
+    worked({
+      formula: "=TITRE.VERDICT({2.4,2.5,2.9},0.05)",
+      shows: "The three lie 0.50 mL apart",
       unit: "",
       byHand: "",
     }),
     picture("suspect.png", "Five titres, one of them suspect: the pane asks, and drops nothing."),
     points(
-      'Three readings cannot settle which one is wrong: a fourth titre settles more than any test. "Best two of three" is not on offer: two picked because they agree look surer than they are.',
-      "`suspect` asks you to look for a cause: a bubble, a drop too many, a spill. If you find one, omit the reading and write the reason beside it.",
-      "Titres closer together than the graduation prove nothing, and the functions know it.",
+      "`agrees`: within 0.15 mL or three divisions, whichever is more (common practice, no source), or within what your own record explains.",
+      "`suspect`: one reading is too far from the others. Look for a cause: a bubble, a drop too many, a spill. If you find one, omit the reading and write the reason beside it.",
+      'Apart: no one can say which reading is off, so there is no dose from them. At three, a fourth titre settles more than any test. "Best two of three" is not on offer: two picked because they agree look surer than they are.',
     ),
     heading("When to stop"),
     text(

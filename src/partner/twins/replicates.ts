@@ -1,9 +1,9 @@
 /** Twins of the functions about replicates. */
 import { fewest, most } from "../../core/replicates/replicates-needed";
-import { intervalLabel, noSpread, noTest } from "../../functions/replicates/spread";
+import { intervalLabel, noRecord, noSpread, noTest } from "../../functions/replicates/spread";
+import { judgementText, markText } from "./shared/judgement-text";
 import { listOf } from "./shared/list";
 import { nothing } from "./shared/pairs";
-import { outlierText } from "./shared/outlier-text";
 import { replicateColumns } from "./shared/replicate-columns";
 import { exactly } from "./shared/shown-text";
 import { atMost, spoken, text, when } from "./shared/text";
@@ -26,19 +26,12 @@ const outliers: Work = (reading) => {
   const columns = replicateColumns(reading);
   const { rows = 1, columns: width = 1 } = reading.call.argument("readings") ?? {};
   if (!columns) return nothing;
-  const { isTested, place, graduated, critical } = outlierText(reading, columns);
-  const isSuspect = reading.call.helper(
-    "is that reading suspect?",
-    reading.guarded(`AND(${isTested},${graduated}>${critical})`),
-  );
-  const mark = (position: number): string => {
-    const suspect = `AND(${isSuspect},${place}=${position + 1})`;
-    const cell = columns.read.cell(position, 0);
-    return when(`${cell}=""`, '""', when(suspect, text("suspect"), text("agrees")));
-  };
+  const found = judgementText(reading, columns);
   return reading.table(
     Array.from({ length: rows }, (_, down) =>
-      Array.from({ length: width }, (__, across) => mark(down * width + across)),
+      Array.from({ length: width }, (__, across) =>
+        markText(columns, found, down * width + across),
+      ),
     ),
   );
 };
@@ -47,9 +40,12 @@ const spread: Work = (reading) => {
   const columns = replicateColumns(reading);
   if (!columns) return nothing;
   const { read, judged, count, mean, deviation, confidence, risk } = columns;
-  const test = outlierText(reading, columns);
+  const found = judgementText(reading, columns);
+  const { test, hasRecord, allowed, usualFreedom } = found;
   const ifSpread = (formula: string) => when(`${count}<2`, text(noSpread), formula);
   const ifTested = (formula: string) => when(test.isTested, formula, text(noTest));
+  const ifRecord = (formula: string) => when(hasRecord, formula, text(noRecord));
+  const ifJudged = (formula: string) => ifRecord(when(`${count}<2`, text(noTest), formula));
   const range = `MAX(${judged.text})-MIN(${judged.text})`;
   const halfWidth = `TINV(${risk},${count}-1)*${deviation}/SQRT(${count})`;
   const interval = spoken(intervalLabel, exactly(reading, confidence));
@@ -65,15 +61,17 @@ const spread: Work = (reading) => {
     [undefined, ifTested(test.graduated)],
     [undefined, ifTested(test.critical)],
     [undefined, ifTested(test.probability)],
-    [undefined, verdictText(reading, columns, test)],
+    [undefined, verdictText(reading, columns, found)],
+    [undefined, ifJudged(test.farthest)],
+    [undefined, ifJudged(allowed)],
+    [undefined, ifRecord(usualFreedom)],
   ]);
 };
 
 const verdict: Work = (reading) => {
   const columns = replicateColumns(reading);
   if (!columns) return nothing;
-  const test = outlierText(reading, columns);
-  return reading.answer(verdictText(reading, columns, test));
+  return reading.answer(verdictText(reading, columns, judgementText(reading, columns)));
 };
 
 /** From half the range down to one. */

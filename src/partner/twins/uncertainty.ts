@@ -88,13 +88,15 @@ const budget: Work = (reading) => {
   const parts = all.map((standard, place) =>
     helper(`cause ${place + 1} of the budget, as % FFA`, `${standard}*${factors[place] ?? ""}`),
   );
-  const whole = helper("all causes together, % FFA", combined(parts));
   const scatter = helper("scatter part, % FFA", combined(parts.slice(0, scatterParts)));
   const rest = helper("rest, % FFA", combined(parts.slice(scatterParts)));
   const t = helper("Student t of the scatter part", studentT(freedom));
-  const share = (part: string): string => `100*(${part}/${whole})^2`;
+  const halfWidth = helper(
+    "expanded uncertainty, % FFA",
+    combined([`${t}*${scatter}`, `${normal}*${rest}`]),
+  );
+  const share = (part: string, factor: string): string => `100*(${factor}*${part}/${halfWidth})^2`;
   const blankValue = ifBlank(blanks, blank, text(noBlank));
-  const blankUnit = ifBlank(blanks, text("mL"), '""');
   const titre = `${net}+${blank}`;
   const values = [titre, blankValue, titre, blankValue, molarity, mass, mass, net];
   // A label moves down where there is a row for the burette: then it is written out.
@@ -103,22 +105,21 @@ const budget: Work = (reading) => {
   const rows = parts.map((part, place): Row => [
     undefined,
     values[place],
-    values[place] === blankValue ? blankUnit : undefined,
+    undefined,
     all[place],
     part,
-    share(part),
+    share(part, place < scatterParts ? t : normal),
   ]);
   const degrees = spoken(freedomWords, freedom, `IF(${freedom}=1,"","s")`);
-  const halfWidth = combined([`${t}*${scatter}`, `${normal}*${rest}`]);
-  const advice = adviceText(reading, bench, helper("expanded uncertainty, % FFA", halfWidth));
+  const advice = adviceText(reading, bench, halfWidth);
   const none = undefined;
   const [, , , , , , , own = []] = rows;
   const burette = [label(buretteSource), own[1], label("mL"), ...own.slice(3)];
   return reading.table([
     [none, none, none, none, none, none],
     ...orWithout(burettePercent, rows.slice(0, 7), burette, [
-      [label(closingLabels.scatter), t, degrees, none, scatter, share(scatter)],
-      [label(closingLabels.rest), normal, label(normalWord), none, rest, share(rest)],
+      [label(closingLabels.scatter), t, degrees, none, scatter, share(scatter, t)],
+      [label(closingLabels.rest), normal, label(normalWord), none, rest, share(rest, normal)],
       [label(closingLabels.result), ffa, label("%"), none, halfWidth, none],
       [label(closingLabels.advice), advice.words, none, none, advice.after, none],
     ]),

@@ -11,10 +11,11 @@ import {
   type Percent,
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
-import { outlierTest, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
+import { judgement } from "../../core/replicates/judgement";
+import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { type Scatter, scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
-import { correctedTitre } from "../../core/titration/corrected-titre";
+import { correctedTitre, meanBlank } from "../../core/titration/corrected-titre";
 import { ffaFromAcidValue } from "../../core/titration/free-fatty-acid";
 import { eachAcidValue, meanAcidValue, type Replicate } from "../../core/titration/mean-acid-value";
 import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
@@ -76,21 +77,22 @@ function judge(
   titres: readonly Standing[],
   step: Millilitre | undefined,
   samples: readonly Replicate[] | undefined,
+  blank: Millilitre,
 ): Judgement | undefined {
   if (titres.length === 0) return undefined;
   const set = replicateSet(
     titres.map(({ titre }) => titre),
     step,
     usual.confidence,
-    samples,
+    { samples, blank },
   );
-  const found = outlierTest(set);
+  const { suspect } = judgement(set);
   return {
     set,
     mean: mean(set.readings),
     scatter: scatterOf(set),
     verdict: verdict(set),
-    suspect: found?.isSuspect ? titres[found.position]?.number : undefined,
+    suspect: suspect === undefined ? undefined : titres[suspect]?.number,
   };
 }
 
@@ -131,8 +133,15 @@ export function workingOf(draft: Draft, figures: Figures): Working {
   const one = isProblem(found) ? undefined : found;
   const replicates = replicatesOf(titres, one);
   const samples = hasOwnMasses(draft) ? replicates : undefined;
-  const judgement = judge(titres, figures.in("mL", "titreStep"), samples);
-  const unready = { strength, titres, blanks, judgement, acid: undefined, doubt: undefined };
+  const judged = judge(titres, figures.in("mL", "titreStep"), samples, meanBlank(blanks));
+  const unready = {
+    strength,
+    titres,
+    blanks,
+    judgement: judged,
+    acid: undefined,
+    doubt: undefined,
+  };
   if (strength === undefined || replicates === undefined || !isBlankSettled(draft)) return unready;
 
   const acid = acidOf(replicates, blanks, strength);

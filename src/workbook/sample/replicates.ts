@@ -8,7 +8,8 @@ const titres = [5.2, 5.25, 5.2, 6.1];
 const bench = "B4:E4,B6,B7,B8,B9,B10,B11";
 
 /** What the two tables take up. */
-const rowsOfSpread = 12;
+const rowsOfSpread = 15;
+const rowsBelowVerdict = 3;
 const rowsOfBudget = 12;
 
 const figures: readonly (readonly (BookCell | null)[])[] = [
@@ -26,8 +27,9 @@ const figures: readonly (readonly (BookCell | null)[])[] = [
   [],
   [heading("Spread")],
   [worked("=TITRE.SPREAD(B4:E4,B9)"), ...spilled("0")],
-  ...copies(rowsOfSpread - 2, spilled("", "0.000")),
+  ...copies(rowsOfSpread - rowsBelowVerdict - 2, spilled("", "0.000")),
   spilled("", ""),
+  ...copies(rowsBelowVerdict, spilled("", "0.000")),
   [],
   [heading("What the uncertainty is made of")],
   [worked(`=TITRE.BUDGET(${bench})`), ...copies(5, { style: "calculated" } as const)],

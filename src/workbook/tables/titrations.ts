@@ -95,8 +95,8 @@ export const titrations: TableShape = {
     calculated(
       "Verdict",
       "General",
-      "What the titres can and cannot tell, and what to do next.",
-      `TITRE.VERDICT(${titres},${one("Read to mL")},,${masses})`,
+      "What the titres are worth, and what to do next.",
+      `TITRE.VERDICT(${titres},${one("Read to mL")},,${masses},${blanks})`,
       60,
     ),
     words("Omitted", 26, "A reading taken out, and why. It leaves its column."),

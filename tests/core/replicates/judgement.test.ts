@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../../src/core/quantity/quantity";
-import { decimalSlip, judgement, type Mark } from "../../../src/core/replicates/judgement";
+import { decimalSlip } from "../../../src/core/replicates/decimal-slip";
+import { judgement, type Mark } from "../../../src/core/replicates/judgement";
 import { replicateSet } from "../../../src/core/replicates/outlier-test";
 import vectors from "../../vectors-next.json";
 
@@ -10,14 +11,15 @@ interface Usual {
   freedom: number;
 }
 
-const setOf = (readings: readonly number[], step?: number) =>
+const setOf = (readings: readonly number[], step?: number, usual?: Usual) =>
   replicateSet(
     readings.map((reading) => quantity("mL", reading)),
     step === undefined ? undefined : quantity("mL", step),
     quantity("%", 95),
+    { usual },
   );
 const marks = (readings: readonly number[], step?: number, usual?: Usual): readonly Mark[] =>
-  judgement(setOf(readings, step), usual).marks;
+  judgement(setOf(readings, step, usual)).marks;
 
 type Vector = (typeof vectors)[number];
 /** Without own masses, and not an error: what the core alone can be asked. */

@@ -16,7 +16,7 @@ export const setOnMasses = (pairs: readonly (readonly [number, number])[]): Repl
     pairs.map(([reading]) => mL(reading)),
     undefined,
     quantity("%", "95"),
-    pairs.map(([reading, mass]) => [mL(reading), g(mass)]),
+    { samples: pairs.map(([reading, mass]) => [mL(reading), g(mass)]) },
   );
 
 /** Hundredths of a millilitre from 0.01 to 50.00. */

@@ -1,35 +1,80 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { outlierTest } from "../../../src/core/replicates/outlier-test";
+import { quantity } from "../../../src/core/quantity/quantity";
+import { judgement } from "../../../src/core/replicates/judgement";
+import { replicateSet } from "../../../src/core/replicates/outlier-test";
 import { verdict } from "../../../src/core/replicates/verdict";
-import { readings, setOf, setOnMasses } from "./readings";
+import { mL, readings, setOf, setOnMasses } from "./readings";
+
+const record = { scatter: 0.031, freedom: 20 };
+const byRecord = (given: readonly number[], step = 0.05) =>
+  verdict(replicateSet(given.map(mL), mL(step), quantity("%", 95), { usual: record }));
 
 describe("the verdict", () => {
-  it("says of one or two readings what they cannot tell, and what to do", () => {
-    expect(verdict(setOf([2.4], 0.01))).toBe(
-      "One reading, 2.40 mL: nothing to compare it with; titrate at least twice more.",
+  it("says of readings that agree what to use, and nothing more", () => {
+    expect(verdict(setOf([1.55, 1.6, 1.58], 0.05))).toBe(
+      "The three agree within 0.05 mL: use 1.577 mL.",
     );
-    expect(verdict(setOf([2.4, 2.55]))).toBe(
-      "Two readings, 2.40 and 2.55 mL, 0.15 mL apart: no test can say which is off; titrate a third and a fourth.",
-    );
-    expect(verdict(setOf([2.4, 2.4]))).toMatch(/two that agree prove little; titrate a third/);
+    expect(verdict(setOf([2.4, 2.55]))).toBe("The two agree within 0.15 mL: use 2.475 mL.");
+    expect(byRecord([2.3, 2.35, 2.4])).toBe("The three agree within 0.10 mL: use 2.350 mL.");
   });
 
-  it("says why equal readings are not tested", () => {
-    expect(verdict(setOf([2.3, 2.3, 2.3]))).toMatch(
-      /^All 3 readings are 2\.3 mL: no spread to test/,
+  it("says that equal readings prove no lack of scatter", () => {
+    expect(verdict(setOf([2.3, 2.3, 2.3]))).toBe(
+      "All three readings are 2.3 mL: use it. Equal readings show no scatter; they do not prove that there is none.",
     );
-    expect(verdict(setOf([2.3, 2.3, 2.3, 2.3]))).toMatch(/use the mean\.$/);
+    expect(verdict(setOf([2.4, 2.4], 0.01))).toMatch(/^Both readings are 2\.40 mL: use it\./);
+  });
+
+  it("names the reading that is far from others that agree, in divisions, even at three", () => {
+    expect(verdict(setOf([2.3, 2.35, 4], 0.05))).toBe(
+      "4.00 mL is 33 divisions from two that agree: something happened. Titrate again.",
+    );
+    expect(verdict(setOf([3.4, 2.5, 2.45], 0.05))).toBe(
+      "3.40 mL is 18 divisions from two that agree: something happened. Titrate again.",
+    );
+    // read to nothing that fits them all
+    expect(verdict(setOf([2.3001, 2.3503, 4]))).toMatch(/^4\.0000 mL is 1\.6497 mL from two/);
+  });
+
+  it("names no reading where no one can say which it was, and gives no dose", () => {
+    expect(verdict(setOf([2.3, 2.35, 2.4, 2.8], 0.05))).toBe(
+      "The four lie 0.50 mL apart, and no one can say which is off: titrate again before any dose (up to 0.15 mL apart counts as agreement).",
+    );
+    expect(verdict(setOf([2.3, 9], 0.1))).toMatch(/^The two lie 6\.7 mL apart.*\(up to 0\.3 mL/);
+    // t(0.9875; 20) is 2.42 by the tables; times 0.031 and the root of a half: 0.053
+    expect(byRecord([2.3, 2.5])).toBe(
+      "The two lie 0.20 mL apart, and no one can say which is off: titrate again before any dose (your usual scatter explains 0.053 mL from the mean).",
+    );
   });
 
   it("shows the mean with and without a suspect reading, and asks for a reason", () => {
-    const words = verdict(setOf([2.3, 2.31, 2.32, 2.9]));
-    expect(words).toMatch(/^2\.90 mL is suspect/);
-    expect(words).toContain("mean 2.458 mL with it, 2.310 without");
-    expect(words).toContain("with the reason noted");
+    // by hand: 9.83/4 and 6.93/3
+    expect(verdict(setOf([2.3, 2.31, 2.32, 2.9]))).toBe(
+      "2.90 mL is 58 divisions from three that agree: something happened. Titrate again, or omit it with the reason noted (mean 2.458 mL with it, 2.310 without).",
+    );
+    expect(byRecord([2.3, 2.35, 2.6])).toBe(
+      "2.60 mL is 5 divisions from two that agree: something happened. Titrate again.",
+    );
   });
 
-  it("names the reading as typed, on its mass where it has its own", () => {
+  it("names a slip of the decimal point, and what it may have been", () => {
+    expect(verdict(setOf([1.55, 16, 1.58]))).toBe(
+      "16.00 mL is about ten times the others: was it 1.60 mL? Correct it if your notes say so; otherwise titrate again.",
+    );
+    expect(verdict(setOf([15.5, 1.56, 15.6]))).toMatch(/about a tenth of the others: was it 15\.6/);
+    expect(byRecord([1.55, 158, 1.58], 0.01)).toMatch(
+      /a hundred times the others: was it 1\.58 mL/,
+    );
+  });
+
+  it("says so where even the others lie apart", () => {
+    expect(verdict(setOf([199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57]))).toBe(
+      "245.57 mL is suspect, and the other seven lie 2.87 mL apart: titrate again before any dose (up to 0.15 mL apart counts as agreement).",
+    );
+  });
+
+  it("names the reading as typed, and judges it on its own mass", () => {
     const words = verdict(
       setOnMasses([
         [2.3, 5],
@@ -38,41 +83,56 @@ describe("the verdict", () => {
         [3.9, 6],
       ]),
     );
-    expect(words).toMatch(/^3\.90 mL is suspect for its mass/);
+    expect(words).toMatch(/^3\.90 mL is \d\.\d\d mL from three that agree: something happened/);
+    expect(
+      verdict(
+        setOnMasses([
+          [3.5, 10],
+          [4.2, 12],
+          [2.8, 8],
+        ]),
+      ),
+    ).toBe("The three agree within 0.0 mL, each judged on its own mass: use all of them.");
   });
 
-  it("at three readings always says that a fourth titre settles more than any test", () => {
+  const anySet = fc.tuple(
+    readings(1, 40),
+    fc.option(fc.constant(record), { nil: undefined }),
+    fc.option(fc.constantFrom(0.01, 0.05, 0.1), { nil: undefined }),
+  );
+
+  it("is a sentence or two of at most 200 characters, whatever was read", () => {
     fc.assert(
-      fc.property(readings(3, 3), (values) => {
-        expect(verdict(setOf(values))).toContain("a fourth titre settles more than any test");
+      fc.property(anySet, ([values, usual, step]) => {
+        const words = verdict(
+          replicateSet(values.map(mL), step ? mL(step) : undefined, quantity("%", 95), { usual }),
+        );
+        expect(words.length).toBeLessThanOrEqual(200);
+        expect(words).toMatch(/^[A-Z0-9].*\.$/);
+        expect(words).not.toMatch(/NaN|Infinity|undefined|best two/);
       }),
     );
   });
 
-  it("is one sentence of at most 200 characters that names the tested reading and its figures", () => {
+  it("says to use readings where all agree, and to titrate again where any does not", () => {
     fc.assert(
-      fc.property(readings(1, 40), (values) => {
-        const set = setOf(values);
-        const words = verdict(set);
-        expect(words.length).toBeGreaterThanOrEqual(6);
-        expect(words.length).toBeLessThanOrEqual(200);
-        expect(words).toMatch(/^[A-Z0-9].*\.$/);
-        expect(words).not.toMatch(/NaN|Infinity|undefined|best two/);
-        const found = outlierTest(set);
-        if (!found) return;
-        const places = Math.max(set.step.decimalPlaces(), ...set.readings.map((x) => x.dp()));
-        expect(words.startsWith(`${found.reading.toFixed(places)} mL`)).toBe(true);
-        expect(words).toContain(`G ${found.graduated.toFixed(4)}`);
-        expect(words).toContain(`limit ${found.critical.toFixed(4)}`);
+      fc.property(anySet, ([values, usual, step]) => {
+        const set = replicateSet(values.map(mL), step ? mL(step) : undefined, quantity("%", 95), {
+          usual,
+        });
+        const { marks } = judgement(set);
+        const isGood = marks.every((mark) => mark === "agrees");
+        expect(/: use /.test(verdict(set))).toBe(isGood);
+        expect(/itrate a/.test(verdict(set))).toBe(!isGood);
       }),
     );
   });
 
   it("stays short for the longest figures a sheet can hold", () => {
     const long = [123.456789012345, 987.654321098765, 123.456789012344, 123.456789012346];
-    expect(verdict(setOf(long)).length).toBeLessThanOrEqual(200);
-    expect(verdict(setOf(long.slice(0, 3))).length).toBeLessThanOrEqual(200);
-    expect(verdict(setOf(long.slice(0, 2))).length).toBeLessThanOrEqual(200);
+    for (const count of [1, 2, 3, 4]) {
+      expect(verdict(setOf(long.slice(0, count))).length).toBeLessThanOrEqual(200);
+    }
     expect(verdict(setOnMasses(long.map((x, n) => [x, 7 + n]))).length).toBeLessThanOrEqual(200);
   });
 });

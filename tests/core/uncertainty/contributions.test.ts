@@ -101,12 +101,12 @@ describe("the contributions", () => {
     expect(bench.scatter).toBeCloseTo(Math.sqrt((0.005 + 0.005) / 3), 14);
   });
 
-  it("of a neutralised solvent have no blank", () => {
+  it("of a neutralised solvent have no blank, but the shade that was read for it", () => {
     const parts = contributions(figures({ ...fryerOil, blanks: [] }));
     const blanks = parts.filter((part) => part.source.startsWith("blank"));
     expect(blanks.map((part) => [part.value, part.standard])).toEqual([
       [undefined, 0],
-      [undefined, 0],
+      [undefined, fryerOil.titreStep / Math.sqrt(6)],
     ]);
   });
 

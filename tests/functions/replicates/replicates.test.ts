@@ -76,7 +76,7 @@ describe("OUTLIERS", () => {
 describe("SPREAD", () => {
   const labels = (table: unknown): string[] => (table as string[][]).map(([label]) => label ?? "");
 
-  it("has its twelve rows in the order of the interface, for any number of readings", () => {
+  it("has its fifteen rows in the order of the interface, for any number of readings", () => {
     const order = labels(value("SPREAD", [[2.4, 2.5, 2.45]]));
     expect(order).toEqual([
       "readings",
@@ -91,6 +91,9 @@ describe("SPREAD", () => {
       "critical G",
       "p, two-sided",
       "verdict",
+      "farthest from the mean, mL",
+      "explained by the usual scatter, mL",
+      "degrees of freedom of the usual scatter",
     ]);
     for (const readings of [[2.4], [2.4, 2.5], [2.4, 2.4, 2.4], Array<number>(100).fill(1)]) {
       expect(labels(value("SPREAD", [readings]))).toEqual(order);

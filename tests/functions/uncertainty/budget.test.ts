@@ -44,7 +44,10 @@ describe("BUDGET", () => {
 
   it("says neutralised where there is no blank", () => {
     const neutral = table("BUDGET", [[2.4, 2.5]], "neutralised", 0.1, [[7.05]], 0.05, 0.01);
-    expect(neutral[2]?.slice(0, 4)).toEqual(["blank scatter", "neutralised", "", 0]);
+    expect(neutral[2]?.slice(0, 4)).toEqual(["blank scatter", "neutralised", "mL", 0]);
+    // the shade it was brought to is read twice, as a blank is: 0.05/sqrt(6)
+    expect(neutral[4]?.slice(0, 3)).toEqual(["blank reading", "neutralised", "mL"]);
+    expect(neutral[4]?.[3]).toBeCloseTo(0.020412414523193, 14);
   });
 
   it("is #N/A for one titre, as FFAUNCERTAINTY is", () => {

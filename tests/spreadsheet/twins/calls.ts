@@ -315,6 +315,40 @@ const shapes: (readonly [Given, Given])[] = [
   [row(2, 4, 3), row(5, 10, 7.5)],
 ];
 
+/** Readings that agree, lie apart, or hold one that stands alone: by themselves and by a record. */
+const judged: Given[][] = [
+  [1.55, 1.6, 1.58],
+  [1.55, 16, 1.58],
+  [1.55, 1.6, 158, 1.57],
+  [15.5, 1.56, null, 15.6],
+  [15.5, 15.6, 0.156],
+  [2.3, 2.35, 4],
+  [3.4, 2.5, 2.45],
+  [2.3, 2.35, 2.9],
+  [2.3, 2.35, 2.4, 2.8],
+  [2.3, 2.45],
+  [2.3, 2.46],
+  [2, 2.5, 3],
+  [2.3, 2.31, 2.32, 2.9],
+  [2.3, 2.31, 2.9, 3.3],
+  [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57],
+  [2.3001, 2.3503, 4],
+  [2.3, 2.3, 2.3, 2.3, 2.3, 2.3, 2.3, 2.3, 2.3, 2.3, 2.3, 2.9],
+].flatMap((readings): Given[][] => [
+  [row(...readings)],
+  [row(...readings), one(0.05)],
+  [column(...readings), one(0.05), undefined, undefined, undefined, one(0.031), one(20)] as Given[],
+  [
+    row(...readings),
+    undefined,
+    one(99),
+    column(...readings.map((each) => each && Number((each * 3).toFixed(2)))),
+    row(0.15),
+    one(0.05),
+    one(4),
+  ] as Given[],
+]);
+
 /** Shapes that do not fit each other, and values right at an edge. */
 const special: Record<string, Given[][]> = {
   CONCORDANT: [
@@ -335,7 +369,10 @@ const special: Record<string, Given[][]> = {
   ].map(([titres, blanks]) => [{ cells: [titres as RawCell[]] }, { cells: [blanks as RawCell[]] }]),
   MEANACIDVALUE: shapes.map(([titres, masses]) => [titres, row(0.15), one(0.1), masses]),
   EACHACIDVALUE: shapes.map(([titres, masses]) => [titres, row(0.15), one(0.1), masses]),
-  OUTLIERS: shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+  OUTLIERS: [
+    ...shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+    ...judged,
+  ],
   VERDICT: [
     ...shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
     ...[
@@ -350,8 +387,12 @@ const special: Record<string, Given[][]> = {
       [2.345678912, 2.31, 2.4],
       [1 / 3, 2 / 3, 0.5],
     ].map((readings) => [row(...readings)]),
+    ...judged,
   ],
-  SPREAD: shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+  SPREAD: [
+    ...shapes.map(([readings, masses]) => [readings, undefined, undefined, masses]),
+    ...judged,
+  ],
   FFAUNCERTAINTY: shapes.map(([titres, masses]) => [
     titres,
     row(0.15, 0.16),

@@ -58,8 +58,9 @@ describe("what follows from the readings", () => {
     expect(view.working.judgement?.suspect).toBe(5);
   });
 
-  it("has a ± of 0.0320 % for three equal titres of 2.45 mL read to 0.1 on 7.05 g (by hand)", () => {
-    // FFA 0.98; relative: 0.1/sqrt6/2.45 = 0.0166632 and 0.01/sqrt6/7.05 = 0.00057908; times 1.959964
+  it("has a ± of 0.0453 % for three equal titres of 2.45 mL read to 0.1 on 7.05 g (by hand)", () => {
+    // FFA 0.98; relative: 0.1/sqrt6/2.45 = 0.0166632 twice, for the titre and for the shade
+    // the solvent was brought to, and 0.01/sqrt6/7.05 = 0.00057908; root of squares times 1.959964
     const { doubt } = viewOfSlip(
       but({
         typed: { certified: "0.1", mass: "7.05", titreStep: "0.1", strengthPercent: "" },
@@ -67,7 +68,7 @@ describe("what follows from the readings", () => {
         titres: ["2.45", "2.45", "2.45"],
       }),
     ).working;
-    expect(doubt?.halfWidth).toBeCloseTo(0.0320254, 6);
+    expect(doubt?.halfWidth).toBeCloseTo(0.0452771, 6);
   });
 
   it("knows no ± from a single titre, nor before the steps are known", () => {
@@ -113,8 +114,9 @@ describe("a sample by volume", () => {
     });
     const { doubt, acid } = viewOfSlip(equal).working;
     if (!doubt || !acid || isProblem(acid)) throw new Error("no doubt");
-    // relative: 0.05/sqrt6/2.45 for the reading, 0.05/sqrt3 for the sample
-    const relative = Math.hypot(0.05 / Math.sqrt(6) / 2.45, 0.05 / Math.sqrt(3));
+    // relative: 0.05/sqrt6/2.45 for the reading and again for the shade, 0.05/sqrt3 for the sample
+    const read = 0.05 / Math.sqrt(6) / 2.45;
+    const relative = Math.hypot(read, read, 0.05 / Math.sqrt(3));
     expect(doubt.halfWidth / acid.ffa.toNumber()).toBeCloseTo(1.959964 * relative, 7);
   });
 });

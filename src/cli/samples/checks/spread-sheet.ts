@@ -50,8 +50,8 @@ const blocks: readonly Block[] = [
   },
 ];
 
-/** SPREAD's twelve rows, its heading above, an empty row below. */
-const spreadRows = 12;
+/** SPREAD's fifteen rows, its heading above, an empty row below. */
+const spreadRows = 15;
 const blockRows = spreadRows + 2;
 const rowsAbove = 3;
 
@@ -71,8 +71,7 @@ const rows: readonly (readonly (BookCell | null)[])[] = [
   ...blocks.flatMap(({ heading: name, formula }) => [
     [heading(name), { style: "heading" } as const],
     [worked(formula), ...spilled("0")],
-    ...copies(spreadRows - 2, spilled("", "0.0000")),
-    spilled("", ""),
+    ...copies(spreadRows - 1, spilled("", "0.0000")),
     [],
   ]),
 ];

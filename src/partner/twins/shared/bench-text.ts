@@ -132,7 +132,7 @@ export function standards(bench: BenchText): string[] {
     `${scatter}/SQRT(${titres})`,
     ifBlank(blanks, `${scatter}/SQRT(${blanks})`, "0"),
     reading,
-    ifBlank(blanks, reading, "0"),
+    reading,
     `${molarity}*${bench.molarityPercent}/100/SQRT(3)`,
     `${massStep}/SQRT(6)/SQRT(${weighings})`,
     `${mass}*${bench.samplePercent}/100/SQRT(3)`,

@@ -55,6 +55,9 @@ export interface TestText {
   readonly isTested: string;
   /** Place of the reading farthest from the mean, counted from 1. */
   readonly place: string;
+  /** How far that is, mL, and whether another lies as far. */
+  readonly farthest: string;
+  readonly isTied: string;
   readonly plain: string;
   readonly graduated: string;
   readonly critical: string;
@@ -96,6 +99,8 @@ export function outlierText(reading: Reading, columns: ReplicateColumns): TestTe
     step,
     isTested,
     place: helper("place of the first reading as far as any", `MIN(${places.text})`),
+    farthest,
+    isTied: `COUNT(${places.text})>1`,
     plain,
     graduated: helper(
       "G with graduation",

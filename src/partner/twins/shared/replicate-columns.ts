@@ -1,5 +1,6 @@
 /** The replicates as helper columns: as read, as on the mean mass, and how far from the mean. */
 import type { TwinArgument } from "../../../functions/twin";
+import { blanksOf, isAbove } from "./blanks";
 import { constantOf } from "./constant";
 import { cellsOf, checked, filledIn } from "./list";
 import { canPair, isOneCell } from "./pairs";
@@ -10,8 +11,10 @@ import { always, isEmpty, isWithin, never, or, when, wrong } from "./text";
 export interface ReplicateColumns {
   /** As typed; empty where not filled in. */
   readonly read: TwinArgument;
-  /** As on the mean sample mass. */
+  /** Less blank as on the mean sample mass. */
   readonly judged: TwinArgument;
+  /** What another reading in the same place would be judged as. */
+  readonly asJudged: (reading: string, place: number) => string;
   readonly count: string;
   readonly mean: string;
   readonly deviation: string;
@@ -39,13 +42,21 @@ function massesOf(reading: Reading, readings: TwinArgument): TwinArgument | unde
   return undefined;
 }
 
-/** Each reading times mean mass over its own mass. No masses filled in: the readings themselves. */
+interface OnMasses {
+  readonly judged: TwinArgument;
+  readonly asJudged: ReplicateColumns["asJudged"];
+  /** How many masses are filled in. */
+  readonly filled: string;
+}
+
+/** Each reading less blank, times mean mass over its own mass. No masses filled in: the readings themselves. */
 function asOnMeanMass(
   reading: Reading,
   readings: TwinArgument,
   read: TwinArgument,
   masses: TwinArgument,
-): [judged: TwinArgument, filled: string] {
+): OnMasses {
+  const blank = blankOf(reading);
   const { helper, helperColumn } = reading.call;
   const filled = helper("sample masses filled in", filledIn(masses));
   const cells = cellsOf(masses);
@@ -65,15 +76,35 @@ function asOnMeanMass(
     }),
   );
   const mean = helper("mean sample mass, g", `IF(${filled}=0,1,AVERAGE(${own.text}))`);
+  const onMean = (value: string, place: number): string =>
+    `(${value}-${blank})*${mean}/${own.cell(place, 0)}`;
   const judged = helperColumn(
-    "reading as on the mean sample mass, mL",
+    "reading less blank, as on the mean sample mass, mL",
     Array.from({ length: read.rows }, (_, place) => {
       const value = read.cell(place, 0);
-      const scaled = `${value}*${mean}/${own.cell(place, 0)}`;
+      const scaled = when(isAbove(value, blank), onMean(value, place), wrong);
       return when(`${value}=""`, '""', when(`${filled}=0`, value, scaled));
     }),
   );
-  return [judged, filled];
+  const asJudged = (value: string, place: number): string =>
+    when(`${filled}=0`, value, onMean(value, place));
+  return { judged, asJudged, filled };
+}
+
+/** Read even where it plays no part: a blank that is wrong or not there yet is said. */
+function blankOf(reading: Reading): string {
+  const { mean, count } = blanksOf(reading);
+  if (!constantOf(count)) {
+    reading.needs(`ISNA(${count})`);
+    reading.allow(`ISNUMBER(${count})`);
+  }
+  return mean;
+}
+
+/** One mass for all changes nothing. */
+function asRead(reading: Reading, read: TwinArgument): OnMasses {
+  blankOf(reading);
+  return { judged: read, asJudged: (value) => value, filled: "0" };
 }
 
 export function replicateColumns(reading: Reading): ReplicateColumns | undefined {
@@ -89,15 +120,18 @@ export function replicateColumns(reading: Reading): ReplicateColumns | undefined
   );
   reading.needs(`COUNT(${read.text})=0`);
   const masses = massesOf(reading, readings);
-  const [judged, filledMasses] = masses
-    ? asOnMeanMass(reading, readings, read, masses)
-    : [read, "0"];
+  const {
+    judged,
+    asJudged,
+    filled: filledMasses,
+  } = masses ? asOnMeanMass(reading, readings, read, masses) : asRead(reading, read);
   reading.allow(`ISNUMBER(SUM(${judged.text}))`);
   const confidence = reading.figure("confidencePercent");
   const count = helper("readings: how many", `COUNT(${judged.text})`);
   return {
     read,
     judged,
+    asJudged,
     count,
     mean: helper("mean, mL", `AVERAGE(${judged.text})`),
     deviation: helper(

@@ -1,18 +1,26 @@
 /** The sentence of VERDICT, built from the core's own words. */
-import { mostPlaces, placesOfG, verdictWords as words } from "../../../core/replicates/verdict";
+import {
+  fewestLeft,
+  mostPlaces,
+  placesOfRecord,
+  roundingOfDivisions,
+} from "../../../core/replicates/verdict";
+import { verdictWords as words } from "../../../core/replicates/verdict-words";
+import type { JudgementText } from "./judgement-text";
 import { cellsOf } from "./list";
-import type { TestText } from "./outlier-text";
+import { counted, loneText } from "./lone-text";
 import type { Reading } from "./reading";
 import type { ReplicateColumns } from "./replicate-columns";
+import { areEqual } from "./scatter";
 import { decimalsOf, exactly, fixed } from "./shown-text";
-import { significant, spoken, text, when } from "./text";
+import { and, figure, or, significant, spoken, text, when } from "./text";
 
 /** Digits of a figure that was worked out in the sheet. */
 const digits = 10;
 
-export function verdictText(reading: Reading, columns: ReplicateColumns, test: TestText): string {
+/** Decimals, and readings as their owner knows them. */
+function shownReadings(reading: Reading, { read }: ReplicateColumns, step: string) {
   const { helper, helperColumn } = reading.call;
-  const { read, judged, count, mean, masses, confidence } = columns;
   const cells = cellsOf(read);
   const decimals = helperColumn(
     "decimals of the reading",
@@ -20,65 +28,88 @@ export function verdictText(reading: Reading, columns: ReplicateColumns, test: T
   );
   const places = helper(
     "decimals shown",
-    `MIN(${mostPlaces},MAX(${decimals.text},${decimalsOf(test.step, mostPlaces)}))`,
+    `MIN(${mostPlaces},MAX(${decimals.text},${decimalsOf(step, mostPlaces)}))`,
   );
-  const finer = helper("decimals of a mean", `${places}+1`);
+  const named = (value: string, itsDecimals: string): string =>
+    when(`${itsDecimals}>${mostPlaces}`, `${significant(value, digits)}&""`, fixed(value, places));
   const shown = helperColumn(
     "reading as shown",
-    cells.map((cell, place) => {
-      // A reading that was worked out in the sheet.
-      const long = `${significant(cell, digits)}&""`;
-      const short = fixed(cell, places);
-      return when(
-        `${cell}=""`,
-        '""',
-        when(`${decimals.cell(place, 0)}>${mostPlaces}`, long, short),
-      );
-    }),
+    cells.map((cell, place) => when(`${cell}=""`, '""', named(cell, decimals.cell(place, 0)))),
   );
   const filled = helperColumn(
     "place of a reading",
     cells.map((cell, place) => when(`${cell}=""`, '""', String(place + 1))),
   );
-  const nth = (n: number): string =>
-    cells.length === 1 ? shown.cell(0, 0) : `INDEX(${shown.text},SMALL(${filled.text},${n}))`;
-  const forMass = (said: string): string =>
-    masses === "0" ? '""' : when(`${masses}=0`, '""', text(said));
+  const at = (place: string): string =>
+    cells.length === 1 ? shown.cell(0, 0) : `INDEX(${shown.text},${place})`;
+  return { places, named, at, first: at(`MIN(${filled.text})`) };
+}
 
-  const apart = fixed(`MAX(${judged.text})-MIN(${judged.text})`, places);
-  const two = spoken(words.two, nth(1), nth(2), apart, forMass(words.forMasses));
-  const both = spoken(words.bothAre, nth(1));
-  const ofTwo = when(`AND(${nth(1)}=${nth(2)},${masses}=0)`, both, two);
-  const all = fixed(mean, places);
-  const equal = when(
-    `${count}=3`,
-    spoken(words.allThree, all, forMass(words.forMasses)),
-    spoken(words.all, count, all, forMass(words.forMasses)),
-  );
+export function verdictText(
+  reading: Reading,
+  columns: ReplicateColumns,
+  found: JudgementText,
+): string {
+  const { helper } = reading.call;
+  const { judged, count, mean, masses } = columns;
+  const { test, suspect, others, allowed, agree, hasRecord } = found;
+  const { places, named, at, first } = shownReadings(reading, columns, test.step);
+  const finer = helper("decimals of a mean", `${places}+1`);
+  const onMasses = (then: string, otherwise: string): string =>
+    masses === "0" ? otherwise : when(`${masses}>0`, then, otherwise);
+  const rangeOf = (column: string): string => fixed(`MAX(${column})-MIN(${column})`, places);
+  const all = counted(count);
+  const left = `COUNT(${others.text})`;
 
-  const figure = helper(
-    "figures of the test, in words",
-    spoken(
-      words.figure,
-      fixed(test.graduated, placesOfG),
-      fixed(test.critical, placesOfG),
-      exactly(reading, confidence),
+  const agreeing = onMasses(
+    spoken(words.agreeOnMasses, all, rangeOf(judged.text)),
+    when(
+      areEqual(judged.text),
+      spoken(words.equal, when(`${count}=2`, text(words.both), spoken(words.all, all)), first),
+      spoken(words.agree, all, rangeOf(judged.text), fixed(mean, finer)),
     ),
   );
-  const one = `INDEX(${shown.text},${test.place})`;
-  const withIt = fixed(mean, finer);
-  const others = `(SUM(${judged.text})-INDEX(${judged.text},${test.place}))/(${count}-1)`;
-  const mass = forMass(words.forMass);
-  const suspect = when(
-    `${count}=3`,
-    spoken(words.suspectOfThree, one, mass, figure),
-    spoken(words.suspect, one, mass, figure, withIt, fixed(others, finer)),
+
+  const alone = loneText(reading, columns, found);
+  const perhaps = named(alone.perhaps, `(${decimalsOf(alone.perhaps, mostPlaces)})`);
+  const slip = spoken(words.slip, at(alone.slip), alone.slipWord, perhaps);
+
+  const divisions = helper(
+    "its distance in divisions",
+    when(or(`${alone.lone}=0`, `${test.step}=0`), "0", `${alone.distance}/${test.step}`),
   );
-  const agrees = when(
-    `${count}=3`,
-    spoken(words.farthestOfThree, one, mass, figure),
-    spoken(words.farthest, one, mass, figure, count, withIt),
+  const inDivisions = and(
+    `${divisions}>0`,
+    `ABS(${divisions}-ROUND(${divisions},0))<=${figure(roundingOfDivisions)}`,
   );
-  const untested = when(`${count}=1`, spoken(words.one, nth(1)), when(`${count}=2`, ofTwo, equal));
-  return when(test.isTested, when(`${test.graduated}>${test.critical}`, suspect, agrees), untested);
+  const asMillilitres = spoken(words.millilitres, fixed(alone.distance, places));
+  const distance = onMasses(
+    asMillilitres,
+    when(inDivisions, spoken(words.divisions, fixed(divisions, 0)), asMillilitres),
+  );
+  const but = `(SUM(${judged.text})-INDEX(${judged.text},${alone.lone}))/(${count}-1)`;
+  const omit = spoken(words.omit, fixed(mean, finer), fixed(but, finer));
+  const isOptional = and(`${suspect}>0`, `${count}>${fewestLeft}`);
+  const end = onMasses(text(words.end), when(isOptional, omit, text(words.end)));
+  const lone = `${spoken(words.lone, at(alone.lone), distance, counted(`${count}-1`))}&${end}`;
+
+  const together = spoken(words.apart, all, rangeOf(others.text));
+  const without = spoken(words.othersApart, at(suspect), counted(left), rangeOf(others.text));
+  const allowance = when(
+    hasRecord,
+    spoken(words.byRecord, fixed(allowed, placesOfRecord)),
+    spoken(words.byDrops, exactly(reading, allowed)),
+  );
+  const apart = `${when(`${suspect}=0`, together, without)}&${allowance}`;
+
+  const sayLone = helper(
+    "a reading that stands alone, in words",
+    when(`${alone.lone}=0`, '""', lone),
+  );
+  const saySlip = helper("a slip, in words", when(`${alone.slip}=0`, '""', slip));
+  const sayApart = helper("apart, in words", apart);
+  const sayAgreeing = helper("agreement, in words", agreeing);
+  const doubtful = when(`${alone.slip}>0`, saySlip, when(`${alone.lone}>0`, sayLone, sayApart));
+  const several = when(and(`${suspect}=0`, agree), sayAgreeing, doubtful);
+  return when(`${count}=1`, spoken(words.one, first), several);
 }
