@@ -9,16 +9,14 @@ import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
-import { StepBar } from "../stepped/step-bar";
-import { StepHeading } from "../stepped/step-heading";
-import { EnterGoesOn, WayOn } from "../stepped/way-on";
+import { TaskShell } from "../stepped/task-shell";
 import type { TaskProps } from "../tasks";
 import { Cautions } from "../widgets/cautions";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import { type Draft, newDraft, stepIds, type StepId } from "./draft";
-import { stepNames, workOf } from "./names";
+import { batch, type StepId } from "./batch";
+import { type Draft, newDraft } from "./draft";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { type Lots, useLots } from "../lots/use-lots";
@@ -31,6 +29,7 @@ import { RecordStep } from "./view/record-step";
 import { WeighOutStep } from "./view/weigh-out-step";
 import { viewOf } from "./view-of";
 import { stateOf } from "./wants";
+import { workOf } from "./work-of";
 
 export type BatchTaskProps = Pick<TaskProps, "host" | "memory" | "locale" | "clock">;
 
@@ -76,19 +75,9 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   }
   const view = viewOf(draft, decimalMarkOf(locale), lots.lots);
   const { step } = draft;
-  const at = stepIds.indexOf(step);
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
-  const onEnter = (): void => {
-    const next = stepIds[at + 1];
-    if (next !== undefined) go(next);
-  };
-  const steps = stepIds.map((id) => ({
-    id,
-    name: stepNames[id],
-    state: stateOf(id, view, view.wants),
-  }));
   const today = localDay(clock());
   const next = (): void => {
     byHand.current = true;
@@ -97,37 +86,37 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   return (
     <DeskProvider value={{ view, act }}>
       <HeldElsewhere held={held}>
-        <div className="task">
-          {isUnkept ? (
-            <Say tone="mind">
-              This browser keeps nothing: record before you close the pane, or what you typed is
-              lost.
-            </Say>
-          ) : null}
-          <header className="task-top">
-            <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
-            <NewBatch onNew={next} />
-          </header>
-          <StepBar label="Steps of the batch" steps={steps} here={step} onGo={go} />
-          <StepHeading
-            name={stepNames[step]}
-            at={at}
-            of={stepIds.length}
-            takesFocus={byHand.current}
-          />
-          {step === "record" ? (
-            <RecordStep host={host} today={today} onGo={go} onNew={next} />
-          ) : (
-            <EnterGoesOn onEnter={onEnter}>
-              {step === "oil" ? <OilStep /> : null}
-              {step === "lye" ? <LyeStep /> : null}
-              {step === "methanol" ? <MethanolStep /> : null}
-              {step === "weigh-out" ? <WeighOutStep onGo={go} /> : null}
-            </EnterGoesOn>
-          )}
-          <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-          <Cautions work={workOf(step, view.working)} />
-        </div>
+        <TaskShell<StepId>
+          label={batch.label}
+          names={batch.steps}
+          here={step}
+          stateOf={(id) => stateOf(id, view, view.wants)}
+          onGo={go}
+          takesFocus={byHand.current}
+          enterGoesOnAt={["oil", "lye", "methanol", "weigh-out"]}
+          parts={{
+            oil: () => <OilStep />,
+            lye: () => <LyeStep />,
+            methanol: () => <MethanolStep />,
+            "weigh-out": () => <WeighOutStep onGo={go} />,
+            record: () => <RecordStep host={host} today={today} onGo={go} onNew={next} />,
+          }}
+          top={
+            <>
+              {isUnkept ? (
+                <Say tone="mind">
+                  This browser keeps nothing: record before you close the pane, or what you typed is
+                  lost.
+                </Say>
+              ) : null}
+              <header className="task-top">
+                <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
+                <NewBatch onNew={next} />
+              </header>
+            </>
+          }
+          below={<Cautions work={workOf(step, view.working)} />}
+        />
       </HeldElsewhere>
     </DeskProvider>
   );

@@ -1,21 +1,19 @@
 /** The number fields of a batch: label, unit and limits of each, said once. */
 import { limits, type Limits } from "../../core/reference/limits";
-import { lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
+import { kept, lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 
 /** A charge as weighed may be more than as pure. */
 const chargeAsPercent: Limits = { ...limits.baseCharge, to: "10" };
 const formerAmount: Limits = { unit: "g", from: "0", fromIncluded: false, to: "1000000" };
-const share: Limits = { unit: "%", from: "0", fromIncluded: false, to: "99.9" };
+const shareOfMass: Limits = { unit: "%", from: "0", fromIncluded: false, to: "99.9" };
 
-export const numberFields = {
+/** A lot's share of the mass: one field a lot, so none of the fields below. */
+export const shareField = numberField("Share", shareOfMass, { unit: "% by mass" });
+
+/** The vessel and the lye: the same for the next batch. */
+const ofTheVessel = kept({
   amount: numberField("Amount of oil", limits.amount, { unit: "" }),
-  temperature: oilTemperature,
-  water: numberField("Water in the oil", limits.waterPercent, {
-    hint: "600 ppm is 0.06. Left empty: not measured.",
-    isOptional: true,
-  }),
-  target: numberField("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
   assay: lyeAssay,
   chargePercent: numberField("Base charge", chargeAsPercent, {
     unit: "% of the oil",
@@ -32,22 +30,28 @@ export const numberFields = {
     unit: "% by volume",
     hint: "Litres for 100 litres of oil at 20 °C.",
   }),
-  limit: numberField("Allowed acid", limits.ffaLimit, {
-    unit: "% FFA",
-    hint: "Above it no dose is shown.",
-  }),
   acidAssay: numberField("Sulfuric acid’s assay", limits.assay, {
     hint: "Left empty: 96.",
     isOptional: true,
+  }),
+});
+
+export const numberFields = {
+  ...ofTheVessel,
+  temperature: oilTemperature,
+  water: numberField("Water in the oil", limits.waterPercent, {
+    hint: "600 ppm is 0.06. Left empty: not measured.",
+    isOptional: true,
+  }),
+  target: numberField("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
+  limit: numberField("Allowed acid", limits.ffaLimit, {
+    unit: "% FFA",
+    hint: "Above it no dose is shown.",
   }),
   former: numberField("What you used to weigh", formerAmount, {
     hint: "Grams of this lye for this batch.",
     isOptional: true,
   }),
-  share: numberField("Share", share, { unit: "% by mass" }),
 } as const satisfies Record<string, NumberFieldFact>;
 
-export type NumberFieldId = Exclude<keyof typeof numberFields, "share">;
-export const numberFieldIds = Object.keys(numberFields).filter(
-  (id) => id !== "share",
-) as NumberFieldId[];
+export type NumberFieldId = keyof typeof numberFields;

@@ -4,7 +4,7 @@ import { unitNames } from "../fields/units";
 import { judge, type Judged, type NumberFieldFact } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";
-import { numberFields, type NumberFieldId } from "./fields";
+import { numberFields, type NumberFieldId, shareField } from "./fields";
 
 export interface Figures extends NumberFigures<NumberFieldId> {
   /** What is typed as a lot's share of the mass. */
@@ -20,6 +20,6 @@ export function figuresOf(draft: Draft, mark: DecimalMark): Figures {
   return {
     ...numberFigures(draft.typed, fact, mark),
     share: (lot) =>
-      judge(draft.lots.find((each) => each.lot === lot)?.share ?? "", numberFields.share, mark),
+      judge(draft.lots.find((each) => each.lot === lot)?.share ?? "", shareField, mark),
   };
 }

@@ -1,13 +1,11 @@
 /** Everything that can happen to a batch under way. Pure: a draft and an action give a draft. */
 import type { PublishedCharge } from "../../core/reference/base-charges";
-import { type Draft, mostLots, type Picked, type StepId, type Words } from "./draft";
-import type { NumberFieldId } from "./fields";
+import { enter, type EnterAction } from "../stepped/entered";
+import type { batch } from "./batch";
+import { type Draft, mostLots } from "./draft";
 
 export type Action =
-  | { readonly do: "type"; readonly field: NumberFieldId; readonly text: string }
-  | { readonly do: "pick"; readonly picked: Partial<Picked> }
-  | { readonly do: "write"; readonly words: Partial<Words> }
-  | { readonly do: "go"; readonly step: StepId }
+  | EnterAction<typeof batch>
   | { readonly do: "choose-lot"; readonly lot: string; readonly isChosen: boolean }
   | { readonly do: "share"; readonly lot: string; readonly text: string }
   /** A published level into the fields, as pure base. */
@@ -36,17 +34,15 @@ const chargeField = { "%": "chargePercent", "g/L": "chargeGrams" } as const;
 function reduced(draft: Draft, action: Action): Draft {
   switch (action.do) {
     case "type":
-      return { ...draft, typed: { ...draft.typed, [action.field]: action.text } };
-    case "pick": {
-      const picked = { ...draft.picked, ...action.picked };
-      // A charge is one base's: under another its figure must be meant anew.
-      const isOther = picked.base !== draft.picked.base;
-      return { ...draft, picked: isOther ? { ...picked, chargeIs: "" } : picked };
-    }
     case "write":
-      return { ...draft, words: { ...draft.words, ...action.words } };
     case "go":
-      return { ...draft, step: action.step };
+      return enter(draft, action);
+    case "pick": {
+      const next = enter(draft, action);
+      // A charge is one base's: under another its figure must be meant anew.
+      const isOther = next.picked.base !== draft.picked.base;
+      return isOther ? { ...next, picked: { ...next.picked, chargeIs: "" } } : next;
+    }
     case "choose-lot":
       return chosen(draft, action.lot, action.isChosen);
     case "share":

@@ -3,7 +3,7 @@ import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import { allowedWords, limits, misses } from "../../core/reference/limits";
 import { oilNamed } from "../../core/reference/oils";
-import type { StepId } from "./draft";
+import type { StepId } from "./batch";
 import type { NumberFieldId } from "./fields";
 import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../widgets/shown-number";

@@ -18,3 +18,11 @@ export const oilTemperature = numberField("Oil temperature", limits.temperature,
   hint: "When it was measured. Left empty: 20 °C.",
   isOptional: true,
 });
+
+/** Fields of the bench: what is typed there stays from one draft to the next. */
+export const kept = <Field extends string>(
+  fields: Readonly<Record<Field, NumberFieldFact>>,
+): Readonly<Record<Field, NumberFieldFact>> =>
+  Object.fromEntries(
+    Object.entries<NumberFieldFact>(fields).map(([id, fact]) => [id, { ...fact, isKept: true }]),
+  ) as Record<Field, NumberFieldFact>;

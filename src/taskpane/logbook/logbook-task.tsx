@@ -5,11 +5,10 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./logbook.css";
-import { useEffect, useReducer } from "react";
+import { type ReactNode, useEffect, useReducer } from "react";
 import type { Host } from "../../sheet/port";
-import { StepBar, type StepState } from "../stepped/step-bar";
-import { StepHeading } from "../stepped/step-heading";
-import { WayOn } from "../stepped/way-on";
+import type { StepState } from "../stepped/step-bar";
+import { TaskShell } from "../stepped/task-shell";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
 import { readLogbooks } from "./read-logbooks";
@@ -18,7 +17,6 @@ import {
   firstState,
   type LogbookState,
   reduce,
-  stepIds,
   stepNames,
   type StepId,
 } from "./state";
@@ -76,16 +74,12 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
   }, [host, isAdding]);
   const mark = decimalMarkOf(locale);
   const inMark = (text: string): string => withMark(text, mark);
-  const at = stepIds.indexOf(step);
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
-  const steps = stepIds.map((id) => ({ id, name: stepNames[id], state: stateOf(id, state) }));
   const props = { host, state, act, mark, inMark };
-  return (
-    <div className="task logbook">
-      <StepBar label="Steps of the logbook" steps={steps} here={step} onGo={go} />
-      <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
+  const found = (part: ReactNode) => (
+    <>
       <div role="status">{isLooking ? "Looking through the workbook." : null}</div>
       {looking.state === "failed" ? (
         <>
@@ -93,10 +87,22 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
           <LookAgain act={act} />
         </>
       ) : null}
-      {looking.state === "found" && step === "recognise" ? <RecogniseStep {...props} /> : null}
-      {looking.state === "found" && step === "add" ? <AddStep {...props} /> : null}
-      {looking.state === "found" && step === "check" ? <CheckStep {...props} /> : null}
-      <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-    </div>
+      {looking.state === "found" ? part : null}
+    </>
+  );
+  return (
+    <TaskShell<StepId>
+      label="Steps of the logbook"
+      names={stepNames}
+      look="logbook"
+      here={step}
+      stateOf={(id) => stateOf(id, state)}
+      onGo={go}
+      parts={{
+        recognise: () => found(<RecogniseStep {...props} />),
+        add: () => found(<AddStep {...props} />),
+        check: () => found(<CheckStep {...props} />),
+      }}
+    />
   );
 }

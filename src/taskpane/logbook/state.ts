@@ -10,13 +10,13 @@ import type { SheetCells } from "../../adopt/recognising/sheet-cells";
 import type { RecheckReport } from "../../adopt/recheck/finding";
 import type { MistakeId } from "../../adopt/recheck/mistakes/all";
 
-export const stepIds = ["recognise", "add", "check"] as const;
-export type StepId = (typeof stepIds)[number];
-export const stepNames: Readonly<Record<StepId, string>> = {
+/** In their order. */
+export const stepNames = {
   recognise: "Understand",
   add: "Add columns",
   check: "Re-check",
-};
+} as const;
+export type StepId = keyof typeof stepNames;
 
 /** One table of the workbook: what it was guessed to be, and what was agreed. */
 export interface FoundTable {

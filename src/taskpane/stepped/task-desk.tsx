@@ -1,25 +1,34 @@
 /**
- * What every part of a stepped task sees and may do, with the parts that stand on it: a number field, a
- * figure in this person's marks, and the list of what is still wanted.
+ * What every part of a stepped task sees and may do, with the parts that stand on it: a field for each
+ * thing the task says it asks for, a figure in this person's marks, and the list of what is still wanted.
  */
 import { createContext, type Ref, useContext } from "react";
-import type { NumberFigures, TypedNumbers } from "../fields/number-figures";
+import type { NumberFigures } from "../fields/number-figures";
+import type { PickFact } from "../fields/pick-facts";
+import { Choice } from "../widgets/choice";
 import { NumberField } from "../widgets/number-field";
+import { PickList } from "../widgets/pick-list";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
+import { WordField } from "../widgets/word-field";
+import type {
+  EnterAction,
+  Entered,
+  FieldOf,
+  SteppedTask,
+  StepOf,
+  WordFact,
+  WordOf,
+} from "./entered";
 import { Wants as WantsList, type WantsProps } from "./wants";
 
-/** The least a desk has: a view of the draft, and a way to type into it. */
-export interface TaskDesk<Field extends string> {
+/** The least a desk has: a view of the draft, and a way to enter something into it. */
+export interface TaskDesk<Task extends SteppedTask> {
   readonly view: {
-    readonly draft: { readonly typed: TypedNumbers<Field> };
-    readonly figures: NumberFigures<Field>;
+    readonly draft: Entered<Task>;
+    readonly figures: NumberFigures<FieldOf<Task>>;
     readonly mark: DecimalMark;
   };
-  readonly act: (action: {
-    readonly do: "type";
-    readonly field: Field;
-    readonly text: string;
-  }) => void;
+  readonly act: (action: EnterAction<Task>) => void;
 }
 
 export interface FigureProps<Field extends string> {
@@ -29,10 +38,7 @@ export interface FigureProps<Field extends string> {
   readonly inputRef?: Ref<HTMLInputElement>;
 }
 
-/** @param stepNames what the steps are called */
-export function taskDesk<Field extends string, Desk extends TaskDesk<Field>, Step extends string>(
-  stepNames: Readonly<Record<Step, string>>,
-) {
+export function taskDesk<Task extends SteppedTask, Desk extends TaskDesk<Task>>(task: Task) {
   const DeskContext = createContext<Desk | undefined>(undefined);
 
   function useDesk(): Desk {
@@ -48,7 +54,7 @@ export function taskDesk<Field extends string, Desk extends TaskDesk<Field>, Ste
   }
 
   /** A number field of the draft. */
-  function Figure({ field, also, inputRef }: FigureProps<Field>) {
+  function Figure({ field, also, inputRef }: FigureProps<FieldOf<Task>>) {
     const { view, act } = useDesk();
     return (
       <NumberField
@@ -64,9 +70,44 @@ export function taskDesk<Field extends string, Desk extends TaskDesk<Field>, Ste
     );
   }
 
-  function Wants(props: Omit<WantsProps<Step>, "names" | "inMark">) {
-    return <WantsList {...props} names={stepNames} inMark={useMark()} />;
+  /** One of the task's picks. */
+  function Choose({ field }: { field: keyof Task["picks"] & string }) {
+    const { view, act } = useDesk();
+    const fact = task.picks[field] as PickFact;
+    const Look = fact.look === "list" ? PickList : Choice;
+    return (
+      <Look
+        label={fact.label}
+        value={view.draft.picked[field]}
+        options={fact.choices}
+        onPick={(word) => {
+          act({ do: "pick", picked: { [field]: word } as Partial<typeof view.draft.picked> });
+        }}
+      />
+    );
   }
 
-  return { DeskProvider: DeskContext.Provider, useDesk, useMark, Figure, Wants };
+  /** A field for words of the draft. */
+  function Words({ field }: { field: WordOf<Task> }) {
+    const { view, act } = useDesk();
+    const { label, hint, type } = task.words[field] as WordFact;
+    return (
+      <WordField
+        label={label}
+        value={view.draft.words[field]}
+        onText={(text) => {
+          act({ do: "write", words: { [field]: text } as Partial<typeof view.draft.words> });
+        }}
+        {...(hint === undefined ? {} : { hint })}
+        {...(type === undefined ? {} : { type })}
+      />
+    );
+  }
+
+  function Wants(props: Omit<WantsProps<StepOf<Task>>, "names" | "inMark">) {
+    const names = task.steps as Readonly<Record<StepOf<Task>, string>>;
+    return <WantsList {...props} names={names} inMark={useMark()} />;
+  }
+
+  return { DeskProvider: DeskContext.Provider, useDesk, useMark, Figure, Choose, Words, Wants };
 }

@@ -1,6 +1,6 @@
 /** The number fields of a titration: label, unit and limits of each, said once. */
 import { limits, type Limits } from "../../core/reference/limits";
-import { lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
+import { kept, lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 
 /** A scale may begin at 0.00; no other figure on the bench is 0. */
@@ -21,8 +21,8 @@ const optional = (
   unit: string = limit.unit,
 ): NumberFieldFact => ({ ...required(label, limit, hint, unit), isOptional: true });
 
-export const numberFields = {
-  // titrant
+/** Titrant, burette and balance: the same at the next titration on this bench. */
+const ofTheBench = kept({
   molarity: required("Strength", limits.molarity),
   normality: required("Strength", limits.molarity, undefined, "N"),
   gramsPerLitre: required("Strength", limits.titrantStrength, "Lye as weighed, in one litre."),
@@ -36,20 +36,22 @@ export const numberFields = {
   certified: required("Strength", limits.molarity, "As the certificate says."),
   strengthPercent: optional("May be off by", limits.plusMinusPercent, undefined, "± %"),
   titreStep: required("Read to", limits.step, "Smallest difference you read."),
-  // oil
-  mass: required("Oil weighed", limits.sampleMass),
   massStep: required("Weighed to", limits.massStep, "Smallest difference the balance shows."),
-  volume: required("Oil measured", limits.sampleVolume),
-  density: optional("Density at 20 °C", limits.oilDensity),
-  temperature: oilTemperature,
   samplePercent: optional(
     "May be off by",
     limits.plusMinusPercent,
     "A syringe half full or more: 5. 1 mL out of 10 mL: 16.",
     "± %",
   ),
+});
+
+export const numberFields = {
+  ...ofTheBench,
+  mass: required("Oil weighed", limits.sampleMass),
+  volume: required("Oil measured", limits.sampleVolume),
+  density: optional("Density at 20 °C", limits.oilDensity),
+  temperature: oilTemperature,
   expected: optional("Acid you expect", limits.ffaPercent, "A guess will do.", "% FFA"),
-  // readings
   used: required("Volume used", limits.reading),
   start: required("Start", scaleReading),
   end: required("End", scaleReading),

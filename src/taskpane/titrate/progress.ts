@@ -2,7 +2,7 @@
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import { daysBetween } from "../widgets/day";
-import type { StepId } from "./draft";
+import type { StepId } from "./titration";
 import { numberFields, type NumberFieldId } from "./fields";
 import type { Seen } from "./nudges/nudge";
 import { hasOwnMasses, massByVolume } from "./sample";

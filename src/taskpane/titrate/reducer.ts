@@ -1,20 +1,11 @@
 /** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
+import { enter, type EnterAction } from "../stepped/entered";
+import { type Draft, mostReadings, type Reading, type ReadingList } from "./draft";
 import type { NumberFieldId } from "./fields";
-import {
-  type Draft,
-  mostReadings,
-  type Picked,
-  type Reading,
-  type ReadingList,
-  type StepId,
-  type Words,
-} from "./draft";
+import type { titration } from "./titration";
 
 export type Action =
-  | { readonly do: "type"; readonly field: NumberFieldId; readonly text: string }
-  | { readonly do: "pick"; readonly picked: Partial<Picked> }
-  | { readonly do: "write"; readonly words: Partial<Words> }
-  | { readonly do: "go"; readonly step: StepId }
+  | EnterAction<typeof titration>
   /** The number in the field means this unit: carried over from the other one. */
   | { readonly do: "answer-tenth"; readonly meant: "molarity" | "percent" }
   | { readonly do: "add"; readonly list: ReadingList; readonly reading: Reading }
@@ -86,15 +77,15 @@ function reduced(draft: Draft, action: Action): Draft {
     case "type": {
       // Another number is another question: the answer given for 0.1 does not hold for it.
       const isStrength = action.field === "molarity" || action.field === "percent";
-      const picked = isStrength ? { ...draft.picked, oneTenth: "" as const } : draft.picked;
-      return { ...draft, typed: { ...draft.typed, [action.field]: action.text }, picked };
+      return enter(
+        isStrength ? { ...draft, picked: { ...draft.picked, oneTenth: "" } } : draft,
+        action,
+      );
     }
     case "pick":
-      return { ...draft, picked: { ...draft.picked, ...action.picked } };
     case "write":
-      return { ...draft, words: { ...draft.words, ...action.words } };
     case "go":
-      return { ...draft, step: action.step };
+      return enter(draft, action);
     case "answer-tenth": {
       const from = draft.picked.way === "percent" ? "percent" : "molarity";
       const text = draft.typed[from] ?? "";

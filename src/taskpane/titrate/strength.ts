@@ -11,7 +11,8 @@ import {
 import { type Base, bases } from "../../core/reference/bases";
 import { limits, misses } from "../../core/reference/limits";
 import { molarityByWeighing, molarityFromPhthalate } from "../../core/titration/titrant";
-import type { Draft, StrengthWay } from "./draft";
+import type { Draft } from "./draft";
+import type { StrengthWay } from "./picks";
 import type { NumberFieldId } from "./fields";
 import { asInCell } from "../fields/number-figures";
 import type { Figures } from "./figures";

@@ -11,14 +11,6 @@ export const blankTips: readonly string[] = [
   "Either titrate the blank or neutralise the solvent, never both.",
 ];
 
-export const indicators: readonly string[] = [
-  "phenolphthalein",
-  "thymolphthalein",
-  "alkali blue",
-  "turmeric",
-  "pH meter",
-];
-
 export const reasons: readonly string[] = [
   "air bubble",
   "went past the end point",

@@ -4,7 +4,6 @@ import { limits } from "../../core/reference/limits";
 import { oilNotNamed } from "../../core/reference/oils";
 import { lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
-import type { ListId } from "./draft";
 
 const charge = numberField("Base charge, pure", limits.baseCharge, {
   hint: "Percent of the oil’s mass.",
@@ -44,11 +43,11 @@ const ofBases = {
 export const numberFields = { ...ownFields, ...ofBases } satisfies Record<string, NumberFieldFact>;
 
 export type NumberFieldId = keyof typeof numberFields;
-export const numberFieldIds = Object.keys(numberFields) as NumberFieldId[];
 
 const several = "A space between figures.";
 
-export const lists: Record<ListId, NumberFieldFact> = {
+/** Figures with spaces between them. */
+export const lists = {
   sizes: numberField("Batch sizes", limits.amount, {
     unit: "",
     hint: `${several} As in: 50 100 200`,
@@ -60,4 +59,6 @@ export const lists: Record<ListId, NumberFieldFact> = {
   charge: numberField("Base charges to compare, pure", limits.baseCharge, {
     hint: `${several} Percent of the oil’s mass.`,
   }),
-};
+} satisfies Record<string, NumberFieldFact>;
+
+export type ListId = keyof typeof lists;

@@ -1,18 +1,10 @@
 /** A draft out of storage, believed part by part: what is not of the right kind is left out. */
 import { baseNames } from "../../core/reference/bases";
-import { oils } from "../../core/reference/oils";
-import {
-  isObject,
-  listOf,
-  objectOf,
-  pickedFrom,
-  type PickWords,
-  textOf,
-  typedFrom,
-} from "../drafts/believed";
-import { unitIds } from "../fields/units";
-import { type Draft, listIds, newDraft, type Picked, stepIds } from "./draft";
-import { numberFieldIds } from "./fields";
+import { isObject, listOf, objectOf, textOf } from "../drafts/believed";
+import { storedEntered } from "../stepped/entered";
+import { type Draft, newDraft } from "./draft";
+import { type ListId, lists } from "./fields";
+import { whatIf } from "./what-if";
 
 const texts = (value: unknown): string[] => [
   ...new Set(
@@ -22,27 +14,16 @@ const texts = (value: unknown): string[] => [
   ),
 ];
 
-const picks: PickWords<Picked> = {
-  unit: unitIds,
-  sizesBy: ["list", "steps"],
-  oil: [...oils.map(({ name }) => name), ""],
-  by: ["acid", "assay", "charge", "base"],
-  acidFrom: ["typed", "lot"],
-  base: baseNames,
-  form: ["table", "one-formula"],
-  place: ["new-sheet", "cell"],
-};
-
 export function draftFrom(value: unknown): Draft {
-  const usual = newDraft();
-  if (!isObject(value) || value.version !== 1) return usual;
-  const lists = objectOf(value.lists);
+  if (!isObject(value) || value.version !== 1) return newDraft();
+  const found = objectOf(value.lists);
   return {
     version: 1,
-    step: stepIds.find((id) => id === value.step) ?? usual.step,
-    typed: typedFrom(value.typed, numberFieldIds),
-    lists: Object.fromEntries(listIds.map((id) => [id, textOf(lists[id])])) as Draft["lists"],
-    picked: pickedFrom(value.picked, usual.picked, picks),
+    ...storedEntered(whatIf, value),
+    lists: Object.fromEntries(Object.keys(lists).map((id) => [id, textOf(found[id])])) as Record<
+      ListId,
+      string
+    >,
     lots: texts(value.lots),
     lot: textOf(value.lot),
     bases: baseNames.filter((name) => texts(value.bases).includes(name)),

@@ -1,7 +1,8 @@
 /** Figures a table needs: each is there, or wanted in the words of its field. */
 import type { Exact } from "../../core/exact/exact";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
-import type { Draft, StepId } from "./draft";
+import type { Draft } from "./draft";
+import type { StepId } from "./what-if";
 import { numberFields, type NumberFieldId } from "./fields";
 import { type Figures, listFactOf } from "./figures";
 

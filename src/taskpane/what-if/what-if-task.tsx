@@ -9,15 +9,13 @@ import { useState } from "react";
 import { type Lots, useLots } from "../lots/use-lots";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
-import { StepBar, type StepState } from "../stepped/step-bar";
-import { StepHeading } from "../stepped/step-heading";
-import { EnterGoesOn, WayOn } from "../stepped/way-on";
+import type { StepState } from "../stepped/step-bar";
+import { TaskShell } from "../stepped/task-shell";
 import type { TaskProps } from "../tasks";
 import { Cautions } from "../widgets/cautions";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import { type Draft, stepIds, type StepId } from "./draft";
-import { stepNames } from "./names";
+import type { Draft } from "./draft";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { CompareStep } from "./view/compare-step";
@@ -26,6 +24,7 @@ import { SizesStep } from "./view/sizes-step";
 import { TableStep } from "./view/table-step";
 import { WriteStep } from "./view/write-step";
 import { textOf } from "./use-doses";
+import { type StepId, whatIf } from "./what-if";
 import { type View, viewOf } from "./view-of";
 
 /** Undefined until it is known which lots there are. */
@@ -63,43 +62,34 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
     );
   const view = viewOf(draft, decimalMarkOf(locale), recorded(lots));
   const { step } = draft;
-  const at = stepIds.indexOf(step);
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
-  const steps = stepIds.map((id) => ({
-    id,
-    name: stepNames[id],
-    state: stateOf(id, view, written),
-  }));
   return (
     <DeskProvider value={{ view, act }}>
       <HeldElsewhere held={held}>
-        <div className="task">
-          {isUnkept ? (
-            <Say tone="mind">
-              This browser keeps nothing: what you type here is gone when the pane closes.
-            </Say>
-          ) : null}
-          <StepBar label="Steps of the what-if table" steps={steps} here={step} onGo={go} />
-          <StepHeading name={stepNames[step]} at={at} of={stepIds.length} takesFocus={false} />
-          {step === "write" ? (
-            <WriteStep host={host} onGo={go} onWritten={setWritten} />
-          ) : (
-            <EnterGoesOn
-              onEnter={() => {
-                const next = stepIds[at + 1];
-                if (next !== undefined) go(next);
-              }}
-            >
-              {step === "sizes" ? <SizesStep /> : null}
-              {step === "compare" ? <CompareStep /> : null}
-              {step === "table" ? <TableStep onGo={go} /> : null}
-            </EnterGoesOn>
-          )}
-          <WayOn steps={stepIds} names={stepNames} here={step} onGo={go} />
-          {step === "table" || step === "write" ? <Cautions work="planning" /> : null}
-        </div>
+        <TaskShell<StepId>
+          label={whatIf.label}
+          names={whatIf.steps}
+          here={step}
+          stateOf={(id) => stateOf(id, view, written)}
+          onGo={go}
+          enterGoesOnAt={["sizes", "compare", "table"]}
+          parts={{
+            sizes: () => <SizesStep />,
+            compare: () => <CompareStep />,
+            table: () => <TableStep onGo={go} />,
+            write: () => <WriteStep host={host} onGo={go} onWritten={setWritten} />,
+          }}
+          top={
+            isUnkept ? (
+              <Say tone="mind">
+                This browser keeps nothing: what you type here is gone when the pane closes.
+              </Say>
+            ) : null
+          }
+          below={step === "table" || step === "write" ? <Cautions work="planning" /> : null}
+        />
       </HeldElsewhere>
     </DeskProvider>
   );

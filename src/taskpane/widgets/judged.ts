@@ -15,6 +15,8 @@ export interface NumberFieldFact {
   readonly hint?: string;
   /** It may stay empty. */
   readonly isOptional?: boolean;
+  /** What is typed there stays from one draft to the next. */
+  readonly isKept?: boolean;
 }
 
 export type Judged =

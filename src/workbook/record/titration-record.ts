@@ -5,6 +5,7 @@
  */
 import type { Exact } from "../../core/exact/exact";
 import type { Base } from "../../core/reference/bases";
+import type { Stage } from "../../core/titration/stages";
 
 export interface OmittedReading {
   /** 1 for Titre 1. */
@@ -17,7 +18,7 @@ export interface TitrationRecord {
   /** Days since 30 December 1899, as a spreadsheet counts them. */
   readonly date: number;
   readonly lot: string;
-  readonly stage: "as received" | "dried" | "after acid step" | "blend";
+  readonly stage: Stage;
   readonly oil: string;
   readonly operator: string;
   readonly titrantBase: Base["name"];

@@ -2,6 +2,7 @@
  * The `Titrations` table: one row for each titration. Readings are values, results are live formulas,
  * one for each calculated column.
  */
+import { stageNames } from "../../core/titration/stages";
 import {
   baseChoices,
   calculated,
@@ -39,12 +40,7 @@ export const titrations: TableShape = {
   columns: [
     reading("Date", "yyyy-mm-dd", "Day of the titration.", 12),
     words("Lot", 10, "The lot of oil, as it is marked on its drum."),
-    words("Stage", 15, "What had been done to the oil.", [
-      "as received",
-      "dried",
-      "after acid step",
-      "blend",
-    ]),
+    words("Stage", 15, "What had been done to the oil.", stageNames),
     words("Oil", 17, "Kind of oil, by name.", oilChoices),
     words("Operator", 12, "Who titrated."),
     words("Titrant base", 12, "What the burette held.", baseChoices),

@@ -1,5 +1,6 @@
 /** Batches for tests, made as the pane makes them: action by action, over lots on record. */
-import { type Draft, newDraft, type Picked } from "../../../src/taskpane/batch/draft";
+import { type Draft, newDraft } from "../../../src/taskpane/batch/draft";
+import type { Picked } from "../../../src/taskpane/batch/picks";
 import type { NumberFieldId } from "../../../src/taskpane/batch/fields";
 import { type Action, reduce } from "../../../src/taskpane/batch/reducer";
 import { type View, viewOf } from "../../../src/taskpane/batch/view-of";

@@ -1,5 +1,6 @@
 /** Titrations for tests, made as the pane makes them: action by action. */
-import { type Draft, newDraft, type Picked } from "../../../src/taskpane/titrate/draft";
+import { type Draft, newDraft } from "../../../src/taskpane/titrate/draft";
+import type { Picked } from "../../../src/taskpane/titrate/picks";
 import type { NumberFieldId } from "../../../src/taskpane/titrate/fields";
 import { type Action, reduce } from "../../../src/taskpane/titrate/reducer";
 import { type View, viewOf } from "../../../src/taskpane/titrate/view-of";

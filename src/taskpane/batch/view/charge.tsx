@@ -2,11 +2,10 @@
 import { useState } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { PublishedCharges } from "../../fields/published-charges";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { digits } from "../../widgets/shown-number";
 import { Spoken } from "../../widgets/spoken";
-import { Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark } from "./desk";
 
 function Published() {
   const { view, act } = useDesk();
@@ -38,33 +37,13 @@ function AsPure() {
 }
 
 export function Charge() {
-  const { view, act } = useDesk();
-  const { base, chargeUnit, chargeIs } = view.draft.picked;
+  const { view } = useDesk();
+  const { base, chargeUnit } = view.draft.picked;
   return (
     <>
-      <Choice
-        label="The base charge is given in"
-        value={chargeUnit}
-        options={[
-          ["%", "% of the oil’s mass"],
-          ["g/L", "g per litre"],
-        ]}
-        onPick={(unit) => {
-          act({ do: "pick", picked: { chargeUnit: unit } });
-        }}
-      />
+      <Choose field="chargeUnit" />
       <Figure field={chargeUnit === "%" ? "chargePercent" : "chargeGrams"} />
-      <Choice
-        label="The base charge is"
-        value={chargeIs}
-        options={[
-          ["pure", "Pure base"],
-          ["as weighed", "Lye as weighed"],
-        ]}
-        onPick={(is) => {
-          act({ do: "pick", picked: { chargeIs: is } });
-        }}
-      />
+      <Choose field="chargeIs" />
       <Spoken>
         <AsPure />
       </Spoken>

@@ -1,18 +1,15 @@
 /** What every part of the batch task sees and may do. */
-import { taskDesk } from "../../stepped/task-desk";
-import type { StepId } from "../draft";
-import type { NumberFieldId } from "../fields";
-import { stepNames } from "../names";
+import { type TaskDesk, taskDesk } from "../../stepped/task-desk";
+import { batch } from "../batch";
 import type { Action } from "../reducer";
 import type { View } from "../view-of";
 
-export interface Desk {
+export interface Desk extends TaskDesk<typeof batch> {
   readonly view: View;
   readonly act: (action: Action) => void;
 }
 
-export const { DeskProvider, useDesk, useMark, Figure, Wants } = taskDesk<
-  NumberFieldId,
-  Desk,
-  StepId
->(stepNames);
+export const { DeskProvider, useDesk, useMark, Figure, Choose, Words, Wants } = taskDesk<
+  typeof batch,
+  Desk
+>(batch);

@@ -1,12 +1,9 @@
 /** Lye: what it is, how pure, whether the titrant was made of it, and the base charge. */
-import { BasePick } from "../../fields/picks";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
-import { WordField } from "../../widgets/word-field";
 import { Spoken } from "../../widgets/spoken";
 import { chosenLots } from "../mix";
 import { Charge } from "./charge";
-import { Figure, useDesk } from "./desk";
+import { Choose, Figure, useDesk, Words } from "./desk";
 
 function AboutTitrant() {
   const { view } = useDesk();
@@ -31,33 +28,13 @@ function AboutTitrant() {
 }
 
 export function LyeStep() {
-  const { view, act } = useDesk();
-  const { picked, words } = view.draft;
+  const { picked } = useDesk().view.draft;
   return (
     <>
-      <WordField
-        label="Batch"
-        value={words.batch}
-        hint="Its number in your logbook."
-        onText={(batch) => {
-          act({ do: "write", words: { batch } });
-        }}
-      />
-      <BasePick
-        value={picked.base}
-        onPick={(base) => {
-          act({ do: "pick", picked: { base } });
-        }}
-      />
+      <Words field="batch" />
+      <Choose field="base" />
       <div className="side-by-side">
-        <WordField
-          label="Lye lot"
-          value={words.lyeLot}
-          hint="From its label."
-          onText={(lyeLot) => {
-            act({ do: "write", words: { lyeLot } });
-          }}
-        />
+        <Words field="lyeLot" />
         <Figure field="assay" />
       </div>
       {picked.base.endsWith("CH3") ? (
@@ -66,17 +43,7 @@ export function LyeStep() {
           less is added.
         </Say>
       ) : null}
-      <Choice
-        label="The titrant was made of"
-        value={picked.titrantLye}
-        options={[
-          ["other", "Other lye, or not known"],
-          ["same", "This same lot of lye"],
-        ]}
-        onPick={(titrantLye) => {
-          act({ do: "pick", picked: { titrantLye } });
-        }}
-      />
+      <Choose field="titrantLye" />
       <Spoken>
         <AboutTitrant />
       </Spoken>

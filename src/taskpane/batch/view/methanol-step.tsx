@@ -1,10 +1,9 @@
 /** Methanol: by moles or by volume; and how much acid a base batch is allowed. */
 import { isProblem } from "../../../core/problem/problem";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
 import { Spoken } from "../../widgets/spoken";
-import { Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark } from "./desk";
 import { Limit } from "./limit";
 
 function AsRatio() {
@@ -20,21 +19,11 @@ function AsRatio() {
 }
 
 export function MethanolStep() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const { methanolBy } = view.draft.picked;
   return (
     <>
-      <Choice
-        label="Methanol is given as"
-        value={methanolBy}
-        options={[
-          ["ratio", "Molar ratio"],
-          ["volume", "% by volume"],
-        ]}
-        onPick={(by) => {
-          act({ do: "pick", picked: { methanolBy: by } });
-        }}
-      />
+      <Choose field="methanolBy" />
       <Figure field={methanolBy === "ratio" ? "ratio" : "volumePercent"} />
       <Spoken>
         <AsRatio />

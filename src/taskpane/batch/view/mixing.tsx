@@ -1,14 +1,13 @@
 /** Two lots or more: how they are mixed, and what the mix holds. */
 import { isProblem } from "../../../core/problem/problem";
 import { lotMark } from "../../lots/lot-ticks";
-import { Choice } from "../../widgets/choice";
 import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
 import { Spoken } from "../../widgets/spoken";
-import { numberFields } from "../fields";
+import { shareField } from "../fields";
 import { chosenLots, mixTrouble } from "../mix";
-import { Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark } from "./desk";
 
 function Shares() {
   const { view, act } = useDesk();
@@ -18,7 +17,7 @@ function Shares() {
       {lots.slice(0, -1).map(({ lot, share }) => (
         <NumberField
           key={lot}
-          fact={{ ...numberFields.share, label: `Share of ${lot}` }}
+          fact={{ ...shareField, label: `Share of ${lot}` }}
           text={share}
           judged={view.figures.share(lot)}
           onText={(text) => {
@@ -62,26 +61,14 @@ function Mixed() {
 }
 
 export function Mixing() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const { lots, picked } = view.draft;
   if (lots.length < 2) return null;
   const byTarget = lots.length === 2 && picked.mixedBy === "target";
   return (
     <section aria-label="The mix">
       <h3>The mix</h3>
-      {lots.length === 2 ? (
-        <Choice
-          label="Mixed"
-          value={picked.mixedBy}
-          options={[
-            ["shares", "By shares you type"],
-            ["target", "To a target"],
-          ]}
-          onPick={(mixedBy) => {
-            act({ do: "pick", picked: { mixedBy } });
-          }}
-        />
-      ) : null}
+      {lots.length === 2 ? <Choose field="mixedBy" /> : null}
       {byTarget ? <Figure field="target" /> : <Shares />}
       <Spoken>
         <Mixed />

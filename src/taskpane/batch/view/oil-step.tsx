@@ -1,12 +1,11 @@
 /** Oil: which lots, in which shares, how much, and how warm when it was measured. */
-import { UnitPick } from "../../fields/picks";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { halfSolidWords } from "../../../core/batch/half-solid";
 import { isProblem } from "../../../core/problem/problem";
 import { amount } from "../shown";
 import { isVolume } from "../working";
-import { Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark } from "./desk";
 import { LotList } from "./lot-list";
 import { Mixing } from "./mixing";
 
@@ -26,19 +25,13 @@ function Cold() {
 }
 
 export function OilStep() {
-  const { view, act } = useDesk();
-  const { picked } = view.draft;
+  const { view } = useDesk();
   return (
     <>
       <LotList />
       <Mixing />
       <Figure field="amount" />
-      <UnitPick
-        value={picked.unit}
-        onPick={(unit) => {
-          act({ do: "pick", picked: { unit } });
-        }}
-      />
+      <Choose field="unit" />
       {isVolume(view.draft) ? <Figure field="temperature" /> : null}
       <Spoken>
         <Mass />

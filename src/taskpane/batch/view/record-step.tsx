@@ -7,11 +7,10 @@ import type { BatchRecord } from "../../../workbook/record/batch-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
 import { Say } from "../../widgets/say";
-import { WordField } from "../../widgets/word-field";
-import type { StepId } from "../draft";
+import type { StepId } from "../batch";
 import { atOdds, batchOf, recordOf } from "../record";
 import { forWeighOut } from "../wants";
-import { useDesk, useMark, Wants } from "./desk";
+import { useDesk, useMark, Wants, Words } from "./desk";
 import { PrintSheet } from "./print-sheet";
 
 export interface RecordStepProps {
@@ -63,9 +62,9 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
 }
 
 export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const [isPrinting, setPrinting] = useState(false);
-  const { draft, wants } = view;
+  const { wants } = view;
   const hasDose = forWeighOut(wants).length === 0 && batchOf(view, today) !== undefined;
   if (forWeighOut(wants).length === 0 && !hasDose) {
     return (
@@ -89,13 +88,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
         <Wants title="Still wanted for the row" wants={wants} onGo={onGo} />
       ) : (
         <>
-          <WordField
-            label="Note"
-            value={draft.words.note}
-            onText={(note) => {
-              act({ do: "write", words: { note } });
-            }}
-          />
+          <Words field="note" />
           <Row host={host} today={today} onNew={onNew} />
         </>
       )}

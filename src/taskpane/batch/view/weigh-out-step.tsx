@@ -2,17 +2,16 @@
 import { useRef } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { limitWords } from "../../fields/limit-words";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { Together } from "../../widgets/together";
 import { fixed } from "../../widgets/shown-number";
-import type { StepId } from "../draft";
+import type { StepId } from "../batch";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
 import { AcidStep } from "./acid-step";
-import { useDesk, useMark, Wants } from "./desk";
+import { Choose, useDesk, useMark, Wants } from "./desk";
 import { FinishedFuel } from "./finished-fuel";
 import { Former } from "./former";
 import { Limit } from "./limit";
@@ -80,21 +79,11 @@ function HigherLimit() {
 }
 
 function Dose() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   return (
     <>
       <Lines lines={weighOutOf(view)} />
-      <Choice
-        label="Weights in"
-        value={view.draft.picked.pounds}
-        options={[
-          ["no", "g and kg"],
-          ["yes", "lb and oz as well"],
-        ]}
-        onPick={(pounds) => {
-          act({ do: "pick", picked: { pounds } });
-        }}
-      />
+      <Choose field="pounds" />
       <Route />
       <AcidStep />
       <details className="more">

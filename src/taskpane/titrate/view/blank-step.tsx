@@ -1,18 +1,14 @@
 /** Blank: titrated, or the solvent neutralised beforehand. One or the other. */
 import { useState } from "react";
-import { Choice } from "../../widgets/choice";
-import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { aboutBlank } from "../nudges/readings";
-import { blankTips, indicators } from "../tips";
-import { useDesk } from "./desk";
+import { blankTips } from "../tips";
+import { Choose, useDesk } from "./desk";
 import { EndPointTimer } from "./end-point-timer";
 import { Nudges, Tips } from "./nudges";
 import { ReadingEntry } from "./reading-entry";
 import { Readings } from "./reading-list";
 import { UndoLast } from "./undo-last";
-
-const indicatorOptions = indicators.map((name) => [name, name] as const);
 
 function SetAside({ count }: { count: number }) {
   if (count === 0) return null;
@@ -25,22 +21,12 @@ function SetAside({ count }: { count: number }) {
 }
 
 export function BlankStep() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
   const { picked, blanks } = view.draft;
   return (
     <>
-      <Choice
-        label="The blank"
-        value={picked.blank}
-        options={[
-          ["titrated", "Titrated"],
-          ["neutralised", "Solvent neutralised"],
-        ]}
-        onPick={(blank) => {
-          act({ do: "pick", picked: { blank } });
-        }}
-      />
+      <Choose field="blank" />
       {picked.blank === "neutralised" ? <SetAside count={blanks.length} /> : null}
       {picked.blank === "titrated" ? (
         <>
@@ -66,14 +52,7 @@ export function BlankStep() {
           />
         </>
       ) : null}
-      <PickList
-        label="Indicator"
-        value={picked.indicator}
-        options={indicatorOptions}
-        onPick={(indicator) => {
-          act({ do: "pick", picked: { indicator } });
-        }}
-      />
+      <Choose field="indicator" />
       <Nudges nudges={aboutBlank(view)} />
       <Tips tips={blankTips} />
     </>

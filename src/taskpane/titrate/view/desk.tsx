@@ -1,20 +1,17 @@
 /** What every part of a titration sees and may do. */
-import { taskDesk } from "../../stepped/task-desk";
-import type { StepId } from "../draft";
-import type { NumberFieldId } from "../fields";
-import { stepNames } from "../names";
+import { type TaskDesk, taskDesk } from "../../stepped/task-desk";
+import { titration } from "../titration";
 import type { Before, BenchAction } from "../undo";
 import type { View } from "../view-of";
 
-export interface Desk {
+export interface Desk extends TaskDesk<typeof titration> {
   readonly view: View;
   readonly act: (action: BenchAction) => void;
   /** What the next undo takes back; undefined when there is nothing. */
   readonly undoes: Before | undefined;
 }
 
-export const { DeskProvider, useDesk, useMark, Figure, Wants } = taskDesk<
-  NumberFieldId,
-  Desk,
-  StepId
->(stepNames);
+export const { DeskProvider, useDesk, useMark, Figure, Choose, Words, Wants } = taskDesk<
+  typeof titration,
+  Desk
+>(titration);

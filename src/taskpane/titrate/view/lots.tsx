@@ -3,7 +3,7 @@ import { Button } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
 import type { Kept } from "../drafts/store";
 import type { Draft } from "../draft";
-import { stepNames } from "../names";
+import { titration } from "../titration";
 import { standing } from "../readings";
 
 export interface LotsProps {
@@ -40,7 +40,7 @@ function Lot({
     <li className="lot">
       <strong className="lot-name">{name}</strong>
       <span className="soft full">
-        {draft.isRecorded ? "Recorded" : `At ${stepNames[draft.step]}`},{" "}
+        {draft.isRecorded ? "Recorded" : `At ${titration.steps[draft.step]}`},{" "}
         {titres(standing(draft).length)}. {when(keptAt, locale)}
       </span>
       <div className="acts">

@@ -1,32 +1,17 @@
 /** Oil: which lot, what has been done to it, and how much of it is in the glass. */
 import { useState } from "react";
-import { OilPick } from "../../fields/picks";
-import { Choice } from "../../widgets/choice";
-import { PickList } from "../../widgets/pick-list";
-import { WordField } from "../../widgets/word-field";
-import { stages } from "../names";
 import { aboutOil } from "../nudges/oil";
 import { hasOwnMasses } from "../sample";
-import { Figure, useDesk } from "./desk";
+import { Choose, Figure, useDesk, Words } from "./desk";
 import { Nudges } from "./nudges";
 
 function Weighed() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   // once open it stays so: it must not shut on who takes a figure out again
   const [isOpen, setOpen] = useState(false);
   return (
     <>
-      <Choice
-        label="Mass of the samples"
-        value={view.draft.picked.masses}
-        options={[
-          ["one", "One for all"],
-          ["own", "Each its own"],
-        ]}
-        onPick={(masses) => {
-          act({ do: "pick", picked: { masses } });
-        }}
-      />
+      <Choose field="masses" />
       <div className="side-by-side">
         {hasOwnMasses(view.draft) ? null : <Figure field="mass" />}
         <Figure field="massStep" />
@@ -56,43 +41,14 @@ function Measured() {
 }
 
 export function OilStep() {
-  const { view, act } = useDesk();
-  const { picked, words } = view.draft;
+  const { view } = useDesk();
+  const { picked } = view.draft;
   return (
     <>
-      <WordField
-        label="Lot"
-        value={words.lot}
-        hint="As it is marked on the drum."
-        onText={(lot) => {
-          act({ do: "write", words: { lot } });
-        }}
-      />
-      <PickList
-        label="Stage"
-        value={picked.stage}
-        options={stages}
-        onPick={(stage) => {
-          act({ do: "pick", picked: { stage } });
-        }}
-      />
-      <OilPick
-        value={picked.oil}
-        onPick={(oil) => {
-          act({ do: "pick", picked: { oil } });
-        }}
-      />
-      <Choice
-        label="The sample is"
-        value={picked.sample}
-        options={[
-          ["weighed", "Weighed"],
-          ["by volume", "Measured"],
-        ]}
-        onPick={(sample) => {
-          act({ do: "pick", picked: { sample } });
-        }}
-      />
+      <Words field="lot" />
+      <Choose field="stage" />
+      <Choose field="oil" />
+      <Choose field="sample" />
       {picked.sample === "weighed" ? (
         <Weighed />
       ) : (

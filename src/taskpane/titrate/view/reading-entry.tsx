@@ -1,10 +1,9 @@
 /** The fields one reading is typed in. Enter adds it, and the focus stays for the next one. */
 import { Button } from "@fluentui/react-components";
 import { type FormEvent, useEffect, useRef, useState } from "react";
-import { Choice } from "../../widgets/choice";
 import { mostReadings, type ReadingList } from "../draft";
 import { entryFields, entryOf } from "../readings";
-import { Figure, useDesk } from "./desk";
+import { Choose, Figure, useDesk } from "./desk";
 
 export interface EntryProps {
   readonly list: ReadingList;
@@ -14,23 +13,6 @@ export interface EntryProps {
 }
 
 const called: Record<ReadingList, string> = { titres: "titre", blanks: "blank" };
-
-function HowRead() {
-  const { view, act } = useDesk();
-  return (
-    <Choice
-      label="You type"
-      value={view.draft.picked.reading}
-      options={[
-        ["used", "One volume"],
-        ["start and end", "Start and end"],
-      ]}
-      onPick={(reading) => {
-        act({ do: "pick", picked: { reading } });
-      }}
-    />
-  );
-}
 
 export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
   const { view, act } = useDesk();
@@ -65,7 +47,7 @@ export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
 
   return (
     <form className="entry" onSubmit={add} noValidate>
-      {count === 0 ? <HowRead /> : null}
+      {count === 0 ? <Choose field="reading" /> : null}
       <div className="side-by-side">
         {fields.map((field, index) => {
           const isHere = entry.kind !== "reading" && entry.field === field;

@@ -6,12 +6,12 @@ import { planTitration, recordTitration } from "../../../workbook/planning/recor
 import type { TitrationRecord } from "../../../workbook/record/titration-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
-import { WordField } from "../../widgets/word-field";
 import { atOdds } from "../at-odds";
-import type { Draft, StepId } from "../draft";
+import type { Draft } from "../draft";
+import type { StepId } from "../titration";
 import { keepsFromRecording } from "../progress";
 import { recordOf } from "../record";
-import { useDesk, useMark, Wants } from "./desk";
+import { useDesk, useMark, Wants, Words } from "./desk";
 
 export interface RecordStepProps {
   readonly host: Host;
@@ -27,7 +27,7 @@ const rowOf = (record: TitrationRecord | undefined): TitrationRecord => {
 };
 
 export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const inMark = useMark();
   const { draft, working } = view;
   const record = recordOf(view);
@@ -53,20 +53,8 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
     <>
       {planned.carrying.state === "written" ? null : (
         <>
-          <WordField
-            label="Who titrated"
-            value={draft.words.operator}
-            onText={(operator) => {
-              act({ do: "write", words: { operator } });
-            }}
-          />
-          <WordField
-            label="Note"
-            value={draft.words.note}
-            onText={(note) => {
-              act({ do: "write", words: { note } });
-            }}
-          />
+          <Words field="operator" />
+          <Words field="note" />
         </>
       )}
       <PlannedChange

@@ -3,7 +3,7 @@ import { isProblem } from "../../../core/problem/problem";
 import { adviceInWords, bestChange } from "../../../core/uncertainty/advice";
 import { Say } from "../../widgets/say";
 import { dotsOf, plotWords } from "../dots";
-import type { StepId } from "../draft";
+import type { StepId } from "../titration";
 import { lyePerLitre } from "../lye-per-litre";
 import { largeBlank } from "../nudges/readings";
 import { sharesOf } from "../shares";

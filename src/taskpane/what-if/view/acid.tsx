@@ -1,10 +1,9 @@
 /** Acid values: typed, or those of recorded lots, which the table then follows by reference. */
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
 import { lotMark, LotTicks } from "../../lots/lot-ticks";
-import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
-import { Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark } from "./desk";
 import { Figures } from "./figures-field";
 
 const hasFigure = ({ acidValue }: RecordedLot): boolean => acidValue !== undefined && acidValue > 0;
@@ -71,22 +70,12 @@ function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
 
 /** The one acid value, when something else is compared. */
 export function AcidFigure() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const lots = view.lots ?? [];
   if (lots.length === 0) return <Figure field="acid" />;
   return (
     <>
-      <Choice
-        label="Acid value"
-        value={view.draft.picked.acidFrom}
-        options={[
-          ["typed", "Typed"],
-          ["lot", "Of a recorded lot"],
-        ]}
-        onPick={(acidFrom) => {
-          act({ do: "pick", picked: { acidFrom } });
-        }}
-      />
+      <Choose field="acidFrom" />
       {view.draft.picked.acidFrom === "lot" ? <OneLot lots={lots} /> : <Figure field="acid" />}
     </>
   );

@@ -1,40 +1,18 @@
 /** Compare: what differs from column to column, and everything else that a dose rests on. */
-import { BasePick } from "../../fields/picks";
-import { Choice } from "../../widgets/choice";
-import { comparedChoices } from "../names";
 import { AcidFigure, AcidValues } from "./acid";
 import { Bases } from "./bases";
 import { Charges } from "./charges";
-import { Figure, useDesk } from "./desk";
+import { Choose, Figure, useDesk } from "./desk";
 import { Figures } from "./figures-field";
-
-function OneBase() {
-  const { view, act } = useDesk();
-  return (
-    <BasePick
-      value={view.draft.picked.base}
-      onPick={(base) => {
-        act({ do: "pick", picked: { base } });
-      }}
-    />
-  );
-}
 
 export function CompareStep() {
   const { view, act } = useDesk();
   const { by, base } = view.draft.picked;
   return (
     <>
-      <Choice
-        label="Compare"
-        value={by}
-        options={comparedChoices}
-        onPick={(picked) => {
-          act({ do: "pick", picked: { by: picked } });
-        }}
-      />
+      <Choose field="by" />
       {by === "acid" ? <AcidValues /> : <AcidFigure />}
-      {by === "base" ? <Bases /> : <OneBase />}
+      {by === "base" ? <Bases /> : <Choose field="base" />}
       {by === "base" ? null : by === "assay" ? <Figures list="assay" /> : <Figure field="assay" />}
       {by === "base" ? null : (
         <>

@@ -2,7 +2,7 @@
 import { Field, Input } from "@fluentui/react-components";
 import { useState } from "react";
 import { aroundFigure, Unit } from "../../widgets/field-parts";
-import type { ListId } from "../draft";
+import type { ListId } from "../fields";
 import { listFactOf } from "../figures";
 import { useDesk, useMark } from "./desk";
 

@@ -1,14 +1,12 @@
 /** Sizes: how large the batches are, in which unit, and of what oil. */
 import { shown } from "../../../core/exact/shown";
-import { OilPick, UnitPick } from "../../fields/picks";
 import { unitNames } from "../../fields/units";
 import { capital } from "../../widgets/shown-number";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { sizesOf } from "../sizes";
 import { oilCold, oilTrouble } from "../working";
-import { Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark } from "./desk";
 import { Figures } from "./figures-field";
 
 /** The sizes that steps make, so that nobody has to count. */
@@ -42,37 +40,17 @@ function Stepped() {
 }
 
 export function SizesStep() {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const inMark = useMark();
   const { picked } = view.draft;
   const trouble = oilTrouble(view);
   const cold = oilCold(view);
   return (
     <>
-      <UnitPick
-        value={picked.unit}
-        onPick={(unit) => {
-          act({ do: "pick", picked: { unit } });
-        }}
-      />
-      <Choice
-        label="Batch sizes as"
-        value={picked.sizesBy}
-        options={[
-          ["list", "A list"],
-          ["steps", "Even steps"],
-        ]}
-        onPick={(sizesBy) => {
-          act({ do: "pick", picked: { sizesBy } });
-        }}
-      />
+      <Choose field="unit" />
+      <Choose field="sizesBy" />
       {picked.sizesBy === "list" ? <Figures list="sizes" /> : <Stepped />}
-      <OilPick
-        value={picked.oil}
-        onPick={(oil) => {
-          act({ do: "pick", picked: { oil } });
-        }}
-      />
+      <Choose field="oil" />
       <div className="side-by-side">
         {picked.oil === "" ? <Figure field="density" /> : null}
         <Figure field="temperature" />

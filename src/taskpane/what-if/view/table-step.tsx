@@ -7,7 +7,7 @@ import type { WhatIfQuestion } from "../../../workbook/what-if/question";
 import { unitNames } from "../../fields/units";
 import { capital } from "../../widgets/shown-number";
 import { Say } from "../../widgets/say";
-import type { StepId } from "../draft";
+import type { StepId } from "../what-if";
 import { linesOf, plotWords } from "../plot";
 import { previewOf } from "../preview";
 import { useDoses } from "../use-doses";

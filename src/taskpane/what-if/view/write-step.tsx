@@ -17,29 +17,18 @@ import type { WhatIfQuestion } from "../../../workbook/what-if/question";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { capital } from "../../widgets/shown-number";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
-import type { StepId } from "../draft";
+import type { StepId } from "../what-if";
 import { textOf, useDoses } from "../use-doses";
 import { useSelected } from "../use-selected";
-import { useDesk, useMark, Wants } from "./desk";
+import { Choose, useDesk, useMark, Wants } from "./desk";
 
 function Form({ question }: { question: WhatIfQuestion }) {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const found = oneFormula(question);
   return (
     <>
-      <Choice
-        label="As"
-        value={view.draft.picked.form}
-        options={[
-          ["table", "A table of formulas"],
-          ["one-formula", "One formula that spills"],
-        ]}
-        onPick={(form) => {
-          act({ do: "pick", picked: { form } });
-        }}
-      />
+      <Choose field="form" />
       {view.draft.picked.form === "one-formula" && found.kind === "formula" ? (
         <Say tone="know">
           It holds its figures itself: the table shows each in a cell, where it can be changed.
@@ -109,7 +98,7 @@ const placeAt = (selected: Block | undefined): WhatIfPlace | undefined =>
   };
 
 function Write({ host, question, doses, onWritten }: WriteProps) {
-  const { view, act } = useDesk();
+  const { view } = useDesk();
   const { form, place: picked } = view.draft.picked;
   /** What was written selects itself: the place must not follow it. */
   const [isDone, setDone] = useState(false);
@@ -120,17 +109,7 @@ function Write({ host, question, doses, onWritten }: WriteProps) {
       {isDone ? null : (
         <>
           <Form question={question} />
-          <Choice
-            label="Where"
-            value={picked}
-            options={[
-              ["new-sheet", "A new sheet"],
-              ["cell", "The selected cell"],
-            ]}
-            onPick={(next) => {
-              act({ do: "pick", picked: { place: next } });
-            }}
-          />
+          <Choose field="place" />
           {picked === "cell" ? (
             <p className="soft">
               {selected

@@ -1,15 +1,7 @@
-/** What the steps are called, and the work in hand at each: whose cautions are shown. */
+/** The work in hand at each step: whose cautions are shown. */
 import type { Work } from "../../core/batch/cautions";
-import type { StepId } from "./draft";
+import type { StepId } from "./batch";
 import type { Working } from "./working";
-
-export const stepNames: Record<StepId, string> = {
-  oil: "Oil",
-  lye: "Lye",
-  methanol: "Methanol",
-  "weigh-out": "Weigh-out",
-  record: "Record",
-};
 
 const works: Record<StepId, Work> = {
   oil: "heating",

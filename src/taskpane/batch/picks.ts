@@ -1,0 +1,48 @@
+/** What is picked for a batch, each said once: label, words, what holds at first, what stays. */
+import { basePick, unitPick } from "../fields/picks";
+import { pick, type PickedOf } from "../fields/pick-facts";
+
+const isKept = { isKept: true } as const;
+
+export const picks = {
+  unit: unitPick(isKept),
+  /** How two lots are mixed. */
+  mixedBy: pick(
+    "buttons",
+    "Mixed",
+    { shares: "By shares you type", target: "To a target" },
+    "shares",
+  ),
+  base: basePick(isKept),
+  titrantLye: pick(
+    "buttons",
+    "The titrant was made of",
+    { other: "Other lye, or not known", same: "This same lot of lye" },
+    "other",
+  ),
+  chargeUnit: pick(
+    "buttons",
+    "The base charge is given in",
+    { "%": "% of the oil’s mass", "g/L": "g per litre" },
+    "%",
+    isKept,
+  ),
+  /** Never taken for granted. */
+  chargeIs: pick(
+    "buttons",
+    "The base charge is",
+    { pure: "Pure base", "as weighed": "Lye as weighed" },
+    "",
+    isKept,
+  ),
+  methanolBy: pick(
+    "buttons",
+    "Methanol is given as",
+    { ratio: "Molar ratio", volume: "% by volume" },
+    "ratio",
+    isKept,
+  ),
+  pounds: pick("buttons", "Weights in", { no: "g and kg", yes: "lb and oz as well" }, "no", isKept),
+} as const;
+
+export type Picked = PickedOf<typeof picks>;

@@ -1,0 +1,27 @@
+/** The titration task, as far as it is said rather than done: its steps, fields, picks and words. */
+import type { SteppedTask, StepOf } from "../stepped/entered";
+import { numberFields } from "./fields";
+import { picks } from "./picks";
+
+export const titration = {
+  label: "Steps of the titration",
+  steps: {
+    titrant: "Titrant",
+    oil: "Oil",
+    blank: "Blank",
+    replicates: "Replicates",
+    result: "Result",
+    record: "Record",
+  },
+  fields: numberFields,
+  picks,
+  words: {
+    lot: { label: "Lot", hint: "As it is marked on the drum." },
+    operator: { label: "Who titrated", isKept: true },
+    note: { label: "Note" },
+    /** Day the titrant was made or last checked, 2026-09-30. */
+    checkedOn: { label: "Made or checked on", type: "date", isKept: true },
+  },
+} as const satisfies SteppedTask;
+
+export type StepId = StepOf<typeof titration>;
