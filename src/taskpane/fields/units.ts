@@ -1,6 +1,5 @@
 /** Units of an amount of oil. A gallon is never just a gallon. */
-export const unitIds = ["l", "kg", "lb", "us_gal", "uk_gal"] as const;
-export type UnitId = (typeof unitIds)[number];
+export type UnitId = "l" | "kg" | "lb" | "us_gal" | "uk_gal";
 
 /** After a figure. */
 export const unitNames: Record<UnitId, string> = {

@@ -51,7 +51,7 @@ export type EnterAction<Task extends SteppedTask> =
   | { readonly do: "write"; readonly words: Readonly<Partial<Record<WordOf<Task>, string>>> }
   | { readonly do: "go"; readonly step: StepOf<Task> };
 
-export const stepsOf = <Task extends SteppedTask>(task: Task): readonly StepOf<Task>[] =>
+const stepsOf = <Task extends SteppedTask>(task: Task): readonly StepOf<Task>[] =>
   Object.keys(task.steps);
 
 /** A draft after one of the acts that every task has. */

@@ -2,13 +2,13 @@
 import { areaName } from "../../sheet/cell-name";
 import { type Block, fault, type Step } from "../../sheet/port";
 import type { BookCell, BookSheet, BookTable } from "../../sheet/book";
-import type { RowValue } from "../record/row-values";
-import type { Column, TableShape } from "../tables/column";
+import type { Column, RecordTable, TableShape } from "../tables/column";
+import type { RowValue } from "../tables/row-values";
 import { tableSheet } from "../tables/sheet";
 import { address, cellAt } from "../../sheet/address";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
-import { rowWords, type RecordTarget } from "./record/record-target";
+import { rowWords } from "./record/row-words";
 import { refusal } from "./refusal";
 import { remarkWords } from "./remark-wording";
 import { sheetSteps, tableBlock } from "./sheet-steps";
@@ -87,10 +87,9 @@ const aboutName = (wanted: string, used: string): Remark[] =>
 
 export function planTable(
   snapshot: Snapshot,
-  into: RecordTarget,
+  shape: RecordTable,
   values: readonly RowValue[],
 ): Plan | Refusal {
-  const { shape } = into;
   const stopped = hindrance(snapshot, shape);
   if (stopped) return stopped;
   const name = freeSheetName(snapshot, shape.name);
@@ -100,8 +99,8 @@ export function planTable(
   const block = tableBlock(sheet, table);
   const row: Block = { ...block, row: block.row + 1, rows: 1 };
   return finished({
-    ...rowWords(into, row),
-    summary: `A new sheet ${name} with the table ${shape.name}; the ${into.what} is its first row, row ${String(row.row + 1)}.`,
+    ...rowWords(shape, row),
+    summary: `A new sheet ${name} with the table ${shape.name}; the ${shape.what} is its first row, row ${String(row.row + 1)}.`,
     cells: plannedCells(sheet, shape, row),
     makes: makes(sheet, shape, block),
     remarks: aboutName(shape.name, name),

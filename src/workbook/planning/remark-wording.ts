@@ -1,7 +1,6 @@
 /** The sentences of a plan's remarks and refusals. */
-import type { TableShape } from "../tables/column";
+import type { RecordTable, TableShape } from "../tables/column";
 import { named } from "./fault-wording";
-import type { RecordTarget } from "./record/record-target";
 
 const list = (names: readonly string[]): string => {
   const first = names.slice(0, 4).map(named);
@@ -32,7 +31,7 @@ export const remarkWords = {
     `${heading} holds typed figures above: they stay, and this row gets the formula.`,
   otherOrder: (heading: string): string =>
     `${heading} stays empty: the columns its formula needs are missing or stand in another order.`,
-  recordedBefore: (row: number, { what, tellingWords }: RecordTarget): string =>
+  recordedBefore: (row: number, { what, tellingWords }: RecordTable): string =>
     `Row ${String(row)} already holds this ${what}: ${tellingWords}.`,
   otherSheetName: (taken: string, used: string): string =>
     `A sheet called ${named(taken)} is there already: the new one is called ${named(used)}.`,

@@ -2,7 +2,8 @@
  * The `Batches` table: one row for each batch. The acid value comes by reference from the lot's last
  * titration, so that it follows when a reading is put right.
  */
-import { baseChoices, calculated, cellOf, type TableShape, typed } from "./column";
+import type { BatchRecord } from "../record/batch-record";
+import { baseChoices, calculated, cellOf, type RecordTable, typed } from "./column";
 
 const table = "Batches";
 const one = (heading: string): string => cellOf(table, heading);
@@ -31,21 +32,36 @@ const brought =
   `IF(${one("Assay %")}<50,IF(${isMethoxide},` +
   `${one("Catalyst g")}*(100-${one("Assay %")})/100/${gramsInLitre},0),0)`;
 
-export const batches: TableShape = {
+export const batches: RecordTable<BatchRecord> = {
   name: table,
   title: "Batches",
   guidance: "One row for each batch. The acid value comes from the lot's last titration.",
+  what: "batch",
+  tellingWords: "same date, same number, same lots, same amount",
   columns: [
-    typed("Date", 12, "Day of the batch.", { format: "yyyy-mm-dd" }),
-    typed("Batch", 10, "The batch's own number."),
+    typed("Date", 12, "Day of the batch.", {
+      format: "yyyy-mm-dd",
+      of: ({ date }) => date,
+      tells: true,
+    }),
+    typed("Batch", 10, "The batch's own number.", { of: ({ batch }) => batch, tells: true }),
     typed(
       "Lots",
       10,
       "The lot of oil, as in Titrations. A second lot has columns of its own; more than two: titrate the mix and give it a lot of its own.",
+      { of: ({ lot }) => lot, tells: true, isEssential: true },
     ),
-    typed("Amount", 10, "How much oil, in the unit beside it.", { format: "0.0" }),
+    typed("Amount", 10, "How much oil, in the unit beside it.", {
+      format: "0.0",
+      of: ({ amount }) => amount,
+      tells: true,
+      isEssential: true,
+    }),
     typed("Unit", 9, "l, kg, us_gal or uk_gal.", {
       choices: ["l", "kg", "us_gal", "uk_gal", "lb"],
+      of: ({ unit }) => unit,
+      tells: true,
+      isEssential: true,
     }),
     calculated(
       "Oil kg",
@@ -59,13 +75,15 @@ export const batches: TableShape = {
       "From the lot's last titration; of two lots, by their shares of the mass.",
       acidValue,
     ),
-    typed("Base", 10, "What the lye is.", { choices: baseChoices }),
-    typed("Lye lot", 10, "The lot of lye, from its label."),
+    typed("Base", 10, "What the lye is.", { choices: baseChoices, of: ({ base }) => base }),
+    typed("Lye lot", 10, "The lot of lye, from its label.", { of: ({ lyeLot }) => lyeLot }),
     typed("Assay %", 9, "How much of the lye is base, in percent: 90, not 0.90.", {
       format: "0.0",
+      of: ({ assay }) => assay,
     }),
     typed("Charge %", 9, "Pure base for the reaction, as percent of the oil's mass.", {
       format: "0.000",
+      of: ({ charge }) => charge,
     }),
     calculated(
       "Catalyst g",
@@ -88,28 +106,37 @@ export const batches: TableShape = {
     ),
     typed("Weighed g", 10, "Lye that was in fact weighed out, g.", { format: "0" }),
     typed("Litres made", 10, "Biodiesel drawn off, L.", { format: "0.0" }),
-    typed("Note", 40, "Anything else."),
+    typed("Note", 40, "Anything else.", { of: ({ note }) => note }),
     typed(
       "Methanol ratio",
       10,
       "Moles of methanol to one of triglyceride. Left empty: 6 (commonly cited).",
-      {
-        format: "0.00",
-      },
+      { format: "0.00", of: ({ ratio }) => ratio },
     ),
     typed("Allowed FFA %", 10, "Above this no dose is given. Left empty: 5 (commonly cited).", {
       format: "0.0",
+      of: ({ limitFfa }) => limitFfa,
     }),
     typed("Oil at C", 9, "Temperature at which a volume was taken. Left empty: 20 C.", {
       format: "0.0",
+      of: ({ temperature }) => temperature,
     }),
-    typed("Second lot", 10, "The lot that is mixed into the first, as in Titrations."),
-    typed("Second lot %", 10, "Its share of the mass, in percent.", { format: "0.0" }),
+    typed("Second lot", 10, "The lot that is mixed into the first, as in Titrations.", {
+      of: ({ second }) => second?.lot,
+      tells: true,
+    }),
+    typed("Second lot %", 10, "Its share of the mass, in percent.", {
+      format: "0.0",
+      of: ({ second }) => second?.percent,
+    }),
     typed(
       "Titrant lye",
       20,
       "Left empty, or: the titrant was made of this very lye and taken as pure.",
-      { choices: [asIfPure] },
+      {
+        choices: [asIfPure],
+        of: ({ isTitrantAsIfPure }) => (isTitrantAsIfPure ? asIfPure : undefined),
+      },
     ),
     calculated(
       "Methanol to add L",
@@ -119,6 +146,7 @@ export const batches: TableShape = {
     ),
     typed("Water %", 9, "Water in the oil, percent of its mass. Left empty: not measured.", {
       format: "0.00##",
+      of: ({ water }) => water,
     }),
   ],
 };

@@ -1,8 +1,12 @@
 /**
  * The `Titrations` table: one row for each titration. Readings are values, results are live formulas,
- * one for each calculated column.
+ * one for each calculated column. An omitted reading leaves its cell empty and stands in words under
+ * Omitted.
  */
+import { isExact } from "../../core/exact/exact";
 import { stageNames } from "../../core/titration/stages";
+import { omittedWords } from "../record/omitted-words";
+import type { TitrationRecord } from "../record/titration-record";
 import {
   baseChoices,
   calculated,
@@ -10,7 +14,7 @@ import {
   cellsOf,
   type Column,
   oilChoices,
-  type TableShape,
+  type RecordTable,
   typed,
 } from "./column";
 
@@ -24,46 +28,126 @@ const ownMasses = cellsOf(table, "Own mass 1 g", "Own mass 6 g");
 const masses = `IF(COUNT(${ownMasses})>0,${ownMasses},${one("Mass g")})`;
 const bench = `${titres},${blanks},${one("Molarity mol/L")},${masses}`;
 
-const words = (heading: string, width: number, note: string, choices?: readonly string[]): Column =>
-  typed(heading, width, note, choices ? { choices } : {});
-const reading = (heading: string, format: string, note: string, width = 10): Column =>
-  typed(heading, width, note, { format });
+type OfRecord = NonNullable<Column<TitrationRecord>["of"]>;
+type More = Partial<Pick<Column<TitrationRecord>, "width" | "choices" | "tells" | "isEssential">>;
 
-const numbered = (count: number, column: (index: number) => Column): Column[] =>
-  Array.from({ length: count }, (_, index) => column(index + 1));
+const words = (
+  heading: string,
+  width: number,
+  note: string,
+  of: OfRecord,
+  more: More = {},
+): Column<TitrationRecord> => typed(heading, width, note, { of, ...more });
+const reading = (
+  heading: string,
+  format: string,
+  note: string,
+  of: OfRecord,
+  { width = 10, ...more }: More = {},
+): Column<TitrationRecord> => typed(heading, width, note, { format, of, ...more });
 
-export const titrations: TableShape = {
+const numbered = (
+  count: number,
+  column: (index: number) => Column<TitrationRecord>,
+): Column<TitrationRecord>[] => Array.from({ length: count }, (_, index) => column(index + 1));
+
+const blankOf = ({ blanks: given }: TitrationRecord, index: number) =>
+  given !== "neutralised" ? given[index - 1] : index === 1 ? given : undefined;
+
+export const titrations: RecordTable<TitrationRecord> = {
   name: table,
   title: "Titrations",
   guidance:
     "One row for each titration. Type the readings; the columns of results work themselves out.",
+  what: "titration",
+  tellingWords: "same date, same lot, same readings",
   columns: [
-    reading("Date", "yyyy-mm-dd", "Day of the titration.", 12),
-    words("Lot", 10, "The lot of oil, as it is marked on its drum."),
-    words("Stage", 15, "What had been done to the oil.", stageNames),
-    words("Oil", 17, "Kind of oil, by name.", oilChoices),
-    words("Operator", 12, "Who titrated."),
-    words("Titrant base", 12, "What the burette held.", baseChoices),
-    reading("Molarity mol/L", "0.0000", "Strength of the titrant, mol/L (not g/L)."),
-    words("Strength set by", 15, "How that strength is known.", [
-      "weighing",
-      "KHP",
-      "certificate",
-      "label",
-    ]),
-    words("Indicator", 16, "Indicator used."),
-    reading("Seconds held", "0", "How long the colour stayed: 15 or 30 s."),
-    ...numbered(6, (index) => reading(`Titre ${index} mL`, "0.00", "Volume used, mL.")),
-    ...numbered(3, (index) =>
-      reading(`Blank ${index} mL`, "0.00", "Solvent alone, mL; or the word neutralised.", 12),
+    reading("Date", "yyyy-mm-dd", "Day of the titration.", ({ date }) => date, {
+      width: 12,
+      tells: true,
+    }),
+    words("Lot", 10, "The lot of oil, as it is marked on its drum.", ({ lot }) => lot, {
+      tells: true,
+      isEssential: true,
+    }),
+    words("Stage", 15, "What had been done to the oil.", ({ stage }) => stage, {
+      choices: stageNames,
+    }),
+    words("Oil", 17, "Kind of oil, by name.", ({ oil }) => oil, { choices: oilChoices }),
+    words("Operator", 12, "Who titrated.", ({ operator }) => operator),
+    words("Titrant base", 12, "What the burette held.", ({ titrantBase }) => titrantBase, {
+      choices: baseChoices,
+    }),
+    reading(
+      "Molarity mol/L",
+      "0.0000",
+      "Strength of the titrant, mol/L (not g/L).",
+      ({ molarity }) => molarity,
     ),
-    reading("Mass g", "0.00", "Grams of oil, when one mass serves all titres."),
+    words(
+      "Strength set by",
+      15,
+      "How that strength is known.",
+      ({ strengthSetBy }) => strengthSetBy,
+      { choices: ["weighing", "KHP", "certificate", "label"] },
+    ),
+    words("Indicator", 16, "Indicator used.", ({ indicator }) => indicator),
+    reading(
+      "Seconds held",
+      "0",
+      "How long the colour stayed: 15 or 30 s.",
+      ({ secondsHeld }) => secondsHeld,
+    ),
     ...numbered(6, (index) =>
-      reading(`Own mass ${index} g`, "0.00", "Grams of oil in this titre alone."),
+      reading(
+        `Titre ${index} mL`,
+        "0.00",
+        "Volume used, mL.",
+        (record) => record.titres[index - 1],
+        { tells: true, isEssential: index === 1 },
+      ),
     ),
-    reading("Read to mL", "0.00", "Smallest difference you read on the burette or syringe, mL."),
-    reading("Weighed to g", "0.00", "Smallest difference the balance shows, g."),
-    reading("Titrant ± %", "0.0", "How far off the titrant's strength may be, in percent."),
+    ...numbered(3, (index) =>
+      reading(
+        `Blank ${index} mL`,
+        "0.00",
+        "Solvent alone, mL; or the word neutralised.",
+        (record) => blankOf(record, index),
+        { width: 12, tells: true },
+      ),
+    ),
+    reading(
+      "Mass g",
+      "0.00",
+      "Grams of oil, when one mass serves all titres.",
+      ({ masses: given }) => (isExact(given) ? given : undefined),
+    ),
+    ...numbered(6, (index) =>
+      reading(
+        `Own mass ${index} g`,
+        "0.00",
+        "Grams of oil in this titre alone.",
+        ({ masses: given }) => (Array.isArray(given) ? given[index - 1] : undefined),
+      ),
+    ),
+    reading(
+      "Read to mL",
+      "0.00",
+      "Smallest difference you read on the burette or syringe, mL.",
+      ({ titreStep }) => titreStep,
+    ),
+    reading(
+      "Weighed to g",
+      "0.00",
+      "Smallest difference the balance shows, g.",
+      ({ massStep }) => massStep,
+    ),
+    reading(
+      "Titrant ± %",
+      "0.0",
+      "How far off the titrant's strength may be, in percent.",
+      ({ titrantPercent }) => titrantPercent,
+    ),
     calculated(
       "Corrected titre mL",
       "0.000",
@@ -82,12 +166,15 @@ export const titrations: TableShape = {
       "The same acid as percent oleic, for display.",
       `TITRE.FFAFROMACIDVALUE(${one("Acid value mg KOH/g")})`,
     ),
-    calculated(
-      "± FFA %",
-      "0.00",
-      "Half the width of the 95 % interval of % FFA.",
-      `TITRE.FFAUNCERTAINTY(${bench},${one("Read to mL")},${one("Weighed to g")},${one("Titrant ± %")})`,
-    ),
+    {
+      ...calculated(
+        "± FFA %",
+        "0.00",
+        "Half the width of the 95 % interval of % FFA.",
+        `TITRE.FFAUNCERTAINTY(${bench},${one("Read to mL")},${one("Weighed to g")},${one("Titrant ± %")})`,
+      ),
+      mayLack: true,
+    },
     calculated(
       "Verdict",
       "General",
@@ -95,7 +182,12 @@ export const titrations: TableShape = {
       `TITRE.VERDICT(${titres},${one("Read to mL")},,${masses},${blanks})`,
       60,
     ),
-    words("Omitted", 26, "A reading taken out, and why. It leaves its column."),
-    words("Note", 40, "Anything else."),
+    words(
+      "Omitted",
+      26,
+      "A reading taken out, and why. It leaves its column.",
+      ({ omitted, titreStep }) => omittedWords(omitted, titreStep),
+    ),
+    words("Note", 40, "Anything else.", ({ note }) => note),
   ],
 };

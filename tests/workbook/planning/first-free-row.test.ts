@@ -14,10 +14,9 @@ import {
   recordTitration,
 } from "../../../src/workbook/planning/record/record-titration";
 import type { RowChoice } from "../../../src/workbook/planning/record/target-row";
-import { batchRowValues } from "../../../src/workbook/record/batch-row-values";
-import { type RowValue, rowValues } from "../../../src/workbook/record/row-values";
 import { batches } from "../../../src/workbook/tables/batches";
 import type { TableShape } from "../../../src/workbook/tables/column";
+import { rowValues } from "../../../src/workbook/tables/row-values";
 import { titrations } from "../../../src/workbook/tables/titrations";
 import { openMemory } from "../../host/memory-host";
 import { slipwayBatch } from "../record/batch-records";
@@ -103,9 +102,8 @@ function wantedRow(rows: readonly Row[], below: readonly Below[]): number {
 }
 
 interface Kind<Of> {
-  readonly shape: TableShape;
+  readonly shape: TableShape<Of>;
   readonly records: fc.Arbitrary<Of>;
-  readonly values: (record: Of) => RowValue[];
   readonly plan: (host: Host, record: Of, choice?: RowChoice) => Promise<Plan | Refusal>;
   readonly record: (
     host: Host,
@@ -121,7 +119,7 @@ const held = ({ sheets }: MemoryBook, row: number, column: number): unknown[] =>
   return [cell?.value ?? "", cell?.formula ?? ""];
 };
 
-function law<Of>({ shape, records, values, plan, record }: Kind<Of>): void {
+function law<Of>({ shape, records, plan, record }: Kind<Of>): void {
   it("writes the first row without inputs, in order, and every row keeps or gets its formulas", () =>
     fc.assert(
       fc.asyncProperty(records, anyState, async (given, { rows, below }) => {
@@ -146,7 +144,10 @@ function law<Of>({ shape, records, values, plan, record }: Kind<Of>): void {
           const should = shape.columns.map(({ heading, formula }, column) => {
             if (formula !== undefined) return ["", row <= last ? formula : ""];
             if (row !== wanted) return held(before, row, column);
-            return [values(given).find((each) => each.heading === heading)?.value ?? "", ""];
+            return [
+              rowValues(shape, given).find((each) => each.heading === heading)?.value ?? "",
+              "",
+            ];
           });
           expect(shape.columns.map((_, column) => held(after, row, column))).toEqual(should);
         }
@@ -161,7 +162,6 @@ describe("recording a titration in any state of the table", () => {
   law({
     shape: titrations,
     records: anyRecord,
-    values: rowValues,
     plan: planTitration,
     record: recordTitration,
   });
@@ -179,7 +179,6 @@ describe("recording a batch in any state of the table", () => {
       water: fc.constantFrom(undefined, slipwayBatch.ratio),
       note: fc.string(),
     }) as fc.Arbitrary<typeof slipwayBatch>,
-    values: batchRowValues,
     plan: planBatch,
     record: recordBatch,
   });

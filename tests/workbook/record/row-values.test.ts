@@ -1,13 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import { omittedWords } from "../../../src/workbook/record/omitted-words";
-import { rowValues } from "../../../src/workbook/record/row-values";
 import type { TitrationRecord } from "../../../src/workbook/record/titration-record";
+import { rowValues } from "../../../src/workbook/tables/row-values";
 import { titrations } from "../../../src/workbook/tables/titrations";
 import { fourthOfMay2026, fryerLot } from "./records";
 
 const values = (record: TitrationRecord): Record<string, unknown> =>
-  Object.fromEntries(rowValues(record).map(({ heading, value }) => [heading, value]));
+  Object.fromEntries(rowValues(titrations, record).map(({ heading, value }) => [heading, value]));
 
 describe("a record as a row", () => {
   it("puts every figure under its heading, as a number", () => {
@@ -52,7 +52,7 @@ describe("a record as a row", () => {
     const headings = titrations.columns.map(({ heading }) => heading);
     const own = { ...fryerLot, masses: [exact("5")], note: "cloudy" };
     for (const record of [fryerLot, own]) {
-      for (const { heading } of rowValues(record)) expect(headings).toContain(heading);
+      for (const { heading } of rowValues(titrations, record)) expect(headings).toContain(heading);
     }
   });
 

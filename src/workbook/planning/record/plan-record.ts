@@ -1,26 +1,27 @@
 /** Recording into a table of ours: into a row of the one that is there, or into a new one. */
 import { type CellContent, type Host, isFault } from "../../../sheet/port";
-import type { RowValue } from "../../record/row-values";
+import { headingsOf, type RecordTable } from "../../tables/column";
+import { rowValues } from "../../tables/row-values";
 import { carryOut } from "../carry-out";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
 import { planRow } from "./plan-row";
 import { planTable } from "../plan-table";
 import { readLogbook } from "../logbook/read-logbook";
-import type { RecordTarget } from "./record-target";
 import { refusal } from "../refusal";
 import type { Pause } from "../settle";
 import type { RowChoice } from "./target-row";
 import { troublesOf } from "../troubles";
 
 /** Reads, never writes. */
-export async function planRecord(
+export async function planRecord<Of>(
   host: Host,
-  into: RecordTarget,
-  values: readonly RowValue[],
+  into: RecordTable<Of>,
+  record: Of,
   choice?: RowChoice,
 ): Promise<Plan | Refusal> {
-  const snapshot = await readLogbook(host, into.shape.name);
+  const snapshot = await readLogbook(host, into.name);
   if (isFault(snapshot)) return refusal(snapshot);
+  const values = rowValues(into, record);
   return snapshot.logbook
     ? planRow(snapshot, snapshot.logbook, into, values, choice)
     : planTable(snapshot, into, values);
@@ -36,18 +37,18 @@ export interface Recording {
 }
 
 /** Plans anew, writes only what was agreed to, and says which results could not be worked out. */
-export async function recordRow(
+export async function recordRow<Of>(
   host: Host,
-  into: RecordTarget,
-  values: readonly RowValue[],
+  into: RecordTable<Of>,
+  record: Of,
   { label, confirmed, pause, choice }: Recording,
 ): Promise<RecordOutcome> {
-  const planned = () => planRecord(host, into, values, choice);
+  const planned = () => planRecord(host, into, record, choice);
   const outcome = await carryOut(host, label, planned, confirmed, pause);
   if (outcome.kind !== "recorded" || outcome.differences.length > 0) return outcome;
   const isError = (result: CellContent): boolean => typeof result === "object";
   if (!Object.values(outcome.results).some(isError)) return outcome;
-  const troubles = await troublesOf(host, outcome.plan, into.mayLack);
+  const troubles = await troublesOf(host, outcome.plan, headingsOf(into, "mayLack"));
   if (troubles.length === 0) return outcome;
   const sentence = `Written in ${outcome.plan.where}, but not every result could be worked out.`;
   return { ...outcome, troubles, sentence };

@@ -1,14 +1,15 @@
 /** The plan of a row in a table that is there: what goes where, and what stands in the way. */
 import { type Block, fault, type Step } from "../../../sheet/port";
 import { tokensOf } from "../../../sheet/formula/token";
-import type { RowValue } from "../../record/row-values";
+import { headingsOf, type RecordTable } from "../../tables/column";
+import type { RowValue } from "../../tables/row-values";
 import { looksUpItsRow, workingsName } from "../../../partner/sharing/workings/workings-name";
 import { finished } from "../finished";
 import { formulasBack } from "../formulas-back";
 import { placeOf } from "../headings";
 import type { Plan, Refusal, Remark } from "../plan";
 import { recordedBefore } from "./recorded-before";
-import { rowWords, type RecordTarget } from "./record-target";
+import { rowWords } from "./row-words";
 import { refusal } from "../refusal";
 import { remarkWords } from "../remark-wording";
 import { rowCells } from "./row-cells";
@@ -34,30 +35,26 @@ const isPartnerCopy = ({ cells }: Logbook): boolean =>
   );
 
 /** Why no row can go into this table; undefined when one can. */
-function hindrance(
-  { sheets }: Snapshot,
-  logbook: Logbook,
-  { essential, shape, what }: RecordTarget,
-): Refusal | undefined {
+function hindrance({ sheets }: Snapshot, logbook: Logbook, into: RecordTable): Refusal | undefined {
   const { table } = logbook;
   const { name, block, headings, isFiltered } = table;
-  const missing = missingFrom(headings, essential);
+  const missing = missingFrom(headings, headingsOf(into, "isEssential"));
   if (missing.length > 0) {
-    return refused("name-taken", remarkWords.notOurTable(name, block.sheet, shape, missing));
+    return refused("name-taken", remarkWords.notOurTable(name, block.sheet, into, missing));
   }
   const found = sheets.sheets.find((sheet) => sheet.name === block.sheet);
   if (found?.isProtected) {
     return refusal(fault("sheet-protected", block.sheet));
   }
   if (isPartnerCopy(logbook)) {
-    return refused("name-taken", remarkWords.partnerCopy(table.name, what));
+    return refused("name-taken", remarkWords.partnerCopy(table.name, into.what));
   }
   return isFiltered ? refusal(fault("table-filtered", name)) : undefined;
 }
 
 function aboutColumns(
   { table }: Logbook,
-  { shape }: RecordTarget,
+  { columns }: RecordTable,
   values: readonly RowValue[],
 ): Remark[] {
   const { name, headings } = table;
@@ -67,7 +64,7 @@ function aboutColumns(
   );
   const results = missingFrom(
     headings,
-    shape.columns.filter(({ formula }) => formula).map(({ heading }) => heading),
+    columns.filter(({ formula }) => formula).map(({ heading }) => heading),
   );
   const code = "column-missing";
   return [
@@ -80,11 +77,7 @@ function aboutColumns(
   ];
 }
 
-function aboutRepeat(
-  logbook: Logbook,
-  target: RecordTarget,
-  values: readonly RowValue[],
-): Remark[] {
+function aboutRepeat(logbook: Logbook, target: RecordTable, values: readonly RowValue[]): Remark[] {
   const row = recordedBefore(logbook, target, values);
   if (row === undefined) return [];
   const code = "recorded-before";
@@ -92,14 +85,14 @@ function aboutRepeat(
 }
 
 /** The row that is taken, or why none is. */
-function chosen(logbook: Logbook, into: RecordTarget, choice: RowChoice): TargetRow | Refusal {
+function chosen(logbook: Logbook, into: RecordTable, choice: RowChoice): TargetRow | Refusal {
   const { table } = logbook;
-  const target = targetRow(logbook, into.shape, choice);
+  const target = targetRow(logbook, into, choice);
   if (target?.isNew && table.hasTotals) {
     return refused("target-not-empty", remarkWords.totals(table.name));
   }
   if (target?.inTheWay.length === 0) return target;
-  const next = targetRow(logbook, into.shape, "next free");
+  const next = targetRow(logbook, into, "next free");
   if (!target || !next) return refused("target-not-empty", remarkWords.noFreeRow(table.name));
   const held = target.inTheWay.map((column) => nowText(readCell(logbook, target.row, column)));
   const sentence = remarkWords.occupied(table.block.row + target.row + 1, held);
@@ -121,7 +114,7 @@ function summaryOf({ table }: Logbook, target: TargetRow): string {
 export function planRow(
   snapshot: Snapshot,
   logbook: Logbook,
-  into: RecordTarget,
+  into: RecordTable,
   values: readonly RowValue[],
   choice: RowChoice = "first",
 ): Plan | Refusal {
@@ -130,8 +123,8 @@ export function planRow(
   const { table } = logbook;
   const target = chosen(logbook, into, choice);
   if ("kind" in target) return target;
-  const { contents, cells, remarks } = rowCells(logbook, into.shape, target, values);
-  const back = formulasBack(logbook, into.shape, target);
+  const { contents, cells, remarks } = rowCells(logbook, into, target, values);
+  const back = formulasBack(logbook, into, target);
   const row: Block = { ...table.block, row: table.block.row + target.row, rows: 1 };
   const grown: Block = { ...table.block, rows: target.row + 1 };
   const steps: Step[] = [
@@ -162,7 +155,7 @@ export function planRow(
     ...(back.cells.length > 0
       ? { covers: { ...table.block, rows: Math.max(table.block.rows, target.row + 1) } }
       : {}),
-    table: into.shape.name,
+    table: into.name,
     steps,
   });
 }

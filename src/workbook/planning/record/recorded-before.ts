@@ -1,17 +1,17 @@
 /** Is this record in the logbook already? The columns that tell it apart hold the same. */
-import type { RowValue } from "../../record/row-values";
+import { headingsOf, type TableShape } from "../../tables/column";
+import type { RowValue } from "../../tables/row-values";
 import { placeOf } from "../headings";
-import type { RecordTarget } from "./record-target";
 import { type Logbook, readCell } from "../snapshot";
 
 /** The sheet's row that holds it, counted from 1 as a person does; undefined when none does. */
 export function recordedBefore(
   logbook: Logbook,
-  { telling }: RecordTarget,
+  shape: TableShape,
   values: readonly RowValue[],
 ): number | undefined {
   const { headings, block } = logbook.table;
-  const compared = telling.flatMap((heading) => {
+  const compared = headingsOf(shape, "tells").flatMap((heading) => {
     const column = placeOf(heading, headings);
     if (column === undefined) return [];
     return [{ column, value: values.find((each) => each.heading === heading)?.value ?? "" }];

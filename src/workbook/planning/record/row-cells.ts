@@ -1,7 +1,7 @@
 /** The cells of the record's row in a table that is there, with what must be known or confirmed. */
 import type { Content } from "../../../sheet/port";
-import type { RowValue } from "../../record/row-values";
 import type { TableShape } from "../../tables/column";
+import type { RowValue } from "../../tables/row-values";
 import { address, cellAt } from "../../../sheet/address";
 import { decided, type RowCell } from "../cell-content";
 import { isHeading } from "../headings";
