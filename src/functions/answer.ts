@@ -1,7 +1,10 @@
 /** Cells out: what the core found, as values a cell can hold. */
 import { type Exact, isExact } from "../core/exact/exact";
 import { type Outcome, isProblem, problem } from "../core/problem/problem";
-import type { Result, ResultTable } from "./define";
+
+/** What the core may answer: one value, or a table of them. */
+export type Result = Exact | boolean | string;
+export type ResultTable = readonly (readonly Result[])[];
 
 export type CellValue = number | string | boolean;
 /** One value, or rows of values that spill. */

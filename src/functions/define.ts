@@ -3,16 +3,11 @@
  * example that the tests run, and its sources. The list of functions for the spreadsheet program,
  * registration, the README table, the help pages and the property tests all read that one entry.
  */
-import type { Exact } from "../core/exact/exact";
 import { isProblem, type Outcome, type Problem } from "../core/problem/problem";
 import type { SourceId } from "../core/reference/sources";
 import type { Argument } from "./arguments";
-import { type Answer, toCells } from "./answer";
+import { type Answer, type Result, type ResultTable, toCells } from "./answer";
 import { type FunctionId, spills } from "./names";
-
-/** What the core may answer: one value, or a table of them. */
-export type Result = Exact | boolean | string;
-export type ResultTable = readonly (readonly Result[])[];
 
 // eslint-disable-next-line @typescript-eslint/no-explicit-any -- a record of readers of any type
 type Arguments = Record<string, Argument<any>>;

@@ -2,7 +2,7 @@
 import type { Unit } from "../core/quantity/quantity";
 import type { Slot } from "../core/titration/pairs";
 import type { List } from "./arguments";
-import type { Result, ResultTable } from "./define";
+import type { Result, ResultTable } from "./answer";
 
 /** One answer for each cell, "" where the cell was not filled in. */
 export const inShape = <R extends Result>(

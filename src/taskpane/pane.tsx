@@ -5,7 +5,8 @@ import { type ReactNode, Suspense, useState } from "react";
 import { CellExplanation } from "./explain/cell-explanation";
 import type { ShownCell } from "./explain/shown-cell";
 import { RunChecksAgain } from "./healing/run-checks-again";
-import { type TaskProps, tasks } from "./tasks";
+import { tasks } from "./tasks";
+import type { TaskProps } from "./task-props";
 import { PaneTheme } from "./theme";
 
 const cellTask = "cell";

@@ -3,20 +3,7 @@
  * are opened, so that the pane itself is there at once.
  */
 import { type ComponentType, lazy, type LazyExoticComponent } from "react";
-import type { Host } from "../sheet/port";
-import type { DraftStore } from "./titrate/drafts/store";
-import type { TaskMemory } from "./drafts/task-memory";
-
-/** What every task is given. */
-export interface TaskProps {
-  readonly host: Host;
-  readonly drafts: DraftStore;
-  readonly memory: TaskMemory;
-  /** As the browser or the spreadsheet program says it: "en-GB", "de-DE". */
-  readonly locale: string;
-  /** The time now; the machine's own where it is left out. */
-  readonly clock?: () => Date;
-}
+import type { TaskProps } from "./task-props";
 
 export interface Task {
   readonly id: string;

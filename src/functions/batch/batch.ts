@@ -10,7 +10,8 @@ import {
   molarRatio,
   oilMass,
 } from "../common";
-import { type ResultTable, worksheetFunction } from "../define";
+import type { ResultTable } from "../answer";
+import { worksheetFunction } from "../define";
 import { base, oil } from "../words";
 import { cautionRows } from "./caution-rows";
 

@@ -5,7 +5,8 @@ import { judgement } from "../../core/replicates/judgement";
 import { outlierTest, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
-import { type ResultTable, worksheetFunction } from "../define";
+import type { ResultTable } from "../answer";
+import { worksheetFunction } from "../define";
 import { replicateArguments, setOf } from "./replicate-set";
 
 /** Where a figure cannot be had, a word: the rest of the table still spills. */

@@ -6,7 +6,8 @@ import { asFfa, type Contribution, contributions } from "../../core/uncertainty/
 import { expand, type Expanded } from "../../core/uncertainty/expanded";
 import { shareOf, shareOfPart } from "../../core/uncertainty/shares";
 import { normal95 } from "../../core/uncertainty/standard-uncertainty";
-import { type Result, type ResultTable, worksheetFunction } from "../define";
+import type { Result, ResultTable } from "../answer";
+import { worksheetFunction } from "../define";
 import { benchOf, titrationArguments } from "./titration";
 
 const header: Result[] = [

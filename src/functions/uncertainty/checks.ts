@@ -1,5 +1,6 @@
 import { sources } from "../../core/reference/sources";
-import { type Result, type ResultTable, worksheetFunction } from "../define";
+import type { Result, ResultTable } from "../answer";
+import { worksheetFunction } from "../define";
 import { type Check, run } from "./checks/check";
 import { statisticsChecks } from "./checks/statistics";
 import { titrationChecks } from "./checks/titration";

@@ -4,7 +4,7 @@ import { titreCallId } from "../../sheet/formula/names";
 import { print } from "../../sheet/formula/print";
 import type { ArrayConstant, Call, Constant, Expression } from "../../sheet/formula/tree";
 import type { Builder } from "./workings/builder";
-import { answerTo, blockOf } from "./calls";
+import { blockOf, type CallsInside } from "./answered";
 import { expressionText } from "./expression-text";
 import { type Located, same } from "./workings/located";
 import { locate } from "./workings/locate";
@@ -40,8 +40,13 @@ function signedFigure(expression: Expression): string | undefined {
 /** What the helper cell of an argument is called. */
 const labelOf = ({ says }: NamedArgument): string => says.replace(/\.$/, "");
 
-function nested(call: Call, argument: NamedArgument, builder: Builder): Located | string {
-  const answer = answerTo(call, builder);
+function nested(
+  call: Call,
+  argument: NamedArgument,
+  builder: Builder,
+  calls: CallsInside,
+): Located | string {
+  const answer = calls.answerTo(call, builder);
   switch (answer.kind) {
     case "formula":
       return builder.helper(labelOf(argument), answer.formula);
@@ -55,7 +60,12 @@ function nested(call: Call, argument: NamedArgument, builder: Builder): Located 
 }
 
 /** Helper cells for what a range is worked out by, cell by cell. */
-function workedOut(expression: Expression, argument: NamedArgument, builder: Builder): Located {
+function workedOut(
+  expression: Expression,
+  argument: NamedArgument,
+  builder: Builder,
+  { nestedText }: CallsInside,
+): Located {
   const shape: Shape | undefined = shapeOf(
     expression,
     (reference) => locate(reference, builder.around),
@@ -66,7 +76,12 @@ function workedOut(expression: Expression, argument: NamedArgument, builder: Bui
   if (rows * columns > mostHelpers)
     noTwin(`${argument.name} is too large to be worked out in cells`);
   const cell = (row: number, column: number) =>
-    expressionText(expression, builder, rows * columns > 1 ? { row, column } : undefined);
+    expressionText(
+      expression,
+      builder,
+      nestedText,
+      rows * columns > 1 ? { row, column } : undefined,
+    );
   const formulas = Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (__, column) => cell(row, column)),
   );
@@ -79,6 +94,7 @@ export function argumentCells(
   given: Expression,
   argument: NamedArgument,
   builder: Builder,
+  calls: CallsInside,
 ): Located | string {
   switch (given.kind) {
     case "number":
@@ -97,12 +113,12 @@ export function argumentCells(
   const spill = spillOf(given, builder);
   if (spill) return spill;
   if (given.kind === "call" && titreCallId(given) !== undefined) {
-    return nested(given, argument, builder);
+    return nested(given, argument, builder, calls);
   }
   if (given.kind === "binary" && given.operator === ",") {
     return noTwin(`${argument.name} is several ranges at once`);
   }
   return argument.list
-    ? workedOut(given, argument, builder)
-    : builder.helper(labelOf(argument), expressionText(given, builder));
+    ? workedOut(given, argument, builder, calls)
+    : builder.helper(labelOf(argument), expressionText(given, builder, calls.nestedText));
 }

@@ -2,17 +2,16 @@
 import { functionNamed } from "../../functions/catalogue";
 import { namespace } from "../../functions/names";
 import type { NamedArgument, WorksheetFunction } from "../../functions/define";
-import type { Twin, TwinAnswer, TwinArgument } from "../../functions/twin";
+import type { Twin, TwinArgument } from "../../functions/twin";
 import { plainName, titreCallId } from "../../sheet/formula/names";
 import type { Call, Expression, Omitted } from "../../sheet/formula/tree";
+import { type Answer, blockOf, type CallsInside } from "./answered";
 import { argumentCells } from "./argument-cells";
 import type { Builder } from "./workings/builder";
 import { expressionText } from "./expression-text";
 import type { Located } from "./workings/located";
 import { NoTwin, noTwin } from "./no-twin";
 import { isMark } from "./workings/template";
-
-export type Answer = Exclude<TwinAnswer, { kind: "none" }>;
 
 /** More single cells than this are not written out one by one. */
 const mostCells = 5000;
@@ -39,7 +38,7 @@ function answerOf(call: Call, entry: WorksheetFunction, twin: Twin, builder: Bui
   const found = (argument: NamedArgument): TwinArgument | undefined => {
     const given = call.arguments[entry.arguments.indexOf(argument)];
     if (!given || given.kind === "omitted") return undefined;
-    const cells = argumentCells(given, argument, builder);
+    const cells = argumentCells(given, argument, builder, calls);
     return typeof cells === "string"
       ? { text: cells, rows: 1, columns: 1, cell: () => cells }
       : twinArgument(builder, cells, count);
@@ -108,7 +107,7 @@ function oneOfTwo(call: Call, index: number, entry: WorksheetFunction, builder: 
   // Figures, since programs differ in how they show TRUE.
   const which = builder.helper(
     `${name}: 1 takes the first range, 2 the other`,
-    `IF(${expressionText(test, builder)},1,2)`,
+    `IF(${expressionText(test, builder, nestedText)},1,2)`,
   );
   const condition = `${which}=1`;
   builder.countChoice();
@@ -124,7 +123,7 @@ function oneOfTwo(call: Call, index: number, entry: WorksheetFunction, builder: 
 }
 
 /** What a call comes to. Throws NoTwin where it has no plain formula. */
-export function answerTo(call: Call, builder: Builder): Answer {
+function answerTo(call: Call, builder: Builder): Answer {
   const id = titreCallId(call) ?? "";
   const entry = functionNamed(id);
   if (!entry) return noTwin(`there is no function ${namespace}.${id}`);
@@ -153,21 +152,8 @@ export function shownAnswer(call: Call, builder: Builder): Answer {
   return { kind: "formula", formula: builder.answer(answerLabel(call), answer.formula) };
 }
 
-/** A table that something else works on, in helper cells. */
-export function blockOf(
-  { formulas }: Extract<Answer, { kind: "table" }>,
-  label: string,
-  builder: Builder,
-): Located {
-  const words = () => noTwin("part of its table is words that have no plain formula");
-  return builder.block(
-    label,
-    formulas.map((row) => row.map((cell) => cell ?? words())),
-  );
-}
-
 /** A call inside something larger, as text that can stand there. */
-export function nestedText(call: Call, builder: Builder): string {
+function nestedText(call: Call, builder: Builder): string {
   const answer = shownAnswer(call, builder);
   const id = titreCallId(call) ?? "";
   switch (answer.kind) {
@@ -179,3 +165,10 @@ export function nestedText(call: Call, builder: Builder): string {
       throw new NoTwin(`the sentence of ${namespace}.${id} is part of a larger formula`, true);
   }
 }
+
+/** What else stands in a formula needs calls answered, and a call needs what stands in it: so they are handed down. */
+const calls: CallsInside = { answerTo, nestedText };
+
+/** Part of a formula written out again. */
+export const partText = (expression: Expression, builder: Builder): string =>
+  expressionText(expression, builder, nestedText);

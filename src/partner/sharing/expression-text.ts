@@ -5,7 +5,7 @@ import { type Replacement, splice } from "../../sheet/formula/splice";
 import type { Call, Expression, Reference } from "../../sheet/formula/tree";
 import { type Node, partsOf } from "../../sheet/formula/walk";
 import type { Builder } from "./workings/builder";
-import { nestedText } from "./calls";
+import type { CallsInside } from "./answered";
 import { locate } from "./workings/locate";
 import { isOfOneValue } from "./shape";
 import { spillOf } from "./spilled";
@@ -34,7 +34,14 @@ function cellsText(reference: Reference, builder: Builder, pick: Pick | undefine
   return builder.mark(pick && isMany ? cells.cell(pick.row, pick.column) : cells.whole);
 }
 
-function replaced(node: Node, builder: Builder, pick: Pick | undefined): Replacement[] {
+type NestedText = CallsInside["nestedText"];
+
+function replaced(
+  node: Node,
+  builder: Builder,
+  nestedText: NestedText,
+  pick: Pick | undefined,
+): Replacement[] {
   const put = (text: string): Replacement[] => [{ start: node.start, end: node.end, text }];
   if (node.kind === "reference") return put(cellsText(node, builder, pick));
   if (isOurs(node)) return put(nestedText(node, builder));
@@ -43,13 +50,21 @@ function replaced(node: Node, builder: Builder, pick: Pick | undefined): Replace
   const alone = singled(node);
   if (alone) return put(nestedText(alone, builder));
   const inside = takesBlocks(node) ? undefined : pick;
-  return partsOf(node).flatMap((part) => replaced(part, builder, inside));
+  return partsOf(node).flatMap((part) => replaced(part, builder, nestedText, inside));
 }
 
-/** @param pick of blocks that the expression goes through cell by cell, write this cell */
-export function expressionText(expression: Expression, builder: Builder, pick?: Pick): string {
+/**
+ * @param nestedText a call of ours that stands in it
+ * @param pick of blocks that the expression goes through cell by cell, write this cell
+ */
+export function expressionText(
+  expression: Expression,
+  builder: Builder,
+  nestedText: NestedText,
+  pick?: Pick,
+): string {
   const { start, end } = withBrackets(expression);
-  const changes = replaced(expression, builder, pick).map((each) => ({
+  const changes = replaced(expression, builder, nestedText, pick).map((each) => ({
     ...each,
     start: each.start - start,
     end: each.end - start,

@@ -6,9 +6,10 @@ import { readFormula } from "../../sheet/formula/read";
 import type { Call, Expression, Omitted } from "../../sheet/formula/tree";
 import { isArrayNatured } from "../../xlsx/formulas/array-nature";
 import { Builder } from "./workings/builder";
-import { type Answer, shownAnswer } from "./calls";
-import { expressionText } from "./expression-text";
-import type { Home, Instance, Mode } from "./workings/instance";
+import type { Answer } from "./answered";
+import { partText, shownAnswer } from "./calls";
+import type { Instance } from "./workings/instance";
+import type { Home, Mode } from "./workings/standing";
 import type { Around } from "./workings/located";
 import { NoTwin } from "./no-twin";
 import {
@@ -43,7 +44,7 @@ function wholeAnswer(tree: Expression, builder: Builder): Answer {
     const formula = formulas[cell.row - 1]?.[cell.column - 1];
     return formula === undefined ? { kind: "value" } : { kind: "formula", formula };
   }
-  return { kind: "formula", formula: expressionText(tree, builder) };
+  return { kind: "formula", formula: partText(tree, builder) };
 }
 
 /** In its own cell and in the row of helper cells that is farthest down: as long as it can get. */

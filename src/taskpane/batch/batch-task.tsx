@@ -10,7 +10,7 @@ import { useRef } from "react";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { TaskShell } from "../stepped/task-shell";
-import type { TaskProps } from "../tasks";
+import type { TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";

@@ -5,7 +5,7 @@ import { isProblem } from "../../core/problem/problem";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import { amount } from "./shown";
-import type { Seen } from "./view-of";
+import type { Seen } from "./seen";
 
 export interface FormerWords {
   readonly tone: "know" | "mind";

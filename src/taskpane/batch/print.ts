@@ -5,7 +5,7 @@ import type { WeighOutRecord } from "../../workbook/weigh-out/weigh-out-record";
 import { batchOf } from "./record";
 import { routeOf } from "./route-of";
 import { interval } from "./shown";
-import type { Seen } from "./view-of";
+import type { Seen } from "./seen";
 
 /** @returns undefined while there is no weigh-out */
 export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {

@@ -6,7 +6,8 @@ import type { RecordOutcome } from "../../workbook/planning/plan";
 import { sheetDay } from "../widgets/day";
 import { digits } from "../widgets/shown-number";
 import { isTakenAsPure, type MixedLot } from "./mix";
-import type { Seen, View } from "./view-of";
+import type { View } from "./view-of";
+import type { Seen } from "./seen";
 import { isVolume } from "./working";
 
 /** As a cell will hold it. */

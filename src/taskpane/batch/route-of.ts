@@ -1,7 +1,7 @@
 /** Which way this oil can go, from its acid and from its water, if that was measured. */
 import { route } from "../../core/batch/route";
 import { isProblem } from "../../core/problem/problem";
-import type { Seen } from "./view-of";
+import type { Seen } from "./seen";
 
 /** @returns undefined until the acid of the mix and the allowed acid are known */
 export function routeOf({ figures, working: { mix } }: Seen): string | undefined {

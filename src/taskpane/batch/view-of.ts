@@ -2,18 +2,10 @@
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";
-import { type Figures, figuresOf } from "./figures";
+import { figuresOf } from "./figures";
+import type { Seen } from "./seen";
 import { wanted, type Want } from "./wants";
-import { type Working, workingOf } from "./working";
-
-export interface Seen {
-  readonly draft: Draft;
-  readonly figures: Figures;
-  readonly working: Working;
-  /** The lots on record, the latest first. */
-  readonly recorded: readonly RecordedLot[];
-  readonly mark: DecimalMark;
-}
+import { workingOf } from "./working";
 
 export interface View extends Seen {
   readonly wants: readonly Want[];

@@ -7,7 +7,7 @@ import type { StepId } from "./batch";
 import type { NumberFieldId } from "./fields";
 import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../widgets/shown-number";
-import type { Seen } from "./view-of";
+import type { Seen } from "./seen";
 
 export interface Want {
   readonly step: StepId;

@@ -9,7 +9,7 @@ import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import type { Mix } from "./mix";
 import { amount, amountTo, interval, poundsText } from "./shown";
-import type { Seen } from "./view-of";
+import type { Seen } from "./seen";
 
 export interface Line {
   readonly what: string;

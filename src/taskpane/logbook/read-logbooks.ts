@@ -5,7 +5,8 @@ import { readRemembered } from "../../workbook/planning/logbook/remember-columns
 import { recogniseSheet } from "../../adopt/recognising/recognise";
 import { rememberedMapping, rememberedSheet } from "../../adopt/recognising/remembered";
 import { cellsFromAnswer } from "../../adopt/recognising/sheet-cells";
-import type { Action, ReadTable } from "./state";
+import type { Action } from "./state";
+import type { ReadTable } from "./found-table";
 
 /** More cells on one sheet are no logbook anybody keeps by hand. */
 const mostCells = 2_000_000;

@@ -4,7 +4,7 @@
  */
 import type { LogbookMapping } from "../../adopt/recognising/mapping";
 import type { TableGuess } from "../../adopt/recognising/recognise";
-import type { FoundTable, ReadTable } from "./state";
+import type { FoundTable, ReadTable } from "./found-table";
 
 const isSame = ({ mapping }: FoundTable, { guess }: ReadTable): boolean =>
   guess.sheet === mapping.sheet &&

@@ -1,12 +1,11 @@
 /** What the logbook task knows and how it changes. No page, no workbook. */
 import type { AddedId } from "../../adopt/added-columns/added";
 import type { Spelling } from "../../adopt/added-columns/columns-to-add";
-import { type LogbookMapping, mappingFrom, withConstant } from "../../adopt/recognising/mapping";
+import { type LogbookMapping, withConstant } from "../../adopt/recognising/mapping";
+import { type FoundTable, foundTable, type ReadTable } from "./found-table";
 import { refreshed } from "./refreshed";
 import { changed, type MappingAction } from "./mapping-actions";
-import type { TableGuess } from "../../adopt/recognising/recognise";
 import type { RoleId } from "../../adopt/recognising/roles";
-import type { SheetCells } from "../../adopt/recognising/sheet-cells";
 import type { RecheckReport } from "../../adopt/recheck/finding";
 import type { MistakeId } from "../../adopt/recheck/mistakes/all";
 
@@ -17,17 +16,6 @@ export const stepNames = {
   check: "Re-check",
 } as const;
 export type StepId = keyof typeof stepNames;
-
-/** One table of the workbook: what it was guessed to be, and what was agreed. */
-export interface FoundTable {
-  readonly guess: TableGuess;
-  readonly cells: SheetCells;
-  readonly mapping: LogbookMapping;
-  /** A person has seen the mapping and said that it is right. */
-  readonly isAgreed: boolean;
-  /** The mapping was agreed to before and stood on a sheet. */
-  readonly isRemembered: boolean;
-}
 
 export type Looking =
   | { readonly state: "looking" }
@@ -67,13 +55,6 @@ export const firstState: LogbookState = {
   order: "row",
 };
 
-/** A table as it was read, and the mapping that was remembered for it, if any. */
-export interface ReadTable {
-  readonly guess: TableGuess;
-  readonly cells: SheetCells;
-  readonly remembered: LogbookMapping | undefined;
-}
-
 export type Action =
   | { readonly do: "look" }
   | { readonly do: "found"; readonly tables: readonly ReadTable[] }
@@ -93,14 +74,6 @@ export type Action =
   | { readonly do: "stopped" }
   | { readonly do: "only"; readonly only: MistakeId | "all" }
   | { readonly do: "order"; readonly order: Order };
-
-const foundTable = ({ guess, cells, remembered }: ReadTable): FoundTable => ({
-  guess,
-  cells,
-  mapping: remembered ?? mappingFrom(guess),
-  isAgreed: remembered !== undefined,
-  isRemembered: remembered !== undefined,
-});
 
 /** A change to the mapping that is shown: what was agreed and found before no longer holds. */
 function remapped(

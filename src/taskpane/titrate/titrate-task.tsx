@@ -9,7 +9,7 @@ import "./timer.css";
 import "./result.css";
 import { Button } from "@fluentui/react-components";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
-import type { TaskProps } from "../tasks";
+import type { TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";

@@ -62,3 +62,7 @@ export const lists = {
 } satisfies Record<string, NumberFieldFact>;
 
 export type ListId = keyof typeof lists;
+
+/** A table larger than this is read by nobody. */
+export const mostSizes = 200;
+export const mostColumns = 50;

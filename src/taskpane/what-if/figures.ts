@@ -5,15 +5,12 @@ import type { Judged, NumberFieldFact } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";
 import type { ListId } from "./fields";
-import { lists, numberFields, type NumberFieldId } from "./fields";
+import { lists, numberFields, type NumberFieldId, mostColumns, mostSizes } from "./fields";
 import { type JudgedList, judgeList } from "./list";
-import { mostSizes } from "./sizes";
 
 export interface Figures extends NumberFigures<NumberFieldId> {
   list(id: ListId): JudgedList;
 }
-
-export const mostColumns = 50;
 
 /** A field's fact; sizes have the unit that was picked. */
 function factOf(draft: Draft, field: NumberFieldId): NumberFieldFact {

@@ -1,9 +1,8 @@
 /** The batch sizes: a list as typed, or from one to another by steps. */
 import type { Exact } from "../../core/exact/exact";
 import { shown } from "../../core/exact/shown";
+import { mostSizes } from "./fields";
 import type { Figures } from "./figures";
-
-export const mostSizes = 200;
 
 export type Sizes =
   | { readonly kind: "sizes"; readonly values: readonly Exact[] }

@@ -11,7 +11,7 @@ import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import type { StepState } from "../stepped/step-bar";
 import { TaskShell } from "../stepped/task-shell";
-import type { TaskProps } from "../tasks";
+import type { TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";

@@ -15,7 +15,7 @@ import {
 } from "../../core/reference/oils";
 import type { WhatIfQuestion } from "../../workbook/what-if/question";
 import { columnsOf } from "./columns";
-import { mostColumns } from "./figures";
+import { mostColumns } from "./fields";
 import { sizesOf } from "./sizes";
 import { type Bench, needed, optional, type Want, type Wanting } from "./wanting";
 

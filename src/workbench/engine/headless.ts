@@ -24,7 +24,7 @@ import type { Book, BookValue } from "../../sheet/book";
 import { snapshotOf } from "../snapshot";
 import type { GivenCell } from "./cells";
 import type { Holding } from "../holding/holding";
-import type { HeldTerms } from "../holding/lay-out";
+import type { HeldTerms } from "../holding/held-terms";
 import { surroundingsOf } from "../holding/surroundings";
 import { keepFormulas } from "./keep-formulas";
 import { engineFunctions } from "./registration";

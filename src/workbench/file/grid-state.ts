@@ -10,7 +10,7 @@ import { IDefinedNamesService } from "@univerjs/engine-formula";
 import type { GivenCell } from "../engine/cells";
 import { raw, type WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";
-import type { IsHeld } from "../holding/lay-out";
+import type { IsHeld } from "../holding/held-terms";
 import { type TableState, tablesOn } from "./tables-in-grid";
 
 export interface CellState {

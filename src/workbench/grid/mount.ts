@@ -24,7 +24,7 @@ import type { Failures } from "../engine/steady/failures";
 import { WorkbookCells } from "../engine/workbook-cells";
 import { type GridState, gridState } from "../file/grid-state";
 import { Holding } from "../holding/holding";
-import type { HeldTerms } from "../holding/lay-out";
+import type { HeldTerms } from "../holding/held-terms";
 import { surroundingsOf } from "../holding/surroundings";
 import type { Selection } from "../selection";
 import { stoppedWords } from "../bar/saved-words";

@@ -9,7 +9,7 @@ import { unprovenReason } from "../trust/proven";
 import { blocksRead, type Surroundings } from "./blocks-read";
 import { keyAt, placeAt } from "./cell-keys";
 import { type HeldFile, unworkable } from "./held-file";
-import type { HeldTerms, IsHeld } from "./lay-out";
+import type { HeldTerms, IsHeld } from "./held-terms";
 import { heldCells, reading } from "./follow";
 import { type Asked, type At, type HeldPlace, type Marks, put } from "./marks";
 import type { ReadBlock } from "./readers";

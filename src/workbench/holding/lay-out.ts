@@ -6,19 +6,10 @@
 import type { GridState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";
 import { sheetKey } from "../sheet-key";
-import { type HeldFile, heldFile } from "./held-file";
+import { heldFile } from "./held-file";
+import type { HeldTerms, IsHeld } from "./held-terms";
 import type { Holding } from "./holding";
-import type { HeldPlace } from "./marks";
 import { differing } from "./oracle";
-
-export interface HeldTerms {
-  readonly file?: HeldFile;
-  readonly marks?: readonly HeldPlace[];
-  /** Nothing is worked out, for this reason. */
-  readonly all?: string;
-}
-
-export type IsHeld = (sheet: string, row: number, column: number) => boolean;
 
 /** Shows the file; `time` tells one showing from the next. */
 type Show = (time: number, terms: HeldTerms, isHeld: IsHeld) => Promise<GridState>;

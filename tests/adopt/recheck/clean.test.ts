@@ -1,12 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import {
-  type Action,
-  firstState,
-  type ReadTable,
-  reduce,
-  shownTable,
-} from "../../../src/taskpane/logbook/state";
+import { type Action, firstState, reduce, shownTable } from "../../../src/taskpane/logbook/state";
+import type { ReadTable } from "../../../src/taskpane/logbook/found-table";
 import { roleOf } from "../../../src/adopt/recognising/roles";
 import { isFileProblem, openXlsx } from "../../../src/xlsx";
 import { isKnown, type LogbookMapping, mappingFrom } from "../../../src/adopt/recognising/mapping";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
-import { lists } from "../../../src/taskpane/what-if/fields";
+import { lists, mostSizes } from "../../../src/taskpane/what-if/fields";
 import { judgeList } from "../../../src/taskpane/what-if/list";
-import { mostSizes, stepped } from "../../../src/taskpane/what-if/sizes";
+import { stepped } from "../../../src/taskpane/what-if/sizes";
 import type { DecimalMark } from "../../../src/taskpane/widgets/typed-number";
 
 const read = (text: string, mark: DecimalMark = ".") => judgeList(text, lists.sizes, mark, 5);

@@ -1,6 +1,7 @@
 /** Formulas that are not in a cell of their own: names, conditional formats, rules for what is typed. */
 import type { Converter } from "../converter";
-import type { Home, Instance } from "../workings/instance";
+import type { Instance } from "../workings/instance";
+import type { Home } from "../workings/standing";
 
 const isHelped = ({ template }: Instance): boolean =>
   template.kind === "formulas" && template.helpers.length + template.blocks.length > 0;

@@ -3,7 +3,7 @@ import { columnLetters } from "../../../sheet/cell-name";
 import { type Edges, targetOf } from "../../../sheet/formula/reference";
 import type { Reference } from "../../../sheet/formula/tree";
 import type { KnownTable } from "../facts";
-import type { Operand } from "../workings/instance";
+import type { Operand } from "../workings/standing";
 import { type Around, fixedBlock, type Located, same } from "../workings/located";
 import { noTwin } from "../no-twin";
 import { sheetPrefix } from "../../../sheet/sheet-prefix";

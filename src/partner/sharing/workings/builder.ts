@@ -2,7 +2,7 @@
 import { columnLetters } from "../../../sheet/cell-name";
 import type { Twin } from "../../../functions/twin";
 import type { Expression } from "../../../sheet/formula/tree";
-import type { Operand } from "./instance";
+import type { Operand } from "./standing";
 import type { Around, Located } from "./located";
 import { noTwin } from "../no-twin";
 import { markOf, marksIn } from "./template";

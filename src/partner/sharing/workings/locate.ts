@@ -5,7 +5,7 @@ import { readFormula } from "../../../sheet/formula/read";
 import { sheetOf, targetOf } from "../../../sheet/formula/reference";
 import type { Reference } from "../../../sheet/formula/tree";
 import type { KnownName } from "../facts";
-import type { Operand } from "./instance";
+import type { Operand } from "./standing";
 import { type Around, fixedBlock, type Located, single } from "./located";
 import { noTwin } from "../no-twin";
 import { cornerOf, piecesIn, restorer } from "../pieces";

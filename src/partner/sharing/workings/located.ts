@@ -3,7 +3,7 @@ import { columnLetters } from "../../../sheet/cell-name";
 import type { Edges } from "../../../sheet/formula/reference";
 import { limits } from "../../../xlsx/limits";
 import type { Facts } from "../facts";
-import type { Home, Operand } from "./instance";
+import type { Home, Operand } from "./standing";
 import { sheetPrefix } from "../../../sheet/sheet-prefix";
 
 export interface Located {

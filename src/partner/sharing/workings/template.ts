@@ -1,5 +1,5 @@
 /** A formula as it comes out in plain functions, for every cell of its form. */
-import type { Instance, Mode, Operand } from "./instance";
+import type { Mode, Operand, Standing } from "./standing";
 import type { OwnRowCell } from "./located";
 import { pieceIndex, standInPattern } from "../pieces";
 
@@ -87,8 +87,8 @@ export function partsOf(marked: string, operands: readonly Operand[]): Parts {
   return parts;
 }
 
-export function written(parts: Parts, instance: Instance, mode: Mode): string {
+export function written(parts: Parts, standing: Standing, mode: Mode): string {
   let text = "";
-  for (const part of parts) text += typeof part === "string" ? part : part(instance, mode);
+  for (const part of parts) text += typeof part === "string" ? part : part(standing, mode);
   return text;
 }

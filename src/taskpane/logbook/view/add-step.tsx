@@ -11,7 +11,8 @@ import { usePlanned } from "../../planned/use-planned";
 import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
-import { type FoundTable, shownTable } from "../state";
+import { shownTable } from "../state";
+import type { FoundTable } from "../found-table";
 import type { StepProps } from "./step-props";
 
 interface ChangeProps {

@@ -6,7 +6,8 @@ import { roleOf } from "../../../adopt/recognising/roles";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { columnName, nameOf, reasonWords, roleOptions } from "../column-words";
-import type { Action, FoundTable } from "../state";
+import type { Action } from "../state";
+import type { FoundTable } from "../found-table";
 import { basisChoices } from "./typed";
 
 interface ColumnProps {

@@ -5,7 +5,8 @@ import { roleOf } from "../../../adopt/recognising/roles";
 import { needsUnit } from "../../../adopt/recognising/units-of-roles";
 import { Choice } from "../../widgets/choice";
 import { nameOf } from "../column-words";
-import type { Action, FoundTable } from "../state";
+import type { Action } from "../state";
+import type { FoundTable } from "../found-table";
 import { basisChoices } from "./typed";
 
 interface OneProps {

@@ -16,7 +16,8 @@ import { PickList } from "../../widgets/pick-list";
 import { capital } from "../../widgets/shown-number";
 import { Say } from "../../widgets/say";
 import type { DecimalMark } from "../../widgets/typed-number";
-import type { Action, FoundTable } from "../state";
+import type { Action } from "../state";
+import type { FoundTable } from "../found-table";
 
 interface OwnWordsProps {
   readonly table: FoundTable;

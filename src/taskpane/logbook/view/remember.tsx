@@ -5,7 +5,7 @@ import { planRemembering } from "../../../workbook/planning/logbook/remember-col
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { PartHeading } from "../../stepped/part-heading";
-import type { FoundTable } from "../state";
+import type { FoundTable } from "../found-table";
 
 export function Remember({
   host,

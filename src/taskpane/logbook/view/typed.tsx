@@ -5,7 +5,8 @@ import { Choice } from "../../widgets/choice";
 import { judge } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";
 import type { DecimalMark } from "../../widgets/typed-number";
-import type { Action, FoundTable } from "../state";
+import type { Action } from "../state";
+import type { FoundTable } from "../found-table";
 import { askedFigures, factOf, type FigureId, typedIn } from "../typed-figures";
 
 export const basisChoices: readonly (readonly [Basis, string])[] = [

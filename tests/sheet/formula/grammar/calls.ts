@@ -1,5 +1,4 @@
 /** Calls: plain, marked, ours, of links; LET and LAMBDA with the names they make. */
-import { expression } from "./expressions";
 import { bracketed, binds, gap, leaf, type Piece, unjoined } from "./piece";
 import { deeper, type Where } from "./where";
 
@@ -27,7 +26,7 @@ const functions: readonly (readonly [shown: string, stored?: string, back?: stri
 function argument(where: Where): Piece {
   const { tape } = where;
   if (tape.oneIn(9)) return leaf("", { tree: "-" });
-  const given = expression(where);
+  const given = where.expression(where);
   // A union's comma would part arguments.
   const piece = given.strength === binds.union ? bracketed(tape, given) : given;
   const [left, right] = [gap(tape), gap(tape)];
@@ -66,10 +65,10 @@ function letCall(where: Where): Piece {
   const given: Piece[] = [];
   const inside = () => deeper(where, [...where.known, ...made]);
   for (const name of ["p", "q_", "Öl"].slice(0, 1 + tape.next(3))) {
-    given.push(local(name), expression(inside()));
+    given.push(local(name), where.expression(inside()));
     made.push(name);
   }
-  given.push(expression(inside()));
+  given.push(where.expression(inside()));
   return called(
     ["LET", "_xlfn.LET", "LET"],
     given.map((each) => unjoined(tape, each)),
@@ -78,7 +77,7 @@ function letCall(where: Where): Piece {
 
 function lambda(where: Where): Piece {
   const made = ["u", "v_1"].slice(0, 1 + where.tape.next(2));
-  const body = unjoined(where.tape, expression(deeper(where, [...where.known, ...made])));
+  const body = unjoined(where.tape, where.expression(deeper(where, [...where.known, ...made])));
   return called(["LAMBDA", "_xlfn.LAMBDA", "LAMBDA"], [...made.map(local), body]);
 }
 

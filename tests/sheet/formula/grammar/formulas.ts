@@ -21,7 +21,7 @@ export const formulas: fc.Arbitrary<Made> = fc
   .map((figures) => {
     const tape = new Tape(figures);
     const depth = 2 + tape.next(4);
-    const piece = expression({ tape, depth, known: [] });
+    const piece = expression({ tape, depth, known: [], expression });
     const [left, right] = [gap(tape), gap(tape)];
     return {
       ...piece,

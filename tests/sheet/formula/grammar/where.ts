@@ -1,4 +1,5 @@
 /** Where in a formula a piece is made. */
+import type { Piece } from "./piece";
 import type { Tape } from "./tape";
 
 /** The names LET and LAMBDA have made around a place. */
@@ -8,6 +9,8 @@ export interface Where {
   readonly tape: Tape;
   readonly depth: number;
   readonly known: Known;
+  /** Makes whatever may stand there: a call has expressions in it, and an expression calls. */
+  readonly expression: (where: Where) => Piece;
 }
 export const deeper = (where: Where, known: Known = where.known): Where => ({
   ...where,

@@ -1,0 +1,30 @@
+/** A table of the workbook, as it was read and as it was understood. */
+import { type LogbookMapping, mappingFrom } from "../../adopt/recognising/mapping";
+import type { TableGuess } from "../../adopt/recognising/recognise";
+import type { SheetCells } from "../../adopt/recognising/sheet-cells";
+
+/** One table of the workbook: what it was guessed to be, and what was agreed. */
+export interface FoundTable {
+  readonly guess: TableGuess;
+  readonly cells: SheetCells;
+  readonly mapping: LogbookMapping;
+  /** A person has seen the mapping and said that it is right. */
+  readonly isAgreed: boolean;
+  /** The mapping was agreed to before and stood on a sheet. */
+  readonly isRemembered: boolean;
+}
+
+/** A table as it was read, and the mapping that was remembered for it, if any. */
+export interface ReadTable {
+  readonly guess: TableGuess;
+  readonly cells: SheetCells;
+  readonly remembered: LogbookMapping | undefined;
+}
+
+export const foundTable = ({ guess, cells, remembered }: ReadTable): FoundTable => ({
+  guess,
+  cells,
+  mapping: remembered ?? mappingFrom(guess),
+  isAgreed: remembered !== undefined,
+  isRemembered: remembered !== undefined,
+});
