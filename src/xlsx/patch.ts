@@ -14,7 +14,7 @@ import { Draft } from "./patch/draft";
 import type { Edit } from "./patch/edits";
 import { Gatherer } from "./patch/gather";
 import { addPrintNames } from "./patch/print-setup";
-import { growTablePart } from "./patch/table-part";
+import { growTablePart } from "./patch/table/part";
 import { answer, type FileProblem, isFileProblem } from "./problem";
 import { dynamicMarks } from "./read/dynamic-arrays";
 import { readWorkbook } from "./open";

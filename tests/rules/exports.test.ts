@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { namesOf } from "./names-of";
-import { filesUnder, root, type SourceFile } from "./sources-of";
+import { filesUnder, meantBy, root, type SourceFile } from "./sources-of";
 
 const config = (path: string): SourceFile => ({
   path,
@@ -12,11 +12,8 @@ const config = (path: string): SourceFile => ({
 const files = [...filesUnder("src"), ...filesUnder("tests"), config("webpack.config.js")];
 const named = files.map((file) => ({ path: file.path, ...namesOf(file) }));
 
-/** The file an import means: with its ending, or the folder's index. */
 const paths = new Set(files.map(({ path }) => path));
-const meant = (target: string): string =>
-  [target, `${target}.ts`, `${target}.tsx`, `${target}/index.ts`].find((path) => paths.has(path)) ??
-  target;
+const meant = meantBy(files);
 
 const used = new Set(
   named.flatMap(({ taken }) => taken.map(({ from, name }) => `${meant(from)}: ${name}`)),

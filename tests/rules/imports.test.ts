@@ -1,90 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { codeOf, filesUnder, importsOf, type SourceFile } from "./sources-of";
-
-/**
- * The rooms of src, each with the rooms below it that it may import. One direction only: see the map in
- * DEVELOPERS.md.
- */
-const may: Record<string, readonly string[]> = {
-  "src/core": [],
-  "src/functions": ["src/core"],
-  // Whatever reads formulas and files knows which names are ours, and not what they work out.
-  "src/sheet": ["src/functions/names", "src/core"],
-  "src/xlsx": ["src/sheet", "src/functions/names", "src/core"],
-  "src/partner": ["src/xlsx", "src/sheet", "src/functions", "src/core"],
-  "src/adopt": ["src/xlsx", "src/sheet", "src/functions", "src/core"],
-  "src/workbook": [
-    "src/partner",
-    "src/adopt",
-    "src/xlsx",
-    "src/sheet",
-    "src/functions",
-    "src/core",
-  ],
-  "src/workbench/engine": ["src/workbench", "src/sheet", "src/functions", "src/core"],
-  "src/host/excel": ["src/sheet"],
-  "src/host/workbench": [
-    "src/workbench/engine",
-    "src/workbench/look",
-    "src/sheet",
-    "src/functions",
-  ],
-  "src/taskpane": [
-    "src/workbook",
-    "src/partner",
-    "src/adopt",
-    "src/xlsx",
-    "src/sheet",
-    "src/functions",
-    "src/core",
-  ],
-  "src/workbench": [
-    "src/taskpane",
-    "src/host",
-    "src/workbook",
-    "src/partner",
-    "src/adopt",
-    "src/xlsx",
-    "src/sheet",
-    "src/functions",
-    "src/core",
-  ],
-  "src/help": [
-    "src/workbook",
-    "src/partner",
-    "src/adopt",
-    "src/sheet",
-    "src/functions",
-    "src/core",
-  ],
-  // The engine works out what stands in the sample workbooks.
-  "src/cli": [
-    "src/help",
-    "src/workbench/engine",
-    "src/workbook",
-    "src/partner",
-    "src/adopt",
-    "src/xlsx",
-    "src/sheet",
-    "src/functions",
-    "src/core",
-  ],
-};
+import { cyclesOf } from "./cycles-of";
+import { exceptions, isWithin, mayImport, roomOf } from "./rooms";
+import { codeOf, filesUnder, importsOf, meantBy, type SourceFile } from "./sources-of";
 
 const pureRooms = ["core", "functions", "sheet", "xlsx", "partner", "adopt", "workbook"].map(
   (room) => `src/${room}`,
 );
-
-/** The one file of the pane that knows which spreadsheet program it runs in. */
-const paneStart = /^src\/taskpane\/start\.tsx$/;
-
-const isWithin = (path: string, part: string): boolean =>
-  path === part || path.startsWith(`${part}/`) || path.startsWith(`${part}.`);
-
-const partOf = (path: string): string =>
-  Object.keys(may)
-    .filter((part) => isWithin(path, part))
-    .sort((a, b) => b.length - a.length)[0] ?? "";
 
 const files = filesUnder("src");
 
@@ -95,20 +16,30 @@ const within = (...parts: string[]) =>
   files.filter((file) => parts.some((p) => isWithin(file.path, p)));
 
 describe("the architecture", () => {
-  it("places every source file in a known part", () => {
-    expect(files.filter((file) => partOf(file.path) === "").map((file) => file.path)).toEqual([]);
+  it("places every source file in a known room", () => {
+    expect(files.filter(({ path }) => !roomOf(path)).map(({ path }) => path)).toEqual([]);
   });
 
   it("has imports that run one way", () => {
     const found = offences((file) =>
-      importsOf(file).filter((target) => {
-        if (!target.startsWith("src/")) return false;
-        if (paneStart.test(file.path) && isWithin(target, "src/host/excel")) return false;
-        const room = partOf(file.path);
-        return ![room, ...(may[room] ?? [])].some((part) => isWithin(target, part));
-      }),
+      importsOf(file).filter((it) => it.startsWith("src/") && !mayImport(file.path, it)),
     );
     expect(found).toEqual([]);
+  });
+
+  it("has no exception that nothing needs", () => {
+    const needed = ([file, to]: (typeof exceptions)[number]): boolean =>
+      within(file).some((each) => importsOf(each).some((target) => isWithin(target, to)));
+    expect(exceptions.filter((each) => !needed(each))).toEqual([]);
+  });
+
+  it("has no two files that need each other, by value or by type", () => {
+    const all = [...files, ...filesUnder("tests")];
+    const meant = meantBy(all);
+    const edges = new Map(all.map((file) => [file.path, importsOf(file).map(meant)]));
+    // src/adopt is being taken apart: its two go with that
+    const isOther = (cycle: readonly string[]) => !cycle.every((it) => it.startsWith("src/adopt/"));
+    expect(cyclesOf(edges).filter(isOther)).toEqual([]);
   });
 
   it("imports decimal.js in src/core/exact alone", () => {
@@ -148,11 +79,6 @@ describe("the architecture", () => {
         file.path !== "src/functions/register.ts",
     );
     expect(found.map((file) => file.path)).toEqual([]);
-  });
-
-  it("keeps source files under 200 lines", () => {
-    const long = files.filter((file) => file.text.split("\n").length > 201);
-    expect(long.map((file) => file.path)).toEqual([]);
   });
 
   it("refers to nothing outside the project, nor do its tests", () => {

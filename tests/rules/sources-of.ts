@@ -30,6 +30,14 @@ export function importsOf(file: SourceFile): string[] {
   );
 }
 
+/** The file that an import means: with its ending, or the folder's index; what it is no file of, as it is. */
+export function meantBy(files: readonly SourceFile[]): (target: string) => string {
+  const paths = new Set(files.map(({ path }) => path));
+  return (target) =>
+    [target, `${target}.ts`, `${target}.tsx`, `${target}/index.ts`].find((it) => paths.has(it)) ??
+    target;
+}
+
 /** The text without comments, for rules about what code names. */
 export const codeOf = (file: SourceFile): string =>
   file.text.replace(/\/\*[\s\S]*?\*\//g, "").replace(/(^|[^:"'])\/\/.*$/gm, "$1");

@@ -5,7 +5,7 @@ import { contentTypes, namespaces, relationshipTypes } from "../package/names";
 import type { Package } from "../package/package";
 import { addRelationship, targetOf } from "../package/relationships";
 import { intoSheet, type Placed } from "../patch/frame";
-import { relationshipId } from "../patch/table-part-list";
+import { relationshipId } from "../patch/table/part-list";
 import { escapeAttribute } from "../xml/escape";
 import { appending } from "../xml/insert";
 import { count } from "../xml/scan";

@@ -19,8 +19,8 @@ import { addNotes } from "./notes";
 import { printed } from "./print-setup";
 import { SheetCells } from "./sheet-cells";
 import type { SheetDraft } from "./sheet-draft";
-import { makeTablePart } from "./table-part";
-import { listedTables } from "./table-part-list";
+import { makeTablePart } from "./table/part";
+import { listedTables } from "./table/part-list";
 
 /** What the styles part does for cells. */
 export interface Dresser {

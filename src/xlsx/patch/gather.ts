@@ -6,7 +6,7 @@ import { refuse } from "../problem";
 import { refuseWidth } from "./columns";
 import type { Draft } from "./draft";
 import type { Edit } from "./edits";
-import { addColumn, addRows, growTable, refuseOverlap, takeFormulas } from "./grow-table";
+import { addColumn, addRows, growTable, refuseOverlap, takeFormulas } from "./table/grow";
 import { CellPlanner } from "./plan-cell";
 import type { SheetDraft, TableDraft } from "./sheet-draft";
 

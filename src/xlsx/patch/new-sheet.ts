@@ -10,7 +10,7 @@ import { escapeAttribute } from "../xml/escape";
 import { appending } from "../xml/insert";
 import { prefixed } from "../xml/tag";
 import { childOf, type Node, readTree } from "../xml/tree";
-import { relationshipId } from "./table-part-list";
+import { relationshipId } from "./table/part-list";
 
 /** What an empty sheet's part holds. */
 export const emptySheet = `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>

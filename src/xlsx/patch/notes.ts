@@ -18,7 +18,7 @@ import {
   ownNamespaces,
 } from "./note-xml";
 import type { SheetDraft } from "./sheet-draft";
-import { relationshipId } from "./table-part-list";
+import { relationshipId } from "./table/part-list";
 
 /** The part of that kind which belongs to the sheet, made if there is none. */
 function partOf(

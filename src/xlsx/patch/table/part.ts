@@ -1,17 +1,17 @@
 /** The part that holds a table: grown in place, or made. */
-import { areaName } from "../../sheet/cell-name";
-import { splice } from "../../sheet/formula/splice";
-import { addContentType } from "../package/content-types";
-import { contentTypes, namespaces, relationshipTypes } from "../package/names";
-import type { Package } from "../package/package";
-import { addRelationship } from "../package/relationships";
-import { refuse } from "../problem";
-import { encodeString, escapeAttribute, escapeText } from "../xml/escape";
-import { growing } from "../xml/insert";
-import { count } from "../xml/scan";
-import { prefixed, withAttribute } from "../xml/tag";
-import { childOf, childrenOf, type Node, readTree } from "../xml/tree";
-import type { ColumnDraft, TableDraft } from "./sheet-draft";
+import { areaName } from "../../../sheet/cell-name";
+import { splice } from "../../../sheet/formula/splice";
+import { addContentType } from "../../package/content-types";
+import { contentTypes, namespaces, relationshipTypes } from "../../package/names";
+import type { Package } from "../../package/package";
+import { addRelationship } from "../../package/relationships";
+import { refuse } from "../../problem";
+import { encodeString, escapeAttribute, escapeText } from "../../xml/escape";
+import { growing } from "../../xml/insert";
+import { count } from "../../xml/scan";
+import { prefixed, withAttribute } from "../../xml/tag";
+import { childOf, childrenOf, type Node, readTree } from "../../xml/tree";
+import type { ColumnDraft, TableDraft } from "../sheet-draft";
 import { refuseChangedHeadings, takeHeadings } from "./headings";
 
 /** A heading as an attribute: line feeds are escaped as the format escapes them. */

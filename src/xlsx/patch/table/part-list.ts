@@ -1,9 +1,9 @@
 /** The list of a sheet's tables, and the attribute by which one part names another. */
-import { namespaces } from "../package/names";
-import { growing, listXml } from "../xml/insert";
-import { prefixed } from "../xml/tag";
-import { childOf, childrenOf, type Node } from "../xml/tree";
-import { intoSheet, type Placed, within } from "./frame";
+import { namespaces } from "../../package/names";
+import { growing, listXml } from "../../xml/insert";
+import { prefixed } from "../../xml/tag";
+import { childOf, childrenOf, type Node } from "../../xml/tree";
+import { intoSheet, type Placed, within } from "../frame";
 
 /** The name of a relationship, with its namespace declared on the spot, whatever the part calls it. */
 export const relationshipId = (id: string): string =>

@@ -1,9 +1,9 @@
 /** The headings of tables: cells of the sheet and names in the table's part, which must agree. */
-import { named } from "../cell-address";
-import type { Table } from "../model";
-import { refuse } from "../problem";
-import { refuseHeading } from "./grow-table";
-import type { TableDraft } from "./sheet-draft";
+import { named } from "../../cell-address";
+import type { Table } from "../../model";
+import { refuse } from "../../problem";
+import { refuseHeading } from "./grow";
+import type { TableDraft } from "../sheet-draft";
 
 /** What will stand in a heading's cell. */
 function headingAt({ sheet, area }: TableDraft, column: number) {

@@ -1,13 +1,13 @@
 /** Columns and rows added to a table, where nothing else stands. */
-import { areaName } from "../../sheet/cell-name";
-import { isOnSheet, named, overlaps } from "../cell-address";
-import { storedFormula } from "../formulas/to-file";
-import type { Area } from "../../sheet/area";
-import { refuse, type TableTrouble } from "../problem";
-import type { TableDraft } from "./sheet-draft";
-import type { AddColumn, AddRows, Content, Dress, NewValue } from "./edits";
-import type { CellPlanner } from "./plan-cell";
-import { isFilling } from "./wanted";
+import { areaName } from "../../../sheet/cell-name";
+import { isOnSheet, named, overlaps } from "../../cell-address";
+import { storedFormula } from "../../formulas/to-file";
+import type { Area } from "../../../sheet/area";
+import { refuse, type TableTrouble } from "../../problem";
+import type { TableDraft } from "../sheet-draft";
+import type { AddColumn, AddRows, Content, Dress, NewValue } from "../edits";
+import type { CellPlanner } from "../plan-cell";
+import { isFilling } from "../wanted";
 
 const longestHeading = 255;
 
