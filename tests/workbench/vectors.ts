@@ -1,17 +1,6 @@
 /** The checked inputs and answers, laid out as a workbook: inputs on one sheet, formulas on another. */
-import { functionNamed } from "../../src/functions/catalogue";
 import type { Book, BookCell } from "../../src/sheet/book";
-import vectors from "../vectors.json";
-
-export interface Vector {
-  readonly fn: string;
-  readonly args: readonly unknown[];
-  readonly expect: unknown;
-  readonly within: number;
-  readonly why: string;
-}
-
-export const known: Vector[] = (vectors as Vector[]).filter(({ fn }) => functionNamed(fn));
+import type { Vector } from "../vectors";
 
 /** Rows kept free for each vector: more than any of them spills or needs. */
 export const rowsEach = 24;

@@ -4,7 +4,7 @@ import { quantity } from "../../../src/core/quantity/quantity";
 import { decimalSlip } from "../../../src/core/replicates/decimal-slip";
 import { judgement, type Mark } from "../../../src/core/replicates/judgement";
 import { replicateSet } from "../../../src/core/replicates/outlier-test";
-import vectors from "../../vectors-next.json";
+import { vectors } from "../../vectors";
 
 interface Usual {
   scatter: number;
@@ -21,9 +21,8 @@ const setOf = (readings: readonly number[], step?: number, usual?: Usual) =>
 const marks = (readings: readonly number[], step?: number, usual?: Usual): readonly Mark[] =>
   judgement(setOf(readings, step, usual)).marks;
 
-type Vector = (typeof vectors)[number];
 /** Without own masses, and not an error: what the core alone can be asked. */
-const known = (vectors as Vector[]).filter(
+const known = vectors.filter(
   ({ fn, args, expect: wanted }) =>
     fn === "OUTLIERS" && Array.isArray(wanted) && !Array.isArray(args[3]),
 );
