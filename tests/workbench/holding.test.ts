@@ -80,9 +80,9 @@ describe("a formula of a file", () => {
     }));
 
   it.each([
-    ["SUBTOTAL(9,A1:A3)", "6"],
+    ["AGGREGATE(9,5,A1:A3)", "6"],
     ["OFFSET(A1,1,0)", "2"],
-    ["TODAY()", "46000"],
+    ["ROWS(A:A)", "1048576"],
     ["RAND()", "0.5"],
     ["A1:A3*2", "2"],
     ["SUM((A1:A2,A3))", "6"],
@@ -178,6 +178,105 @@ describe("a formula of a file", () => {
         );
       },
     ));
+});
+
+describe("a subtotal", () => {
+  const rows = (middle: string, ...more: string[]) =>
+    bookOf(
+      `<row r="1"><c r="A1"><v>1</v></c><c r="C1"><f>SUBTOTAL(109,A1:A3)</f><v>6</v></c></row><row r="2"${middle}><c r="A2"><v>2</v></c></row><row r="3"><c r="A3"><v>3</v></c></row>${more.join("")}`,
+    );
+
+  it("is worked out where every row is shown", () =>
+    inGrid(rows(""), async (file) => {
+      await type(file, "A2", 20);
+      // By hand: 1 + 20 + 3.
+      expect(await savedCell(file, "C1")).toMatchObject({ cell: { value: 24 }, asksAnew: false });
+    }));
+
+  it.each([' hidden="1"', ' ht="0" customHeight="1"'])(
+    "is held where a row it reads is not shown: %s",
+    (hidden) =>
+      inGrid(rows(hidden), async (file) => {
+        expect(reason(file, "C1")).toBe("It uses SUBTOTAL over rows that are hidden or filtered.");
+        await type(file, "A1", 10);
+        expect(await savedCell(file, "C1")).toMatchObject({ cell: { value: 6 }, asksAnew: true });
+      }),
+  );
+
+  it("does not mind hidden rows elsewhere", () =>
+    inGrid(rows("", '<row r="4" hidden="1"><c r="A4"><v>9</v></c></row>'), (file) => {
+      expect(reason(file, "C1")).toBeUndefined();
+    }));
+
+  it("is held from when another subtotal stands among what it reads", () =>
+    inGrid(rows(""), async (file) => {
+      await type(file, "A3", "=SUBTOTAL(9,A1:A2)");
+      expect(reason(file, "C1")).toBe("It uses SUBTOTAL over other subtotals.");
+      // By hand: 1 + 2.
+      expect((await savedCell(file, "A3")).cell).toMatchObject({ value: 3 });
+      expect(await savedCell(file, "C1")).toMatchObject({ cell: { value: 6 }, asksAnew: true });
+      await type(file, "A3", 5);
+      // By hand: 1 + 2 + 5.
+      expect((await savedCell(file, "C1")).cell).toMatchObject({ value: 8 });
+    }));
+});
+
+describe("a formula that goes by the day", () => {
+  /** Days from 1899-12-30 to a day, by the calendar of the machine. */
+  const daysTo = (day: Date): number =>
+    Math.round(
+      (Date.UTC(day.getFullYear(), day.getMonth(), day.getDate()) - Date.UTC(1899, 11, 30)) /
+        86_400_000,
+    );
+  const file = () =>
+    book(
+      ["A1", "", "45000"],
+      ["B1", "TODAY()-A1", "12"],
+      ["C1", 'IF(B1>9,"long","short")', "0"],
+      ["D1", "A1*2", "90000"],
+      ["E1", "B1+RAND()", "12.5"],
+    );
+
+  it("is worked out for today, though the file has what it came to on another day", () =>
+    inGrid(file(), (opened) => {
+      expect(reason(opened, "B1")).toBeUndefined();
+      expect(reason(opened, "C1")).toBeUndefined();
+      expect(opened.grid.value(at("B1"))).toBe(daysTo(new Date()) - 45_000);
+      expect(reason(opened, "E1")).toBe("It uses RAND.");
+    }));
+
+  it("changes nothing in a file in which nothing was changed", () =>
+    inGrid(file(), async (opened) => {
+      expect((await opened.edits()).edits).toEqual([]);
+    }));
+
+  it("is saved as it is shown, with what was changed", () =>
+    inGrid(file(), async (opened) => {
+      await type(opened, "A1", 46_000);
+      expect((await savedCell(opened, "B1")).cell?.value).toBe(daysTo(new Date()) - 46_000);
+      await type(opened, "A1", 45_000);
+      await type(opened, "F1", 1);
+      expect((await savedCell(opened, "B1")).cell?.value).toBe(daysTo(new Date()) - 45_000);
+      expect((await savedCell(opened, "C1")).cell?.value).toBe("long");
+      expect(await savedCell(opened, "E1")).toMatchObject({
+        cell: { value: 12.5 },
+        asksAnew: true,
+      });
+    }));
+
+  it("is worked out where it does so by a name", () => {
+    const parts = partsWith(
+      sheetOf('<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f>thisDay-A1</f><v>3</v></c></row>'),
+    );
+    const workbook = (parts["xl/workbook.xml"] ?? "").replace(
+      "</sheets>",
+      '</sheets><definedNames><definedName name="thisDay">TODAY()</definedName></definedNames>',
+    );
+    return inGrid(zipped({ ...parts, "xl/workbook.xml": workbook }), (opened) => {
+      expect(reason(opened, "B1")).toBeUndefined();
+      expect(opened.grid.value(at("B1"))).toBe(daysTo(new Date()) - 2);
+    });
+  });
 });
 
 describe("a formula that is typed", () => {

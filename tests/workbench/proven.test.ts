@@ -2,8 +2,15 @@
 import { describe, expect, it } from "vitest";
 import { type FormulaContext, unprovenReason } from "../../src/workbench/trust/proven";
 
-const names: Record<string, string> = { Titre: "=Log!$B$2", Column: "=Log!$B$2:$B$9" };
-const context: FormulaContext = { nameRefersTo: (name) => names[name] };
+const names: Record<string, string> = {
+  Titre: "=Log!$B$2",
+  Column: "=Log!$B$2:$B$9",
+  Whole: "=SUBTOTAL(9,Log!$B$2:$B$9)",
+};
+const context: FormulaContext = {
+  nameRefersTo: (name) => names[name],
+  isTable: (name) => name === "Lots",
+};
 
 describe("a formula whose result may be saved", () => {
   it.each([
@@ -17,6 +24,10 @@ describe("a formula whose result may be saved", () => {
     "=VLOOKUP(A1,Log!A:C,3,FALSE)",
     "=Titre+1",
     "=SUM(Column)",
+    "=SUBTOTAL(109,A1:A9)",
+    "=TODAY()-Log[[#This Row],[Date]]",
+    "=ROWS($A$2:A2)",
+    "=VLOOKUP(A1,Lots[],2,FALSE)",
   ])("is %s", (formula) => {
     expect(unprovenReason(formula, context)).toBeUndefined();
   });
@@ -24,7 +35,10 @@ describe("a formula whose result may be saved", () => {
 
 describe("a formula that keeps its result, and why:", () => {
   it.each([
-    ["=SUBTOTAL(9,A1:A9)", "SUBTOTAL"],
+    ["=Whole+1", "SUBTOTAL in a name"],
+    ["=ROWS(A:A)", "ROWS of whole rows or columns"],
+    ["=XLOOKUP(A1,B1:B9,C1:C9)", "XLOOKUP"],
+    ["=SUM(Lots)", "Lots[]"],
     ["=AGGREGATE(9,5,A1:A9)", "AGGREGATE"],
     ["=SUM(First:Last!A1)", "several sheets"],
     ["=[1]Other!A1", "another workbook"],
@@ -42,7 +56,6 @@ describe("a formula that keeps its result, and why:", () => {
     ["=@A1:A9", "@"],
     ["=SUM(A1#)", "#"],
     ["=Unknown*2", "Unknown"],
-    ["=NOW()", "NOW"],
     ["=RAND()", "RAND"],
     ['=INDIRECT("A1")', "INDIRECT"],
     ["=LAMBDA(x,x+1)(2)", "LAMBDA"],

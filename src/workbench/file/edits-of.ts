@@ -51,19 +51,24 @@ function cellEdits(
   terms: FileTerms,
   cells: CellEdits,
   isStopped: boolean,
-): Edit[] {
+): { readonly found: readonly Edit[]; readonly ofTheClock: readonly Edit[] } {
   const { before, now } = pair;
   const arrays = terms.arrays.get(now.name);
   const found: Edit[] = [];
+  const ofTheClock: Edit[] = [];
   for (const place of places(before?.cells, now.cells)) {
     const { row, column } = place;
     const spillBefore = before?.spills.get(row)?.get(column);
     const spillNow = now.spills.get(row)?.get(column);
     const array = arrays?.get(keyOf(row, column));
-    found.push(...cells.of({ ...place, spillBefore, spillNow, array, isStopped }));
+    const own = cells.of({ ...place, spillBefore, spillNow, array, isStopped });
+    const isClock = place.before.isOfAnotherDay && own.every(isResult);
+    (isClock ? ofTheClock : found).push(...own);
   }
-  return found;
+  return { found, ofTheClock };
 }
+
+const isResult = (edit: Edit): boolean => edit.do === "set-cell" && edit.content.kind === "result";
 
 /** Cells that are emptied first: a formula may answer where something stood. */
 const isEmptying = (edit: Edit): boolean =>
@@ -93,13 +98,17 @@ export function editsOf(before: GridState, now: GridState, terms: FileTerms): Ed
   }));
   let leftAsTheyWere = 0;
   let looksLost = 0;
-  const inCells = pairs.flatMap((pair) => {
+  const ofCells = pairs.map((pair) => {
     const cells = new CellEdits(pair, datesOut(terms.dates));
     const found = cellEdits(pair, terms, cells, now.isStopped);
     leftAsTheyWere += cells.leftAsTheyWere;
     looksLost += cells.looksLost;
     return found;
   });
+  const byHand = ofCells.flatMap(({ found }) => found);
+  // that another day has come is no change by itself: what was not touched is the same file
+  const inCells =
+    byHand.length === 0 ? byHand : [...byHand, ...ofCells.flatMap(({ ofTheClock }) => ofTheClock)];
   leftAsTheyWere += stale(inCells, now, terms);
   const edits: Edit[] = [
     ...(leftAsTheyWere > 0 ? [{ do: "work-out-on-opening" } as const] : []),

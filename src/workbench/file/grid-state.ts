@@ -22,6 +22,8 @@ export interface CellState {
   readonly isHeld: boolean;
   /** Programs may not agree on its result of now. */
   readonly isDoubtful: boolean;
+  /** It goes by the clock, and the value is the file's, of another day. */
+  readonly isOfAnotherDay?: true;
   readonly style: IStyleData | undefined;
   /** What the grid calls the style, where it has a name. */
   readonly styleName: string | undefined;

@@ -4,6 +4,7 @@ import type { OpenedFile } from "../file/opened-file";
 import { isWorkable } from "../file/workable";
 import { sheetKey } from "../sheet-key";
 import { keyAt } from "./cell-keys";
+import type { HiddenRows } from "./subtotals";
 
 /** A formula as the file has it. */
 export interface FileFormula {
@@ -16,6 +17,7 @@ export interface HeldFile {
   readonly dates: 1900 | 1904;
   /** By the grid's name of the sheet and the cell. */
   readonly formulas: ReadonlyMap<string, ReadonlyMap<number, FileFormula>>;
+  readonly hiddenRows: HiddenRows;
   /** Cells whose formula the grid is not given at all, and why. */
   readonly stuck: ReadonlyMap<string, ReadonlyMap<number, string>>;
 }
@@ -39,5 +41,6 @@ export function heldFile(file: Pick<OpenedFile, "sheets" | "dates">): HeldFile {
     if (known.size > 0) formulas.set(sheetKey(sheet.name), known);
     if (out.size > 0) stuck.set(sheetKey(sheet.name), out);
   }
-  return { dates: file.dates, formulas, stuck };
+  const hiddenRows = new Map(file.sheets.map((each) => [sheetKey(each.name), each.hiddenRows]));
+  return { dates: file.dates, formulas, hiddenRows, stuck };
 }

@@ -5,6 +5,7 @@
  */
 import type { Doubts } from "../engine/steady/doubts";
 import { isWorkable } from "../file/workable";
+import { goesByTheClock } from "../trust/by-the-clock";
 import { unprovenReason } from "../trust/proven";
 import { blocksRead, type Surroundings } from "./blocks-read";
 import { keyAt, placeAt } from "./cell-keys";
@@ -14,6 +15,7 @@ import { heldCells, reading } from "./follow";
 import { type Asked, type At, type HeldPlace, type Marks, put } from "./marks";
 import type { ReadBlock } from "./readers";
 import { days1904, differs, type Reason } from "./reasons";
+import { subtotalReasons } from "./subtotals";
 import { templateOf } from "./template";
 
 /** Formulas that are held whatever they read, by the cells they stand in. */
@@ -82,6 +84,7 @@ export class Holding {
     const found = unprovenReason(formula, {
       isArray,
       nameRefersTo: (given) => this.around?.refersTo(given, sheet),
+      isTable: (given) => this.around?.table(given, { sheet, row, column }) !== undefined,
       dates: this.file?.dates ?? 1900,
     });
     this.reasons.set(name, found);
@@ -102,12 +105,14 @@ export class Holding {
    */
   settle(asked: readonly Asked[], areaOf: (at: At) => ReadBlock | undefined): void {
     this.asked = asked;
+    const subtotals = subtotalReasons(asked, this.file?.hiddenRows ?? new Map());
     this.held = heldCells({
       asked,
       stuck: this.stuck,
-      ownReason: ({ sheet, row, column, formula, held }) => {
+      ownReason: (each) => {
+        const { sheet, row, column, formula, held } = each;
         const mark = this.own.get(sheet)?.get(keyAt(row, column));
-        return held ?? (mark?.formula === formula ? mark.says : undefined);
+        return held ?? (mark?.formula === formula ? mark.says : subtotals.get(each));
       },
       areaOf: (at) => areaOf(at) ?? this.areaInFile(at.sheet, keyAt(at.row, at.column)),
     });
@@ -156,6 +161,26 @@ export class Holding {
   reading(from: readonly At[]): IsHeld {
     const found = reading(this.asked, from, (each) => each.reads);
     return (sheet, row, column) => found.get(sheet)?.has(keyAt(row, column)) ?? false;
+  }
+
+  /** The cells that go by the day or the time, or read such a one, and are worked out here. */
+  byTheClock(): IsHeld {
+    const known = new Map<string, boolean>();
+    const from = this.asked.filter(({ sheet, formula }) => {
+      const name = `${sheet}\n${templateOf(formula)}`;
+      let found = known.get(name);
+      if (found === undefined) {
+        found = goesByTheClock(formula, (given) => this.around?.refersTo(given, sheet));
+        known.set(name, found);
+      }
+      return found;
+    });
+    const readsThem = this.reading(from);
+    const own: Marks<true> = new Map();
+    for (const { sheet, row, column } of from) put(own, sheet, keyAt(row, column), true);
+    return (sheet, row, column) =>
+      (own.get(sheet)?.has(keyAt(row, column)) === true || readsThem(sheet, row, column)) &&
+      this.reasonAt(sheet, row, column) === undefined;
   }
 
   /** Is its result of now doubtful, for itself? */

@@ -6,6 +6,7 @@
 import type { GridState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";
 import { sheetKey } from "../sheet-key";
+import { withFilesDay } from "./afresh";
 import { heldFile } from "./held-file";
 import type { HeldTerms, IsHeld } from "./held-terms";
 import type { Holding } from "./holding";
@@ -31,7 +32,9 @@ export async function layOut(opened: OpenedFile, holding: Holding, show: Show): 
   const marks = differing(opened, first, holding);
   holding.holdToo(marks);
   const isHeld = holding.now();
-  return marks.length > 0 || hasHeldArray(opened, isHeld)
-    ? show(2, { file, marks }, isHeld)
-    : first;
+  const state =
+    marks.length > 0 || hasHeldArray(opened, isHeld)
+      ? await show(2, { file, marks }, isHeld)
+      : first;
+  return withFilesDay(state, opened, holding.byTheClock());
 }

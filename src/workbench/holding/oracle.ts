@@ -46,6 +46,8 @@ export function differing(file: OpenedFile, state: GridState, holding: Holding):
       .map(({ row, column }) => ({ sheet: sheetKey(name), row, column })),
   );
   const isVoid = holding.reading(unknown);
+  // another day, they come to something else
+  const isByClock = holding.byTheClock();
   return file.sheets.flatMap((sheet): HeldPlace[] => {
     const now = shown.get(sheet.name);
     const key = sheetKey(sheet.name);
@@ -59,6 +61,7 @@ export function differing(file: OpenedFile, state: GridState, holding: Holding):
       const { row, column, formula, value, array } = cell;
       if (formula === undefined || value === undefined || isUnknown(value)) return [];
       if (holding.reasonAt(key, row, column) || isVoid(key, row, column)) return [];
+      if (isByClock(key, row, column)) return [];
       const isSame = array
         ? arrayAgrees(array, now, (r, c) =>
             r === row && c === column ? value : answers.get(keyAt(r, c)),

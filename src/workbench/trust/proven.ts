@@ -16,6 +16,8 @@ export interface FormulaContext {
   readonly isArray?: boolean;
   /** What a defined name stands for, seen from the formula's sheet; undefined when there is none. */
   readonly nameRefersTo?: (name: string) => string | undefined;
+  /** Is there a table of this name? */
+  readonly isTable?: (name: string) => boolean;
   /** Days are counted from this year. */
   readonly dates?: 1900 | 1904;
 }
@@ -39,7 +41,12 @@ function cellsReason(isOne: boolean, { wanted }: Asking): string | undefined {
 
 function nameReason(name: string, asking: Asking): string | undefined {
   const refersTo = asking.nameRefersTo?.(name);
-  if (refersTo === undefined) return says(`the name ${name}`);
+  if (refersTo === undefined) {
+    // with its headings to some programs, without them to others
+    return asking.isTable?.(name)
+      ? says(`the table ${name} by its bare name: ${name}[] stands for its rows`)
+      : says(`the name ${name}`);
+  }
   if (asking.depth >= deepest) return says(`the name ${name}, which leads through many others`);
   return textReason(refersTo, { ...asking, depth: asking.depth + 1 });
 }
@@ -67,6 +74,16 @@ function argumentAt(known: readonly Argument[], place: number): Argument | undef
   return known[place] ?? (last?.isRepeated ? last : undefined);
 }
 
+const countsCells = new Set(["ROWS", "COLUMNS"]);
+
+/** The engine ends a whole row or column where the sheet ends here. */
+function isEndless(part: Expression | Omitted): boolean {
+  if (part.kind !== "reference") return part.kind !== "omitted" && part.kind !== "array";
+  const target = targetOf(part);
+  if (target.kind === "name") return true;
+  return target.kind === "cells" && Object.values(target.edges).some((edge) => edge === undefined);
+}
+
 const wantedFor: Readonly<Record<string, Wanted>> = { v: "value", l: "range", a: "each" };
 
 /** Ours read what they are given as it is. */
@@ -78,6 +95,11 @@ function callReason(call: Call, asking: Asking): string | undefined {
   if (!isOurs && call.link !== "") return says("another add-in or workbook");
   const known = isOurs ? ours : argumentsOf.get(name);
   if (known === undefined) return says(name);
+  // what it reads is looked at in its own cell: see holding/subtotals.ts
+  if (name === "SUBTOTAL" && asking.depth > 0) return says("SUBTOTAL in a name");
+  if (countsCells.has(name) && call.arguments.some(isEndless)) {
+    return says(`${name} of whole rows or columns`);
+  }
   const given = call.arguments.length;
   const least = known.filter(({ isOptional }) => !isOptional).length;
   if (given < least || (given > known.length && !known.at(-1)?.isRepeated)) {
@@ -149,7 +171,7 @@ function textReason(formula: string, asking: Asking): string | undefined {
 /**
  * Why a formula is not to be worked out here, as a short sentence; undefined when it may be.
  * @param formula as a cell shows it, or as a file holds it; or its tree
- * @example unprovenReason("=SUBTOTAL(9,A1:A9)", {}) // "It uses SUBTOTAL."
+ * @example unprovenReason("=OFFSET(A1,1,0)", {}) // "It uses OFFSET."
  */
 export function unprovenReason(
   formula: string | Expression,

@@ -70,7 +70,7 @@ const nothing = {
 class RowReader extends CellReader {
   readonly hiddenRows: number[] = [];
   row({ tag, row }: RawRow): void {
-    if (flag(tag, "hidden")) this.hiddenRows.push(row);
+    if (flag(tag, "hidden") || attribute(tag, "ht") === "0") this.hiddenRows.push(row);
   }
 }
 

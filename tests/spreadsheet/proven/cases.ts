@@ -39,7 +39,7 @@ function signsOf(known: readonly Argument[]): readonly (readonly string[])[] {
 
 /** Asked by hand: months by the million keep the other program busy for minutes. */
 const isByHand = (name: string): boolean =>
-  /^(?:E(?:DATE|OMONTH)|TEXT|FIXED|TINV|TDIST|ROW)$/.test(name);
+  /^(?:E(?:DATE|OMONTH)|TEXT|FIXED|TINV|TDIST|ROW|COLUMN|NOW|SUBTOTAL|CONVERT)$/.test(name);
 
 const monthEnds = ["In!$A$31", "In!$A$32", "45322", "45382", "44255", "36585", "In!$A$5", '"2.5"'];
 const written = (): string[] => [
@@ -82,10 +82,13 @@ const byMonths = (): string[] =>
     ),
   );
 
+/** A day or a time would be shown as one: as a figure it shows all its digits. */
+const isDated = (name: string): boolean => /^(?:TODAY|TIME)$/.test(name);
+
 const calls = (name: string, known: readonly Argument[]): string[] =>
   signsOf(known).flatMap((signs) =>
     across(signs.map((sign) => pool(sign, signs.length))).map(
-      (given) => `${name}(${given.join(",")})`,
+      (given) => `${name}(${given.join(",")})${isDated(name) ? "*1" : ""}`,
     ),
   );
 
@@ -152,6 +155,80 @@ const byHand = (): string[] => [
   ),
 ];
 
+const unitsOf = [
+  ["g", "mg", "kg"],
+  ["l", "L", "ml", "mL", "m3", "gal", "qt", "pt"],
+  ["m", "mm", "cm", "in", "ft"],
+  ["sec", "s", "mn", "min", "hr", "day", "d"],
+  ["C", "F", "K"],
+];
+
+const conversions = (): string[] => [
+  ...unitsOf.flatMap((units) =>
+    across([["1", "2.5", "-40", "In!$A$4"], units, units]).map(
+      ([figure = "", from = "", to = ""]) => `CONVERT(${figure},"${from}","${to}")`,
+    ),
+  ),
+  ...["", "In!$A$3", "In!$A$15", "TRUE"].map((figure) => `CONVERT(${figure || "0"},"kg","g")`),
+  'CONVERT(1,"kg","l")',
+  'CONVERT(1,"furlong","m")',
+  'CONVERT(1,"lbm","kg")',
+  'CONVERT(1,"ozm","g")',
+  'CONVERT(1,"KG","g")',
+  'CONVERT(1,In!$A$1,"g")',
+];
+
+const subtotals = (): string[] =>
+  across([
+    [
+      ...Array.from({ length: 11 }, (_, at) => [String(at + 1), String(at + 101)]).flat(),
+      "12",
+      "0",
+    ],
+    [...ranges, blockOf(0, 2), `${rangeOf(0)},${rangeOf(5)}`, "In!$A$1", "In!$A$19"],
+  ]).map((pair) => `SUBTOTAL(${pair.join(",")})`);
+
+/** By the clock, and about places. */
+const clockAndPlaces = (): string[] => [
+  "(TODAY()-45351)*1",
+  "INT(NOW())*1",
+  "INT(NOW())=TODAY()",
+  "YEAR(TODAY())*100+MONTH(NOW())",
+  "WEEKDAY(TODAY(),2)",
+  "COLUMN()",
+  "COLUMN(In!$C$1)",
+  "ROWS(In!$A$1:$A$5000)",
+  "COLUMNS(In!$A$1:$AZ$2)",
+  "ROWS({1,2;3,4})",
+  "COLUMNS({1,2;3,4})",
+  "ROWS(In!$A$15)",
+  "HOUR(In!$A$32)",
+  ...across([
+    ["HOUR", "MINUTE", "SECOND"],
+    ["0.999988", "0.75", "45322.503472222", "1/3", "0.04167"],
+  ]).map(([name = "", serial = ""]) => `${name}(${serial})`),
+  ...across([
+    ["6", "23", "24", "0"],
+    ["0", "30", "59.9", "61"],
+    ["0", "15", "75"],
+  ]).map((three) => `TIME(${three.join(",")})*1`),
+  ...across([
+    ["CEILING", "FLOOR"],
+    ["0.3", "2.5", "10", "7.05", "0"],
+    ["0.1", "0.05", "1", "2.5", "0"],
+  ]).map(([name = "", figure = "", by = ""]) => `${name}(${figure},${by})`),
+  ...across([
+    ["QUARTILE", "QUARTILE.INC"],
+    ranges.slice(0, 6),
+    ["0", "1", "2", "3", "4", "5", "-1"],
+  ]).map(([name = "", list = "", which = ""]) => `${name}(${list},${which})`),
+  ...across([
+    ["PERCENTILE", "PERCENTILE.INC"],
+    ranges.slice(0, 6),
+    ["0", "0.1", "0.9", "1", "1.1"],
+  ]).map(([name = "", list = "", which = ""]) => `${name}(${list},${which})`),
+];
+
 /** As many as one file can hold for the other program to work out in its time. */
 const thinned = (formulas: readonly string[], most: number): string[] => {
   const step = Math.max(1, formulas.length / most);
@@ -164,6 +241,9 @@ export const casesOf = (most: number): ReadonlyMap<string, readonly string[]> =>
       ["operators", operators()] as const,
       ["criteria and months", byHand()] as const,
       ["written figures and Student's t", written()] as const,
+      ["units", conversions()] as const,
+      ["subtotals", subtotals()] as const,
+      ["the clock, places and steps", clockAndPlaces()] as const,
       ...[...argumentsOf]
         .filter(([name]) => !isByHand(name))
         .map(([name, known]) => [name, calls(name, known)] as const),

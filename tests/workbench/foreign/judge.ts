@@ -9,8 +9,7 @@ import { type Foreign, log } from "./workbook";
 export function resultsIn(shown: ShownFiles, name: string, foreign: Foreign): Map<string, string> {
   const sheet = shown.get(name)?.get(log) ?? [];
   const found = new Map<string, string>();
-  const spilled = foreign.formulas.some(({ address }) => address === "P2") ? ["P3", "P4"] : [];
-  for (const address of [...foreign.formulas.map((each) => each.address), ...spilled]) {
+  for (const address of [...foreign.formulas.map((each) => each.address), ...foreign.answers]) {
     const { row, column } = readCellName(address) ?? { row: -1, column: -1 };
     found.set(address, sheet[row]?.[column] ?? "");
   }
@@ -69,6 +68,8 @@ export function judge(
       if (!asksAnew) unmentioned.push(says);
     } else {
       live += 1;
+      // a function of the add-in is worked out here, and unknown there
+      if (foreign.callsOurs && expected === "#NAME?") continue;
       if (!isSame(value, expected)) wrong.push(says);
     }
   }

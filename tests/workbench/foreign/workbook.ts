@@ -17,6 +17,10 @@ export interface ForeignFormula {
 export interface Foreign {
   readonly seed: number;
   readonly formulas: readonly ForeignFormula[];
+  /** Cells in which a formula elsewhere answers. */
+  readonly answers: readonly string[];
+  /** Some formulas call functions of the add-in. */
+  readonly callsOurs: boolean;
   /** Cells to type figures into. */
   readonly inputs: readonly string[];
   /** The file, with these results of its formulas; by sheet and address. */
@@ -60,7 +64,18 @@ function input(chance: Chance, address: string, column: string): string {
   return `<c r="${address}"><v>${figure}</v></c>`;
 }
 
-const table = `<table xmlns="${main}" id="1" name="Lots" displayName="Lots" ref="F1:I8" totalsRowCount="1"><autoFilter ref="F1:I7"/><tableColumns count="4"><tableColumn id="1" name="#lot"/><tableColumn id="2" name="a [b] #"/><tableColumn id="3" name="mL" totalsRowFunction="sum"/><tableColumn id="4" name="twice"><calculatedColumnFormula>Lots[[#This Row],[mL]]*2</calculatedColumnFormula></tableColumn></tableColumns></table>`;
+/** Shown are the rows with more than this. */
+const least = 2;
+const filter = `<autoFilter ref="F1:I7"><filterColumn colId="2"><customFilters><customFilter operator="greaterThan" val="${least}"/></customFilters></filterColumn></autoFilter>`;
+
+const table = (isFiltered: boolean) =>
+  `<table xmlns="${main}" id="1" name="Lots" displayName="Lots" ref="F1:I8" totalsRowCount="1">${isFiltered ? filter : '<autoFilter ref="F1:I7"/>'}<tableColumns count="4"><tableColumn id="1" name="#lot"/><tableColumn id="2" name="a [b] #"/><tableColumn id="3" name="mL" totalsRowFunction="sum"/><tableColumn id="4" name="twice"><calculatedColumnFormula>Lots[[#This Row],[mL]]*2</calculatedColumnFormula></tableColumn></tableColumns></table>`;
+
+const link = {
+  part: `<externalLink xmlns="${main}"><externalBook xmlns:r="${office}" r:id="rId1"><sheetNames><sheetName val="Rates"/></sheetNames><sheetDataSet><sheetData sheetId="0"><row r="1"><cell r="A1"><v>7</v></cell></row></sheetData></sheetDataSet></externalBook></externalLink>`,
+  relationships: `<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships"><Relationship Id="rId1" Type="${office}/externalLinkPath" Target="rates.xlsx" TargetMode="External"/></Relationships>`,
+  type: '<Override PartName="/xl/externalLinks/externalLink1.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.externalLink+xml"/>',
+};
 
 export function foreignWorkbook(seed: number): Foreign {
   const chance = new Chance(seed);
@@ -84,10 +99,13 @@ export function foreignWorkbook(seed: number): Foreign {
     const column = "FGHI"[at] ?? "";
     put(1, column, `<c r="${column}1" t="inlineStr"><is><t>${heading}</t></is></c>`);
   });
+  const few = new Set<number>();
   for (let row = 2; row <= 7; row += 1) {
     put(row, "F", `<c r="F${row}"><v>${row}</v></c>`);
     put(row, "G", `<c r="G${row}" t="inlineStr"><is><t>g${row}</t></is></c>`);
-    put(row, "H", `<c r="H${row}"><v>${chance.below(50) / 8}</v></c>`);
+    const amount = chance.below(50) / 8;
+    if (amount <= least) few.add(row);
+    put(row, "H", `<c r="H${row}"><v>${amount}</v></c>`);
     inputs.push(`H${row}`);
     formulas.push({ sheet: log, address: `I${row}`, text: "Lots[[#This Row],[mL]]*2", kind: "" });
   }
@@ -123,7 +141,19 @@ export function foreignWorkbook(seed: number): Foreign {
     formulas.push({ sheet: log, address: "R3", text: "R2*0.5", kind: "" });
     formulas.push({ sheet: log, address: "R4", text: "R3+1", kind: "" });
   }
-  const hidden = chance.is(0.4) ? new Set([4, 5]) : new Set<number>();
+  const answers = formulas.some(({ address }) => address === "P2") ? ["P3", "P4"] : [];
+  if (chance.is(0.2)) {
+    // what A2 would make of other figures
+    formulas.push({ sheet: log, address: "T1", text: "A2*2+B3", kind: "" });
+    const kind = ' t="dataTable" ref="T2:T4" dt2D="0" dtr="0" r1="A2"';
+    formulas.push({ sheet: log, address: "T2", text: "", kind });
+    formulas.push({ sheet: log, address: "U3", text: "T3+A3", kind: "" });
+    for (const row of [2, 3, 4]) put(row, "S", `<c r="S${row}"><v>${row * 3}</v></c>`);
+    answers.push("T3", "T4");
+  }
+  const isFiltered = chance.is(0.2);
+  const someRows = chance.is(0.4) ? new Set([4, 5]) : new Set<number>();
+  const hidden = isFiltered ? few : someRows;
   const isMixed = chance.is(0.25);
   const is1904 = chance.is(0.08);
   const isIterating = chance.is(0.1);
@@ -140,11 +170,10 @@ export function foreignWorkbook(seed: number): Foreign {
       if (!all.has(row)) all.set(row, new Map());
       all.get(row)?.set(address.slice(0, 1), written);
     }
-    if (formulas.some(({ address }) => address === "P2")) {
-      for (const address of ["P3", "P4"]) {
-        const { type, value } = stored(results.get(address) ?? "0");
-        all.get(Number(address.slice(1)))?.set("P", `<c r="${address}"${type}>${value}</c>`);
-      }
+    for (const address of answers) {
+      const { type, value } = stored(results.get(address) ?? "0");
+      const cell = `<c r="${address}"${type}>${value}</c>`;
+      all.get(Number(address.slice(1)))?.set(address.slice(0, 1), cell);
     }
     const rows = [...all]
       .sort(([a], [b]) => a - b)
@@ -165,6 +194,8 @@ export function foreignWorkbook(seed: number): Foreign {
   return {
     seed,
     formulas,
+    answers,
+    callsOurs: formulas.some(({ text }) => text.includes("TITRE.")),
     inputs,
     bytes(results = new Map()) {
       const first = sheetOf(
@@ -183,16 +214,19 @@ export function foreignWorkbook(seed: number): Foreign {
                 `<Override PartName="/xl/worksheets/sheet${n}.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml"/>`,
             )
             .join("") +
+            link.type +
             `<Override PartName="/xl/tables/table1.xml" ContentType="application/vnd.openxmlformats-officedocument.spreadsheetml.table+xml"/><Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/></Types>`,
         ),
-        "xl/workbook.xml": `<workbook xmlns="${main}" xmlns:r="${office}">${is1904 ? '<workbookPr date1904="1"/>' : ""}<sheets>${sheets.map((name, at) => `<sheet name="${escaped(name)}" sheetId="${at + 1}" r:id="rId${at + 1}"/>`).join("")}</sheets><definedNames>${names}</definedNames><calcPr calcId="191029"${isIterating ? ' iterate="1"' : ""}/></workbook>`,
-        "xl/_rels/workbook.xml.rels": `<Relationships xmlns="${relationships}">${sheets.map((_, at) => `<Relationship Id="rId${at + 1}" Type="${office}/worksheet" Target="worksheets/sheet${at + 1}.xml"/>`).join("")}</Relationships>`,
+        "xl/workbook.xml": `<workbook xmlns="${main}" xmlns:r="${office}">${is1904 ? '<workbookPr date1904="1"/>' : ""}<sheets>${sheets.map((name, at) => `<sheet name="${escaped(name)}" sheetId="${at + 1}" r:id="rId${at + 1}"/>`).join("")}</sheets><externalReferences><externalReference r:id="rId9"/></externalReferences><definedNames>${names}</definedNames><calcPr calcId="191029"${isIterating ? ' iterate="1"' : ""}/></workbook>`,
+        "xl/_rels/workbook.xml.rels": `<Relationships xmlns="${relationships}">${sheets.map((_, at) => `<Relationship Id="rId${at + 1}" Type="${office}/worksheet" Target="worksheets/sheet${at + 1}.xml"/>`).join("")}<Relationship Id="rId9" Type="${office}/externalLink" Target="externalLinks/externalLink1.xml"/></Relationships>`,
+        "xl/externalLinks/externalLink1.xml": link.part,
+        "xl/externalLinks/_rels/externalLink1.xml.rels": link.relationships,
         "xl/worksheets/sheet2.xml": sheetOf(
           others.map((cell, at) => `<row r="${at + 2}">${cell}</row>`).join(""),
         ),
         "xl/worksheets/sheet3.xml": sheetOf(`<row r="3"><c r="A3"><v>${seed % 7}</v></c></row>`),
         "xl/worksheets/_rels/sheet1.xml.rels": `<Relationships xmlns="${relationships}"><Relationship Id="rId1" Type="${office}/table" Target="../tables/table1.xml"/></Relationships>`,
-        "xl/tables/table1.xml": table,
+        "xl/tables/table1.xml": table(isFiltered),
       };
       return zipped(parts);
     },

@@ -68,6 +68,16 @@ function toMultiple(figure: number, by: number): number {
   return half(figure / by) * by;
 }
 
+/** The next multiple up or down. With signs below 0, each program has a rule of its own. */
+const multiple = (whole: Whole): Standard =>
+  ofTwo((figure, by) => {
+    if (figure < 0 || by <= 0) doubt();
+    if (by === 0) return 0;
+    return whole(figure / by) * by;
+  });
+
+const ceiling: Whole = (figure) => Math.ceil(seen(figure));
+
 function logarithm(figure: number, base: number): number {
   if (base === 1) doubt();
   if (figure <= 0 || base <= 0) throw new Fault("#NUM!");
@@ -102,14 +112,17 @@ export const arithmetic: Readonly<Record<string, Standard>> = {
   EXP: ofOne(Math.exp),
   LN: ofOne(within(isPositive, Math.log)),
   LOG10: ofOne(within(isPositive, Math.log10)),
-  LOG: ofValues(1, 2, (cell = null, base) =>
-    logarithm(number(cell), base === undefined ? 10 : number(base)),
-  ),
+  LOG: ofValues(1, 2, (cell = null, base) => {
+    const [figure = 0, given = 10] = numbers(base === undefined ? [cell] : [cell, base]);
+    return logarithm(figure, given);
+  }),
   INT: ofOne(floor),
   TRUNC: rounding(floor),
   ROUND: rounding(half),
   ROUNDDOWN: rounding(floor),
-  ROUNDUP: rounding((figure) => Math.ceil(seen(figure))),
+  ROUNDUP: rounding(ceiling),
+  CEILING: multiple(ceiling),
+  FLOOR: multiple(floor),
   MROUND: ofTwo(toMultiple),
   MOD: ofValues(2, 2, (cell = null, by = null) => {
     // nothing to divide by and nothing to divide: which of the two is said

@@ -128,6 +128,7 @@ function chosen(of: Given, met: readonly boolean[]): number[] {
   return cells.flatMap((cell, place) => {
     if (!met[place]) return [];
     if (cell instanceof Fault) throw cell;
+    if (typeof cell === "boolean") doubt();
     return typeof cell === "number" ? [cell] : [];
   });
 }
@@ -143,6 +144,8 @@ const ofOne = (work: Work): Standard => ({
   kinds: "lvl",
   work: ([asked, criterion, summed]) => {
     if (!asked || !criterion) throw new Fault("#VALUE!");
+    // figures that stand in no cells: some programs take none
+    if (!asked.isRange) doubt();
     return work(chosen(summed ?? asked, met([asked, criterion])));
   },
 });

@@ -1,25 +1,25 @@
 /** Days and their parts. Before March 1900 programs do not agree on what day it was. */
 import { ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
-import { number, serialOf } from "./convert";
+import { number, numbers, serialOf } from "./convert";
 import { type Cell, Fault } from "./value";
 
 const firstAgreed = 61;
-const last = 2_958_465;
+const lastDay = 2_958_465;
 const milliseconds = 86_400_000;
 const days1970 = 25_569;
 
 function dayOf(cell: Cell): Date {
   const serial = Math.floor(number(cell));
-  if (serial < firstAgreed || serial > last) doubt();
-  if (serial < 0 || serial > last) throw new Fault("#NUM!");
+  if (serial < firstAgreed || serial > lastDay) doubt();
+  if (serial < 0 || serial > lastDay) throw new Fault("#NUM!");
   return new Date((serial - days1970) * milliseconds);
 }
 
 function written(year: number, month: number, date: number): number {
   if (year < 1900 || year > 9999) doubt();
   const serial = serialOf(year, month, date);
-  if (serial < firstAgreed || serial > last) doubt();
+  if (serial < firstAgreed || serial > lastDay) doubt();
   if (serial < 0) throw new Fault("#NUM!");
   return serial;
 }
@@ -56,5 +56,8 @@ export const days: Readonly<Record<string, Standard>> = {
   DAY: ofDay((day) => day.getUTCDate()),
   EDATE: ofValues(2, 2, (start = null, months = null) => later(start, months)),
   EOMONTH: ofValues(2, 2, (start = null, months = null) => endOfMonth(start, months)),
-  DAYS: ofValues(2, 2, (end = null, start = null) => number(end) - number(start)),
+  DAYS: ofValues(2, 2, (end = null, start = null) => {
+    const [last = 0, first = 0] = numbers([end, start]);
+    return last - first;
+  }),
 };

@@ -58,7 +58,7 @@ const column = (rows: Rows, at: number): Cell[] => rows.map((row) => row[at] ?? 
 const turned = (rows: Rows): Rows =>
   (rows[0] ?? []).map((_, at) => rows.map((row) => row[at] ?? null));
 
-const looking = (facing: (rows: Rows) => Rows): Standard => ({
+const looking = (facing: (rows: Rows) => Rows, isAcross = false): Standard => ({
   least: 3,
   most: 4,
   kinds: "vlvv",
@@ -70,6 +70,8 @@ const looking = (facing: (rows: Rows) => Rows): Standard => ({
       throw new Fault(at < 1 ? "#VALUE!" : "#REF!");
     }
     const isOrdered = kind === undefined ? true : truth(first(kind));
+    // across a single column, one program finds nothing
+    if (isAcross && isOrdered && rows.length === 1) doubt();
     const row = place(first(wanted), column(rows, 0), isOrdered ? 1 : 0);
     return rows[row]?.[at - 1] ?? null;
   },
@@ -95,7 +97,16 @@ function indexed([block, across, down]: readonly Given[]): Cell | Rows {
   return col === 0 ? picked : picked.map((line) => [line[col - 1] ?? null]);
 }
 
+const measured = (of: (rows: Rows) => number): Standard => ({
+  least: 1,
+  most: 1,
+  kinds: "l",
+  work: ([block]) => of(block?.rows ?? []),
+});
+
 export const finding: Readonly<Record<string, Standard>> = {
+  ROWS: measured((rows) => rows.length),
+  COLUMNS: measured((rows) => rows[0]?.length ?? 0),
   INDEX: { least: 2, most: 3, kinds: "lvv", work: indexed },
   MATCH: {
     least: 2,
@@ -112,7 +123,7 @@ export const finding: Readonly<Record<string, Standard>> = {
     },
   },
   VLOOKUP: looking((rows) => rows),
-  HLOOKUP: looking(turned),
+  HLOOKUP: looking(turned, true),
   LOOKUP: {
     least: 2,
     most: 3,
@@ -130,7 +141,9 @@ export const finding: Readonly<Record<string, Standard>> = {
         ? cells.map((cell) => typeof cell).lastIndexOf("number")
         : place(key, cells, 1);
       if (at < 0) throw new Fault("#N/A");
-      return (results ?? list)?.rows.flat()[at] ?? null;
+      const found = (results ?? list)?.rows.flat()[at] ?? null;
+      if (typeof found === "boolean") doubt();
+      return found;
     },
   },
   SUMPRODUCT: {

@@ -5,13 +5,19 @@
 import type { EngineFunction } from "../adapter";
 import { standardFunction } from "./adapter";
 import { arithmetic } from "./arithmetic";
+import { clock } from "./clock";
 import { criteria } from "./criteria";
 import { days } from "./days";
 import { finding } from "./finding";
+import { lines } from "./lines";
 import { logic } from "./logic";
 import { operators } from "./operators";
+import { ranks } from "./ranks";
 import { statistics } from "./statistics";
 import { student } from "./student";
+import { subtotal } from "./subtotal";
+import { times } from "./times";
+import { conversion } from "./units";
 import { words } from "./words";
 import { written } from "./written";
 
@@ -25,6 +31,12 @@ const named = {
   ...days,
   ...written,
   ...student,
+  ...clock,
+  ...times,
+  ...lines,
+  ...ranks,
+  ...conversion,
+  ...subtotal,
 };
 
 export const standardFunctions: [EngineFunction, string][] = [

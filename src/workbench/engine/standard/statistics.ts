@@ -6,7 +6,7 @@ import { number } from "./convert";
 import { Fault, type Given } from "./value";
 
 /** The figures of arguments; the first error is the answer. */
-function figuresOf(given: readonly Given[]): number[] {
+export function figuresOf(given: readonly Given[]): number[] {
   return given.flatMap(({ rows, isRange, isOne }) =>
     rows.flat().flatMap((cell) => {
       if (cell instanceof Fault) throw cell;

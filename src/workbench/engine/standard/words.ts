@@ -66,6 +66,10 @@ const ofText = (work: (written: string) => Cell): Standard =>
   ofValues(1, 1, (cell = null) => work(counted(cell)));
 
 export const words: Readonly<Record<string, Standard>> = {
+  VALUE: ofValues(1, 1, (cell = null) => {
+    if (cell === null || typeof cell === "boolean") doubt();
+    return number(cell);
+  }),
   LEN: ofText((written) => written.length),
   TRIM: ofText((written) => written.replace(/ +/g, " ").replace(/^ | $/g, "")),
   CLEAN: ofText((written) => written.replace(control, "")),

@@ -8,7 +8,11 @@ import { type Cell, Fault } from "./value";
 
 const grouped = (whole: string): string => whole.replace(/\B(?=(\d{3})+$)/g, ",");
 
-function fixed(figure: number, places: number, hasCommas: boolean): string {
+/** @param isSettled programs agree on which way a half goes */
+function fixed(figure: number, places: number, hasCommas: boolean, isSettled: boolean): string {
+  const beyond = Math.abs(figure) * 10 ** places;
+  const isHalf = Math.abs(beyond - Math.floor(beyond) - 0.5) < 1e-9 * Math.max(1, beyond);
+  if (isHalf && !isSettled) doubt();
   if (places < 0 || places > 15 || Math.abs(figure) >= 1e15) doubt();
   const size = rounded(Math.abs(figure), places, (each) => Math.floor(each + 0.5));
   const [whole = "", decimals] = size.toFixed(Math.min(Math.max(places, 0), 15)).split(".");
@@ -28,7 +32,7 @@ function formatted(cell: Cell, format: Cell): string {
   const [isPlain, commas, decimals = "", percent] = plainFormat.exec(pattern) ?? [];
   if (isPlain !== undefined) {
     const size = percent ? figure * 100 : figure;
-    return `${fixed(size, decimals.length, commas !== undefined)}${percent ?? ""}`;
+    return `${fixed(size, decimals.length, commas !== undefined, percent === undefined)}${percent ?? ""}`;
   }
   if (pattern !== "yyyy-mm-dd" || figure < 61 || figure > 2_958_465) doubt();
   return numfmt.format(pattern, figure);
@@ -38,6 +42,6 @@ export const written: Readonly<Record<string, Standard>> = {
   TEXT: ofValues(2, 2, (cell = null, format = null) => formatted(cell, format)),
   FIXED: ofValues(1, 3, (cell = null, places, isBare = null) => {
     const [figure = 0, digits = 0] = numbers([cell, places === undefined ? 2 : places]);
-    return fixed(figure, Math.trunc(digits), !truth(isBare));
+    return fixed(figure, Math.trunc(digits), !truth(isBare), false);
   }),
 };
