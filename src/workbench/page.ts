@@ -24,6 +24,7 @@ export const page = () => ({
   newsWords: part("news-words"),
   newsClose: button("news-close"),
   ask: part("ask") as HTMLDialogElement,
+  grey: button("grey"),
   undo: button("undo"),
   redo: button("redo"),
   plainToggle: button("plain-toggle"),

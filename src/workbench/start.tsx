@@ -26,7 +26,7 @@ function keepFocus(work: () => void): void {
 }
 
 async function openGrid(parts: Page, selection: Selection, larger: LargerPane): Promise<void> {
-  const { Files, letTabComeToButtons, makeReadable, mountGrid, PlainView, snapshotOf } =
+  const { Files, greyButton, letTabComeToButtons, makeReadable, mountGrid, PlainView, snapshotOf } =
     await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
   const news = new News(parts);
@@ -49,10 +49,14 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
   const plain = new PlainView(parts, grid.cells, selection);
   plain.show(false);
   keepFocus(() => grid.select(opensAt(book)));
+  const showGrey = greyButton(parts, grid, news);
   const files = new Files(parts, grid, news, state, () => {
     plain.show(false);
+    showGrey();
   });
   late.files = files;
+  grid.onWorked(showGrey);
+  showGrey();
   grid.edited.set(false);
   watchFiles(parts, files, grid.edited);
   parts.loading.textContent = "";

@@ -51,6 +51,7 @@ export async function inGrid(
   const { editsOf } = await import("../../src/workbench/file/edits-of");
   const { affectedIn } = await import("../../src/workbench/bar/held-list");
   const { arraysOf } = await import("../../src/workbench/file/opened-file");
+  const { notAsAsked } = await import("../../src/workbench/file/verify");
   const { layOut } = await import("../../src/workbench/holding/lay-out");
   const { Holding } = await import("../../src/workbench/holding/holding");
   const workbook = opened(bytes);
@@ -83,8 +84,11 @@ export async function inGrid(
       holding,
       edits,
       saved: async () => {
-        const made = patchXlsx(workbook, (await edits()).edits);
+        const asked = (await edits()).edits;
+        const made = patchXlsx(workbook, asked);
         if (isFileProblem(made)) throw new Error(sayFile(made));
+        const wrong = notAsAsked(asked, opened(made), workbook);
+        if (wrong !== undefined) throw new Error(`${wrong} does not hold what it should.`);
         return made;
       },
     });

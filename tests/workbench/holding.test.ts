@@ -3,7 +3,7 @@
  * has them, with all that reads them, and a file that no longer holds asks to be worked out.
  */
 import { describe, expect, it } from "vitest";
-import { sayReason } from "../../src/workbench/holding/reasons";
+import { sayDoubt, sayReason } from "../../src/workbench/holding/reasons";
 import { readCellName } from "../../src/xlsx/cell-address";
 import { bookOf, partsOf, partsWith, sheetOf, zipped } from "../xlsx/files";
 import { type FileInGrid, inGrid, opened } from "./file";
@@ -277,6 +277,32 @@ describe("a formula that goes by the day", () => {
       expect(opened.grid.value(at("B1"))).toBe(daysTo(new Date()) - 2);
     });
   });
+});
+
+describe("a result that programs do not agree on", () => {
+  const list = ({ holding }: FileInGrid) => [
+    ...[...holding.cells()].map(({ key }) => key),
+    ...[...holding.doubtfulCells()].map(({ key }) => key),
+  ];
+
+  it("has its reason in its cell, as what reads it has, and both are in the list", () =>
+    inGrid(book(["A1", "", "2"], ["B1", "LEN(A1)", "1"], ["C1", "B1*1", "1"]), async (file) => {
+      expect(list(file)).toEqual([]);
+      await type(file, "A1", true as never);
+      const doubt = (address: string) => {
+        const { sheet, row, column } = at(address);
+        const found = file.holding.doubtAt(sheet, row, column);
+        return found && sayDoubt(found, sheet, (key) => key);
+      };
+      expect(doubt("A1")).toBeUndefined();
+      expect(doubt("B1")).toMatch(/^Programs do not agree/);
+      expect(doubt("C1")).toMatch(/^It reads B1, whose result is not saved/);
+      expect(list(file)).toEqual([1, 2]);
+      expect((await savedCell(file, "C1")).asksAnew).toBe(true);
+      await type(file, "A1", 3);
+      expect(doubt("B1")).toBeUndefined();
+      expect(list(file)).toEqual([]);
+    }));
 });
 
 describe("a formula that is typed", () => {

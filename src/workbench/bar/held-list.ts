@@ -1,30 +1,31 @@
-/** What one is told of the formulas of an open workbook that are not worked out here. */
+/** What one is told of the formulas of an open workbook that are shown in grey. */
 import type { CellPlace } from "../../sheet/area";
 import { cellName } from "../../sheet/cell-name";
 import { counted } from "../../sheet/counted";
 import type { Grid } from "../grid/mount";
 import { placeAt } from "../holding/cell-keys";
+import type { Reason } from "../holding/reasons";
+import type { Part } from "./news";
 
 export type Holds = Pick<Grid, "holding" | "cells">;
+
+interface Grey {
+  readonly sheet: string;
+  readonly key: number;
+  readonly reason: Reason;
+}
 
 /** Reasons said one by one; the rest is counted. */
 const mostReasons = 8;
 
-function held({ holding }: Holds) {
-  return [...holding.cells()].filter(({ reason }) => reason.kind !== "part");
-}
-
-export function heldWords(grid: Holds): string {
-  const all = held(grid);
-  const count = counted(all.length, "formula");
-  return `${count} not worked out here, shown in grey with the result of before, and kept as in the file:`;
-}
+const formulas = (cells: Iterable<Grey>): Grey[] =>
+  [...cells].filter(({ reason }) => reason.kind !== "part");
 
 /** Each reason with the first cell it is about. */
-export function heldList(grid: Holds): string[] {
+function reasonsOf(cells: readonly Grey[], grid: Holds): string[] {
   const found = new Map<string, { first: string; count: number }>();
   let reading = 0;
-  for (const { sheet, key, reason } of held(grid)) {
+  for (const { sheet, key, reason } of cells) {
     if (reason.kind !== "own") {
       reading += 1;
       continue;
@@ -48,6 +49,35 @@ export function heldList(grid: Holds): string[] {
     ...(rest > 0 ? [`${counted(rest, "other reason")}; each cell says its own in the pane.`] : []),
     ...(reading > 0 ? [`${counted(reading, "formula")} reading such cells.`] : []),
   ];
+}
+
+const held = ({ holding }: Holds): Grey[] => formulas(holding.cells());
+
+const doubted = ({ holding }: Holds): Grey[] =>
+  formulas(holding.doubtfulCells()).filter(({ sheet, key }) => {
+    const { row, column } = placeAt(key);
+    return !holding.reasonAt(sheet, row, column);
+  });
+
+/** How many formulas are shown in grey. */
+export const greyCount = (grid: Holds): number => held(grid).length + doubted(grid).length;
+
+/** Both kinds, each under a line of its own; empty where nothing is grey. */
+export function greyList(grid: Holds): Part[] {
+  const kinds = [
+    [held(grid), "not worked out here, kept as in the file with the result of before:"],
+    [doubted(grid), "worked out here, and not saved: the file keeps the result of before:"],
+  ] as const;
+  return kinds.flatMap(([cells, says]): Part[] =>
+    cells.length === 0
+      ? []
+      : [
+          {
+            says: `${counted(cells.length, "formula")} shown in grey, ${says}`,
+            items: reasonsOf(cells, grid),
+          },
+        ],
+  );
 }
 
 /** How many held formulas go by cells that are to change. */

@@ -35,7 +35,10 @@ export class News {
   say(sentence: string, ...parts: readonly Part[]): void {
     this.show("news", [
       line(sentence),
-      ...parts.flatMap(({ says, items }) => [line(says), list(items)]),
+      ...parts.flatMap(({ says, items }) => [
+        line(says),
+        ...(items.length > 0 ? [list(items)] : []),
+      ]),
     ]);
   }
 

@@ -1,7 +1,9 @@
 /** What one is told of a file just opened: what is not worked out here, and what it keeps unshown. */
+import { counted } from "../../sheet/counted";
 import { keptWords } from "../../xlsx/kept-words";
 import type { OpenedFile } from "../file/opened-file";
-import { heldList, heldWords, type Holds } from "./held-list";
+import { sheetKey } from "../sheet-key";
+import { greyList, type Holds } from "./held-list";
 import type { Part } from "./news";
 
 function keptList(file: OpenedFile): string[] {
@@ -12,11 +14,31 @@ function keptList(file: OpenedFile): string[] {
   ];
 }
 
+/** Formulas that come to something else each day are no longer what the file has. */
+function clockPart(file: OpenedFile, { holding }: Holds): Part[] {
+  if (file.isUnsettled) return [];
+  const isByClock = holding.byTheClock();
+  const count = file.sheets.reduce(
+    (sum, { name, cells }) =>
+      sum +
+      cells.filter(
+        ({ formula, row, column }) =>
+          formula !== undefined && isByClock(sheetKey(name), row, column),
+      ).length,
+    0,
+  );
+  if (count === 0) return [];
+  return [
+    {
+      says: `${counted(count, "formula")} going by the day or the time, worked out for now.`,
+      items: [],
+    },
+  ];
+}
+
 export function openedWords(name: string, file: OpenedFile, grid: Holds): [string, ...Part[]] {
-  const held = heldList(grid);
   const kept = keptList(file);
-  const parts: Part[] = [];
-  if (held.length > 0) parts.push({ says: heldWords(grid), items: held });
+  const parts = [...greyList(grid), ...clockPart(file, grid)];
   if (kept.length > 0) {
     parts.push({ says: "Not shown here, and kept in the file as it is:", items: kept });
   }

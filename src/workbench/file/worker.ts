@@ -33,7 +33,7 @@ function save(edits: Extract<Asked, { ask: "save" }>["edits"]): Answer<"save"> {
   if (!open) return refused("No file is open.");
   const again = patchedXlsx(open, edits);
   if (isFileProblem(again)) return refused(sayFile(again));
-  const wrong = notAsAsked(edits, again);
+  const wrong = notAsAsked(edits, again, open);
   if (wrong !== undefined) {
     return refused(`The new file was read back, and ${wrong} does not hold what it should.`);
   }

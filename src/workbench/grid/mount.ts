@@ -14,6 +14,7 @@ import {
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { DeviceInputEventType, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
+import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { ILayoutService } from "@univerjs/ui";
 import type { Host } from "../../sheet/port";
 import { WorkbenchHost } from "../../host/workbench";
@@ -38,6 +39,7 @@ import { listAllOfOurs } from "./list-all";
 import { reveal, select } from "./select";
 import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
+import { takeAsTyped } from "./as-typed";
 import { watchSelection } from "./watch-selection";
 import { soon, worked } from "./worked";
 
@@ -61,6 +63,8 @@ export interface Grid {
   ): Promise<GridState>;
   /** What it holds, once what was changed is worked out. */
   state(): Promise<GridState>;
+  /** Told whenever results have come into the cells. */
+  onWorked(listener: () => void): void;
   /** What was done so far cannot be undone any more. */
   forgetHistory(): void;
   /** Takes what is being typed in a cell as typed. */
@@ -151,6 +155,7 @@ export async function mountGrid(
   const state = await shown.settle({});
   listAllOfOurs(injector);
   greyHeld(injector, holding);
+  takeAsTyped(injector, () => cells.names.unit);
   const command = injector.get(ICommandService);
   // one for all: each of these listens to everything as long as the page
   const api = FUniver.newAPI(univer);
@@ -171,6 +176,9 @@ export async function mountGrid(
     state: async () => {
       await worked(injector, working.failures);
       return shown.state();
+    },
+    onWorked: (listener) => {
+      injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(listener);
     },
     forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),
     finishTyping: async () => {

@@ -7,7 +7,7 @@ import type { CellPlace } from "../../sheet/area";
 import { shownValue } from "../engine/shown";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";
-import { doubtful, sayReason } from "../holding/reasons";
+import { sayDoubt, sayReason } from "../holding/reasons";
 import type { SelectedCell, Selection } from "../selection";
 
 /** The cell's own note, or that of the heading above it. */
@@ -37,6 +37,7 @@ function selectedCell(cells: WorkbookCells, place: CellPlace, holding: Holding):
   const anchor = formula === "" ? cells.spilledFrom(place) : undefined;
   const key = cells.names.sheetId(place.sheet);
   const reason = holding.reasonAt(key, place.row, place.column);
+  const doubt = holding.doubtAt(key, place.row, place.column);
   const nameOf = (sheet: string) =>
     cells.names.workbook.getSheetBySheetId(sheet)?.getName() ?? sheet;
   return {
@@ -47,7 +48,7 @@ function selectedCell(cells: WorkbookCells, place: CellPlace, holding: Holding):
     shown: shownValue(value, cells.format(place)),
     note: noteAt(cells, place),
     ...(reason ? { held: sayReason(reason, place.sheet, nameOf) } : {}),
-    ...(holding.isDoubtful(key, place.row, place.column) ? { doubt: doubtful } : {}),
+    ...(doubt ? { doubt: sayDoubt(doubt, place.sheet, nameOf) } : {}),
     ...(anchor
       ? {
           spilledFrom: {

@@ -8,7 +8,7 @@ import type { OpenedFile } from "../file/opened-file";
 import { sheetKey } from "../sheet-key";
 import type { CellValue } from "../../xlsx";
 import { keyAt } from "./cell-keys";
-import type { IsHeld } from "./lay-out";
+import type { IsHeld } from "./held-terms";
 
 const asInGrid = (value: CellValue | undefined): CellState["value"] => {
   if (value === undefined || value === "") return null;

@@ -4,6 +4,8 @@ import type { OpenedFile } from "../file/opened-file";
 import { isWorkable } from "../file/workable";
 import { sheetKey } from "../sheet-key";
 import { keyAt } from "./cell-keys";
+import type { At } from "./marks";
+import type { ReadBlock } from "./readers";
 import type { HiddenRows } from "./subtotals";
 
 /** A formula as the file has it. */
@@ -20,6 +22,17 @@ export interface HeldFile {
   readonly hiddenRows: HiddenRows;
   /** Cells whose formula the grid is not given at all, and why. */
   readonly stuck: ReadonlyMap<string, ReadonlyMap<number, string>>;
+}
+
+/** The cells over which an array formula of the file answers, where they are more than one. */
+export function areaInFile(
+  file: HeldFile | undefined,
+  { sheet, row, column }: At,
+): ReadBlock | undefined {
+  const array = file?.formulas.get(sheet)?.get(keyAt(row, column))?.array;
+  if (!array || array.rows * array.columns === 1) return undefined;
+  const { row: top, column: left, rows, columns } = array;
+  return { sheet, top, left, bottom: top + rows - 1, right: left + columns - 1 };
 }
 
 export const unworkable = "It is longer, or reads more cells, than can be worked out here.";

@@ -3,16 +3,17 @@
  * give, or because they read such a cell. A held formula stays in its cell and shows its old result.
  * The grid's engine asks, whenever it works something out; see engine/remembering.ts.
  */
-import type { Doubts } from "../engine/steady/doubts";
 import { isWorkable } from "../file/workable";
-import { goesByTheClock } from "../trust/by-the-clock";
 import { unprovenReason } from "../trust/proven";
-import { blocksRead, type Surroundings } from "./blocks-read";
-import { keyAt, placeAt } from "./cell-keys";
-import { type HeldFile, unworkable } from "./held-file";
+import { affectedCells } from "./affected";
+import type { Surroundings } from "./blocks-read";
+import { keyAt } from "./cell-keys";
+import { clockCells } from "./clock-cells";
+import { Doubted } from "./doubted";
+import { areaInFile, type HeldFile, unworkable } from "./held-file";
 import type { HeldTerms, IsHeld } from "./held-terms";
 import { heldCells, reading } from "./follow";
-import { type Asked, type At, type HeldPlace, type Marks, put } from "./marks";
+import { type Asked, type At, each, type HeldPlace, type Marks, put } from "./marks";
 import type { ReadBlock } from "./readers";
 import { days1904, differs, type Reason } from "./reasons";
 import { subtotalReasons } from "./subtotals";
@@ -34,8 +35,9 @@ export class Holding {
   private held: Marks<Reason> = new Map();
   private reasons = new Map<string, string | undefined>();
   private asked: readonly Asked[] = [];
-  /** The engine's, of the results it has given. */
-  doubts: Pick<Doubts, "isDoubtful"> | undefined;
+  /** Of results that are shown and not saved. */
+  readonly doubted = new Doubted();
+  private spillOf: (at: At) => ReadBlock | undefined = () => undefined;
 
   /** A workbook takes the place of the one before; without a file it is one of ours. */
   begin(unit: string, around: Surroundings, { file, marks, all }: HeldTerms = {}): void {
@@ -46,6 +48,7 @@ export class Holding {
     this.own = new Map();
     this.held = new Map();
     this.asked = [];
+    this.spillOf = () => undefined;
     this.reasons.clear();
     for (const { sheet, key, formula } of marks ?? [])
       put(this.own, sheet, key, { formula, says: differs });
@@ -65,7 +68,7 @@ export class Holding {
     for (const { sheet, key, formula } of marks) {
       put(this.own, sheet, key, { formula, says: differs });
     }
-    this.settle(this.asked, () => undefined);
+    this.settle(this.asked, this.spillOf);
   }
 
   /** Why a formula is held for itself; undefined when it may be worked out. */
@@ -105,6 +108,7 @@ export class Holding {
    */
   settle(asked: readonly Asked[], areaOf: (at: At) => ReadBlock | undefined): void {
     this.asked = asked;
+    this.spillOf = areaOf;
     const subtotals = subtotalReasons(asked, this.file?.hiddenRows ?? new Map());
     this.held = heldCells({
       asked,
@@ -114,7 +118,7 @@ export class Holding {
         const mark = this.own.get(sheet)?.get(keyAt(row, column));
         return held ?? (mark?.formula === formula ? mark.says : subtotals.get(each));
       },
-      areaOf: (at) => areaOf(at) ?? this.areaInFile(at.sheet, keyAt(at.row, at.column)),
+      areaOf: (at) => this.areaOf(at),
     });
   }
 
@@ -122,11 +126,8 @@ export class Holding {
     return this.file?.stuck ?? new Map<string, Map<number, string>>();
   }
 
-  private areaInFile(sheet: string, key: number): ReadBlock | undefined {
-    const array = this.file?.formulas.get(sheet)?.get(key)?.array;
-    if (!array || array.rows * array.columns === 1) return undefined;
-    const { row, column, rows, columns } = array;
-    return { sheet, top: row, left: column, bottom: row + rows - 1, right: column + columns - 1 };
+  private areaOf(at: At): ReadBlock | undefined {
+    return this.spillOf(at) ?? areaInFile(this.file, at);
   }
 
   reasonAt(sheet: string, row: number, column: number): Reason | undefined {
@@ -137,7 +138,7 @@ export class Holding {
   isInArray(sheet: string, row: number, column: number): boolean {
     const reason = this.reasonAt(sheet, row, column);
     if (!reason) return false;
-    return reason.kind === "part" || this.areaInFile(sheet, keyAt(row, column)) !== undefined;
+    return reason.kind === "part" || areaInFile(this.file, { sheet, row, column }) !== undefined;
   }
 
   /** What is held at this moment, whatever comes later. */
@@ -151,10 +152,8 @@ export class Holding {
   }
 
   /** Every held cell with its reason. */
-  *cells(): Generator<{ sheet: string; key: number; reason: Reason }> {
-    for (const [sheet, cells] of this.held) {
-      for (const [key, reason] of cells) yield { sheet, key, reason };
-    }
+  cells() {
+    return each(this.held);
   }
 
   /** Tells of a cell whether its formula reads one of these, by whatever way. */
@@ -165,59 +164,37 @@ export class Holding {
 
   /** The cells that go by the day or the time, or read such a one, and are worked out here. */
   byTheClock(): IsHeld {
-    const known = new Map<string, boolean>();
-    const from = this.asked.filter(({ sheet, formula }) => {
-      const name = `${sheet}\n${templateOf(formula)}`;
-      let found = known.get(name);
-      if (found === undefined) {
-        found = goesByTheClock(formula, (given) => this.around?.refersTo(given, sheet));
-        known.set(name, found);
-      }
-      return found;
-    });
-    const readsThem = this.reading(from);
-    const own: Marks<true> = new Map();
-    for (const { sheet, row, column } of from) put(own, sheet, keyAt(row, column), true);
+    const goBy = clockCells(this.asked, (name, sheet) => this.around?.refersTo(name, sheet));
     return (sheet, row, column) =>
-      (own.get(sheet)?.has(keyAt(row, column)) === true || readsThem(sheet, row, column)) &&
-      this.reasonAt(sheet, row, column) === undefined;
+      goBy(sheet, row, column) && this.reasonAt(sheet, row, column) === undefined;
   }
 
-  /** Is its result of now doubtful, for itself? */
-  isDoubtful(sheet: string, row: number, column: number): boolean {
-    return this.doubts?.isDoubtful({ unit: this.unit, sheet, row, column }) ?? false;
+  private get doubts(): Marks<Reason> {
+    return this.doubted.cells(this.unit, this.asked, (at) => this.areaOf(at));
+  }
+
+  /** Why the result that is shown is not saved; undefined where it is, or where it is held. */
+  doubtAt(sheet: string, row: number, column: number): Reason | undefined {
+    if (this.reasonAt(sheet, row, column)) return undefined;
+    return this.doubts.get(sheet)?.get(keyAt(row, column));
   }
 
   /** The cells whose results of now are doubtful, or read such a one: they are not saved. */
   doubtful(): IsHeld {
-    const from = this.asked.filter((at) => this.isDoubtful(at.sheet, at.row, at.column));
-    const readsThem = this.reading(from);
-    return (sheet, row, column) =>
-      this.isDoubtful(sheet, row, column) || readsThem(sheet, row, column);
+    const { doubts } = this;
+    return (sheet, row, column) => doubts.get(sheet)?.has(keyAt(row, column)) ?? false;
+  }
+
+  /** Every doubtful cell with its reason. */
+  doubtfulCells() {
+    return each(this.doubts);
   }
 
   /** How many held cells may no longer hold once these have changed, themselves left out. */
   affected(changed: readonly At[]): number {
-    const { around } = this;
+    const { around, asked, stuck } = this;
     if (this.isEmpty || changed.length === 0 || !around) return 0;
-    const held = this.asked.filter((at) => this.reasonAt(at.sheet, at.row, at.column));
-    const reaches = new Map(
-      held.map((each) => [
-        each,
-        each.held === undefined ? each.reads : blocksRead(each.formula, each, around),
-      ]),
-    );
-    // those of which nobody knows what they read may go by anything
-    const open: At[] = held.filter((each) => reaches.get(each) === "anything");
-    for (const [sheet, cells] of this.stuck) {
-      for (const key of cells.keys()) open.push({ sheet, ...placeAt(key) });
-    }
-    const found = reading(held, [...changed, ...open], (each) => {
-      const reach = reaches.get(each);
-      return reach === undefined || reach === "anything" ? [] : reach;
-    });
-    for (const { sheet, row, column } of open) put(found, sheet, keyAt(row, column), true);
-    for (const { sheet, row, column } of changed) found.get(sheet)?.delete(keyAt(row, column));
-    return [...found.values()].reduce((sum, cells) => sum + cells.size, 0);
+    const held = asked.filter((at) => this.reasonAt(at.sheet, at.row, at.column));
+    return affectedCells(held, stuck, changed, around);
   }
 }

@@ -31,6 +31,13 @@ export function put<T>(marks: Marks<T>, sheet: string, key: number, value: T): v
   found.set(key, value);
 }
 
+/** Every cell with what is noted of it. */
+export function* each<T>(marks: Marks<T>): Generator<{ sheet: string; key: number; reason: T }> {
+  for (const [sheet, cells] of marks) {
+    for (const [key, reason] of cells) yield { sheet, key, reason };
+  }
+}
+
 export function readersOf(
   asked: readonly Asked[],
   reads: (each: Asked) => readonly ReadBlock[],

@@ -22,12 +22,19 @@ const named = (sheet: string, key: number, from: string): string => {
   return sheet === from ? address : `${sheet} ${address}`;
 };
 
+type NameOf = (sheet: string) => string;
+
+/** Why a result is shown and not saved. @param from the sheet of the cell that has the reason */
+export function sayDoubt(reason: Reason, from: string, sheetName: NameOf): string {
+  if (reason.kind === "own") return reason.says;
+  const cell = named(sheetName(reason.sheet), reason.key, from);
+  return reason.kind === "reads"
+    ? `It reads ${cell}, whose result is not saved, and neither is this one.`
+    : `The formula in ${cell} answers here, and its result is not saved.`;
+}
+
 /** @param from the sheet of the cell that has the reason */
-export function sayReason(
-  reason: Reason,
-  from: string,
-  sheetName: (key: string) => string,
-): string {
+export function sayReason(reason: Reason, from: string, sheetName: NameOf): string {
   if (reason.kind === "own") return reason.says;
   const cell = named(sheetName(reason.sheet), reason.key, from);
   return reason.kind === "reads"

@@ -5,7 +5,7 @@ import { ofValues, type Standard } from "./adapter";
 const daySeconds = 86_400;
 
 /** Today, as spreadsheets count days. */
-export function today(): number {
+function today(): number {
   const now = new Date();
   return serialOf(now.getFullYear(), now.getMonth() + 1, now.getDate());
 }

@@ -13,15 +13,23 @@ const keyOf = ({ unit, sheet, row, column }: Place): string =>
 export class Doubts {
   private readonly cells = new Set<string>();
   private current: string | undefined;
+  private changes = 0;
+
+  /** Another one whenever a cell is doubted, or no more. */
+  get version(): number {
+    return this.changes;
+  }
 
   /** From now on this cell is worked out; what was doubted in it before is past. */
   begin(place: Place): void {
     this.current = keyOf(place);
-    this.cells.delete(this.current);
+    if (this.cells.delete(this.current)) this.changes += 1;
   }
 
   doubt(): void {
-    if (this.current !== undefined) this.cells.add(this.current);
+    if (this.current === undefined || this.cells.has(this.current)) return;
+    this.cells.add(this.current);
+    this.changes += 1;
   }
 
   /** No cell is worked out any more. */
@@ -35,5 +43,6 @@ export class Doubts {
 
   forget(): void {
     this.cells.clear();
+    this.changes += 1;
   }
 }

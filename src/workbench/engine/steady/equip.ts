@@ -83,6 +83,6 @@ export function equipEngine(univer: Univer, holding?: Holding): Working {
     },
   );
   rememberWhatFormulasRead(univer, holding);
-  if (holding) holding.doubts = doubts;
+  if (holding) holding.doubted.results = doubts;
   return { failures, doubts };
 }
