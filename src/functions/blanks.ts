@@ -13,6 +13,8 @@ export const neutralisedWords = ["neutralised", "neutralized"];
 export const isNeutralised = (cell: Cell): boolean =>
   cell.kind === "text" && /^neutrali[sz]ed$/i.test(cell.text.trim());
 
+const empty: Cell = { kind: "empty" };
+
 /**
  * The blanks. Left out, or the one word `neutralised`, alone: the solvent was neutralised beforehand
  * and there is nothing to subtract. Given but empty: no blank yet.
@@ -32,10 +34,10 @@ export const blanks = (place: "required" | "optional"): Argument<readonly Millil
     const filled = grid.cells.filter((cell) => !isNotFilledIn(cell));
     if (filled.length === 0) return problem({ code: "no-blank" });
     if (filled.every(isNeutralised)) return neutralised;
-    if (filled.some(isNeutralised) && filled.some((cell) => cell.kind === "number")) {
-      return problem({ code: "neutralised-and-figure" });
-    }
-    const found = figures(grid, limits.reading, argument);
-    return isProblem(found) ? found : found.filled;
+    // beside the word, what is no figure either is what is wrong
+    const others = grid.cells.map((cell) => (isNeutralised(cell) ? empty : cell));
+    const found = figures({ ...grid, cells: others }, limits.reading, argument);
+    if (isProblem(found)) return found;
+    return filled.some(isNeutralised) ? problem({ code: "neutralised-and-figure" }) : found.filled;
   },
 });

@@ -6,6 +6,7 @@
 import { parseArgs } from "node:util";
 import { Chance } from "../endurance/chance";
 import { filesUnder } from "../rules/sources-of";
+import { isRefused } from "./compiled";
 import { type Mutation, mutationsOf } from "./mutations";
 import { MutatedSuite } from "./run";
 
@@ -50,7 +51,8 @@ async function main(): Promise<void> {
     const number = typeof one === "number" ? one : at + 1;
     const mutation = all[number - 1];
     if (!mutation) continue;
-    const by = await suite.noticedBy(mutation);
+    const by =
+      (await suite.noticedBy(mutation)) ?? (isRefused(mutation) ? "the compiler" : undefined);
     if (by === undefined) survivors += 1;
     console.log(`${String(number)} ${by ?? "SURVIVED"}\n    ${described(mutation)}`);
   }

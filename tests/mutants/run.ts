@@ -70,7 +70,12 @@ export class MutatedSuite {
       for (const test of module.children.allTests("failed")) return `${at}: ${test.fullName}`;
       if (module.state() === "failed") return `${at}: is not loaded`;
     }
-    return unhandledErrors.length > 0 ? "an error outside every test" : undefined;
+    if (unhandledErrors.length > 0) return "an error outside every test";
+    const passed = testModules.filter((module) => module.state() === "passed").length;
+    if (passed < specifications.length) {
+      throw new Error(`Only ${String(passed)} of ${String(specifications.length)} files were run.`);
+    }
+    return undefined;
   }
 
   close(): Promise<void> {

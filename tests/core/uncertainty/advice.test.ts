@@ -42,6 +42,18 @@ describe("the advice on what to improve first", () => {
     expect(advice(syringe)).toMatch(/^Ten times the sample \(9\.15 g\)/);
   });
 
+  it("names a balance and a mass by four digits, as a label has them", () => {
+    const words = open({ ...fryerOil, masses: [1.23456], massStep: 0.123456, titres: [2.4, 2.5] });
+    expect(words).toContain("a 0.01235 g balance");
+    expect(words).toContain("ten times the sample (12.35 g)");
+  });
+
+  it("calls a twentieth of the uncertainty worth it, and less than that not", () => {
+    const change = { words: "a 0.01 g balance", before: 100 };
+    expect(adviceInWords({ ...change, after: 95 })).toMatch(/^A 0\.01 g balance/);
+    expect(adviceInWords({ ...change, after: 95.01 })).toMatch(/^Nothing alone helps much/);
+  });
+
   it("never asks for more oil than a method takes or a burette can titrate", () => {
     expect(open({ ...fryerOil, masses: [5.64] }).join()).toContain("ten times the sample");
     expect(open({ ...fryerOil, masses: [5.65] }).join()).not.toContain("ten times the sample");
