@@ -61,7 +61,7 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
       .waitFor({ timeout: 60_000 });
     await hand.next("Re-check");
     await hand.press("Re-check every row");
-    await page.getByText(/figures checked/).waitFor({ timeout: 60_000 });
+    await page.getByText(/Checked in \d/).waitFor({ timeout: 60_000 });
     await hand.press("Report on a new sheet");
     await page.getByRole("button", { name: "Write this report" }).waitFor({ timeout: 60_000 });
     await hand.press("Write this report");

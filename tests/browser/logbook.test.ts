@@ -51,7 +51,7 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
     await understand(hand);
     await hand.press(/^3 Re-check/);
     await hand.press("Re-check every row");
-    await page.getByText(/figures checked/).waitFor();
+    await page.getByText(/Checked in \d/).waitFor();
     await hand.press("Go to I19");
     const selected = await page.evaluate(async () =>
       (window as unknown as PaneWindow).titrebook.host.read([{ ask: "selection" }]),

@@ -1,12 +1,12 @@
 /** How much oil, in formulas: with the unit that a column, the heading or an answer says. */
 import { exact } from "../../core/exact/exact";
 import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
-import { type MeantUnit, unitMeant } from "../recognising/answers";
+import { amountWord, type MeantUnit, unitMeant } from "../recognising/answers";
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
 import { amountUnitOf } from "../recognising/written-units";
 import { always, chosenBy, tooMany, translated, wordsIn } from "./column-words";
-import type { Part } from "./sources";
+import type { Part } from "./part";
 
 export interface AmountParts {
   /** The figure as it stands in its cell. */
@@ -30,15 +30,17 @@ const inOne = ({ unit, times }: MeantUnit, density: string): string => {
   return unit.measures === "mass" ? factor : `${factor}*${density}`;
 };
 
-const inOneUnit = (amount: Part | undefined, unit: AmountUnit | undefined): AmountParts =>
-  amount && unit
+const inOneUnit = (amount: Part | undefined, meant: MeantUnit | undefined): AmountParts =>
+  amount && meant
     ? {
         amountHeld: amount,
-        amount,
-        unit: always(unit.name),
-        kilogramsInOne: (_, density) => inOne({ unit, times: 1 }, density),
+        amount: meant.times === 1 ? amount : (row) => `${amount(row)}*${String(meant.times)}`,
+        unit: always(meant.unit.name),
+        kilogramsInOne: (_, density) => inOne(meant, density),
       }
     : none;
+
+const once = (unit: AmountUnit | undefined): MeantUnit | undefined => unit && { unit, times: 1 };
 
 /** For rows that are still to come. */
 const usual = amountUnits.filter(({ name }) => name === "l" || name === "kg");
@@ -50,15 +52,16 @@ export function amountParts(
   headingUnit: string | undefined,
 ): AmountParts {
   const amount = plain("oilAmount");
-  if (!amount) return inOneUnit(plain("oilMass"), amountUnitNamed("kg"));
+  if (!amount) return inOneUnit(plain("oilMass"), once(amountUnitNamed("kg")));
   const inHeading = amountUnitOf(headingUnit);
   const cell = plain("amountUnit");
-  if (!cell) return inOneUnit(amount, inHeading);
+  const ofHeading = amountWord(mapping);
+  const ofNone = once(inHeading) ?? unitMeant(mapping, ofHeading);
+  if (!cell) return inOneUnit(amount, ofNone);
   const column = columnOf(mapping, "amountUnit")?.column;
   const from = mapping.constants.find(({ role }) => role === "amountUnit")?.from;
   const lone = from?.kind === "cell" ? heldCell(cells, from.row, from.column).value : from?.value;
   const held = column === undefined ? [String(lone ?? "")] : wordsIn(cells, mapping, column);
-  const ofNone = inHeading ? { unit: inHeading, times: 1 } : unitMeant(mapping, "");
   const meanings = [...held, ""].flatMap((word) => {
     const meant = word === "" ? ofNone : unitMeant(mapping, word);
     return meant ? [{ word, ...meant }] : [];

@@ -5,7 +5,7 @@ import { isDitto } from "../recognising/ditto";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
 import { heldCell, isHeld, type SheetCells } from "../recognising/sheet-cells";
 import { isNeutralised } from "../recognising/neutralised";
-import type { Part } from "./sources";
+import type { Part } from "./part";
 
 export interface BlankPart {
   readonly part: Part | undefined;
@@ -81,8 +81,7 @@ export function blankPart(
   const looksUp = hasDitto || (isAsked && (means === "day" || means === "above"));
   if (!looksUp && !(isAsked && means === "none")) return as(side, columns.length === 1, inPlain);
   if (columns.length > 1) return lacking("a blank in every row, or one column of blanks");
-  if (hasDitto && hasNeutralised)
-    return lacking("figures in every blank: words and ditto marks stand among them");
+  if (hasDitto && hasNeutralised) return lacking("a figure for the blank in every row");
   const letter = columnLetters(first.column);
   const top = String(mapping.place.firstRow + 1);
   const own: Part = (row) => `${onSheet}${letter}${String(row)}`;

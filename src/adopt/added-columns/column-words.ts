@@ -1,7 +1,7 @@
 /** Which words stand in a column, and formulas that put ours in their place. */
 import type { LogbookMapping } from "../recognising/mapping";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
-import type { Part } from "./sources";
+import type { Part } from "./part";
 
 const quoted = (text: string): string => `"${text.replace(/"/g, '""')}"`;
 

@@ -4,7 +4,8 @@ import { columnOf } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { type Added, type AddedId, addedColumns, headingOf } from "./added";
 import { plainFormula } from "./plain-formulas";
-import { type Part, type Sources, sourcesOf } from "./sources";
+import type { Part } from "./part";
+import { type Sources, sourcesOf } from "./sources";
 import { titreFormula } from "./titre-formulas";
 
 export type Spelling = "functions" | "plain";

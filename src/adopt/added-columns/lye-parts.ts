@@ -2,7 +2,8 @@
  * Grams of lye as pure base: a charge as weighed less what its assay takes, a titrant by its own. Where
  * one lye of unknown assay is in burette and vessel, both as weighed, the assay cancels in the dose.
  */
-import type { Part, Sources } from "./sources";
+import type { Part } from "./part";
+import type { Sources } from "./sources";
 
 const pure: Part = () => "100";
 const inUnderstand = "say it in Understand";

@@ -14,7 +14,8 @@ import { methanolDensity } from "../../core/reference/liquids";
 import { oilNotNamed } from "../../core/reference/oils";
 import type { AddedId } from "./added";
 import { forDose, pureCharge, strengthAssay } from "./lye-parts";
-import type { Part, Sources } from "./sources";
+import type { Part } from "./part";
+import type { Sources } from "./sources";
 import type { Built } from "./titre-formulas";
 
 const lack = (what: string): Built => ({ lacks: what });
@@ -85,8 +86,7 @@ function acidValue(s: Sources): Part | string {
 function kilograms(s: Sources): Part | string {
   const { amount, kilogramsInOne } = s;
   // Not the figure counted in litres: each word stands with what one of it weighs.
-  if (!amount || !kilogramsInOne)
-    return "the amount of oil with its unit, in words and not in ditto marks";
+  if (!amount || !kilogramsInOne) return "the amount of oil and its unit, written out in each row";
   return (row) => `${s.amountHeld?.(row) ?? ""}*${kilogramsInOne(row, density(s)(row))}`;
 }
 

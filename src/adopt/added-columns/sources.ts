@@ -5,6 +5,7 @@ import { oilNamed } from "../../core/reference/oils";
 import { type Basis, basisOf } from "../recognising/basis";
 import { hasDitto, withDittosRead } from "../recognising/ditto";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
+import { isNeutralised } from "../recognising/neutralised";
 import { type RoleId, roleOf } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
 import { isUsable } from "../recognising/typed-limits";
@@ -13,10 +14,8 @@ import { needsUnit } from "../recognising/units-of-roles";
 import { baseWritten, soleBase } from "../recognising/written-units";
 import { type AmountParts, amountParts } from "./amount-parts";
 import { type BlankPart, blankPart } from "./blank-part";
+import type { Part } from "./part";
 import { always, translated, wordsIn } from "./column-words";
-
-/** A part of a formula, for a row counted from 1. */
-export type Part = (row: number) => string;
 
 export interface Sources extends AmountParts {
   readonly titres: Part | undefined;
@@ -153,6 +152,8 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
   const charge = chargePercent === "mixed" ? undefined : plain("baseCharge");
   const chargePart = chargePercent === true ? times(charge, "*100") : charge;
   const titreColumns = columnsOf(mapping, "titre");
+  const blank = mapping.constants.find(({ role }) => role === "blank")?.from;
+  const isNeutral = blank?.kind === "typed" && isNeutralised(blank.value);
   const isWordIn = (column: number): boolean => wordsIn(cells, mapping, column).length > 0;
   return {
     ...amountParts(mapping, cells, plain, unitOf("oilAmount")),
@@ -161,7 +162,7 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
     blank:
       titreColumns.length === 0 && plain("correctedTitre")
         ? { part: undefined, isOne: true, lacks: "", lacksPlain: "" }
-        : blankPart(mapping, cells, side("blank"), onSheet),
+        : blankPart(mapping, cells, isNeutral ? undefined : side("blank"), onSheet),
     molarity: plain("molarity"),
     strength:
       unitOf("strength") === "% w/v" ? times(inPercent("strength"), "*10") : plain("strength"),

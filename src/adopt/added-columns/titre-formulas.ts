@@ -4,7 +4,8 @@ import { namespace } from "../../functions/names";
 import type { RoleId } from "../recognising/roles";
 import type { AddedId } from "./added";
 import { forDose, pureCharge, strengthAssay } from "./lye-parts";
-import type { Part, Sources } from "./sources";
+import type { Part } from "./part";
+import type { Sources } from "./sources";
 
 const call = (id: string, ...parts: readonly (string | undefined)[]): string => {
   const given = [...parts];
@@ -24,8 +25,7 @@ const formula = (part: Part): Built => ({ formula: part });
 function molarity(s: Sources): Part | string {
   const { molarity: known, strength, titrantBase } = s;
   if (known) return known;
-  if (!strength || !titrantBase)
-    return "the titrant's strength (mol/L, or g/L and the base in words, not ditto marks)";
+  if (!strength || !titrantBase) return "the titrant's strength in mol/L, or in g/L with its base";
   const assay = strengthAssay(s);
   if (typeof assay === "string") return assay;
   return (row) => call("MOLARITY", strength(row), "1", titrantBase(row), assay(row));
@@ -55,7 +55,7 @@ function acidValue(s: Sources): Part | string {
 }
 
 const oilMass = ({ amount, unit, oil }: Sources): Part | string => {
-  if (!amount || !unit) return "the amount of oil with its unit, in words and not in ditto marks";
+  if (!amount || !unit) return "the amount of oil and its unit, written out in each row";
   return (row) => call("OILMASS", amount(row), unit(row), oil?.(row));
 };
 
@@ -78,7 +78,7 @@ function catalyst(given: Sources, limit?: string): Built {
   const { base, assay } = s;
   if (typeof kilograms === "string") return lack(kilograms);
   if (typeof value === "string") return lack(value);
-  if (!base) return lack("the base, in words and not in ditto marks");
+  if (!base) return lack("the base, written out in each row");
   if (!assay) return lack("the assay of the lye");
   if (typeof charge === "string") return lack(charge);
   return formula((row) =>

@@ -1,7 +1,7 @@
 /** How much oil a row says, with its unit: beside the figure, in a column of units, or in the heading. */
 import { quoted } from "../../core/problem/wording";
 import type { AmountUnit } from "../../core/quantity/units";
-import { unitMeant } from "../recognising/answers";
+import { amountWord, unitMeant } from "../recognising/answers";
 import { isKnown, type LogbookMapping } from "../recognising/mapping";
 import type { HeldCell } from "../recognising/sheet-cells";
 import { figureAndWords, figureFrom } from "../recognising/typed-number";
@@ -33,6 +33,7 @@ export function amountReader(
 ): (row: number) => AmountRead {
   const hasUnits = isKnown(mapping, "amountUnit");
   const inHeading = amountUnitOf(headingUnit);
+  const ofHeading = amountWord(mapping);
   const known = new Map<string, ReturnType<typeof unitMeant>>();
   const meant = (word: string): ReturnType<typeof unitMeant> => {
     if (!known.has(word)) known.set(word, unitMeant(mapping, word));
@@ -47,8 +48,9 @@ export function amountReader(
       return value === "" ? nothing : hidden(`the amount of oil is ${quoted(String(value))}`);
     }
     if (figure.value === 0) return nothing;
-    const word = parts && parts.words !== "" ? parts.words : unitText(row).trim();
-    if (word === "" && inHeading)
+    const own = parts && parts.words !== "" ? parts.words : unitText(row).trim();
+    const word = own === "" ? ofHeading : own;
+    if (own === "" && inHeading)
       return { amount: { value: figure.value, unit: inHeading }, unread: [] };
     const unit = word === "" && !hasUnits ? undefined : meant(word);
     if (unit) return { amount: { value: figure.value * unit.times, unit: unit.unit }, unread: [] };

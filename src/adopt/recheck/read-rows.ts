@@ -83,8 +83,10 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
   function blanksOf(row: number): BlanksRead {
     if (blankColumns.length > 0) return inColumns(row);
     const constant = blankConstant(row);
-    const none = isNeutralised(blankText(row)) ? [] : undefined;
-    return { blanks: constant ? [constant] : none, why: "" };
+    if (constant) return { blanks: [constant], why: "" };
+    return isNeutralised(blankText(row))
+      ? { blanks: [], why: "" }
+      : { blanks: undefined, why: "what the blank took is not said" };
   }
 
   /** Of a named oil the density is what books say; a maker may well have used a rounder one. */

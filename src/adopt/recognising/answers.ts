@@ -1,12 +1,12 @@
 /** What a person answered about a logbook's own words: kept with its columns. */
 import { amountUnits, type AmountUnit } from "../../core/quantity/units";
-import type { LogbookMapping } from "./mapping";
+import { amountWordIn } from "./amount-word";
+import { columnOf } from "./mapping";
+import type { Answer, EmptyBlank, LogbookMapping } from "./shape";
 import { typedFigure } from "./typed-number";
 import { unitWritten } from "./written-units";
 
-/** One blank for the day; the last one written above; nothing to subtract; nobody knows. */
-export const emptyBlanks = ["day", "above", "none", "unknown"] as const;
-export type EmptyBlank = (typeof emptyBlanks)[number];
+export { type Answer, type EmptyBlank, emptyBlanks } from "./shape";
 
 /** As it stands on a sheet and in the pane. */
 export const emptyBlankWords: Readonly<Record<EmptyBlank, string>> = {
@@ -15,11 +15,6 @@ export const emptyBlankWords: Readonly<Record<EmptyBlank, string>> = {
   none: "nothing to subtract",
   unknown: "not known",
 };
-
-export type Answer =
-  /** How many litres one of them is, as typed; the word "" stands for a row without one. */
-  | { readonly ask: "unit"; readonly word: string; readonly litres: string }
-  | { readonly ask: "blank"; readonly means: EmptyBlank };
 
 /** "Drums." and "drum" are one word. */
 export const wordKey = (word: string): string =>
@@ -61,4 +56,10 @@ export function unitMeant(mapping: LogbookMapping, word: string): MeantUnit | un
   if (known) return { unit: known, times: 1 };
   const times = typedFigure(litresTyped(mapping, word));
   return times !== undefined && times > 0 ? { unit: litre, times } : undefined;
+}
+
+/** What the heading of the amounts counts them in, where that is no unit; "" otherwise. */
+export function amountWord(mapping: LogbookMapping): string {
+  const column = columnOf(mapping, "oilAmount");
+  return column && column.unit === undefined ? amountWordIn(column.heading) : "";
 }

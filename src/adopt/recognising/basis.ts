@@ -2,11 +2,10 @@
  * What grams of lye mean: of the pure base, or of the lye as it comes out of its bag. A charge of 7 g/L
  * as weighed is 6.3 g/L of pure base where the lye is 90 %.
  */
-import type { LogbookMapping } from "./mapping";
 import type { RoleId } from "./roles";
+import type { Basis, LogbookMapping } from "./shape";
 
-export const bases = ["pure", "as weighed"] as const;
-export type Basis = (typeof bases)[number];
+export { type Basis, bases } from "./shape";
 
 /** Is it a mass of lye? A titrant in mol/L, or a dose, is not asked about. */
 export const hasBasis = (role: RoleId): boolean => role === "strength" || role === "baseCharge";

@@ -1,5 +1,6 @@
 /** What the table as a whole says about one of its columns. */
 import { addedColumns, headingOf } from "../added-columns/added";
+import { containerIn } from "./amount-word";
 import type { HeadingParts } from "./heading";
 import { type ColumnFacts, median } from "./numbers-of-column";
 import type { RoleId } from "./roles";
@@ -33,6 +34,15 @@ const sameWords = (one: Candidate, other: Candidate): boolean =>
 const ourHeadings = new Set(addedColumns.map(headingOf));
 const isOurs = ({ heading, facts }: Candidate): boolean =>
   facts.formula !== "" && ourHeadings.has(heading);
+
+const results: readonly RoleId[] = [
+  "acidValue",
+  "ffa",
+  "acidDose",
+  "reactionDose",
+  "catalyst",
+  "catalystRate",
+];
 
 const scoreOf = (candidate: Candidate, role: RoleId): number =>
   candidate.scores.find((each) => each.role === role)?.score ?? 0;
@@ -87,6 +97,33 @@ export const contexts: readonly Context[] = [
           ["oilMass", -0.4, ""],
           ["oilAmount", 0.15, ""],
         ],
+  // Containers that are counted are an amount; each with a number of its own, they are lots.
+  ({ heading, facts }, all) => {
+    const { numbers, filled, different } = facts;
+    const isCounted =
+      containerIn(heading) !== "" &&
+      filled > 1 &&
+      numbers.length === filled &&
+      numbers.every((each) => each > 0 && each < 100) &&
+      (different < filled || numbers.some((each) => !Number.isInteger(each)));
+    const isOther = all.some(
+      (each) => each.heading !== heading && scoreOf(each, "oilAmount") > 0.75,
+    );
+    return isCounted && !isOther
+      ? [
+          ["oilAmount", 0.55, "containers that are counted"],
+          ["lot", -0.7, ""],
+        ]
+      : [];
+  },
+  // What is worked out differs from row to row where the readings do.
+  ({ facts }, all) => {
+    const varies = all.some(
+      (each) => scoreOf(each, "titre") > 0.5 && each.facts.different >= each.facts.filled / 2,
+    );
+    const isSteady = facts.filled >= 4 && facts.different === 1 && facts.numbers.length > 0;
+    return varies && isSteady ? results.map((role) => [role, -0.5, ""] as const) : [];
+  },
   // Grams and millilitres of oil are a sample, not a batch.
   ({ parts }) => (parts.unit === "g" || parts.unit === "mL" ? [["oilAmount", -0.2, ""]] : []),
   // In a table that titrates, a bare "g" is the sample; in one that doses, it is the lye.

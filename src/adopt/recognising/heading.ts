@@ -89,7 +89,12 @@ function numberOf(words: string): { number: number | undefined; rest: string } {
 const longest = 255;
 
 export function headingParts(heading: string): HeadingParts {
-  const text = heading.slice(0, longest).replace(/\s+/g, " ").trim();
+  const text = heading
+    .slice(0, longest)
+    // "mL 0.1 N NaOH": how strong the titrant is says nothing of which column it is.
+    .replace(/(?<![\w.,])\d*[.,]?\d+\s*(?:N|M|mol\s*\/\s*L)(?![\w/])/gi, " ")
+    .replace(/\s+/g, " ")
+    .trim();
   const { unit, rest } = unitOf(text);
   const { number, rest: words } = numberOf(rest);
   const plain = words

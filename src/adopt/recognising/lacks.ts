@@ -1,8 +1,11 @@
 /** What the arithmetic still needs to be told, in words. */
 import { columnLetters } from "../../sheet/cell-name";
+import { amountWord } from "./answers";
 import { basisOf } from "./basis";
-import { isKnown, type LogbookMapping } from "./mapping";
+import { columnOf, isKnown, type LogbookMapping } from "./mapping";
 import { type RoleId, roleOf } from "./roles";
+import { heldCell, type SheetCells } from "./sheet-cells";
+import { figureAndWords } from "./typed-number";
 import { needsUnit } from "./units-of-roles";
 import { baseWritten, soleBase } from "./written-units";
 
@@ -21,11 +24,11 @@ const isUnsaid = (role: RoleId, unit: string | undefined): boolean =>
 /** Of an amount whose rows say it, or of a titrant in a table that titrates nothing, none is needed. */
 function unitLacks(
   { columns, constants }: LogbookMapping,
-  knowsUnits: boolean,
+  saysUnits: boolean,
   titrates: boolean,
 ): Lack[] {
   const saysItself = (role: RoleId): boolean =>
-    (role === "oilAmount" && knowsUnits) || (role === "strength" && !titrates);
+    (role === "oilAmount" && saysUnits) || (role === "strength" && !titrates);
   const ofColumns = columns
     .filter(({ role, unit }) => isUnsaid(role, unit) && !saysItself(role))
     .map(({ role, unit, column, heading }): Lack => ({
@@ -63,7 +66,22 @@ function assayCancels(mapping: LogbookMapping): boolean {
   );
 }
 
-export function lacks(mapping: LogbookMapping): Lack[] {
+/** Do the rows, or a word of the heading that is asked about, say what an amount is counted in? */
+function saysUnits(mapping: LogbookMapping, cells: SheetCells | undefined): boolean {
+  const column = columnOf(mapping, "oilAmount");
+  if (isKnown(mapping, "amountUnit") || amountWord(mapping) !== "") return true;
+  if (!column || !cells) return false;
+  const { firstRow, lastRow } = mapping.place;
+  const words = Array.from({ length: lastRow - firstRow + 1 }, (_, at) => {
+    const { value } = heldCell(cells, firstRow + at, column.column);
+    if (typeof value === "string") return figureAndWords(value)?.words;
+    return "";
+  }).filter((each) => each !== undefined);
+  return words.length > 0 && words.every((each) => each !== "");
+}
+
+/** @param cells where the rows' own words stand, once they are known */
+export function lacks(mapping: LogbookMapping, cells?: SheetCells): Lack[] {
   const named = soleBase(mapping);
   // "ml KOH" says what the burette held, "KOH g" what was dosed.
   const isNamed = (role: RoleId): boolean =>
@@ -72,7 +90,7 @@ export function lacks(mapping: LogbookMapping): Lack[] {
   const knows = (...roles: RoleId[]): boolean =>
     roles.some((role) => isKnown(mapping, role) || isNamed(role));
   const titrates = knows("titre", "meanTitre", "correctedTitre");
-  const found: Lack[] = unitLacks(mapping, knows("amountUnit"), titrates);
+  const found: Lack[] = unitLacks(mapping, saysUnits(mapping, cells), titrates);
   const lacking = (roles: readonly RoleId[], sentence: string, isChoice = false): void => {
     found.push({ roles, sentence, ...(isChoice ? { isChoice } : {}) });
   };
@@ -87,6 +105,11 @@ export function lacks(mapping: LogbookMapping): Lack[] {
         lacking(["titrantBase"], "Which base was in the burette?");
       basisLacks("strength", "the titrant's strength");
     }
+    if (knows("titre", "meanTitre") && !knows("blank"))
+      lacking(
+        ["blank"],
+        "What did the blank take, in mL? It is 0 where the solvent was neutralised.",
+      );
     if (!knows("sampleMass", "sampleVolume"))
       lacking(["sampleMass", "sampleVolume"], "How much oil was titrated: g or mL?");
   }

@@ -2,47 +2,13 @@
  * What a person agreed that a table's columns are. Made from a guess, corrected column by column; no
  * guess is used before it has become a mapping.
  */
-import type { Answer } from "./answers";
-import type { Basis } from "./basis";
-import type { TablePlace } from "./find-tables";
 import type { TableGuess } from "./recognise";
 import { type RoleId, roleOf } from "./roles";
+import type { Basis, LogbookMapping, MappedColumn, MappedConstant } from "./shape";
 import { isUsable } from "./typed-limits";
 import { unitAlways, unitInHeading } from "./units-of-roles";
 
-export interface MappedColumn {
-  readonly column: number;
-  readonly heading: string;
-  readonly role: RoleId;
-  readonly unit: string | undefined;
-  /** Of grams of lye, once it is known. */
-  readonly basis?: Basis;
-}
-
-/** A figure that holds for all rows: in a cell of the sheet, or typed in the pane. */
-export interface MappedConstant {
-  readonly role: RoleId;
-  readonly unit: string | undefined;
-  readonly basis?: Basis;
-  readonly from:
-    | {
-        readonly kind: "cell";
-        readonly row: number;
-        readonly column: number;
-        readonly label: string;
-      }
-    | { readonly kind: "typed"; readonly value: string };
-}
-
-export interface LogbookMapping {
-  readonly sheet: string;
-  readonly place: TablePlace;
-  readonly columns: readonly MappedColumn[];
-  readonly constants: readonly MappedConstant[];
-  readonly commaIsDecimal: boolean;
-  /** What was answered about words that nobody can know: "drum". */
-  readonly answers?: readonly Answer[];
-}
+export type { LogbookMapping, MappedColumn, MappedConstant } from "./shape";
 
 export const mappingFrom = ({
   sheet,

@@ -1,5 +1,5 @@
 /** What a logbook says in words of its own: each kind is asked about once. */
-import { wordKey } from "./answers";
+import { amountWord, emptyBlankOf, unitMeant, wordKey } from "./answers";
 import { hasDitto, withDittosRead } from "./ditto";
 import { columnOf, columnsOf, type LogbookMapping } from "./mapping";
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
@@ -24,14 +24,16 @@ const textAt = (cells: SheetCells, row: number, column: number): string => {
 function unitQuestions(mapping: LogbookMapping, cells: SheetCells): Question[] {
   const amount = columnOf(mapping, "oilAmount");
   const units = columnOf(mapping, "amountUnit");
+  const ofHeading = amountWord(mapping);
   if (!amount) return [];
   const found = new Map<string, { word: string; rows: number[] }>();
   for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
     const text = textAt(cells, row, amount.column);
     const parts = figureAndWords(text);
     if (!parts) continue;
+    const ofRow = units ? textAt(cells, row, units.column) : "";
     const word =
-      parts.words !== "" ? parts.words : units ? textAt(cells, row, units.column) : undefined;
+      [parts.words, ofRow, ofHeading].find((each) => each !== "") ?? (units ? "" : undefined);
     if (word === undefined || unitWritten(word)) continue;
     if (word === "" && amountUnitOf(amount.unit)) continue;
     const known = found.get(wordKey(word)) ?? { word, rows: [] };
@@ -56,6 +58,12 @@ function blankQuestion(mapping: LogbookMapping, cells: SheetCells): Question[] {
   const isAsked = written > 0 && empty.length > 0;
   return isAsked ? [{ ask: "blank", rows: empty, hasDays: date !== undefined }] : [];
 }
+
+/** Has it its answer? */
+export const isAnswered = (mapping: LogbookMapping, question: Question): boolean =>
+  question.ask === "unit"
+    ? unitMeant(mapping, question.word) !== undefined
+    : emptyBlankOf(mapping) !== undefined;
 
 export function questionsOf(mapping: LogbookMapping, given: SheetCells): Questions {
   const cells = withDittosRead(given, mapping.place);

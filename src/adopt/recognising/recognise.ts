@@ -5,6 +5,7 @@ import { findTables, type TablePlace } from "./find-tables";
 import { type ColumnGuess, guessColumns } from "./guess-columns";
 import { headingParts } from "./heading";
 import type { SheetCells } from "./sheet-cells";
+import { withoutTotals } from "./totals-row";
 import { hasDecimalComma } from "./typed-number";
 import { fromWords } from "./evidence";
 
@@ -58,7 +59,7 @@ export function recogniseSheet(cells: SheetCells): TableGuess[] {
     const known = new Set(columns.map(({ role }) => role).filter((role) => telling.has(role)));
     return {
       sheet: cells.sheet,
-      place,
+      place: withoutTotals(columns, place, cells),
       columns,
       constants,
       commaIsDecimal,

@@ -1,7 +1,6 @@
 /** Rows of totals or averages that stand directly below a table, or between its rows: no rows of a logbook. */
-import type { LogbookMapping } from "./mapping";
 import type { RoleId } from "./roles";
-import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
+import { heldCell, type HeldCell, isHeld, type SheetCells } from "./sheet-cells";
 
 const label = /^(?:grand |sub-?|running )?(?:totals?|sums?|averages?|means?)\b/i;
 /** A column's cells taken together: of one column, over several rows. */
@@ -16,21 +15,98 @@ const spansRows = (formula: string): boolean => {
   return found !== null && found[2] !== found[3];
 };
 
+/** Sums of a column's figures: since the table began, and since the last row of totals. */
+class Sums {
+  private readonly all = new Map<number, { sum: number; count: number }>();
+  private since = new Map<number, { sum: number; count: number }>();
+
+  add(column: number, value: number): void {
+    for (const kept of [this.all, this.since]) {
+      const { sum, count } = kept.get(column) ?? { sum: 0, count: 0 };
+      kept.set(column, { sum: sum + value, count: count + 1 });
+    }
+  }
+
+  startAnew(): void {
+    this.since = new Map();
+  }
+
+  /** Is it the sum or the average of what stands above it, as it is rounded? */
+  isOf(column: number, value: number): boolean {
+    return [this.all, this.since].some((kept) => {
+      const { sum, count } = kept.get(column) ?? { sum: 0, count: 0 };
+      const isNear = (of: number): boolean => Math.abs(value - of) <= 0.005 * Math.abs(of);
+      return count >= leastRows && (isNear(sum) || isNear(sum / count));
+    });
+  }
+}
+
+/** A row that adds up one or two others may as well be a row of its own. */
+const leastRows = 3;
+
+export interface Table {
+  readonly columns: readonly { readonly column: number; readonly role: RoleId }[];
+  readonly place: { readonly firstRow: number; readonly lastRow: number };
+}
+
+/** Typed without a word beside them: nothing names the row, and every figure adds up what is above it. */
+function addsUp(held: readonly Held[], sums: Sums): boolean {
+  const figures = held.flatMap(({ column, cell: { value } }) =>
+    typeof value === "number" ? [sums.isOf(column, value)] : [],
+  );
+  return figures.length > 0 && figures.every(Boolean);
+}
+
+interface Held {
+  readonly column: number;
+  readonly role: RoleId;
+  readonly cell: HeldCell;
+}
+
+function saysTotals(held: readonly Held[]): boolean {
+  const says = held.some(
+    ({ role, cell: { value } }) =>
+      role !== "note" && typeof value === "string" && label.test(value.trim()),
+  );
+  if (says) return true;
+  // A sum so far beside a batch of its own is one of the batch's figures.
+  const isNamed = held.some(({ role }) => names.includes(role) || readings.includes(role));
+  return !isNamed && held.some(({ cell: { formula } }) => spansRows(formula));
+}
+
 export function totalsReader(
-  { columns }: LogbookMapping,
+  { columns, place }: Table,
   cells: SheetCells,
 ): (row: number) => boolean {
-  return (row) => {
+  const found = new Set<number>();
+  const sums = new Sums();
+  const isNaming = columns.some(({ role }) => names.includes(role));
+  for (let row = place.firstRow; row <= place.lastRow; row += 1) {
     const held = columns
-      .map(({ column, role }) => ({ role, cell: heldCell(cells, row, column) }))
+      .map(({ column, role }) => ({ column, role, cell: heldCell(cells, row, column) }))
       .filter(({ cell }) => isHeld(cell));
-    const says = held.some(
-      ({ role, cell: { value } }) =>
-        role !== "note" && typeof value === "string" && label.test(value.trim()),
-    );
-    if (says) return true;
-    // A sum so far beside a batch of its own is one of the batch's figures.
-    const isNamed = held.some(({ role }) => names.includes(role) || readings.includes(role));
-    return !isNamed && held.some(({ cell: { formula } }) => spansRows(formula));
-  };
+    const isNamed = held.some(({ role }) => names.includes(role));
+    if (saysTotals(held) || (isNaming && !isNamed && addsUp(held, sums))) {
+      found.add(row);
+      sums.startAnew();
+      continue;
+    }
+    for (const { column, cell } of held)
+      if (typeof cell.value === "number") sums.add(column, cell.value);
+  }
+  return (row) => found.has(row);
+}
+
+/** The table's rows without the totals at its end. */
+export function withoutTotals<P extends Table["place"]>(
+  columns: Table["columns"],
+  place: P,
+  cells: SheetCells,
+): P {
+  const isTotals = totalsReader({ columns, place }, cells);
+  const isEmpty = (row: number): boolean =>
+    columns.every(({ column }) => !isHeld(heldCell(cells, row, column)));
+  let { lastRow } = place;
+  while (lastRow > place.firstRow && (isTotals(lastRow) || isEmpty(lastRow))) lastRow -= 1;
+  return { ...place, lastRow };
 }

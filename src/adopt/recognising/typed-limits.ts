@@ -1,7 +1,7 @@
 /** What a figure that is typed for a whole logbook may be: one outside is kept, said to be wrong, and not used. */
 import { exact } from "../../core/exact/exact";
 import { limits, type Limits, misses } from "../../core/reference/limits";
-import type { MappedConstant } from "./mapping";
+import type { MappedConstant } from "./shape";
 import { type RoleId, roleOf } from "./roles";
 import { typedFigure } from "./typed-number";
 

@@ -40,6 +40,9 @@ export const hasDecimalComma = (text: string): boolean => {
 export function numberFromText(text: string, commaIsDecimal: boolean): TypedNumber | undefined {
   const digits = digitsIn(text)?.replace(/[\s']/g, "");
   if (digits === undefined) return undefined;
+  // Where commas are decimal, points part thousands: "10.207" is ten thousand.
+  if (commaIsDecimal && /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+$/.test(digits))
+    return fromPlain(digits.replace(/\./g, ""));
   const comma = digits.lastIndexOf(",");
   const point = digits.lastIndexOf(".");
   const isDecimal = comma > point && (commaIsDecimal || hasDecimalComma(digits));

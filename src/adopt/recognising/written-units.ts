@@ -2,7 +2,7 @@
 import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { unitAlone } from "./heading";
-import type { LogbookMapping } from "./mapping";
+import type { LogbookMapping } from "./shape";
 import type { RoleId } from "./roles";
 
 const unitNames: Readonly<Record<string, string>> = {

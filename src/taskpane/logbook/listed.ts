@@ -83,9 +83,12 @@ const withUnit = (figure: string, unit: string): string =>
 
 const decimalsIn = (figure: string): number => figure.split(".")[1]?.length ?? 0;
 
+/** Nobody types more: such a figure stands as it was typed. */
+const typedDecimals = 4;
+
 /** A figure worked out in the sheet has up to fifteen digits: two more decimals than it should have tell enough. */
 const noLongerThan = (held: string, should: string): string => {
-  const most = decimalsIn(should) + 2;
+  const most = Math.max(typedDecimals, decimalsIn(should) + 2);
   return decimalsIn(held) > most && !Number.isNaN(Number(held))
     ? String(Number(Number(held).toFixed(most)))
     : held;

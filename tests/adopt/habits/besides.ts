@@ -70,9 +70,14 @@ export function givens(
       role: "blank",
       label: "Blank mL",
       unit: "mL",
-      value: blank,
+      value: habit.blank === "neutralised" ? 0 : blank,
       format: "General",
-      place: habit.blank === "beside" ? "beside" : "nowhere",
+      place:
+        habit.blank === "beside"
+          ? "beside"
+          : habit.blank === "neutralised" && habit.reads !== "net"
+            ? "asked"
+            : "nowhere",
     },
     {
       key: "base",

@@ -27,6 +27,7 @@ const hobbyPane = (rows = hobby(5)): Pane =>
     { do: "constant", role: "titrantBase", value: "NaOH" },
     { do: "constant", role: "sampleVolume", value: "1" },
     { do: "constant", role: "base", value: "NaOH" },
+    { do: "constant", role: "blank", value: "0" },
   );
 
 describe("a logbook kept in the commonest hobby way", () => {

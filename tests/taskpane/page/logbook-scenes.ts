@@ -39,7 +39,7 @@ export async function logbookScenes(page: Page, look: Look): Promise<void> {
   await hand.next("Re-check");
   await look("re-check, new");
   await hand.press("Re-check every row");
-  await page.getByText(/figures checked/).waitFor();
+  await page.getByText(/Checked in \d/).waitFor();
   await look("re-check, found");
   await hand.choose("Show", "Acid dose");
   await hand.choose("In order of", "Effect");

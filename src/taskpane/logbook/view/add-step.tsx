@@ -106,7 +106,7 @@ export function AddStep({ host, state, act, inMark }: StepProps) {
                 act({ do: "pick", id, isPicked: checked === true });
               }}
             />
-            {formula === undefined ? <p className="soft">Not now: it lacks {lacks}.</p> : null}
+            {formula === undefined ? <p className="soft">Not yet. Still needed: {lacks}.</p> : null}
             {formula !== undefined && isThere ? (
               <p className="soft">One of its kind is there; this one would stand beside it.</p>
             ) : null}

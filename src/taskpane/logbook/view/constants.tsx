@@ -1,6 +1,7 @@
 /** Figures that hold for all rows: those that stand beside the logbook, and those still wanted. */
 import type { Base } from "../../../core/reference/bases";
 import { lacks } from "../../../adopt/recognising/lacks";
+import { isKnown, type LogbookMapping } from "../../../adopt/recognising/mapping";
 import { type RoleId, roleOf } from "../../../adopt/recognising/roles";
 import { baseChoices } from "../../fields/bases";
 import { PickList } from "../../widgets/pick-list";
@@ -45,6 +46,13 @@ function Word({ role, table, act }: WordProps) {
   );
 }
 
+/** Oil that is measured and not weighed: its mass hangs on a density. */
+const countsLitres = (mapping: LogbookMapping): boolean =>
+  isKnown(mapping, "sampleVolume") ||
+  mapping.columns.some(
+    ({ role, unit }) => role === "oilAmount" && !["kg", "g", "lb"].includes(unit ?? ""),
+  );
+
 interface ConstantsProps {
   readonly table: FoundTable;
   readonly act: (action: Action) => void;
@@ -53,10 +61,13 @@ interface ConstantsProps {
 
 export function Constants({ table, act, mark }: ConstantsProps) {
   const { constants } = table.mapping;
-  const wanted = lacks(table.mapping);
+  const wanted = lacks(table.mapping, table.cells);
   const typed = constants.flatMap(({ role, from }) => (from.kind === "typed" ? [role] : []));
   const toType = wanted.filter(({ isChoice }) => isChoice !== true).flatMap(({ roles }) => roles);
-  const all = [...new Set<RoleId>([...typed, ...toType])];
+  const isFree = !isKnown(table.mapping, "density") && countsLitres(table.mapping);
+  const all = [
+    ...new Set<RoleId>([...typed, ...toType, ...(isFree ? (["density"] as const) : [])]),
+  ];
   const figures = [...new Set(all.map(figureOf))].filter((each) => each !== undefined);
   const words = all.filter((role) => figureOf(role) === undefined);
   return (
@@ -67,6 +78,12 @@ export function Constants({ table, act, mark }: ConstantsProps) {
           {sentence} {isChoice ? null : "Say which column holds it, or type it here."}
         </Say>
       ))}
+      {isFree ? (
+        <Say tone="know">
+          Where no density is typed, a litre of oil is taken to weigh 0.915 kg, or what books say of
+          its kind.
+        </Say>
+      ) : null}
       {figures.map((figure) => (
         <Typed key={figure} figure={figure} table={table} mark={mark} act={act} />
       ))}

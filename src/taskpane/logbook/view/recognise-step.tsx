@@ -1,6 +1,8 @@
 /** Understand: what each column is taken to be and why, to be put right and agreed to. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
+import { openQuestions } from "../../../adopt/recognising/open-questions";
+import { counted } from "../../../sheet/counted";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { shownTable } from "../state";
@@ -10,6 +12,11 @@ import { LookAgain } from "./look-again";
 import { OwnWords } from "./own-words";
 import { Remember } from "./remember";
 import type { StepProps } from "./step-props";
+
+const agreedWords = (open: number): string =>
+  open === 0
+    ? "Agreed: the columns are used as they stand here."
+    : `${counted(open, "question")} still open: what rests on ${open === 1 ? "it" : "them"} is not checked.`;
 
 export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
   const [isRemembering, setRemembering] = useState(false);
@@ -26,6 +33,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
     );
   }
   const { guess } = table;
+  const open = openQuestions(table.mapping, table.cells);
   const rows = `${String(guess.place.firstRow + 1)} to ${String(guess.place.lastRow + 1)}`;
   return (
     <>
@@ -60,9 +68,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
         {table.isRemembered ? (
           <Say tone="know">This was agreed to before and stands on a sheet of the workbook.</Say>
         ) : null}
-        {table.isAgreed ? (
-          <Say tone="done">Agreed: the columns are used as they stand here.</Say>
-        ) : null}
+        {table.isAgreed ? <Say tone={open === 0 ? "done" : "mind"}>{agreedWords(open)}</Say> : null}
       </div>
       {table.isAgreed ? null : (
         <Button
@@ -73,7 +79,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
             act({ do: "agree" });
           }}
         >
-          These are right
+          {open === 0 ? "These are right" : "Go on with questions open"}
         </Button>
       )}
       {table.isAgreed && !table.isRemembered && !isRemembering ? (

@@ -1,0 +1,50 @@
+/** What is agreed of a logbook, as plain values: its columns, its figures for all rows, its answers. */
+import type { TablePlace } from "./find-tables";
+import type { RoleId } from "./roles";
+
+/** Grams of lye: of the pure base, or of the lye as it comes out of its bag. */
+export const bases = ["pure", "as weighed"] as const;
+export type Basis = (typeof bases)[number];
+
+/** One blank for the day; the last one written above; nothing to subtract; nobody knows. */
+export const emptyBlanks = ["day", "above", "none", "unknown"] as const;
+export type EmptyBlank = (typeof emptyBlanks)[number];
+
+export type Answer =
+  /** How many litres one of them is, as typed; the word "" stands for a row without one. */
+  | { readonly ask: "unit"; readonly word: string; readonly litres: string }
+  | { readonly ask: "blank"; readonly means: EmptyBlank };
+
+export interface MappedColumn {
+  readonly column: number;
+  readonly heading: string;
+  readonly role: RoleId;
+  readonly unit: string | undefined;
+  /** Of grams of lye, once it is known. */
+  readonly basis?: Basis;
+}
+
+/** A figure that holds for all rows: in a cell of the sheet, or typed in the pane. */
+export interface MappedConstant {
+  readonly role: RoleId;
+  readonly unit: string | undefined;
+  readonly basis?: Basis;
+  readonly from:
+    | {
+        readonly kind: "cell";
+        readonly row: number;
+        readonly column: number;
+        readonly label: string;
+      }
+    | { readonly kind: "typed"; readonly value: string };
+}
+
+export interface LogbookMapping {
+  readonly sheet: string;
+  readonly place: TablePlace;
+  readonly columns: readonly MappedColumn[];
+  readonly constants: readonly MappedConstant[];
+  readonly commaIsDecimal: boolean;
+  /** What was answered about words that nobody can know: "drum". */
+  readonly answers?: readonly Answer[];
+}
