@@ -85,7 +85,9 @@ export function judged(c: Checking): Verdict {
   if (followed && straight.some(isNear)) return { kind: "right", written: followed.written };
   if (followed) return { kind: "carried", written: followed.written, should: should() };
   if (mayBeByAssay(c, first.value)) return { kind: "not-checked" };
-  const proven = shownByFormula(c) ?? (c.isExact ? smallMistake(c) : undefined);
+  // In a logbook that is kept to its digits only other constants are an excuse.
+  const isOff = c.isExact && straight.every((each) => distance(held, each, conventional) > 1);
+  const proven = shownByFormula(c) ?? (isOff ? smallMistake(c) : undefined);
   if (proven) return wrong(first.written, should(), proven);
   const conventionally = straight.find(isNear);
   if (conventionally) return { kind: "right", written: conventionally.written };

@@ -10,14 +10,29 @@ import type { Finding, Unchecked } from "./finding";
 const leastRows = 4;
 const mostOfRows = 0.75;
 
+/** A mistake that is made all the time gives most of what is wrong. */
+const mostOfWrong = 0.5;
+
 interface Count {
   all: number;
-  readonly odd: Finding[];
+  readonly wrong: Finding[];
 }
 
-/** Unexplained, or only by two mistakes at once, or the same figure all the way down. */
-const isOdd = ({ mistake, also }: Finding): boolean =>
-  mistake === "not-recognised" || mistake === "copied-from-above" || also !== undefined;
+/** The one mistake, where a finding has one: the same figure all the way down is none. */
+const causeOf = ({ mistake, also }: Finding): string | undefined =>
+  also !== undefined || mistake === "not-recognised" || mistake === "copied-from-above"
+    ? undefined
+    : mistake;
+
+/** How often the commonest mistake was made. */
+function commonest(findings: readonly Finding[]): number {
+  const counts = new Map<string, number>();
+  for (const each of findings) {
+    const cause = causeOf(each);
+    if (cause !== undefined) counts.set(cause, (counts.get(cause) ?? 0) + 1);
+  }
+  return Math.max(0, ...counts.values());
+}
 
 export class ColumnDoubts {
   private readonly counts = new Map<RoleId, Count>();
@@ -25,9 +40,9 @@ export class ColumnDoubts {
   look({ figures, findings }: CheckedRow): void {
     for (const { figure, verdict } of figures) {
       if (verdict.kind === "not-checked") continue;
-      const count = this.counts.get(figure.role) ?? { all: 0, odd: [] };
+      const count = this.counts.get(figure.role) ?? { all: 0, wrong: [] };
       count.all += 1;
-      count.odd.push(...findings.filter((each) => each.role === figure.role && isOdd(each)));
+      count.wrong.push(...findings.filter(({ role }) => role === figure.role));
       this.counts.set(figure.role, count);
     }
   }
@@ -39,15 +54,16 @@ export class ColumnDoubts {
   } {
     const not = new Set<Finding>();
     const instead: Unchecked[] = [];
-    for (const [role, { all, odd }] of this.counts) {
-      const [first] = odd;
-      if (!first || all < leastRows || odd.length < mostOfRows * all) continue;
-      odd.forEach((each) => not.add(each));
+    for (const [role, { all, wrong }] of this.counts) {
+      const [first] = wrong;
+      if (!first || all < leastRows || wrong.length < mostOfRows * all) continue;
+      if (commonest(wrong) >= mostOfWrong * wrong.length) continue;
+      wrong.forEach((each) => not.add(each));
       const heading = columnOf(role)?.heading ?? "";
       instead.push({
         sheet: first.sheet,
         why: `${heading === "" ? roleOf(role).words : heading}, since it agrees with its readings in hardly any row: look at what the column is, at its unit and at the figures for all rows`,
-        rows: odd.map(({ row }) => row),
+        rows: wrong.map(({ row }) => row),
       });
     }
     return { instead, not };

@@ -66,6 +66,10 @@ function hot({ oil, temperature }: Readings): Oil {
   return isProblem(warm) ? oil : oilOf(warm.toNumber());
 }
 
+/** A sample or a batch in litres, or a charge for a litre of what is weighed. */
+export const hangsOnDensity = ({ volume, amount, charge }: Readings): boolean =>
+  volume !== undefined || amount?.unit.measures === "volume" || charge?.per === "g/L";
+
 const isFree = ({ isDensityStated }: Readings): boolean => isDensityStated !== true;
 
 /** May a row's grams of titrant be those of the batch's own flake? */
@@ -133,7 +137,7 @@ export function conventionsFor(
 ): Convention[] {
   const all = [usual, ...others];
   const isVolume = r.amount?.unit.measures === "volume";
-  const free = isFree(r) && (isVolume || r.volume !== undefined) ? apart : [];
+  const free = isFree(r) && hangsOnDensity(r) ? apart : [];
   const hotly = isVolume && r.temperature !== undefined ? (["hot"] as const) : [];
   return [
     ...others,

@@ -2,7 +2,13 @@
  * Which convention a logbook is kept in: the one in which its figures come nearest to what they should
  * be. Mistakes do not pull at it, since a figure that is far off counts no more than one that is off.
  */
-import { canBeSameFlake, type Convention, plainConvention, usualDensities } from "./conventions";
+import {
+  canBeSameFlake,
+  type Convention,
+  hangsOnDensity,
+  plainConvention,
+  usualDensities,
+} from "./conventions";
 import type { Readings } from "./readings";
 
 export interface Told {
@@ -41,9 +47,6 @@ const stepsOf = ({
       Number(byCoefficient) +
       Number(doseByTitre)) +
   densityCosts * (Number(oilDensity !== undefined) + Number(sampleDensity !== oilDensity));
-
-const isByVolume = ({ volume, amount }: Readings): boolean =>
-  volume !== undefined || amount?.unit.measures === "volume";
 
 /** What somebody said, or may have left unsaid, of pure and as weighed: no density and no coefficient. */
 const withoutShares = (usual: Convention): Convention => ({
@@ -120,7 +123,7 @@ export function learnConvention(rows: readonly Readings[], told: Told): LearnedC
       (!(strengthAsWeighed || acidAsWeighed) || (knowsAssay && rows.some(canBeSameFlake))) &&
       (!chargeAsWeighed || (knowsAssay && rows.some(({ charge }) => charge !== undefined))),
   );
-  const isFree = rows.some((row) => row.isDensityStated !== true && isByVolume(row));
+  const isFree = rows.some((row) => row.isDensityStated !== true && hangsOnDensity(row));
   const isHot = rows.some(({ temperature }) => temperature !== undefined);
   const densities: readonly (number | undefined)[] = isFree
     ? [undefined, ...usualDensities]

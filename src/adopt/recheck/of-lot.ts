@@ -12,7 +12,7 @@ const isNear = (held: HeldFigure, of: number | undefined): boolean =>
 
 const isAnother = (held: HeldFigure | undefined, others: readonly number[]): boolean =>
   held !== undefined &&
-  others.some((each) => Math.abs(held.value - each) <= held.halfDigit * 0.01 + 1e-9);
+  others.some((each) => Math.abs(held.value - each) <= held.halfDigit * 1.0000001);
 
 /** A blend, or a titration that is not in the book, is a figure of its own: it counts as given. */
 export function settledAcid(r: Readings): Readings {
@@ -25,7 +25,7 @@ export function settledAcid(r: Readings): Readings {
   const isValueOfLot = !value || isNear(value, acidValue) || isNear(value, heldAcidValue);
   const isFfaOfLot = !ffa || isNear(ffa, asFfa) || isNear(ffa, heldFfa);
   if (isValueOfLot && isFfaOfLot) return r;
-  // Exactly what a lot titrated beside it holds is more likely a slip of the line than a blend.
+  // To its digits what a lot titrated beside it holds is more likely a slip of the line than a blend.
   const isOther = isAnother(value, r.ofLot.otherAcidValues) || isAnother(ffa, r.ofLot.otherFfas);
   if (isOther) return r;
   const own = { ...r };

@@ -73,7 +73,7 @@ export function lyeReader(mapping: LogbookMapping, cells: ReturnType<typeof role
     why: `${quoted(written)} is no ${role === "base" ? "base" : "base in the burette"} that is known here`,
     hides,
   });
-  return (row: number): Lye => {
+  return (row: number, elsewhere: number | undefined): Lye => {
     const unread: Unread[] = [];
     const titrantBase = baseIn(words.titrantBase(row), inHeadings.titrant);
     const base = baseIn(words.base(row), inHeadings.catalyst);
@@ -83,7 +83,7 @@ export function lyeReader(mapping: LogbookMapping, cells: ReturnType<typeof role
       unread.push(notKnown("titrantBase", words.titrantBase(row), "row"));
     if (!base && words.base(row) !== "") unread.push(notKnown("base", words.base(row), "dose"));
     const charge = chargeAt(row);
-    const assay = value.assay(row);
+    const assay = value.assay(row) ?? elsewhere;
     const isSame = !titrantBase || !base || titrantBase.name === base.name;
     const pure =
       written === undefined || molarity !== undefined

@@ -34,7 +34,8 @@ const resultRoles: readonly RoleId[] = [
 
 const kilogram = amountUnits.find(({ name }) => name === "kg") as AmountUnit;
 
-export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader {
+/** @param assay what another table says of the lye, for titrations that do not say it */
+export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: number): RowReader {
   const cells = withDittosRead(given, mapping.place);
   const unread = unreadReader(mapping, cells);
   const byRole = roleCells(mapping, cells);
@@ -117,7 +118,7 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells): RowReader
     const { list, blanks, why, read: readRole } = readTitres(row);
     const isTitrated = list.some((each) => each !== undefined);
     const { amount, unread: ofAmount } = amountAt(row);
-    const lye = lyeAt(row);
+    const lye = lyeAt(row, isTitrated ? assay : undefined);
     const more = [
       ...ofAmount,
       ...(isTitrated && why !== "" ? [{ why, hides: "row" as const }] : []),

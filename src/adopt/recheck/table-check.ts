@@ -9,7 +9,7 @@ import { latentIn } from "./latent";
 import type { Lots } from "./lots";
 import { isDose } from "./mistakes/mistake";
 import { whyNotChecked } from "./not-checked";
-import { rowReader, type RowReader } from "./read-rows";
+import { rowReader } from "./read-rows";
 import type { Readings } from "./readings";
 import { takenFor } from "./taken";
 import type { Tally } from "./tally";
@@ -50,7 +50,9 @@ export class TableCheck {
     assay: number | undefined,
     private readonly tally: Tally,
   ) {
-    this.read = withAssay(rowReader(mapping, cells), assay, totalsReader(mapping, cells));
+    const read = rowReader(mapping, cells, assay);
+    const isTotals = totalsReader(mapping, cells);
+    this.read = (row) => (isTotals(row) ? undefined : read(row));
     this.checker = new RowChecker(mapping, lots);
     this.sample = this.sampled();
     this.checker.learn(this.sample);
@@ -110,14 +112,3 @@ export class TableCheck {
     return found;
   }
 }
-
-/** Rows as they are read, totals left out, with the assay that another table says of the lye. */
-const withAssay =
-  (read: RowReader, assay: number | undefined, isTotals: (row: number) => boolean) =>
-  (row: number): Readings | undefined => {
-    if (isTotals(row)) return undefined;
-    const alone = read(row);
-    const isOpen = alone.assay === undefined || alone.assayCancels;
-    if (!isOpen || assay === undefined || !hasTitration(alone)) return alone;
-    return { ...alone, assay, strengthAssay: assay, assayCancels: false };
-  };

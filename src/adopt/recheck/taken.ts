@@ -1,17 +1,14 @@
 /** What nobody said and was taken for a re-check: said in one line, so that it can be put right. */
 import { isKnown, type LogbookMapping } from "../recognising/mapping";
 import { basisOf } from "../recognising/basis";
-import type { Convention } from "./conventions";
+import { type Convention, hangsOnDensity } from "./conventions";
 import type { Readings } from "./readings";
 import { usualDensity } from "./worked";
-
-const isByVolume = ({ volume, amount }: Readings): boolean =>
-  volume !== undefined || amount?.unit.measures === "volume";
 
 const shown = (kilogramsPerLitre: number): string => String(Number(kilogramsPerLitre.toFixed(3)));
 
 function densityTaken(rows: readonly Readings[], usual: Convention): string[] {
-  const free = rows.filter((row) => isByVolume(row) && row.isDensityStated !== true);
+  const free = rows.filter((row) => hangsOnDensity(row) && row.isDensityStated !== true);
   const [first] = free;
   if (!first) return [];
   if (usual.oilDensity === "hot")

@@ -44,6 +44,7 @@ const telling = new Set([
   "ffa",
   "catalyst",
   "methanol",
+  "meanTitre",
   "correctedTitre",
   "oilAmount",
   "acidDose",

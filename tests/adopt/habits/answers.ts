@@ -67,5 +67,15 @@ export function answers(
     if (table.mapping.columns.some(({ role }) => role === given.role)) return [];
     return [typed(given)];
   });
-  return [...first, ...constants];
+  const ofDay: Action[] =
+    made.habit.blank === "once a day"
+      ? [{ do: "answer", answer: { ask: "blank", means: "day" } }]
+      : [];
+  // One maker in three leaves open whether grams of lye are pure: then the figures have to tell.
+  const bases: Action[] = made.asked.flatMap(({ role, is }): Action[] =>
+    made.seed % 3 !== 0 && is !== undefined && (role === "strength" || role === "baseCharge")
+      ? [{ do: "basis", role, basis: is }]
+      : [],
+  );
+  return [...first, ...constants, ...bases, ...ofDay];
 }

@@ -24,6 +24,7 @@ export function batchColumns(habit: Habit): Column[] {
     ),
     ...when(habit.hasUnitColumn, column("unit", "Unit", "amountUnit")),
     ...when(habit.hasOilMass, column("kilograms", "Oil mass kg", "oilMass", "kg", 1, "0.0")),
+    ...when(habit.hasTemperature, column("temperature", "Oil temp C", "temperature", "C", 0)),
     ...when(basePlace === "column", column("base", "Which lye", "base")),
     ...when(habit.assayPlace === "column", column("assay", "Assay %", "assay", "%")),
     ...when(

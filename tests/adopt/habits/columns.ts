@@ -20,6 +20,7 @@ export type Key =
   | "oil"
   | "unit"
   | "density"
+  | "temperature"
   | "kilograms"
   | "base"
   | "assay"

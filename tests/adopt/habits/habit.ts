@@ -28,7 +28,14 @@ export interface Habit {
   readonly titres: number;
   /** Which readings are written down: each titre, their mean alone, or only what is left without the blank. */
   readonly reads: "titres" | "mean" | "net";
-  readonly blank: "column" | "two columns" | "beside" | "word" | "zero" | "neutralised";
+  readonly blank:
+    "column" | "two columns" | "once a day" | "beside" | "word" | "zero" | "neutralised";
+  /** Titrations on one day, and whether the day is sometimes not written down. */
+  readonly days: { readonly rows: 1 | 2 | 3; readonly isSometimesMissing: boolean };
+  /** The oil's temperature is written down, and used for nothing. */
+  readonly hasTemperature: boolean;
+  /** Some batches are of two lots. */
+  readonly blends: boolean;
   readonly hasMean: boolean;
   readonly hasNet: boolean;
   readonly hasAcidValue: boolean;
@@ -72,6 +79,7 @@ export interface Habit {
   readonly digits: { readonly titre: number; readonly acid: number; readonly dose: number };
   readonly extras: {
     readonly totals: boolean;
+    readonly subtotals: boolean;
     readonly stock: boolean;
     readonly notes: boolean;
     readonly methanol: "L" | "kg" | "none";
@@ -132,7 +140,7 @@ export function habitOf(chance: Chance): Habit {
   const oilUnit = chance.of(["L", "L", "L", "kg", "US gal", "imp gal", "lb"] as const);
   const isByVolume = oilUnit !== "kg" && oilUnit !== "lb";
   const isTraded = sample.by === "mL" && isByVolume && sheets === 1;
-  const cells = chance.of(["typed", "formulas"] as const);
+  const written = chance.of(["typed", "formulas"] as const);
   const parts = chance.of(["none", "for all", "for a litre"] as const);
   const hasRate = parts !== "for a litre" && isByVolume && chance.yes(0.3);
   const place = chance.of(["nowhere", "nowhere", "column", "beside"] as const);
@@ -144,24 +152,34 @@ export function habitOf(chance: Chance): Habit {
     reads !== "titres" ? 1 : sample.isOwn ? chance.of([2, 3]) : chance.of([1, 1, 2, 3, 3]);
   const assay =
     base === "KOH" ? chance.of([90, 85, 88, 91.5]) : base === "NaOH" ? chance.of([97, 98, 99]) : 99;
+  const blank: Habit["blank"] =
+    reads === "net"
+      ? "neutralised"
+      : chance.of([
+          "column",
+          "column",
+          "column",
+          "two columns",
+          "once a day",
+          "beside",
+          "word",
+          "zero",
+          "neutralised",
+        ] as const);
+  // One blank a day is seldom in a sheet of formulas: each would have to look for it.
+  const cells = blank === "once a day" ? "typed" : written;
   return {
     titrant,
     sample,
     titres,
     reads,
-    blank:
-      reads === "net"
-        ? "neutralised"
-        : chance.of([
-            "column",
-            "column",
-            "column",
-            "two columns",
-            "beside",
-            "word",
-            "zero",
-            "neutralised",
-          ] as const),
+    blank,
+    days: {
+      rows: blank === "once a day" ? chance.of([2, 3] as const) : chance.of([1, 1, 2] as const),
+      isSometimesMissing: chance.yes(0.2),
+    },
+    hasTemperature: chance.yes(0.2),
+    blends: chance.yes(0.4),
     hasMean: titres > 1 && !sample.isOwn && chance.yes(0.5),
     hasNet: reads !== "net" && !sample.isOwn && chance.yes(0.4),
     hasAcidValue,
@@ -206,6 +224,7 @@ export function habitOf(chance: Chance): Habit {
     digits: { titre: 2, acid: chance.of([2, 2, 3]), dose: chance.of([0, 0, 1]) },
     extras: {
       totals: chance.yes(0.3),
+      subtotals: chance.yes(0.2),
       stock: chance.yes(0.2),
       notes: chance.yes(0.4),
       methanol: chance.of(["L", "kg", "none"] as const),

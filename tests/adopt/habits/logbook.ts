@@ -3,7 +3,7 @@ import type { SheetCells } from "../../../src/adopt/recognising/sheet-cells";
 import { givens, type Given } from "./besides";
 import { chanceOf, type Chance } from "./chance";
 import type { Column, Key } from "./columns";
-import { extras } from "./extras";
+import { extras, subtotal } from "./extras";
 import { number } from "./expression";
 import { Grid } from "./grid";
 import { type Habit, habitOf } from "./habit";
@@ -48,6 +48,8 @@ const ofTitration = new Set<Planted>([
   "1 mL as 1 g",
   "slip by ten",
   "mean of wrong titres",
+  "one titre left out",
+  "acid value as percent",
   "percent as molarity",
 ]);
 
@@ -63,6 +65,16 @@ interface Making {
   readonly besides: readonly ReadonlyMap<GivenKey, string>[];
 }
 
+/** Half of each lot. */
+function mixed(one: Acid, other: Acid): Acid {
+  const half = (a: Acid["ffa"], b: Acid["ffa"]) => a && b && number((a.value + b.value) / 2);
+  return {
+    ...one,
+    acidValue: half(one.acidValue, other.acidValue),
+    ffa: half(one.ffa, other.ffa),
+  };
+}
+
 /** @param row undefined: worked out without writing anything down */
 function fill(
   { habit, columns, besides }: Making,
@@ -70,6 +82,8 @@ function fill(
   row: number | undefined,
   mistake: Planted | undefined,
   other: { day: Day; acid: Acid | undefined; grams: number },
+  /** The other lot that goes into the batch. */
+  blend?: Acid,
 ): Filled {
   const cells = columns.map(() => new Map<Key, Written>());
   const sheetAt = (at: number): Sheet =>
@@ -79,7 +93,8 @@ function fill(
   if (columns.length === 1)
     return { cells, acid, lye: workBatch(habit, day, acid, first, mistake, other.grams) };
   const second = sheetAt(1);
-  const taken = mistake === "another lot's acid" ? (other.acid ?? acid) : acid;
+  const own = blend ? mixed(acid, blend) : acid;
+  const taken = mistake === "another lot's acid" ? (other.acid ?? acid) : own;
   const plain = (of: Acid["ffa"]) => of && number(of.value);
   const scale = habit.ffaIn === "%" ? 1 : 100;
   const copied: Acid = {
@@ -153,25 +168,46 @@ export function makeLogbook(seed: number, order: Order): MadeLogbook {
   });
   const making: Making = { habit, columns, besides };
   const kinds = plantable(habit);
-  const days = Array.from({ length: order.rows }, (_, at) => dayOf(chance, habit, at, blank));
+  const days: Day[] = [];
+  for (let at = 0; at < order.rows; at += 1) {
+    const day = dayOf(chance, habit, at, blank);
+    const last = days[at - 1];
+    const isShared = habit.blank === "once a day" && last?.date === day.date;
+    days.push(isShared ? { ...day, blanks: last.blanks } : day);
+  }
   const rows: RowTruth[] = [];
   let before: { day: Day; acid: Acid | undefined; grams: number } = {
     day: days[1] as Day,
     acid: undefined,
     grams: 777,
   };
+  const every = 7;
+  const isSubtotalled = habit.extras.subtotals;
   days.forEach((day, at) => {
-    const row = headingRow + 1 + at;
+    const row = headingRow + 1 + at + (isSubtotalled ? Math.floor(at / every) : 0);
+    if (isSubtotalled && at > 0 && at % every === 0)
+      grids.forEach((grid, sheet) => {
+        subtotal(grid, habit, chance, columns[sheet] ?? [], row - 1, every);
+      });
     const mistake = chance.yes(order.mistakes) ? chance.of(kinds) : undefined;
-    const plain = fill(making, day, row, undefined, before);
+    const isBlend = !mistake && habit.blends && habit.copiesAcid && chance.yes(0.15);
+    const blend = columns.length === 2 && isBlend ? before.acid : undefined;
+    const plain = fill(making, day, row, undefined, before, blend);
     const filled = mistake ? fill(making, day, row, mistake, before) : plain;
-    const right = fill(making, day, undefined, undefined, before).lye;
+    const right = fill(making, day, undefined, undefined, before, blend).lye;
     const said = words(habit, chance, day);
+    const isSameDay = days[at - 1]?.date === day.date;
+    const isUndated = habit.days.isSometimesMissing && isSameDay && chance.yes(0.5);
     filled.cells.forEach((cells, sheet) => {
       (columns[sheet] ?? []).forEach(({ key, format }, column) => {
         const held = cells.get(key);
         const word = said.get(key);
-        if (key === "date") grids[sheet]?.put(row, column, day.date, "", "dd/mm/yyyy");
+        if (key === "blank" && habit.blank === "once a day" && isSameDay) return;
+        if (key === "date") {
+          if (!isUndated) grids[sheet]?.put(row, column, day.date, "", "dd/mm/yyyy");
+        } else if (key === "temperature") grids[sheet]?.put(row, column, day.temperature);
+        else if (key === "lot" && sheet === 1 && blend)
+          grids[sheet]?.put(row, column, `${days[at - 1]?.lot ?? ""} + ${day.lot}`);
         else if (word !== undefined) grids[sheet]?.put(row, column, word);
         else if (held)
           grids[sheet]?.put(
@@ -195,9 +231,11 @@ export function makeLogbook(seed: number, order: Order): MadeLogbook {
     });
     before = { day, acid: filled.acid, grams: filled.lye };
   });
-  const lastRow = headingRow + order.rows;
+  const lastRow =
+    headingRow + order.rows + (isSubtotalled ? Math.floor((order.rows - 1) / every) : 0);
   grids.forEach((grid, at) => {
-    extras(grid, habit, chance, columns[at] ?? [], headingRow, lastRow);
+    const own = rows.map(({ batchRow }) => batchRow);
+    extras(grid, habit, chance, columns[at] ?? [], headingRow, lastRow, own);
   });
   return {
     seed,
@@ -208,7 +246,7 @@ export function makeLogbook(seed: number, order: Order): MadeLogbook {
       lastRow,
       columns: columns[at] ?? [],
     })),
-    asked: all.filter(({ place }) => place === "asked" || place === "beside"),
+    asked: all.filter(({ place }) => place !== "heading" && place !== "nowhere"),
     rows,
   };
 }

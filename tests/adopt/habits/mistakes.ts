@@ -13,6 +13,8 @@ export type Planted =
   | "1 mL as 1 g"
   | "slip by ten"
   | "mean of wrong titres"
+  | "one titre left out"
+  | "acid value as percent"
   | "stale copied dose"
   | "decimal slip"
   | "other gallon"
@@ -42,6 +44,9 @@ const possible: Readonly<Record<Planted, (habit: Habit) => boolean>> = {
   "slip by ten": (habit) => fromFfa(habit) && habit.hasFfa,
   "mean of wrong titres": ({ titres, hasMean, hasNet, hasFfa, hasAcidValue }) =>
     titres > 1 && (hasMean || hasNet || hasFfa || hasAcidValue),
+  "one titre left out": ({ titres, sample, hasMean, hasNet, hasFfa, hasAcidValue }) =>
+    titres === 3 && !sample.isOwn && (hasMean || hasNet || hasFfa || hasAcidValue),
+  "acid value as percent": (habit) => fromFfa(habit) && habit.hasFfa,
   "stale copied dose": () => true,
   "decimal slip": () => true,
   "other gallon": ({ oilUnit }) => oilUnit === "US gal" || oilUnit === "imp gal",

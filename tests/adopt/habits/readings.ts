@@ -11,6 +11,8 @@ export interface Day {
   readonly blanks: readonly number[];
   /** One for each titre, or one for all. */
   readonly samples: readonly number[];
+  /** C */
+  readonly temperature: number;
   /** In the habit's unit. */
   readonly oil: number;
 }
@@ -60,7 +62,8 @@ export function dayOf(chance: Chance, habit: Habit, at: number, usualBlank: numb
   return {
     lot: `L${String(at + 1).padStart(3, "0")}`,
     batch: `B-${String(at + 1)}`,
-    date: 45_000 + at * 3,
+    date: 45_000 + Math.floor(at / habit.days.rows) * 3,
+    temperature: chance.whole(18, 58),
     titres,
     blanks: hasBlank
       ? habit.blank === "two columns"

@@ -14,7 +14,7 @@ export function titrationColumns(habit: Habit): Column[] {
   const strength = strengthRole(habit);
   const portion = sampleRole(habit);
   const burette = titrant.basePlace === "heading" ? `${titrant.base} titre` : "Titre";
-  const hasBlank = ["column", "two columns", "word", "zero"].includes(habit.blank);
+  const hasBlank = ["column", "two columns", "once a day", "word", "zero"].includes(habit.blank);
   return [
     ...when(titrant.basePlace === "column", column("titrantBase", "In burette", "titrantBase")),
     ...when(

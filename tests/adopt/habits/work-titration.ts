@@ -64,7 +64,16 @@ function netPerGram(
   const mean =
     habit.reads === "net"
       ? (titres[0] as Worked)
-      : sheet.put("mean", average(mistake === "mean of wrong titres" ? wrongly : titres));
+      : sheet.put(
+          "mean",
+          average(
+            mistake === "mean of wrong titres"
+              ? wrongly
+              : mistake === "one titre left out"
+                ? titres.slice(1)
+                : titres,
+          ),
+        );
   const net = habit.reads === "net" ? sheet.read("net", mean.value) : sheet.put("net", less(mean));
   const used = mistake === "blank twice" && blank ? minus(net, blank) : net;
   const portion = sheet.given("sample", day.samples[0] ?? sample.size);
@@ -83,7 +92,12 @@ export function workTitration(
   const { net, perGram } = netPerGram(habit, day, sheet, mistake, other);
   const c = strength(habit, sheet, mistake);
   const acidValue = sheet.put("acidValue", product(number(habit.acidConstant), c, perGram));
-  const mass = mistake === "slip by ten" ? habit.acidMass / 10 : habit.acidMass;
+  const mass =
+    mistake === "slip by ten"
+      ? habit.acidMass / 10
+      : mistake === "acid value as percent"
+        ? habit.acidConstant * 10
+        : habit.acidMass;
   const percent = over(product(c, perGram, number(mass)), number(10));
   const ffa = sheet.putScaled("ffa", percent, habit.ffaIn === "%" ? 1 : 100);
   return { net, acidValue, ffa, heldAcid: habit.hasFfa ? ffa.value : acidValue.value };

@@ -1,5 +1,5 @@
 /** Re-check: every row from its readings, what is wrong and what it did; the way to each cell. */
-import { Button, Link, ProgressBar } from "@fluentui/react-components";
+import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
@@ -33,17 +33,17 @@ function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"]
       </Say>
       {noDose === "" ? null : <Say tone="mind">{noDose}</Say>}
       {taken === "" ? null : (
-        <Say tone="know">
-          {taken}{" "}
-          <Link
-            as="button"
+        <>
+          <Say tone="know">{taken}</Say>
+          <Button
+            size="large"
             onClick={() => {
               act({ do: "go", step: "recognise" });
             }}
           >
-            Change it
-          </Link>
-        </Say>
+            Change what is taken
+          </Button>
+        </>
       )}
       {cutShort === "" ? null : <Say tone="know">{cutShort}</Say>}
     </>
