@@ -110,10 +110,10 @@ describe("a file in the grid", () => {
       expect(below?.value).toBe(first.spill.rows > 1 ? undefined : 7);
     }));
 
-  /** B30 lies in what BUDGET answers from A28 on; its value there is the mean blank, 0.15 mL. */
-  const underAnswer = { sheet: "Replicates", row: 29, column: 1 };
+  /** B33 lies in what BUDGET answers from A31 on; its value there is the mean blank, 0.15 mL. */
+  const underAnswer = { sheet: "Replicates", row: 32, column: 1 };
   const answers = (bytes: Uint8Array) =>
-    [cellIn(bytes, "Replicates", 27, 0), cellIn(bytes, "Replicates", 28, 1)].map(
+    [cellIn(bytes, "Replicates", 30, 0), cellIn(bytes, "Replicates", 31, 1)].map(
       (cell) => cell?.value,
     );
   const logbook = () => new Uint8Array(readFileSync(join(root, "sample-workbooks/logbook.xlsx")));
@@ -124,15 +124,15 @@ describe("a file in the grid", () => {
       await file.grid.type(underAnswer, [[5.25]]);
       saved = await file.saved();
     });
-    expect(cellIn(saved, "Replicates", 29, 1)?.value).toBe(5.25);
-    expect(cellIn(saved, "Replicates", 27, 0)?.array).toMatchObject({ rows: 1, columns: 1 });
-    expect(cellIn(saved, "Replicates", 28, 1)?.value).toBeUndefined();
+    expect(cellIn(saved, "Replicates", 32, 1)?.value).toBe(5.25);
+    expect(cellIn(saved, "Replicates", 30, 0)?.array).toMatchObject({ rows: 1, columns: 1 });
+    expect(cellIn(saved, "Replicates", 31, 1)?.value).toBeUndefined();
     await inGrid(saved, async (file) => {
       await file.grid.type(underAnswer, [[null]]);
       const again = await file.saved();
       // By hand: the mean of 5.20, 5.25, 5.20 and 6.10 mL.
       expect(answers(again)).toEqual(["source", 5.4375]);
-      expect(cellIn(again, "Replicates", 29, 1)?.value).toBe(0.15);
+      expect(cellIn(again, "Replicates", 32, 1)?.value).toBe(0.15);
     });
   });
 
