@@ -11,7 +11,7 @@ import {
   type Percent,
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
-import { judgement } from "../../core/replicates/judgement";
+import { judgement, type Mark } from "../../core/replicates/judgement";
 import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { type Scatter, scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
@@ -34,6 +34,10 @@ export interface Judgement {
   readonly mean: Exact;
   readonly scatter: Scatter | undefined;
   readonly verdict: string;
+  /** What each reading is, by its number on the slip. */
+  readonly marks: ReadonlyMap<number, Mark>;
+  /** Two or more, and none of them suspect or apart. */
+  readonly agrees: boolean;
   /** Number on the slip of the reading that is suspect. */
   readonly suspect: number | undefined;
 }
@@ -86,12 +90,14 @@ function judge(
     usual.confidence,
     { samples, blank },
   );
-  const { suspect } = judgement(set);
+  const { suspect, marks } = judgement(set);
   return {
     set,
     mean: mean(set.readings),
     scatter: scatterOf(set),
     verdict: verdict(set),
+    marks: new Map(titres.map(({ number }, place) => [number, marks[place] ?? "not tested"])),
+    agrees: marks.every((mark) => mark === "agrees"),
     suspect: suspect === undefined ? undefined : titres[suspect]?.number,
   };
 }

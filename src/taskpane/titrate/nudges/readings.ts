@@ -53,35 +53,25 @@ const withOneMore = (bench: BenchFigures): number =>
 
 /** Less than a tenth gained is not worth five minutes (common practice, no source). */
 const worthwhile = 0.9;
-/** A result this sure doses well enough: the ± is a fiftieth of the acid (common practice). */
+/** A result this sure doses well enough: the ± is a fiftieth of the acid (common practice, no source). */
 const sureEnough = 0.02;
+/** After this many that agree nothing is asked for. */
+const enough = 3;
 
-/** Is one more replicate worth the work? */
+/** Is one more replicate worth the work? Where titres do not agree, the verdict says what to do. */
 export function oneMore({ draft, working: { doubt, acid, titres, judgement } }: Seen): Nudge[] {
   if (draft.titres.length >= mostReadings.titres) {
     return [know("one more", "Six titres are all a row holds.")];
   }
-  if (titres.length === 1)
-    return [mind("one more", "One more, at least: one titre shows no scatter.")];
-  if (doubt === undefined || acid === undefined || isProblem(acid)) return [];
+  const isAsked = judgement?.agrees === true && titres.length < enough;
+  if (!isAsked || doubt === undefined || acid === undefined || isProblem(acid)) return [];
   const after = withOneMore(doubt.bench);
-  const to = withDoubt(acid.ffa, after).halfWidth;
-  const from = withDoubt(acid.ffa, doubt.halfWidth).halfWidth;
-  const change = `the ± would go from ${from} to about ${to} % FFA`;
-  if (judgement?.suspect !== undefined) {
-    return [
-      mind(
-        "one more",
-        titres.length === 3
-          ? "One more is worth the work: three cannot settle a suspect."
-          : `Settle titre ${judgement.suspect} first: omit it with a reason, or titrate once more.`,
-      ),
-    ];
-  }
   const isSure = computed(doubt.halfWidth).lte(acid.ffa.times(sureEnough));
-  return !isSure && after < worthwhile * doubt.halfWidth
-    ? [mind("one more", `One more is worth the work: ${change}.`)]
-    : [know("one more", `Enough: with one more, ${change}.`)];
+  if (isSure || after >= worthwhile * doubt.halfWidth) return [];
+  const [from, to] = [doubt.halfWidth, after].map((each) => withDoubt(acid.ffa, each).halfWidth);
+  return [
+    know("one more", `One more would bring the ± from ${from ?? ""} to about ${to ?? ""} % FFA.`),
+  ];
 }
 
 function massless({ draft, working: { titres } }: Seen): Nudge[] {

@@ -1,6 +1,7 @@
 /** The readings taken. Each can be changed; a titre can be left out, with a reason, and put back. */
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
+import type { Mark } from "../../../core/replicates/judgement";
 import { asRef } from "../../widgets/as-ref";
 import type { Reading, ReadingList } from "../draft";
 import { useDesk, useMark } from "./desk";
@@ -31,12 +32,20 @@ function Figures({ reading }: { reading: Reading }) {
   );
 }
 
+const flags: Partial<Record<Mark, string>> = { suspect: "Suspect", apart: "Apart" };
+
+/** Of what agrees nothing is said. */
+function Flag({ mark }: { mark: Mark | undefined }) {
+  const word = mark && flags[mark];
+  return word ? <span className="flag">{word}</span> : null;
+}
+
 export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
   const { view, act } = useDesk();
   /** The button that omits a reading, and then puts it back: the focus returns to it. */
   const omitButtons = useRef<(HTMLButtonElement | null)[]>([]);
   const readings = view.draft[list];
-  const suspect = list === "titres" ? view.working.judgement?.suspect : undefined;
+  const marks = list === "titres" ? view.working.judgement?.marks : undefined;
   if (readings.length === 0) return null;
   return (
     <ol className="readings" aria-label={`${names[list]}s taken`}>
@@ -48,7 +57,7 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
           <li key={number} className={isOmitted ? "is-omitted" : ""}>
             <span className="reading-name">{name}</span>
             <Figures reading={reading} />
-            {suspect === number ? <span className="flag">Suspect</span> : null}
+            <Flag mark={marks?.get(number)} />
             {isOmitted ? <span className="soft full">Omitted: {reading.omitted}</span> : null}
             <span className="reading-acts">
               <Button

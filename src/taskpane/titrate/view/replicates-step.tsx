@@ -2,8 +2,8 @@
 import { useState } from "react";
 import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
+import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
-import { Together } from "../../widgets/together";
 import { readingTips } from "../tips";
 import { useDesk, useMark } from "./desk";
 import { EndPointTimer } from "./end-point-timer";
@@ -24,7 +24,7 @@ function Verdict() {
         <>
           <p className="verdict-figures">
             <span>
-              <span className="soft">Mean</span>{" "}
+              <span className="soft">{judgement.agrees ? "Mean" : "Mean, not to be used yet"}</span>{" "}
               <strong>{inMark(fixed(judgement.mean, places + 1))} mL</strong>
             </span>
             {judgement.scatter === undefined ? null : (
@@ -34,9 +34,7 @@ function Verdict() {
               </span>
             )}
           </p>
-          <p>
-            <Together>{inMark(judgement.verdict)}</Together>
-          </p>
+          <Say tone={judgement.agrees ? "done" : "mind"}>{inMark(judgement.verdict)}</Say>
         </>
       )}
     </div>

@@ -9,6 +9,7 @@ import { largeBlank } from "../nudges/readings";
 import { sharesOf } from "../shares";
 import { fixed, withDoubt } from "../../widgets/shown-number";
 import type { Acid, Doubt } from "../working";
+import { type Worth, worthOf } from "../worth";
 import { useDesk, useMark, Wants } from "./desk";
 import { DotPlotView } from "./dot-plot";
 import { DoubtBars } from "./doubt-bars";
@@ -86,14 +87,25 @@ function Replicates({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
   );
 }
 
+const tones = { Good: "done", Usable: "know", "Not yet": "mind" } as const;
+
+function WorthView({ worth: { word, why } }: { worth: Worth }) {
+  const inMark = useMark();
+  return (
+    <Say tone={tones[word]}>
+      <strong>{word}.</strong> {inMark(why.join(" "))}
+    </Say>
+  );
+}
+
 export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
   const { acid, doubt, strength } = view.working;
-  const inMark = useMark();
   if (acid === undefined || isProblem(acid)) {
     const wants = view.wants.filter((want) => want.for === "result");
     return <Wants title="Still wanted for a result" wants={wants} onGo={onGo} />;
   }
+  const worth = worthOf(view.working, view.draft);
   const forDoubt = doubt ? [] : view.wants.filter((want) => want.for === "doubt");
   return (
     <>
@@ -101,16 +113,11 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
       {strength?.isAtMost ? (
         <Say tone="mind">Shown as if the lye were pure. The base charge still needs its assay.</Say>
       ) : null}
-      {doubt && strength?.percent === undefined ? (
-        <Say tone="mind">The titrant’s own uncertainty is not in the ± yet.</Say>
-      ) : null}
+      <WorthView worth={worth} />
       <Replicates acid={acid} doubt={doubt} />
-      {doubt ? <MadeOf doubt={doubt} /> : null}
+      {doubt && worth.word !== "Not yet" ? <MadeOf doubt={doubt} /> : null}
       <Wants title="Wanted for the ±" wants={forDoubt} onGo={onGo} />
       <Nudges nudges={largeBlank(view)} />
-      {view.working.judgement?.suspect === undefined ? null : (
-        <Say tone="mind">{inMark(view.working.judgement.verdict)}</Say>
-      )}
     </>
   );
 }

@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { worthOf } from "../../../src/taskpane/titrate/worth";
+import { but, type Slip, viewOfSlip } from "./slip";
+
+const worth = (slip: Slip) => {
+  const { working, draft } = viewOfSlip(slip);
+  return worthOf(working, draft);
+};
+const words = (...titres: string[]): string => {
+  const { word, why } = worth(but({ titres }));
+  return [word, ...why].join(": ");
+};
+
+/** As a maker would type them, good and bad. */
+const eight: readonly (readonly [titres: readonly string[], said: RegExp])[] = [
+  [["1.55", "1.60", "1.58"], /^Good$/],
+  [["2.40", "2.40", "2.40"], /^Good$/],
+  [["3.40", "2.50", "2.45"], /^Not yet: 3\.40 mL is 18 divisions from two that agree/],
+  [["1.55", "16.0", "1.58"], /^Not yet: 16\.00 mL is about ten times the others: was it 1\.60 mL/],
+  [["2.30", "2.35", "4.00"], /^Not yet: 4\.00 mL is 33 divisions from two that agree/],
+  [["2.30", "2.80"], /^Not yet: The two lie 0\.50 mL apart, and no one can say which/],
+  [["2.40"], /^Not yet: One titre, and nothing to compare it with/],
+  [["2.40", "2.45", "2.45", "2.40", "3.90"], /^Not yet: 3\.90 mL is 29 divisions from four/],
+];
+
+describe("what a result is worth", () => {
+  it.each(eight)("%j is told what it is", (titres, said) => {
+    expect(words(...titres)).toMatch(said);
+  });
+
+  it("is never told the same for good titres and for bad ones", () => {
+    const good = eight.filter(([, said]) => said.source.includes("Good"));
+    const verdictOf = (titres: readonly string[]) =>
+      viewOfSlip(but({ titres })).working.judgement?.verdict ?? "";
+    const ofGood = good.map(([titres]) => verdictOf(titres));
+    for (const [titres] of eight.filter((each) => !good.includes(each))) {
+      expect(ofGood).not.toContain(verdictOf(titres));
+      expect(verdictOf(titres)).not.toMatch(/: use /);
+    }
+  });
+
+  it("is usable where a doubt is not counted, and says which", () => {
+    expect(worth(but({ typed: { strengthPercent: "" } }))).toEqual({
+      word: "Usable",
+      why: ["The titrant’s own doubt is not in the ± yet."],
+    });
+    expect(worth(but({ typed: { massStep: "" } })).why).toContain("Its ± is not known yet.");
+    const byVolume = but({
+      typed: { volume: "5", temperature: "25", samplePercent: "5", mass: "" },
+      picked: { sample: "by volume", oil: "canola" },
+    });
+    expect(worth(byVolume).why).toEqual(["The sample was measured, not weighed."]);
+  });
+});
