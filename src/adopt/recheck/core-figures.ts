@@ -111,5 +111,9 @@ export function coreFigures(r: Readings): (role: RoleId) => number | undefined {
         return undefined;
     }
   };
-  return (role) => figure(role)?.toNumber();
+  const told = new Map<RoleId, number | undefined>();
+  return (role) => {
+    if (!told.has(role)) told.set(role, figure(role)?.toNumber());
+    return told.get(role);
+  };
 }

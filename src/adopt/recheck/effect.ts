@@ -28,11 +28,21 @@ const dosable = (r: Readings): Readings => ({
   charge: r.charge ?? { value: 0, per: "%", basis: "pure" },
 });
 
+/** A row is asked several times what it should have had. */
+const known = new WeakMap<Readings, ReturnType<typeof coreFigures>>();
+function coreOf(r: Readings): ReturnType<typeof coreFigures> {
+  const before = known.get(r);
+  if (before) return before;
+  const core = coreFigures(dosable(r));
+  known.set(r, core);
+  return core;
+}
+
 /** g of lye, as weighed, that the row should have had: for acid and reaction, or for the acid alone. */
 export const rightLye = (
   r: Readings,
   role: "catalyst" | "acidDose" = "catalyst",
-): number | undefined => coreFigures(dosable(r))(role);
+): number | undefined => coreOf(r)(role);
 
 /** g of lye that a way of working gives. */
 export const lyeBy = (r: Readings, ways: Ways): number | undefined =>

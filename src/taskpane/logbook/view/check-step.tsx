@@ -37,6 +37,7 @@ function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"]
           <Say tone="know">{taken}</Say>
           <Button
             size="large"
+            className="wide"
             onClick={() => {
               act({ do: "go", step: "recognise" });
             }}
