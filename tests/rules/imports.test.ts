@@ -37,9 +37,7 @@ describe("the architecture", () => {
     const all = [...files, ...filesUnder("tests")];
     const meant = meantBy(all);
     const edges = new Map(all.map((file) => [file.path, importsOf(file).map(meant)]));
-    // src/adopt is being taken apart: its two go with that
-    const isOther = (cycle: readonly string[]) => !cycle.every((it) => it.startsWith("src/adopt/"));
-    expect(cyclesOf(edges).filter(isOther)).toEqual([]);
+    expect(cyclesOf(edges)).toEqual([]);
   });
 
   it("imports decimal.js in src/core/exact alone", () => {

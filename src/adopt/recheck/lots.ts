@@ -1,8 +1,8 @@
 /** What the tables that titrate say of each lot, for batches that start from it in another table. */
-import type { CheckedRow } from "./checked";
+import type { CheckedRow } from "./judging/checked";
 import type { MistakeId } from "./mistakes/all";
-import type { OfLot, Readings } from "./readings";
-import { acidValue, fromNothing, hasTitration } from "./worked";
+import type { OfLot, Readings } from "./reading/readings";
+import { acidValue, fromNothing, hasTitration } from "./working/worked";
 
 interface Known {
   readonly lot: string;

@@ -5,11 +5,11 @@
  */
 import { columnOf, columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
-import type { RecheckReport } from "./finding";
+import type { RecheckReport } from "./reporting/finding";
 import { Lots } from "./lots";
-import { rowReader } from "./read-rows";
+import { rowReader } from "./reading/read-rows";
 import { TableCheck } from "./table-check";
-import { Tally } from "./tally";
+import { Tally } from "./reporting/tally";
 
 export interface Logbook {
   readonly mapping: LogbookMapping;

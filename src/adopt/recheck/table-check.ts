@@ -2,19 +2,19 @@
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { totalsReader } from "../recognising/totals-row";
-import { RowChecker } from "./check-row";
-import { ColumnDoubts } from "./column-doubt";
-import type { Finding, Latent, Unchecked } from "./finding";
-import { latentIn } from "./latent";
+import { RowChecker } from "./judging/check-row";
+import { ColumnDoubts } from "./reporting/column-doubt";
+import type { Finding, Latent, Unchecked } from "./reporting/finding";
+import { latentIn } from "./reporting/latent";
 import type { Lots } from "./lots";
 import { isDose } from "./mistakes/mistake";
-import { whyNotChecked } from "./not-checked";
-import { rowReader } from "./read-rows";
-import type { Readings } from "./readings";
-import { takenFor } from "./taken";
-import type { Tally } from "./tally";
-import { UncheckedRows } from "./unchecked";
-import { hasTitration } from "./worked";
+import { whyNotChecked } from "./reporting/not-checked";
+import { rowReader } from "./reading/read-rows";
+import type { Readings } from "./reading/readings";
+import { takenFor } from "./reporting/taken";
+import type { Tally } from "./reporting/tally";
+import { UncheckedRows } from "./reporting/unchecked";
+import { hasTitration } from "./working/worked";
 
 export interface FoundInTable {
   readonly rows: number;

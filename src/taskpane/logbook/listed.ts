@@ -1,8 +1,13 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
 import { counted as many } from "../../sheet/counted";
-import { andList } from "../../adopt/recheck/and-list";
-import { mostTries } from "../../adopt/recheck/explained";
-import type { DoseState, Finding, Kind, RecheckReport } from "../../adopt/recheck/finding";
+import { andList } from "../../adopt/recheck/reporting/and-list";
+import { mostTries } from "../../adopt/recheck/judging/explained";
+import type {
+  DoseState,
+  Finding,
+  Kind,
+  RecheckReport,
+} from "../../adopt/recheck/reporting/finding";
 import { type MistakeId, mistakeOf } from "../../adopt/recheck/mistakes/all";
 import type { Order } from "./state";
 

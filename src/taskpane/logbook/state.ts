@@ -6,7 +6,7 @@ import { type FoundTable, foundTable, type ReadTable } from "./found-table";
 import { refreshed } from "./refreshed";
 import { changed, type MappingAction } from "./mapping-actions";
 import type { RoleId } from "../../adopt/recognising/roles";
-import type { RecheckReport } from "../../adopt/recheck/finding";
+import type { RecheckReport } from "../../adopt/recheck/reporting/finding";
 import type { MistakeId } from "../../adopt/recheck/mistakes/all";
 
 /** In their order. */

@@ -1,5 +1,5 @@
 /** What a re-check said of a logbook beside the truth about it. */
-import type { Finding } from "../../../src/adopt/recheck/finding";
+import type { Finding } from "../../../src/adopt/recheck/reporting/finding";
 import type { MadeLogbook, RowTruth } from "./logbook";
 import { rechecked } from "./through-pane";
 

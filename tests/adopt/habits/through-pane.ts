@@ -8,7 +8,7 @@ import {
   reduce,
 } from "../../../src/taskpane/logbook/state";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
-import type { RecheckReport } from "../../../src/adopt/recheck/finding";
+import type { RecheckReport } from "../../../src/adopt/recheck/reporting/finding";
 import { answers } from "./answers";
 import type { MadeLogbook } from "./logbook";
 

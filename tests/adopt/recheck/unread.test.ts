@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { RoleId } from "../../../src/adopt/recognising/roles";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
-import { rowsInWords, uncheckedWords } from "../../../src/adopt/recheck/unchecked";
+import { rowsInWords, uncheckedWords } from "../../../src/adopt/recheck/reporting/unchecked";
 import { columnLetter, logbookOf, rowOf, usual } from "./rows";
 
 const at = (role: RoleId): number => columnLetter(role).charCodeAt(0) - 65;

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Action } from "../../../src/taskpane/logbook/state";
 import { questionsOf } from "../../../src/adopt/recognising/questions";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
-import { uncheckedWords } from "../../../src/adopt/recheck/unchecked";
+import { uncheckedWords } from "../../../src/adopt/recheck/reporting/unchecked";
 import { Pane, sheetOf } from "./typed-pane";
 
 const round = (value: number, places = 0): number => Number(value.toFixed(places));

@@ -3,9 +3,9 @@
  * way does from the same readings.
  */
 import type { RoleId } from "../../recognising/roles";
-import type { FormulaFacts } from "../formula-facts";
-import type { Readings } from "../readings";
-import type { Ways } from "../ways";
+import type { FormulaFacts } from "../reading/formula-facts";
+import type { Readings } from "../reading/readings";
+import type { Ways } from "../working/ways";
 
 export interface Mistake<Id extends string = string> {
   readonly id: Id;

@@ -1,4 +1,4 @@
-import { molarMass, otherBases } from "../molar-masses";
+import { molarMass, otherBases } from "../working/molar-masses";
 import { isOfAcid, isWhole, mistake, nearly } from "./mistake";
 
 export const otherBase = mistake({

@@ -1,7 +1,7 @@
 /** Re-check: every row from its readings, what is wrong and what it did; the way to each cell. */
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
-import type { RecheckReport } from "../../../adopt/recheck/finding";
+import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { Say } from "../../widgets/say";
 import { readLogbooks } from "../read-logbooks";

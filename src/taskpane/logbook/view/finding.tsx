@@ -1,6 +1,6 @@
 /** One finding: what is held, what should be, what it did, and the way to the cell. */
 import { Button } from "@fluentui/react-components";
-import type { Finding } from "../../../adopt/recheck/finding";
+import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import { Together } from "../../widgets/together";
 import { causeWords, effectWords, figureWords } from "../listed";
 

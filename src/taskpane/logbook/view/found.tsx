@@ -2,7 +2,7 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { cellAt } from "../../../sheet/address";
-import type { Finding, Latent, RecheckReport } from "../../../adopt/recheck/finding";
+import type { Finding, Latent, RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import { type MistakeId, mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { PickList } from "../../widgets/pick-list";

@@ -1,6 +1,6 @@
 /** Rows that were passed over, each with why: nobody is to take them for right. */
-import type { RecheckReport } from "../../../adopt/recheck/finding";
-import { uncheckedWords } from "../../../adopt/recheck/unchecked";
+import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
+import { uncheckedWords } from "../../../adopt/recheck/reporting/unchecked";
 import { Say } from "../../widgets/say";
 
 const shownFirst = 12;

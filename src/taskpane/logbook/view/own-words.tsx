@@ -9,7 +9,7 @@ import {
   litresTyped,
 } from "../../../adopt/recognising/answers";
 import { type Question, questionsOf } from "../../../adopt/recognising/questions";
-import { rowsInWords } from "../../../adopt/recheck/unchecked";
+import { rowsInWords } from "../../../adopt/recheck/reporting/unchecked";
 import { judge } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";
 import { PickList } from "../../widgets/pick-list";

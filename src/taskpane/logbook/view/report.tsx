@@ -2,7 +2,7 @@
 import type { Host } from "../../../sheet/port";
 import { carryOut } from "../../../workbook/planning/carry-out";
 import { planReport } from "../../../workbook/planning/logbook/recheck-report";
-import type { RecheckReport } from "../../../adopt/recheck/finding";
+import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";

@@ -2,7 +2,7 @@
 import type { Content } from "../../../sheet/port";
 import { type Sources, sourcesOf } from "../../../adopt/added-columns/sources";
 import { shouldHold } from "../../../adopt/added-columns/titre-formulas";
-import type { Finding } from "../../../adopt/recheck/finding";
+import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { heldCell } from "../../../adopt/recognising/sheet-cells";

@@ -9,11 +9,11 @@ import {
   type Step,
 } from "../../../sheet/port";
 import { counted } from "../../../sheet/counted";
-import type { RecheckReport } from "../../../adopt/recheck/finding";
-import { andList } from "../../../adopt/recheck/and-list";
+import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
+import { andList } from "../../../adopt/recheck/reporting/and-list";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
-import { uncheckedWords } from "../../../adopt/recheck/unchecked";
+import { uncheckedWords } from "../../../adopt/recheck/reporting/unchecked";
 import { address, cellAt } from "../../../sheet/address";
 import { asked } from "../asked";
 import { finished } from "../finished";

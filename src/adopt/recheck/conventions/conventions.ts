@@ -1,0 +1,154 @@
+/**
+ * Ways of keeping a logbook that are all right: what a strength or a charge in grams means, which
+ * density stands behind a litre. Each is another reading of what the row gives, so that all that
+ * follows, what should be there and what a mistake did included, is in the maker's own convention.
+ */
+import { densityAt } from "../../../core/batch/density";
+import { isProblem } from "../../../core/problem/problem";
+import { quantity } from "../../../core/quantity/quantity";
+import { type Oil, oilOfDensity } from "../../../core/reference/oils";
+import type { Readings } from "../reading/readings";
+
+export interface Convention {
+  /** The titrant's grams are of the flake that the batch is made with: its assay comes off. */
+  readonly strengthAsWeighed: boolean;
+  /** So it does in the acid value and % FFA; many leave it on there, since the dose has none of it. */
+  readonly acidAsWeighed: boolean;
+  /** The charge is as weighed out, not as pure base. */
+  readonly chargeAsWeighed: boolean;
+  /** The lye for the acid is by a published coefficient, not a mole for a mole of oleic acid. */
+  readonly byCoefficient: boolean;
+  /** kg/L behind the sample's volume; undefined: the row's own. */
+  readonly sampleDensity: number | undefined;
+  /** kg/L behind the batch's volume; "hot": the oil's at the row's temperature. */
+  readonly oilDensity: number | "hot" | undefined;
+  /** The dose is read off the burette, g for a litre: no density comes into its acid part. */
+  readonly doseByTitre: boolean;
+}
+
+export const plainConvention: Convention = {
+  strengthAsWeighed: false,
+  acidAsWeighed: false,
+  chargeAsWeighed: false,
+  byCoefficient: false,
+  sampleDensity: undefined,
+  oilDensity: undefined,
+  doseByTitre: false,
+};
+
+/** Densities in use for oil of no stated density (common practice, no source); 0.911 is 7.6 lb a US gallon. */
+export const usualDensities: readonly number[] = [
+  0.915, 0.92, 0.91, 0.9, 0.911, 0.918, 0.925, 0.905, 0.895, 0.93, 0.89, 0.88,
+];
+
+/**
+ * What the published coefficients come to beside a mole of base for each mole of oleic acid: 0.197 g of
+ * KOH, 0.144 g of NaOH, 0.190 g of NaOCH3 for each gram of acid (commonly cited).
+ */
+const coefficients: Readonly<Record<string, number>> = {
+  KOH: 0.197 / 0.198625,
+  NaOH: 0.144 / 0.141598,
+  NaOCH3: 0.19 / 0.191256,
+};
+
+const known = new Map<number, Oil>();
+function oilOf(density: number): Oil {
+  const before = known.get(density);
+  if (before) return before;
+  const made = oilOfDensity(quantity("kg/L", density));
+  known.set(density, made);
+  return made;
+}
+
+function hot({ oil, temperature }: Readings): Oil {
+  if (temperature === undefined) return oil;
+  const warm = densityAt(oil, quantity("C", temperature));
+  return isProblem(warm) ? oil : oilOf(warm.toNumber());
+}
+
+/** A sample or a batch in litres, or a charge for a litre of what is weighed. */
+export const hangsOnDensity = ({ volume, amount, charge }: Readings): boolean =>
+  volume !== undefined || amount?.unit.measures === "volume" || charge?.per === "g/L";
+
+const isFree = ({ isDensityStated }: Readings): boolean => isDensityStated !== true;
+
+/** May a row's grams of titrant be those of the batch's own flake? */
+export const canBeSameFlake = ({
+  strength,
+  molarity,
+  assay,
+  titrantBase,
+  base,
+}: Readings): boolean =>
+  strength !== undefined &&
+  molarity === undefined &&
+  assay !== undefined &&
+  (base === undefined || titrantBase?.name === base.name);
+
+/** The row as it reads in a convention. */
+export const inConvention = (r: Readings, c: Convention): Readings =>
+  reading(r, c, isWeighed(r.strengthBasis, c.strengthAsWeighed), c.doseByTitre);
+
+/** The same for what the titration alone gives. */
+export const titrationInConvention = (r: Readings, c: Convention): Readings =>
+  reading(r, c, r.strengthBasis !== "pure" && c.acidAsWeighed, false);
+
+/** What somebody said counts before what the figures show. */
+const isWeighed = (said: Readings["strengthBasis"], shown: boolean): boolean =>
+  said === undefined ? shown : said === "as weighed";
+
+function reading(
+  r: Readings,
+  c: Convention,
+  strengthAsWeighed: boolean,
+  isByTitre: boolean,
+): Readings {
+  const share = r.assay === undefined ? 1 : r.assay / 100;
+  const titrantShare = r.strengthBasis === "as weighed" ? r.strengthAssay / 100 : share;
+  const { strength, charge } = r;
+  const sampleOil = c.sampleDensity !== undefined && isFree(r) ? oilOf(c.sampleDensity) : r.oil;
+  const oil =
+    c.oilDensity === "hot"
+      ? hot(r)
+      : c.oilDensity !== undefined && isFree(r)
+        ? oilOf(c.oilDensity)
+        : r.oil;
+  return {
+    ...r,
+    oil,
+    sampleOil: isByTitre ? oil : sampleOil,
+    ...(strengthAsWeighed && strength !== undefined && canBeSameFlake(r)
+      ? { strength: strength * titrantShare, strengthGiven: strength }
+      : {}),
+    ...(c.byCoefficient && r.base ? { lyeForAcid: coefficients[r.base.name] ?? 1 } : {}),
+    ...(charge && isWeighed(charge.basis, c.chargeAsWeighed)
+      ? { charge: { ...charge, value: charge.value * share, basis: "pure" as const } }
+      : {}),
+  };
+}
+
+/** Densities that lie apart by no more than what rounding and other constants may do. */
+const apart: readonly number[] = [0.91, 0.92, 0.9];
+
+/** The conventions that a row which does not fit the logbook's own may be in, the likeliest first. */
+export function conventionsFor(
+  r: Readings,
+  { usual, others }: { readonly usual: Convention; readonly others: readonly Convention[] },
+): Convention[] {
+  const all = [usual, ...others];
+  const isVolume = r.amount?.unit.measures === "volume";
+  const free = isFree(r) && hangsOnDensity(r) ? apart : [];
+  const hotly = isVolume && r.temperature !== undefined ? (["hot"] as const) : [];
+  return [
+    ...others,
+    ...all.flatMap((each) => [
+      ...hotly.map((oilDensity) => ({ ...each, oilDensity })),
+      ...free.map((density) => ({ ...each, sampleDensity: density, oilDensity: density })),
+      ...free.map((oilDensity) => ({ ...each, oilDensity })),
+      ...free.flatMap((sampleDensity) => [
+        { ...each, sampleDensity },
+        { ...each, sampleDensity, doseByTitre: true },
+      ]),
+    ]),
+  ];
+}

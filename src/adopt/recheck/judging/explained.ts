@@ -1,0 +1,147 @@
+/** Which mistake gives a wrong figure, or which two. */
+import type { Checking } from "./checking";
+import type { HeldFigure } from "../reading/held-figure";
+import { mistakeOf } from "../mistakes/all";
+import { idsOf, keyOf, pairable, shown, type Slip, slipsFor, together } from "./slips";
+import { distance, nothing, type Try } from "./tries";
+import type { Origin } from "../working/upstream";
+import { workedOut, type Written } from "../working/worked-out";
+
+export interface Match {
+  readonly slip: Slip;
+  readonly written: Written;
+  /** How many of its mistakes the formula shows. */
+  readonly evidence: number;
+  /** Off by more than the digits of the held figure, in parts of a thousand. */
+  readonly off: number;
+  /** The column's commonest mistake. */
+  readonly isUsual: boolean;
+}
+
+function perThousandOff(held: HeldFigure, value: number): number {
+  const beyond = Math.abs(held.value - value) - held.halfDigit;
+  return Math.round((1000 * Math.max(0, beyond)) / Math.abs(value));
+}
+
+const isBetter = (one: Match, other: Match | undefined): boolean =>
+  other === undefined ||
+  one.evidence > other.evidence ||
+  (one.evidence === other.evidence && one.off < other.off) ||
+  (one.evidence === other.evidence && one.off === other.off && one.isUsual && !other.isUsual);
+
+/** What a slip gives, from one start or another. */
+interface Worked extends Try {
+  readonly slip: Slip;
+}
+
+/** The slip that gives the held figure: one that the formula shows, one that fits closer, the column's usual one,
+ * the first. */
+function best(c: Checking, worked: readonly Worked[], allowed = 0): Match | undefined {
+  let found: Match | undefined;
+  for (const each of worked) {
+    if (distance(c.held, each, allowed) > 1) continue;
+    const match = {
+      slip: each.slip,
+      written: each.written,
+      evidence: shown(each.slip, c.facts),
+      off: perThousandOff(c.held, each.value),
+      isUsual: c.usualSlip !== undefined && keyOf(c.usualSlip) === keyOf(each.slip),
+    };
+    if (isBetter(match, found)) found = match;
+  }
+  return found;
+}
+
+/** Where a working may start, and in which way of weighing a part is written. */
+interface Start {
+  readonly written: Written;
+  readonly origin: Origin;
+}
+
+const startsOf = (c: Checking): Start[] =>
+  c.writtens.flatMap((written) =>
+    [...nothing, ...c.origins()].map((origin) => ({ written, origin })),
+  );
+
+function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | undefined {
+  const value = workedOut(c.role, c.unit, written, c.readings, slip.ways, origin.from);
+  return value === undefined ? undefined : { slip, value, written, doubt: origin.doubt };
+}
+
+const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
+  const starts = startsOf(c);
+  return slips.flatMap((slip) => starts.flatMap((start) => worked(c, slip, start) ?? []));
+};
+
+/** Other constants of the trade and rounding along the way are no second mistake. */
+const conventional = 0.004;
+
+/** A figure that was copied is the same to the last digit, or it was not copied. */
+const isCopy = ({ slip }: Worked): boolean =>
+  slip.made.some(({ id }) => mistakeOf(id).isCopy === true);
+
+/** The one mistake that gives the figure: within its digits, else nearly. */
+export function explained(c: Checking): Match | undefined {
+  const found = all(c, slipsFor(c.role, c.readings));
+  return (
+    best(c, found) ??
+    best(
+      c,
+      found.filter((each) => !isCopy(each)),
+      conventional,
+    )
+  );
+}
+
+/** So many ways of working are tried for a pair of mistakes in one figure, whatever was tried for others. */
+export const mostTries = 3_000;
+
+/** The two mistakes that give it together. From a start at which a slip does nothing it is no half of a pair. */
+export function explainedTwice(c: Checking): {
+  readonly match: Match | undefined;
+  readonly isCutShort?: true;
+} {
+  const slips = slipsFor(c.role, c.readings).filter(pairable);
+  const pairs: Worked[] = [];
+  let tried = 0;
+  for (const start of startsOf(c)) {
+    const right = worked(c, { made: [], ways: {} }, start)?.value;
+    if (right === undefined) continue;
+    const living = slips.filter((slip) => {
+      const value = worked(c, slip, start)?.value;
+      return value !== undefined && Math.abs(value - right) > 1e-12 * Math.abs(right);
+    });
+    for (const [at, one] of living.entries()) {
+      for (const other of living.slice(at + 1)) {
+        const pair = together(one, other);
+        if (!pair) continue;
+        if ((tried += 1) > mostTries) return { match: best(c, pairs), isCutShort: true };
+        const found = worked(c, pair, start);
+        if (found && distance(c.held, found) <= 1) pairs.push(found);
+      }
+    }
+  }
+  return { match: best(c, pairs) };
+}
+
+/** A mistake that gives the figure and that the formula itself shows. */
+export function shownByFormula(c: Checking): Match | undefined {
+  const { facts } = c;
+  if (!facts) return undefined;
+  const slips = slipsFor(c.role, c.readings).filter(
+    (slip) => shown(slip, facts) === slip.made.length,
+  );
+  return best(c, all(c, slips));
+}
+
+/** A mistake so small that other constants would do as much: it gives the figure to its digits. */
+export const smallMistake = (c: Checking): Match | undefined =>
+  best(
+    c,
+    all(
+      c,
+      slipsFor(c.role, c.readings).filter((slip) =>
+        idsOf(slip).every((id) => mistakeOf(id).isSmall === true),
+      ),
+    ),
+  );

@@ -1,0 +1,177 @@
+/** A row in one convention: each figure judged, and how far all are off. */
+import type { MappedColumn } from "../../recognising/mapping";
+import type { RoleId } from "../../recognising/roles";
+import { carriedFrom, judged, type Verdict } from "./check-figure";
+import type { Checking } from "./checking";
+import { type Convention, inConvention, titrationInConvention } from "../conventions/conventions";
+import { coreFigures } from "../working/core-figures";
+import type { FormulaFacts } from "../reading/formula-facts";
+import type { HeldFigure } from "../reading/held-figure";
+import { isCopied, lotFigures } from "../working/of-lot";
+import { once } from "../working/once";
+import type { Readings } from "../reading/readings";
+import type { Slip } from "./slips";
+import { originsOf, type Upstream, upstreamOf } from "../working/upstream";
+import { fromNothing, hasTitration } from "../working/worked";
+import { parts, workedOut, type Written } from "../working/worked-out";
+
+/** In the order in which one is worked out from the other. */
+export const order: readonly RoleId[] = [
+  "meanTitre",
+  "correctedTitre",
+  "acidValue",
+  "ffa",
+  "oilMass",
+  "reactionDose",
+  "acidDose",
+  "catalystRate",
+  "catalyst",
+];
+
+const doses: readonly RoleId[] = ["acidDose", "reactionDose", "catalystRate", "catalyst"];
+const ofTitration: ReadonlySet<RoleId> = new Set(["acidValue", "ffa"]);
+const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
+
+/** What rounding on the way may do to a figure. */
+const rounding = 0.0015;
+
+/** The acid figure that the row starts from, where it holds no titration: nothing says that it is right. */
+const isGiven = (role: RoleId, r: Readings): boolean =>
+  !hasTitration(r) &&
+  !r.ofLot &&
+  (role === "acidValue" || (role === "ffa" && !r.held.has("acidValue")));
+
+/** Without a search for mistakes: a figure that was copied from where it is wrong is not wrong by itself. */
+function verdictOn(checking: Checking, row: Readings): Verdict {
+  if (isGiven(checking.role, checking.readings)) return { kind: "not-checked" };
+  const own = judged(checking);
+  return own.kind === "wrong" && isCopied(checking.held, row) ? carriedFrom(own) : own;
+}
+
+/** The search for mistakes is still to come. */
+export interface Judged {
+  readonly readings: Readings;
+  /** As the titration's own figures read them. */
+  readonly titration: Readings;
+  readonly figures: readonly { readonly checking: Checking; readonly verdict: Verdict }[];
+}
+
+/** What rows all over the logbook told. */
+export interface Learned {
+  readonly usualSlips: ReadonlyMap<RoleId, Slip>;
+  readonly acidOfPureLye: boolean;
+  /** Figures that it keeps to their digits. */
+  readonly exact: ReadonlySet<RoleId>;
+}
+
+export const nothingLearned: Learned = {
+  usualSlips: new Map(),
+  acidOfPureLye: true,
+  exact: new Set(),
+};
+
+/** A row as it reads in a convention: for the doses, and for what the titration alone gives. */
+interface InConvention {
+  readonly dose: Readings;
+  readonly titration: Readings;
+  readonly core: (role: RoleId) => number | undefined;
+  readonly coreOfTitration: (role: RoleId) => number | undefined;
+}
+
+export class RowJudge {
+  constructor(
+    private readonly columns: ReadonlyMap<RoleId, MappedColumn>,
+    private readonly factsOf: (text: string, row: number) => FormulaFacts | undefined,
+  ) {}
+
+  judge(row: Readings, convention: Convention, learned: Learned): Judged {
+    const read = this.read(row, convention);
+    const figures: { checking: Checking; verdict: Verdict }[] = [];
+    const upstream: Upstream[] = lotFigures(read.dose);
+    for (const role of order) {
+      const held = row.held.get(role);
+      if (!held) continue;
+      const checking = this.checking(held, read, [...upstream], learned);
+      const verdict = verdictOn(checking, row);
+      figures.push({ checking, verdict });
+      const written = verdict.kind === "not-checked" ? "pure" : verdict.written;
+      const isWrong = verdict.kind === "wrong";
+      const next = upstreamOf(held, checking.unit, written, isWrong, read.dose);
+      if (next) upstream.push(next);
+    }
+    return { readings: read.dose, titration: read.titration, figures };
+  }
+
+  /** How far each figure is from what the readings alone give, in parts of its digits and a little rounding. */
+  misfits(row: Readings, convention: Convention): ReadonlyMap<RoleId, number> {
+    const dose = inConvention(row, convention);
+    const titration = titrationInConvention(row, convention);
+    const found = new Map<RoleId, number>();
+    for (const [role, held] of row.held) {
+      if (role === "weighed" || isGiven(role, row)) continue;
+      if (row.assayCancels && ofTitration.has(role)) continue;
+      const readings = ofTitration.has(role) ? titration : dose;
+      const unit = this.columns.get(role)?.unit;
+      for (const written of this.writtens(role, readings)) {
+        const value = workedOut(role, unit, written, readings, {}, fromNothing);
+        if (value === undefined) continue;
+        const off = Math.abs(held.value - value) / (held.halfDigit + rounding * Math.abs(value));
+        found.set(role, Math.min(off, found.get(role) ?? Infinity));
+      }
+    }
+    return found;
+  }
+
+  private read(row: Readings, convention: Convention): InConvention {
+    const dose = inConvention(row, convention);
+    const titration = titrationInConvention(row, convention);
+    return { dose, titration, core: coreFigures(dose), coreOfTitration: coreFigures(titration) };
+  }
+
+  private checking(
+    held: HeldFigure,
+    { dose, titration, core, coreOfTitration }: InConvention,
+    before: readonly Upstream[],
+    { usualSlips, acidOfPureLye, exact }: Learned,
+  ): Checking {
+    const { role } = held;
+    const unit = this.columns.get(role)?.unit;
+    const facts = this.factsOf(held.formula, dose.row);
+    const isAcid = ofTitration.has(role);
+    return {
+      role,
+      unit,
+      held,
+      readings: isAcid ? titration : dose,
+      core: () => this.coreIn(role, isAcid ? coreOfTitration : core, unit, dose),
+      origins: once(() => originsOf(role, before, facts)),
+      facts,
+      writtens: this.writtens(role, dose),
+      usualSlip: usualSlips.get(role),
+      isExact: exact.has(role),
+      acidOfPureLye,
+    };
+  }
+
+  /** The core's figure; a dose for a litre or a kilogram where the column is in that. */
+  private coreIn(
+    role: RoleId,
+    core: (role: RoleId) => number | undefined,
+    unit: string | undefined,
+    readings: Readings,
+  ): number | undefined {
+    const figure = core(role === "catalystRate" ? "catalyst" : role);
+    if (figure === undefined || !doses.includes(role)) return figure;
+    const of = parts(unit, readings, {}, fromNothing);
+    return of === "all" ? figure : of === undefined ? undefined : figure / of;
+  }
+
+  /** A part of a dose is written down pure or as weighed where a total shows which. */
+  private writtens(role: RoleId, { assay }: Readings): Written[] {
+    const hasTotal =
+      this.columns.has("catalyst") ||
+      this.columns.has("catalystRate") ||
+      this.columns.has("weighed");
+    return isPart(role) && (hasTotal || assay === undefined) ? ["weighed", "pure"] : ["weighed"];
+  }
+}

@@ -1,0 +1,44 @@
+/** The known mistakes as ways of working a figure of a row out: one at a time, or two together. */
+import type { RoleId } from "../../recognising/roles";
+import type { FormulaFacts } from "../reading/formula-facts";
+import { type MistakeId, mistakeOf, mistakes } from "../mistakes/all";
+import type { Readings } from "../reading/readings";
+import type { Ways } from "../working/ways";
+
+export interface Slip {
+  /** One mistake, or two, each with its own way. */
+  readonly made: readonly { readonly id: MistakeId; readonly ways: Ways }[];
+  readonly ways: Ways;
+}
+
+export const idsOf = ({ made }: Slip): readonly MistakeId[] => made.map(({ id }) => id);
+export const keyOf = (slip: Slip): string => idsOf(slip).join();
+
+export const slipsFor = (role: RoleId, r: Readings): Slip[] =>
+  mistakes.flatMap(({ id, ways }) =>
+    ways(role, r).map((each) => ({ made: [{ id, ways: each }], ways: each })),
+  );
+
+const isOtherBase = ({ ways }: Slip): boolean => ways.chargeScale !== undefined;
+const isWeighing = ({ ways }: Slip): boolean => ways.weighing !== undefined;
+
+/** Two that can be made together; undefined where one undoes the other or stands in its place. */
+export function together(one: Slip, other: Slip): Slip | undefined {
+  if (one.made[0]?.id === other.made[0]?.id) return undefined;
+  // Figures of another base all through: besides, only the assay may be forgotten.
+  const [isThrough, isAssay] = [[one, other].find(isOtherBase), [one, other].find(isWeighing)];
+  if (isThrough && !isAssay) return undefined;
+  for (const key in one.ways) if (key in other.ways) return undefined;
+  return { made: [...one.made, ...other.made], ways: { ...one.ways, ...other.ways } };
+}
+
+/** Those that may be one of two. */
+export const pairable = ({ made }: Slip): boolean =>
+  made.every(({ id }) => mistakeOf(id).isAlone !== true);
+
+export const shows = (id: MistakeId, facts: FormulaFacts): boolean =>
+  mistakeOf(id).shows?.(facts) ?? false;
+
+/** How many of a slip's mistakes the formula shows. */
+export const shown = ({ made }: Slip, facts: FormulaFacts | undefined): number =>
+  facts === undefined ? 0 : made.filter(({ id }) => shows(id, facts)).length;

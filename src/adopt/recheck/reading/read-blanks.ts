@@ -1,0 +1,75 @@
+/**
+ * The blanks of a row. Where some rows have one and others none, an empty cell means what was answered:
+ * the blank of the day, the last one above, nothing to subtract. Without an answer the row is not checked.
+ */
+import { emptyBlankOf } from "../../recognising/answers";
+import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
+import { isNeutralised } from "../../recognising/neutralised";
+import { heldCell, type SheetCells } from "../../recognising/sheet-cells";
+
+type Blanks = readonly number[];
+
+export interface BlanksRead {
+  /** Undefined: no blank is known. Empty: there is nothing to subtract. */
+  readonly blanks: Blanks | undefined;
+  /** Why an empty blank is not known to mean anything; "" for nothing. */
+  readonly why: string;
+}
+
+interface Above {
+  readonly blanks: Blanks;
+  readonly day: number | undefined;
+}
+
+const whys = {
+  day: "no blank is written for that day",
+  above: "no blank is written above",
+  unknown: "its blank is empty, and what that means is not said",
+} as const;
+
+export function blanksReader(
+  mapping: LogbookMapping,
+  cells: SheetCells,
+  columns: readonly MappedColumn[],
+  listAt: (row: number) => readonly (number | undefined)[],
+  dayAt: (row: number) => number | undefined,
+): (row: number) => BlanksRead {
+  const own = (row: number): Blanks | undefined => {
+    const filled = listAt(row).filter((each) => each !== undefined);
+    if (filled.length > 0) return filled;
+    // A typed 0 and the word both say that the solvent took nothing.
+    const words = columns.map(({ column }) => heldCell(cells, row, column).value);
+    return words.some((each) => each === 0 || (typeof each === "string" && isNeutralised(each)))
+      ? []
+      : undefined;
+  };
+  const { firstRow, lastRow } = mapping.place;
+  const means = emptyBlankOf(mapping) ?? "unknown";
+  const above: (Above | undefined)[] = [];
+  const days: (number | undefined)[] = [];
+  let isAnyWritten = false;
+  // A date that stands once a day holds for the rows below it.
+  let day: number | undefined;
+  let last: Above | undefined;
+  for (let row = firstRow; row <= lastRow; row += 1) {
+    day = dayAt(row) ?? day;
+    const blanks = own(row);
+    if (blanks) {
+      isAnyWritten = true;
+      last = { blanks, day };
+    }
+    above.push(last);
+    days.push(day);
+  }
+  return (row) => {
+    const written = own(row);
+    if (written || !isAnyWritten) return { blanks: written, why: "" };
+    if (means === "none") return { blanks: [], why: "" };
+    const found = above[row - firstRow];
+    const holds =
+      found &&
+      (means === "above" ||
+        (means === "day" && found.day !== undefined && found.day === days[row - firstRow]));
+    return holds ? { blanks: found.blanks, why: "" } : { blanks: undefined, why: whys[means] };
+  };
+}

@@ -1,0 +1,73 @@
+/** Where a role's figure stands in a row: in its column, or in the one place that holds for all rows. */
+import { columnOf, type LogbookMapping, type MappedColumn } from "../../recognising/mapping";
+import type { RoleId } from "../../recognising/roles";
+import { heldCell, type HeldCell, type SheetCells } from "../../recognising/sheet-cells";
+import { isUsable } from "../../recognising/typed-limits";
+import { typedFigure } from "../../recognising/typed-number";
+import { needsUnit } from "../../recognising/units-of-roles";
+import { decimalsOfColumn, type HeldFigure, heldFigure } from "./held-figure";
+
+type At = (row: number) => HeldCell | undefined;
+
+const textOf = (cell: HeldCell | undefined): string =>
+  cell === undefined || typeof cell.value === "object" ? "" : String(cell.value).trim();
+
+const plain = { formula: "", format: "General" } as const;
+
+export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
+  const { commaIsDecimal } = mapping;
+  /** The cell that says a role in a row: the column's, or the one for all rows. */
+  const at = (role: RoleId): { cell: At; unit: string | undefined; column: number } => {
+    const column = columnOf(mapping, role);
+    if (column)
+      return {
+        cell: (row) => heldCell(cells, row, column.column),
+        unit: column.unit,
+        column: column.column,
+      };
+    const constant = mapping.constants.find((each) => each.role === role);
+    if (!constant) return { cell: () => undefined, unit: undefined, column: -1 };
+    const { from, unit } = constant;
+    const held: HeldCell =
+      from.kind === "cell"
+        ? heldCell(cells, from.row, from.column)
+        : { value: isUsable(constant) ? (typedFigure(from.value) ?? from.value) : "", ...plain };
+    return { cell: () => held, unit, column: -1 };
+  };
+  const { firstRow, lastRow } = mapping.place;
+  const decimalsOf = (cell: At): number => {
+    const rows = Array.from({ length: Math.min(400, lastRow - firstRow + 1) }, (_, each) =>
+      cell(firstRow + each),
+    );
+    return decimalsOfColumn(
+      rows.filter((each) => each !== undefined),
+      commaIsDecimal,
+    );
+  };
+  const figureAt = (role: RoleId) => {
+    const { cell, unit, column } = at(role);
+    // A figure in nobody knows which unit is none.
+    if (unit === undefined && needsUnit(role)) return () => undefined;
+    const decimals = column < 0 ? 0 : decimalsOf(cell);
+    return (row: number): HeldFigure | undefined => {
+      const held = cell(row);
+      return held && heldFigure(held, role, column, unit, commaIsDecimal, decimals);
+    };
+  };
+  const valueAt = (role: RoleId) => {
+    const figure = figureAt(role);
+    return (row: number): number | undefined => figure(row)?.value;
+  };
+  const textAt = (role: RoleId) => {
+    const { cell } = at(role);
+    return (row: number): string => textOf(cell(row));
+  };
+  const listAt =
+    (columns: readonly MappedColumn[], role: RoleId) =>
+    (row: number): (number | undefined)[] =>
+      columns.map(
+        ({ column, unit }) =>
+          heldFigure(heldCell(cells, row, column), role, column, unit, commaIsDecimal)?.value,
+      );
+  return { at, figureAt, valueAt, textAt, listAt };
+}

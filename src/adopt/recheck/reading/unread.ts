@@ -1,0 +1,102 @@
+/**
+ * Cells of a row that hold something else than the figure they should: words beside it, an error. They
+ * are read as nothing, never as a guess, and the row says why it is not checked.
+ */
+import { quoted } from "../../../core/problem/wording";
+import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
+import { isNeutralised } from "../../recognising/neutralised";
+import { type RoleId, roleOf } from "../../recognising/roles";
+import { heldCell, type LogbookValue, type SheetCells } from "../../recognising/sheet-cells";
+import { figureFrom } from "../../recognising/typed-number";
+import { needsUnit } from "../../recognising/units-of-roles";
+
+/** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
+export type Hides = "row" | "dose" | "figure";
+
+export interface Unread {
+  /** Goes on from "not checked: ". */
+  readonly why: string;
+  readonly hides: Hides;
+}
+
+const hides: Readonly<Partial<Record<RoleId, Hides>>> = {
+  titre: "row",
+  blank: "row",
+  molarity: "row",
+  strength: "row",
+  sampleMass: "row",
+  sampleVolume: "row",
+  density: "row",
+  assay: "dose",
+  baseCharge: "dose",
+  meanTitre: "figure",
+  correctedTitre: "figure",
+  acidValue: "figure",
+  ffa: "figure",
+  oilMass: "figure",
+  acidDose: "figure",
+  reactionDose: "figure",
+  catalyst: "figure",
+  catalystRate: "figure",
+  weighed: "figure",
+};
+
+const ofTitrations: readonly RoleId[] = [
+  "blank",
+  "molarity",
+  "strength",
+  "sampleMass",
+  "sampleVolume",
+];
+
+/** A stroke where nothing was read. */
+const nothing = /^(?:[-–—_./]+|n\/?a\.?)$/i;
+const isNothing = (value: LogbookValue): boolean =>
+  typeof value === "string" && (value.trim() === "" || nothing.test(value.trim()));
+
+const named = ({ heading, role }: MappedColumn): string =>
+  heading === "" ? roleOf(role).words : heading;
+
+function whyOf(value: LogbookValue, column: MappedColumn): string {
+  if (typeof value === "object") return `${named(column)} holds ${value.error}`;
+  return `${named(column)} holds ${quoted(String(value))}, which is no figure`;
+}
+
+const hidesOf = ({ role }: MappedColumn): Hides => hides[role] ?? "figure";
+const isUnitUnsaid = ({ role, unit }: MappedColumn): boolean =>
+  unit === undefined && needsUnit(role);
+
+/**
+ * What of a row is not read, and why; nothing for a row that holds no figures at all.
+ * @param more what others could not read of the row
+ */
+export function unreadReader(
+  { columns, commaIsDecimal }: LogbookMapping,
+  cells: SheetCells,
+): (row: number, more: readonly Unread[]) => readonly Unread[] {
+  const titrates = columns.some(({ role }) => role === "titre");
+  // Of a table that titrates nothing, only figures of the oil and of its dose count.
+  const looked = columns.filter(
+    ({ role }) => hides[role] !== undefined && (titrates || !ofTitrations.includes(role)),
+  );
+  return (row, more) => {
+    let isUsed = false;
+    const found = [...more];
+    for (const column of looked) {
+      const { value, formula } = heldCell(cells, row, column.column);
+      if (isNothing(value)) continue;
+      if (figureFrom(value, commaIsDecimal, column.unit)) {
+        isUsed = true;
+        if (isUnitUnsaid(column))
+          found.push({ why: `the unit of ${named(column)} is not said`, hides: hidesOf(column) });
+        continue;
+      }
+      const text = typeof value === "string" ? value : "";
+      if (column.role === "blank" && isNeutralised(text)) continue;
+      // A formula filled down below the last row shows an error and means nothing.
+      if (formula === "" && /\d/.test(text)) isUsed = true;
+      found.push({ why: whyOf(value, column), hides: hidesOf(column) });
+    }
+    return isUsed ? found : [];
+  };
+}

@@ -1,0 +1,75 @@
+/** What a re-check says about one cell. Plain values: the report in the pane and on a sheet are drawn from them. */
+import type { RoleId } from "../../recognising/roles";
+import type { Effect } from "./effect";
+import type { MistakeId } from "../mistakes/all";
+
+/** Worked out and as it should be; worked out and not; held, and not worked out; not held. */
+export type DoseState = "agrees" | "differs" | "unchecked" | "none";
+
+export interface Finding {
+  readonly sheet: string;
+  /** Counted from 0. */
+  readonly row: number;
+  readonly column: number;
+  /** E12 */
+  readonly address: string;
+  readonly heading: string;
+  readonly role: RoleId;
+  /** The lot or batch of the row. */
+  readonly label: string;
+  readonly mistake: MistakeId;
+  /** Another that acts together with it on this one figure. */
+  readonly also?: MistakeId;
+  /** What is known of the dose that the row holds. */
+  readonly dose: DoseState;
+  /** Where the mistake was made when it is not in this row: the row of the lot's titration, from 1. */
+  readonly fromRow?: number;
+  /** In the unit of the column. */
+  readonly held: string;
+  readonly should: string;
+  readonly unit: string;
+  /** The formula that shows the mistake; "" when the figures alone do. */
+  readonly formula: string;
+  readonly effect: Effect | undefined;
+}
+
+/** A formula that gives the right figures so far and will not always: found by reading it. */
+export interface Latent {
+  readonly sheet: string;
+  readonly column: number;
+  readonly heading: string;
+  readonly mistake: MistakeId;
+  readonly formula: string;
+  /** The first such cell. */
+  readonly address: string;
+  readonly rows: number;
+}
+
+/** Rows, or one figure in each, that could not be checked. */
+export interface Unchecked {
+  readonly sheet: string;
+  /** Goes on from "not checked: ". */
+  readonly why: string;
+  /** Counted from 0. */
+  readonly rows: readonly number[];
+}
+
+/** What a checked figure is, in the words of the summary. */
+export type Kind = "titre" | "acid value" | "% FFA" | "mass of oil" | "dose";
+
+export interface RecheckReport {
+  /** Rows that held anything to check. */
+  readonly rows: number;
+  /** Figures compared, in all and by kind. */
+  readonly figures: number;
+  readonly checked: Readonly<Record<Kind, number>>;
+  readonly findings: readonly Finding[];
+  readonly latent: readonly Latent[];
+  readonly unchecked: readonly Unchecked[];
+  /** Why no dose was checked, where none was; "" otherwise. */
+  readonly noDose: string;
+  /** What nobody said and was taken for the working. */
+  readonly taken: readonly string[];
+  /** Figures at which the search for two mistakes at once ended with its budget. */
+  readonly cutShort: number;
+}

@@ -1,0 +1,45 @@
+/** What nobody said and was taken for a re-check: said in one line, so that it can be put right. */
+import { isKnown, type LogbookMapping } from "../../recognising/mapping";
+import { basisOf } from "../../recognising/basis";
+import { type Convention, hangsOnDensity } from "../conventions/conventions";
+import type { Readings } from "../reading/readings";
+import { usualDensity } from "../working/worked";
+
+const shown = (kilogramsPerLitre: number): string => String(Number(kilogramsPerLitre.toFixed(3)));
+
+function densityTaken(rows: readonly Readings[], usual: Convention): string[] {
+  const free = rows.filter((row) => hangsOnDensity(row) && row.isDensityStated !== true);
+  const [first] = free;
+  if (!first) return [];
+  if (usual.oilDensity === "hot")
+    return ["the oil's density at the temperature of its row, as the doses fit it"];
+  const density = usual.oilDensity ?? usual.sampleDensity;
+  if (density !== undefined)
+    return [`${shown(density)} kg of oil a litre, as the logbook's own figures fit it`];
+  const found = new Set(free.map(({ oil }) => shown(usualDensity(oil))));
+  return found.size > 1
+    ? ["for each kind of oil the density that books give"]
+    : [`${shown(usualDensity(first.oil))} kg of oil a litre`];
+}
+
+/** Each goes on from "Taken for this check: ". */
+export function takenFor(
+  mapping: LogbookMapping,
+  rows: readonly Readings[],
+  usual: Convention,
+): string[] {
+  const hasDose = rows.some(({ base, charge }) => base !== undefined || charge !== undefined);
+  const isWeighed =
+    basisOf(mapping, "strength") === "as weighed" || usual.strengthAsWeighed || usual.acidAsWeighed;
+  const [{ assay } = { assay: undefined }] = rows;
+  return [
+    ...densityTaken(rows, usual),
+    ...(isWeighed && isKnown(mapping, "strength") && assay !== undefined
+      ? ["the lye of the burette is as pure as that of the batch"]
+      : []),
+    ...(usual.chargeAsWeighed && basisOf(mapping, "baseCharge") === undefined && hasDose
+      ? ["the base charge is as weighed, as the doses fit it"]
+      : []),
+    ...(usual.byCoefficient ? ["the lye for % FFA by a published coefficient"] : []),
+  ];
+}
