@@ -7,6 +7,7 @@ import type { ShownCell } from "./explain/shown-cell";
 import { RunChecksAgain } from "./healing/run-checks-again";
 import { tasks } from "./tasks";
 import type { TaskProps } from "./task-props";
+import { TaskBoundary } from "./task-boundary";
 import { PaneTheme } from "./theme";
 
 const cellTask = "cell";
@@ -44,7 +45,9 @@ export function Pane({ cell, bench, notice }: PaneProps) {
         ))}
       </nav>
       <div hidden={open !== cellTask}>
-        <CellExplanation cell={cell} />
+        <TaskBoundary name="This cell">
+          <CellExplanation cell={cell} />
+        </TaskBoundary>
         <RunChecksAgain host={bench.host} cell={cell} />
         <p className="pane-help">
           <a href="help/index.html" target="_blank" rel="noreferrer">
@@ -54,11 +57,13 @@ export function Pane({ cell, bench, notice }: PaneProps) {
       </div>
       {tasks
         .filter(({ id }) => opened.includes(id))
-        .map(({ id, Component }) => (
+        .map(({ id, name, Component }) => (
           <div key={id} hidden={open !== id}>
-            <Suspense fallback={<p role="status">One moment.</p>}>
-              <Component {...bench} />
-            </Suspense>
+            <TaskBoundary name={name}>
+              <Suspense fallback={<p role="status">One moment.</p>}>
+                <Component {...bench} />
+              </Suspense>
+            </TaskBoundary>
           </div>
         ))}
     </PaneTheme>

@@ -56,4 +56,18 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
     const widest = await page.evaluate(() => document.documentElement.scrollWidth);
     expect(widest).toBeLessThanOrEqual(width);
   });
+
+  it("goes on where one task fails: the others open, and the one that failed says so", async () => {
+    const { page } = await served.open({ viewport: { width: 1400, height: 700 } });
+    // its part of the program never comes
+    await page.route(/\/share\.[^/]*js$/, (route) => route.abort());
+    await page.goto(served.address);
+    await gridIsReady(page);
+    const tasks = page.getByRole("navigation", { name: "Tasks" });
+    await tasks.getByRole("button", { name: "Share" }).click();
+    await page.getByRole("alert").getByText("Something unexpected stopped “Share”").waitFor();
+    expect(await faults(page)).toEqual([]);
+    await tasks.getByRole("button", { name: "What if" }).click();
+    await page.getByRole("navigation", { name: "Steps of the what-if table" }).waitFor();
+  });
 });

@@ -9,6 +9,7 @@ import { type ReactNode, useEffect, useReducer } from "react";
 import type { Host } from "../../sheet/port";
 import type { StepState } from "../stepped/step-bar";
 import { TaskShell } from "../stepped/task-shell";
+import { unexpected } from "../unexpected";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
 import { readLogbooks } from "./read-logbooks";
@@ -48,7 +49,8 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
       (found) => {
         if (isCurrent) act(found);
       },
-      () => {
+      (failure: unknown) => {
+        unexpected(failure);
         if (isCurrent)
           act({ do: "failed", sentence: "The workbook could not be read. Try again in a moment." });
       },
@@ -62,12 +64,9 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
     if (!isAdding) return undefined;
     let isCurrent = true;
     // rows may have been added since the workbook was looked through
-    readLogbooks(host).then(
-      (found) => {
-        if (isCurrent && found.do === "found") act({ do: "refreshed", tables: found.tables });
-      },
-      () => undefined,
-    );
+    readLogbooks(host).then((found) => {
+      if (isCurrent && found.do === "found") act({ do: "refreshed", tables: found.tables });
+    }, unexpected);
     return () => {
       isCurrent = false;
     };

@@ -1,5 +1,6 @@
 /** A re-check in slices, so that the page draws in between and can stop it. */
 import { recheck, type Logbook } from "../../adopt/recheck/recheck";
+import { unexpected } from "../unexpected";
 import type { Action } from "./state";
 
 /** One frame's worth of work. */
@@ -46,7 +47,10 @@ export function runRecheck(
       }
     }
   };
-  void work();
+  work().catch((failure: unknown) => {
+    unexpected(failure);
+    act({ do: "broke-off" });
+  });
   return {
     stop() {
       isStopped = true;

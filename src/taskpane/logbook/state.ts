@@ -26,6 +26,8 @@ export type Check =
   | { readonly state: "not yet" }
   | { readonly state: "running"; readonly done: number; readonly of: number }
   | { readonly state: "stopped" }
+  /** Something unexpected ended it. */
+  | { readonly state: "broken off" }
   | { readonly state: "done"; readonly report: RecheckReport };
 
 export type Order = "row" | "effect" | "mistake";
@@ -72,6 +74,7 @@ export type Action =
   | { readonly do: "checking"; readonly done: number; readonly of: number }
   | { readonly do: "checked"; readonly report: RecheckReport }
   | { readonly do: "stopped" }
+  | { readonly do: "broke-off" }
   | { readonly do: "only"; readonly only: MistakeId | "all" }
   | { readonly do: "order"; readonly order: Order };
 
@@ -142,6 +145,8 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
       return { ...state, check: { state: "done", report: action.report }, only: "all" };
     case "stopped":
       return { ...state, check: { state: "stopped" } };
+    case "broke-off":
+      return { ...state, check: { state: "broken off" } };
     case "only":
       return { ...state, only: action.only };
     case "order":

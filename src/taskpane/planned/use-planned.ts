@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../workbook/planning/plan";
 import type { RowChoice } from "../../workbook/planning/record/target-row";
+import { unexpected } from "../unexpected";
 import {
   afterPlan,
   afterWriting,
@@ -22,6 +23,9 @@ const wait = (milliseconds: number): Promise<void> =>
 
 const broken =
   "The spreadsheet program broke off, and what it wrote is not known: look at the sheet, then try again.";
+
+const notPlanned =
+  "The spreadsheet program broke off while it was read. Nothing was written here: try again in a moment.";
 
 export interface Change {
   /** What is to be written, as text: equal texts need no new plan. Undefined: nothing yet. */
@@ -65,7 +69,10 @@ export function usePlanned(change: Change): Planned {
     const timer = setTimeout(() => {
       change
         .plan(choice)
-        .then(afterPlan, () => refusedWith(broken))
+        .then(afterPlan, (failure: unknown) => {
+          unexpected(failure);
+          return refusedWith(notPlanned);
+        })
         .then(
           (found) => {
             if (latest.current !== mine) return;
@@ -120,7 +127,8 @@ export function usePlanned(change: Change): Planned {
           after = { ...after, differences: [...after.differences, ...more] };
         }
       }
-    } catch {
+    } catch (failure) {
+      unexpected(failure);
       after = { state: "not known", sentence: broken };
     }
     isWriting.current = false;

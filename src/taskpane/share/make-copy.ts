@@ -4,8 +4,6 @@ import { shareWorkbook } from "../../partner/sharing";
 import { isFileProblem, sayFile } from "../../xlsx";
 import type { Kind, Made, ShareAct } from "./share-state";
 
-const untouched = "The workbook is as it was";
-
 const wording: Partial<Record<FaultCode, string>> = {
   "being-edited":
     "A cell is being edited: finish it with Enter or leave it with Escape, then try again.",
@@ -17,7 +15,9 @@ const wording: Partial<Record<FaultCode, string>> = {
 /** A sentence for a file that was not handed out; the workbench says why itself. */
 export function faultWords({ code, about }: Fault): string {
   if (code === "failed" && about !== "") return about;
-  return wording[code] ?? `The file could not be read. ${untouched}: try again in a moment.`;
+  return (
+    wording[code] ?? "The file could not be read, and no copy was made: try again in a moment."
+  );
 }
 
 const fileNames: Record<Kind, string> = {

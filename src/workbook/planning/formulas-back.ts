@@ -4,11 +4,12 @@
  * our columns alone: in any other, an empty cell may be meant.
  */
 import type { Content, Step } from "../../sheet/port";
-import { address, cellAt } from "../../sheet/address";
+import { cellAt } from "../../sheet/address";
 import type { TableShape } from "../tables/column";
 import { isHeading, placeOf } from "./headings";
 import { ourColumnFormula } from "./logbook/column-formula";
 import type { PlannedCell } from "./plan";
+import { plannedCell } from "./planned-cell";
 import { isEmpty, type Logbook, nowText, readCell } from "./snapshot";
 import { isLeftError, type TargetRow } from "./record/target-row";
 
@@ -30,8 +31,7 @@ function cellsIn(logbook: Logbook, shape: TableShape, row: number): PlannedCell[
     const format = isPlain ? (ours.format ?? "General") : now.format;
     const block = cellAt(table.sheet, table.row + row, table.column + column);
     const content: Content = { kind: "formula", formula, format };
-    const about = { block, address: address(block), heading, now: nowText(now) };
-    return [{ ...about, content, shown: formula, mustConfirm: false }];
+    return [plannedCell({ block, heading, now: nowText(now), content, shown: formula })];
   });
 }
 

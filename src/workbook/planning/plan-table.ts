@@ -5,14 +5,14 @@ import type { BookCell, BookSheet, BookTable } from "../../sheet/book";
 import type { Column, RecordTable, TableShape } from "../tables/column";
 import type { RowValue } from "../tables/row-values";
 import { tableSheet } from "../tables/sheet";
-import { address, cellAt } from "../../sheet/address";
+import { cellAt } from "../../sheet/address";
 import { finished } from "./finished";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
+import { plannedCell } from "./planned-cell";
 import { rowWords } from "./record/row-words";
 import { refusal } from "./refusal";
 import { remarkWords } from "./remark-wording";
 import { sheetSteps, tableBlock } from "./sheet-steps";
-import { contentText } from "./shown";
 import type { Snapshot } from "./snapshot";
 
 const isSame = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
@@ -39,21 +39,13 @@ const offers = (shape: TableShape, row: Block): Step[] =>
       : [{ do: "offer-words", block: cellAt(row.sheet, row.row, column), words: choices } as const],
   );
 
-function plannedCell(row: Block, cell: BookCell, column: Column, place: number): PlannedCell {
+function cellOf(row: Block, cell: BookCell, column: Column, place: number): PlannedCell {
   const block = cellAt(row.sheet, row.row, place);
   const content =
     cell.formula === undefined
       ? ({ kind: "value", value: cell.value ?? "" } as const)
       : ({ kind: "formula", formula: cell.formula } as const);
-  return {
-    block,
-    address: address(block),
-    heading: column.heading,
-    now: "",
-    content,
-    shown: contentText(content, column.format),
-    mustConfirm: false,
-  };
+  return plannedCell({ block, heading: column.heading, content, format: column.format });
 }
 
 /** Only the cells that get something: an empty one of a new sheet stays as it is. */
@@ -61,7 +53,7 @@ function plannedCells(sheet: BookSheet, shape: TableShape, row: Block): PlannedC
   return (sheet.rows[row.row] ?? []).flatMap((cell, place) => {
     const column = shape.columns[place];
     const isFilled = cell !== null && (cell.value !== undefined || cell.formula !== undefined);
-    return column && isFilled ? [plannedCell(row, cell, column, place)] : [];
+    return column && isFilled ? [cellOf(row, cell, column, place)] : [];
   });
 }
 

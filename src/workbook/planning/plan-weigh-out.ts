@@ -4,16 +4,16 @@ import type { BookSheet } from "../../sheet/book";
 import { titrations } from "../tables/titrations";
 import { weighOutSheet } from "../weigh-out/sheet";
 import type { WeighOutRecord } from "../weigh-out/weigh-out-record";
-import { address, cellAt } from "../../sheet/address";
+import { cellAt } from "../../sheet/address";
 import { carryOut } from "./carry-out";
 import { finished } from "./finished";
 import type { Confirmed, Plan, PlannedCell, RecordOutcome, Refusal } from "./plan";
+import { plannedCell } from "./planned-cell";
 import { freeSheetName } from "./plan-table";
 import { readLogbook } from "./logbook/read-logbook";
 import { refusal } from "./refusal";
 import type { Pause } from "./settle";
 import { contentOf } from "./sheet-steps";
-import { contentText } from "./shown";
 
 const longestSheetName = 28;
 
@@ -38,17 +38,8 @@ function plannedCells(sheet: BookSheet): PlannedCell[] {
       const block = cellAt(sheet.name, at, column);
       const content = contentOf(cell);
       const before = row[1]?.value;
-      return [
-        {
-          block,
-          address: address(block),
-          heading: column > 1 && typeof before === "string" ? before : "Words",
-          now: "",
-          content,
-          shown: contentText(content, cell.format),
-          mustConfirm: false,
-        },
-      ];
+      const heading = column > 1 && typeof before === "string" ? before : "Words";
+      return [plannedCell({ block, heading, content, format: cell.format })];
     }),
   );
 }

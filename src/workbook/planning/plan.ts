@@ -2,7 +2,7 @@
  * What a change would do to the workbook, as values a person can read before it is done: which cells,
  * what is there now, what would be written. Nothing is written that is not in a plan.
  */
-import type { Block, CellContent, Content, FaultCode, Step } from "../../sheet/port";
+import type { Block, CellContent, Content, Step } from "../../sheet/port";
 
 /** One cell that would be written, or that holds something and stays. */
 export interface PlannedCell {
@@ -75,14 +75,15 @@ export interface Plan {
   readonly fingerprint: string;
 }
 
-/** Nothing can be planned, or nothing was done. The workbook is as it was. */
+/** Nothing can be planned, or nothing was done. */
 export interface Refusal {
   readonly kind: "refused";
-  readonly code: FaultCode;
   /** What happened and what to do. */
   readonly sentence: string;
   /** The row is occupied, and there is a free one: plan again for "next free". */
   readonly hasNextFree?: boolean;
+  /** The host stopped half-way: some cells may be written. */
+  readonly isHalfDone?: boolean;
 }
 
 /** What a person has seen and agreed to. */

@@ -1,15 +1,14 @@
 /** After writing, or after a write that was not answered: look at what is there. */
 import { type Cells, type Fault, type Host, isFault } from "../../sheet/port";
 import { address } from "../../sheet/address";
-import { asked } from "./asked";
 import type { Plan, RecordOutcome } from "./plan";
-import { answerOf } from "./logbook/read-logbook";
+import { read } from "./read";
 import { type Pause, settled } from "./settle";
 import { resultsIn, verifyRecord } from "./record/verify-record";
 
 async function blockOf(host: Host, plan: Plan): Promise<Cells | Fault> {
-  const found = await asked(() => host.read([{ ask: "cells", block: plan.covers ?? plan.block }]));
-  return isFault(found) ? found : answerOf("cells", found[0]);
+  const found = await read(host, [{ ask: "cells", block: plan.covers ?? plan.block }]);
+  return isFault(found) ? found : found[0];
 }
 
 const notKnown = (plan: Plan): RecordOutcome => ({

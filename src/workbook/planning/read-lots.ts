@@ -2,9 +2,8 @@
 import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
 import type { BookValue } from "../../sheet/book";
 import { titrations } from "../tables/titrations";
-import { asked } from "./asked";
 import { placeOf } from "./headings";
-import { answerOf } from "./logbook/read-logbook";
+import { readTable } from "./read";
 
 export interface RecordedLot {
   /** As it stands there: a lot may be a number. */
@@ -40,16 +39,9 @@ const isSame = (one: BookValue, other: BookValue): boolean =>
  * @returns undefined when there is no such table
  */
 export async function readLots(host: Host): Promise<readonly RecordedLot[] | undefined | Fault> {
-  const found = await asked(() => host.read([{ ask: "table", name: titrations.name }]));
-  if (isFault(found)) return found;
-  if (found[0]?.kind === "nothing") return undefined;
-  const table = answerOf("table", found[0]);
-  if (isFault(table)) return table;
-  const answered = await asked(() => host.read([{ ask: "cells", block: table.block }]));
-  if (isFault(answered)) return answered;
-  const cells = answerOf("cells", answered[0]);
-  if (isFault(cells)) return cells;
-
+  const found = await readTable(host, titrations.name);
+  if (found === undefined || isFault(found)) return found;
+  const { table, cells } = found;
   const { headings } = table;
   const lots: RecordedLot[] = [];
   for (const row of cells.values.slice(1).reverse()) {

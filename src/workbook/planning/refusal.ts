@@ -1,10 +1,11 @@
-/** A fault of the host as a refusal that says what to do. */
+/** Why nothing is planned or done: a sentence of ours, or a fault of the host in words that say what to do. */
 import type { Fault } from "../../sheet/port";
 import { faultSentence } from "./fault-wording";
 import type { Refusal } from "./plan";
 
-export const refusal = (found: Fault): Refusal => ({
-  kind: "refused",
-  code: found.code,
-  sentence: faultSentence(found),
-});
+export const refused = (sentence: string): Refusal => ({ kind: "refused", sentence });
+
+export const refusal = (found: Fault): Refusal =>
+  found.code === "half-done"
+    ? { ...refused(faultSentence(found)), isHalfDone: true }
+    : refused(faultSentence(found));

@@ -5,7 +5,7 @@ import { explainFormula } from "../explain/explain";
 import { asked } from "./asked";
 import { isHeading } from "./headings";
 import type { Plan } from "./plan";
-import { answerOf } from "./logbook/read-logbook";
+import { read } from "./read";
 import { errorAt } from "./record/verify-record";
 import { lookupFor } from "./what-it-reads";
 
@@ -18,9 +18,8 @@ async function reasonOf(host: Host, formula: string, cell: Plan["block"]): Promi
 }
 
 async function cellsOf(host: Host, { block }: Plan): Promise<Cells | undefined> {
-  const found = await asked(() => host.read([{ ask: "cells", block }]));
-  const cells = isFault(found) ? undefined : answerOf("cells", found[0]);
-  return cells && !isFault(cells) ? cells : undefined;
+  const found = await read(host, [{ ask: "cells", block }]);
+  return isFault(found) ? undefined : found[0];
 }
 
 const list = (names: readonly string[]): string =>

@@ -66,7 +66,7 @@ function mayBe(outcome: RecordOutcome | Refusal, isChanged: boolean): boolean {
     case "to-confirm":
       return !isChanged;
     case "refused":
-      return !isChanged || outcome.code === "half-done";
+      return !isChanged || outcome.isHalfDone === true;
     case "not-known":
       return true;
   }

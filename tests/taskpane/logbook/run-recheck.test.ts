@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { runRecheck } from "../../../src/taskpane/logbook/run-recheck";
 import type { Action } from "../../../src/taskpane/logbook/state";
 import { logbookOf, rowOf, usual } from "../../adopt/recheck/rows";
@@ -45,5 +45,18 @@ describe("a re-check beside a page that draws", () => {
     running.stop();
     await acted(log, "stopped");
     expect(log.acts.map((each) => each.do)).toEqual(["stopped"]);
+  });
+
+  it("says so when it breaks off, and tells the console why", async () => {
+    const told = vi.spyOn(console, "error").mockImplementation(() => undefined);
+    const log: { acts: Action[] } = { acts: [] };
+    const [good] = book();
+    // cells that were never read
+    const broken = { mapping: good?.mapping, cells: undefined } as never;
+    runRecheck([broken], (action) => log.acts.push(action));
+    await acted(log, "broke-off");
+    expect(log.acts.map((each) => each.do)).toEqual(["broke-off"]);
+    expect(told).toHaveBeenCalledOnce();
+    told.mockRestore();
   });
 });

@@ -100,7 +100,7 @@ describe("columns added to a logbook", () => {
       ["correctedTitre", "acidValue"].includes(id),
     );
     const plan = await planColumns(host, mapping, chosen);
-    expect(plan).toMatchObject({ kind: "refused", code: "target-not-empty" });
+    expect(plan).toMatchObject({ kind: "refused" });
     expect("sentence" in plan ? plan.sentence : "").toContain("'Oil book'!K3");
   });
 

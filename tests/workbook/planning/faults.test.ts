@@ -77,7 +77,6 @@ describe.each(books)("recording in %s", (_, book) => {
         );
         expect(outcome).toEqual({
           kind: "refused",
-          code,
           sentence: faultSentence(fault(code, "Log")),
         });
         expect(host.book).toEqual(before);
@@ -95,7 +94,10 @@ describe.each(books)("recording in %s", (_, book) => {
       });
       if (outcome.kind === "recorded") expect(outcome.isReadBack).toBe(false);
       else {
-        expect(outcome).toMatchObject({ kind: "refused", code: "failed" });
+        expect(outcome).toMatchObject({
+          kind: "refused",
+          sentence: faultSentence(fault("failed")),
+        });
         expect(host.book).toEqual(before);
       }
     }
@@ -177,8 +179,9 @@ describe("a host that is late", () => {
   };
 
   it("is not waited for without end, whichever call it hangs at", async () => {
-    expect(await late("capabilities")).toMatchObject({ kind: "refused", code: "no-answer" });
-    expect(await late("read")).toMatchObject({ kind: "refused", code: "no-answer" });
+    const sentence = faultSentence(fault("no-answer"));
+    expect(await late("capabilities")).toEqual({ kind: "refused", sentence });
+    expect(await late("read")).toEqual({ kind: "refused", sentence });
     expect(await late("write")).toMatchObject({ kind: "not-known" });
   });
 

@@ -70,9 +70,13 @@ describe("a first record", () => {
   it("is refused when the table's name means something else, or no sheet can be added", async () => {
     const named = openMemory();
     named.change((book) => (book.definedNames.titrations = "Sheet1!A1"));
-    expect(await planTitration(named, fryerLot)).toMatchObject({ code: "name-taken" });
+    expect(await planTitration(named, fryerLot)).toMatchObject({
+      sentence: expect.stringContaining("is used for something else in this workbook") as string,
+    });
     const closed = openMemory();
     closed.change((book) => (book.isProtected = true));
-    expect(await planTitration(closed, fryerLot)).toMatchObject({ code: "workbook-protected" });
+    expect(await planTitration(closed, fryerLot)).toMatchObject({
+      sentence: expect.stringContaining("is protected against new sheets") as string,
+    });
   });
 });

@@ -252,9 +252,11 @@ describe("planning a what-if table at a place that is used", () => {
       book.isProtected = true;
       for (const sheet of book.sheets) sheet.isProtected = true;
     });
-    expect(await planWhatIf(host, asking())).toMatchObject({ code: "workbook-protected" });
+    expect(await planWhatIf(host, asking())).toMatchObject({
+      sentence: expect.stringContaining("The workbook is protected against new sheets") as string,
+    });
     expect(await planWhatIf(host, asking({}, atCell(0, 0)))).toMatchObject({
-      code: "sheet-protected",
+      sentence: expect.stringContaining("is protected. Nothing was written") as string,
     });
   });
 

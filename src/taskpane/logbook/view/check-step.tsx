@@ -3,6 +3,7 @@ import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
+import { unexpected } from "../../unexpected";
 import { Say } from "../../widgets/say";
 import { readLogbooks } from "../read-logbooks";
 import { isAllRight, remarksOn, summaryWords } from "../listed";
@@ -86,9 +87,15 @@ export function CheckStep(props: StepProps) {
           appearance={check.state === "done" ? "secondary" : "primary"}
           className="wide"
           onClick={() => {
-            void readAgain(props).then((books) => {
-              if (books.length > 0) running.current = runRecheck(books, act);
-            });
+            readAgain(props).then(
+              (books) => {
+                if (books.length > 0) running.current = runRecheck(books, act);
+              },
+              (failure: unknown) => {
+                unexpected(failure);
+                act({ do: "broke-off" });
+              },
+            );
           }}
         >
           {check.state === "done" ? "Re-check again" : "Re-check every row"}
@@ -96,6 +103,12 @@ export function CheckStep(props: StepProps) {
       )}
       <div role="status">
         {check.state === "stopped" ? <Say tone="know">Stopped. Nothing was written.</Say> : null}
+        {check.state === "broken off" ? (
+          <Say tone="mind">
+            Something unexpected ended the re-check, so nothing is said about any row. It only
+            reads: nothing was written. Try again.
+          </Say>
+        ) : null}
         {check.state === "done" ? <Summary report={check.report} act={act} /> : null}
       </div>
       {check.state === "done" ? (

@@ -9,24 +9,17 @@ import {
   type Content,
   type Host,
   isFault,
-  type Question,
   type Step,
   type Table,
 } from "../../../sheet/port";
 import type { Offer } from "../../../adopt/added-columns/columns-to-add";
 import type { LogbookMapping } from "../../../adopt/recognising/mapping";
 import { address, cellAt } from "../../../sheet/address";
-import { asked } from "../asked";
 import { finished } from "../finished";
-import type { Plan, PlannedCell, Refusal, Remark } from "../plan";
-import { refusal } from "../refusal";
-import { contentText } from "../shown";
-
-const refused = (code: Refusal["code"], sentence: string): Refusal => ({
-  kind: "refused",
-  code,
-  sentence,
-});
+import type { Plan, Refusal, Remark } from "../plan";
+import { plannedCell } from "../planned-cell";
+import { read } from "../read";
+import { refusal, refused } from "../refusal";
 
 /** From the headings to the last row, as many columns as are added. */
 const blockFor = ({ sheet, place }: LogbookMapping, columns: number): Block => ({
@@ -57,13 +50,14 @@ async function tableAt(
   host: Host,
   { sheet, place }: LogbookMapping,
 ): Promise<Table | undefined | Refusal> {
-  const names = await asked(() => host.read([{ ask: "names" }]));
-  if (isFault(names)) return refusal(names);
-  const [found] = names;
-  const known = found?.kind === "names" ? found.tables : [];
+  const found = await read(host, [{ ask: "names" }]);
+  if (isFault(found)) return refusal(found);
+  const known = found[0].tables;
   if (known.length === 0) return undefined;
-  const questions = known.map((name): Question => ({ ask: "table", name }));
-  const answers = await asked(() => host.read(questions));
+  const answers = await read(
+    host,
+    known.map((name) => ({ ask: "table", name }) as const),
+  );
   if (isFault(answers)) return refusal(answers);
   return answers.find(
     (each): each is Table =>
@@ -78,25 +72,6 @@ function contentOf(offer: Offer, row: number, { place }: LogbookMapping): Conten
   if (row === place.headingRow) return { kind: "value", value: offer.heading };
   if (row < place.firstRow || !offer.formula) return { kind: "keep" };
   return { kind: "formula", formula: offer.formula(row + 1), format: offer.format };
-}
-
-function plannedCell(
-  sheet: string,
-  row: number,
-  column: number,
-  offer: Offer,
-  content: Content,
-): PlannedCell {
-  const block = cellAt(sheet, row, column);
-  return {
-    block,
-    address: address(block),
-    heading: offer.heading,
-    now: "",
-    content,
-    shown: contentText(content),
-    mustConfirm: false,
-  };
 }
 
 function remarksOf(table: Table | undefined, added: readonly Offer[]): Remark[] {
@@ -127,27 +102,23 @@ export async function planColumns(
   chosen: readonly Offer[],
 ): Promise<Plan | Refusal> {
   const added = chosen.filter(({ formula }) => formula !== undefined);
-  if (added.length === 0) return refused("not-offered", "Choose a column to add first.");
+  if (added.length === 0) return refused("Choose a column to add first.");
   const table = await tableAt(host, mapping);
   if (table && "sentence" in table) return table;
   if (table?.isFiltered)
     return refused(
-      "table-filtered",
       `Some rows of the table ${table.name} are hidden by a filter. Take the filter off, then look again.`,
     );
   if (table?.hasTotals)
     return refused(
-      "not-offered",
       `The table ${table.name} has a row of totals: columns are not added beside it. Take the row off, then look again.`,
     );
   const block = blockFor(mapping, added.length);
-  const answer = await asked(() => host.read([{ ask: "cells", block }]));
-  if (isFault(answer)) return refusal(answer);
-  const [cells] = answer;
-  const held = cells?.kind === "cells" ? inTheWay(cells) : undefined;
+  const found = await read(host, [{ ask: "cells", block }]);
+  if (isFault(found)) return refusal(found);
+  const held = inTheWay(found[0]);
   if (held !== undefined)
     return refused(
-      "target-not-empty",
       `${held} is in the way: the new columns go to the right of the logbook, into empty cells. Insert ${String(added.length)} empty columns there, or choose fewer.`,
     );
   const contents = Array.from({ length: block.rows }, (_, at) =>
@@ -156,9 +127,9 @@ export async function planColumns(
   const planned = contents.flatMap((row, at) =>
     row.flatMap((content, column) => {
       const offer = added[column];
-      return offer && content.kind !== "keep"
-        ? [plannedCell(mapping.sheet, block.row + at, block.column + column, offer, content)]
-        : [];
+      if (!offer || content.kind === "keep") return [];
+      const cell = cellAt(mapping.sheet, block.row + at, block.column + column);
+      return [plannedCell({ block: cell, heading: offer.heading, content })];
     }),
   );
   const last = columnLetters(block.column + added.length - 1);

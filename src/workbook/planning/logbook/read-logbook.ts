@@ -4,21 +4,14 @@ import {
   type Cells,
   type Fault,
   fault,
-  type Found,
   type Host,
   isFault,
   type Names,
   type Sheets,
 } from "../../../sheet/port";
 import { asked } from "../asked";
+import { read } from "../read";
 import type { Snapshot } from "../snapshot";
-
-type Kind = Found["kind"];
-type Of<K extends Kind> = Extract<Found, { kind: K }>;
-
-/** The answer of a kind among others; a host that answers something else has failed. */
-export const answerOf = <K extends Kind>(kind: K, found: Found | undefined): Of<K> | Fault =>
-  found?.kind === kind ? (found as Of<K>) : fault("failed", kind);
 
 /** More rows below a table are not looked at. */
 const mostBelow = 200;
@@ -29,15 +22,16 @@ async function cellsOf(host: Host, block: Block, { sheets }: Sheets): Promise<Ce
   const end = block.row + block.rows;
   const below = used ? Math.max(0, Math.min(used.row + used.rows - end, mostBelow)) : 0;
   const wanted = { ...block, rows: block.rows + below + 1 };
-  const found = await asked(() => host.read([{ ask: "cells", block: wanted }]));
-  return isFault(found) ? found : answerOf("cells", found[0]);
+  const found = await read(host, [{ ask: "cells", block: wanted }]);
+  return isFault(found) ? found : found[0];
 }
 
 async function otherTables(host: Host, { tables }: Names, name: string): Promise<Block[] | Fault> {
   const others = tables.filter((each) => each.toLowerCase() !== name.toLowerCase());
   if (others.length === 0) return [];
-  const found = await asked(() =>
-    host.read(others.map((each) => ({ ask: "table", name: each }) as const)),
+  const found = await read(
+    host,
+    others.map((each) => ({ ask: "table", name: each }) as const),
   );
   if (isFault(found)) return found;
   return found.flatMap((each) => (each.kind === "table" ? [each.block] : []));
@@ -47,17 +41,14 @@ export async function readLogbook(host: Host, tableName: string): Promise<Snapsh
   const can = await asked(() => host.capabilities());
   if (isFault(can)) return can;
   if (!can.canWrite) return fault("read-only");
-  const found = await asked(() =>
-    host.read([{ ask: "sheets" }, { ask: "names" }, { ask: "table", name: tableName }]),
-  );
+  const found = await read(host, [
+    { ask: "sheets" },
+    { ask: "names" },
+    { ask: "table", name: tableName },
+  ]);
   if (isFault(found)) return found;
-  const sheets = answerOf("sheets", found[0]);
-  if (isFault(sheets)) return sheets;
-  const names = answerOf("names", found[1]);
-  if (isFault(names)) return names;
-  if (found[2]?.kind === "nothing") return { sheets, names, logbook: undefined };
-  const table = answerOf("table", found[2]);
-  if (isFault(table)) return table;
+  const [sheets, names, table] = found;
+  if (table.kind === "nothing") return { sheets, names, logbook: undefined };
   const cells = await cellsOf(host, table.block, sheets);
   if (isFault(cells)) return cells;
   const others = await otherTables(host, names, tableName);

@@ -4,6 +4,7 @@ import {
   type Block,
   type Content,
   type Host,
+  fault,
   isFault,
   type Sheets,
   type Step,
@@ -14,13 +15,13 @@ import { andList } from "../../../adopt/recheck/reporting/and-list";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { uncheckedWords } from "../../../adopt/recheck/reporting/unchecked";
-import { address, cellAt } from "../../../sheet/address";
-import { asked } from "../asked";
+import { cellAt } from "../../../sheet/address";
 import { finished } from "../finished";
 import type { Plan, PlannedCell, Refusal } from "../plan";
+import { plannedCell } from "../planned-cell";
+import { read } from "../read";
 import { isFrom, lineOf, sourceOf } from "./recheck-lines";
 import { refusal } from "../refusal";
-import { contentText } from "../shown";
 
 const reportName = "Re-check report";
 const headingRow = 3;
@@ -99,11 +100,10 @@ export async function planReport(
   report: RecheckReport,
   logbooks: readonly Logbook[],
 ): Promise<Plan | Refusal> {
-  const answer = await asked(() => host.read([{ ask: "sheets" }]));
-  if (isFault(answer)) return refusal(answer);
-  const [sheets] = answer;
-  if (sheets?.kind !== "sheets") return refusal({ kind: "fault", code: "failed", about: "" });
-  if (sheets.isProtected) return refusal({ kind: "fault", code: "workbook-protected", about: "" });
+  const found = await read(host, [{ ask: "sheets" }]);
+  if (isFault(found)) return refusal(found);
+  const [sheets] = found;
+  if (sheets.isProtected) return refusal(fault("workbook-protected"));
   const sheet = freeName(sheets);
   const contents = contentsOf(report, logbooks);
   const block: Block = {
@@ -117,17 +117,7 @@ export async function planReport(
     row.flatMap((content, column): PlannedCell[] => {
       if (content.kind === "keep" || (content.kind === "value" && content.value === "")) return [];
       const cell = cellAt(sheet, at, column);
-      return [
-        {
-          block: cell,
-          address: address(cell),
-          heading: headings[column] ?? "",
-          now: "",
-          content,
-          shown: contentText(content),
-          mustConfirm: false,
-        },
-      ];
+      return [plannedCell({ block: cell, heading: headings[column] ?? "", content })];
     }),
   );
   const steps: Step[] = [

@@ -19,10 +19,11 @@ import {
   rememberedSheet,
   rememberedTable,
 } from "../../../adopt/recognising/remembered";
-import { address, cellAt } from "../../../sheet/address";
-import { asked } from "../asked";
+import { cellAt } from "../../../sheet/address";
 import { finished } from "../finished";
 import type { Plan, PlannedCell, Refusal } from "../plan";
+import { plannedCell } from "../planned-cell";
+import { read, readTable } from "../read";
 import { refusal } from "../refusal";
 import { contentText } from "../shown";
 
@@ -35,14 +36,8 @@ const words =
 export async function readRemembered(
   host: Host,
 ): Promise<{ readonly table: Table; readonly cells: Cells } | undefined | Refusal> {
-  const found = await asked(() => host.read([{ ask: "table", name: rememberedTable }]));
-  if (isFault(found)) return refusal(found);
-  const [table] = found;
-  if (table?.kind !== "table") return undefined;
-  const answer = await asked(() => host.read([{ ask: "cells", block: table.block }]));
-  if (isFault(answer)) return refusal(answer);
-  const [cells] = answer;
-  return cells?.kind === "cells" ? { table, cells } : undefined;
+  const found = await readTable(host, rememberedTable);
+  return isFault(found) ? refusal(found) : found;
 }
 
 const isOf = ({ sheet, place }: LogbookMapping, row: readonly unknown[]): boolean =>
@@ -64,17 +59,8 @@ function plannedCells(
       const nowText = held === undefined || typeof held === "object" ? "" : String(held);
       const shown = contentText(content);
       if (shown === nowText) return [];
-      return [
-        {
-          block: cell,
-          address: address(cell),
-          heading: rememberedHeadings[column] ?? "",
-          now: nowText,
-          content,
-          shown,
-          mustConfirm: nowText !== "",
-        },
-      ];
+      const heading = rememberedHeadings[column] ?? "";
+      return [plannedCell({ block: cell, heading, now: nowText, content, shown })];
     }),
   );
 }
@@ -136,7 +122,7 @@ function changedTable(
   const block: Block = { ...table.block, row: table.block.row + 1, rows: length, columns: width };
   const now: Cells = { ...cells, values: cells.values.slice(1) };
   const changed = plannedCells(block, contents, now);
-  const lost = changed.filter(({ mustConfirm }) => mustConfirm);
+  const lost = changed.filter((cell) => cell.now !== "");
   const grown: Step[] =
     length > table.block.rows - 1
       ? [{ do: "grow-table", name: table.name, block: { ...table.block, rows: length + 1 } }]
@@ -145,7 +131,7 @@ function changedTable(
     what: "remember the columns",
     where: `${areaName(block)} of the sheet ${block.sheet}`,
     summary: `The table ${rememberedTable} on the sheet ${block.sheet}: ${counted(rows.length, "line")} for this logbook, ${String(kept.length)} for others.`,
-    cells: changed.map((cell) => ({ ...cell, mustConfirm: false })),
+    cells: changed,
     makes: [],
     remarks:
       lost.length === 0
@@ -176,10 +162,9 @@ export async function planRemembering(
   const known = await readRemembered(host);
   if (known && "sentence" in known) return known;
   if (known) return changedTable(known, mapping, rows);
-  const found = await asked(() => host.read([{ ask: "sheets" }]));
+  const found = await read(host, [{ ask: "sheets" }]);
   if (isFault(found)) return refusal(found);
   const [sheets] = found;
-  if (sheets?.kind !== "sheets") return refusal(fault("failed"));
   if (sheets.isProtected) return refusal(fault("workbook-protected"));
   if (sheets.sheets.some(({ name }) => name.toLowerCase() === rememberedSheet.toLowerCase()))
     return refusal(fault("name-taken", rememberedSheet));

@@ -10,17 +10,11 @@ import { placeOf } from "../headings";
 import type { Plan, Refusal, Remark } from "../plan";
 import { recordedBefore } from "./recorded-before";
 import { rowWords } from "./row-words";
-import { refusal } from "../refusal";
+import { refusal, refused } from "../refusal";
 import { remarkWords } from "../remark-wording";
 import { rowCells } from "./row-cells";
 import { type Logbook, nowText, readCell, type Snapshot } from "../snapshot";
 import { type RowChoice, targetRow, type TargetRow } from "./target-row";
-
-const refused = (code: Refusal["code"], sentence: string): Refusal => ({
-  kind: "refused",
-  code,
-  sentence,
-});
 
 const missingFrom = (headings: readonly string[], wanted: readonly string[]): string[] =>
   wanted.filter((heading) => placeOf(heading, headings) === undefined);
@@ -40,14 +34,14 @@ function hindrance({ sheets }: Snapshot, logbook: Logbook, into: RecordTable): R
   const { name, block, headings, isFiltered } = table;
   const missing = missingFrom(headings, headingsOf(into, "isEssential"));
   if (missing.length > 0) {
-    return refused("name-taken", remarkWords.notOurTable(name, block.sheet, into, missing));
+    return refused(remarkWords.notOurTable(name, block.sheet, into, missing));
   }
   const found = sheets.sheets.find((sheet) => sheet.name === block.sheet);
   if (found?.isProtected) {
     return refusal(fault("sheet-protected", block.sheet));
   }
   if (isPartnerCopy(logbook)) {
-    return refused("name-taken", remarkWords.partnerCopy(table.name, into.what));
+    return refused(remarkWords.partnerCopy(table.name, into.what));
   }
   return isFiltered ? refusal(fault("table-filtered", name)) : undefined;
 }
@@ -89,15 +83,15 @@ function chosen(logbook: Logbook, into: RecordTable, choice: RowChoice): TargetR
   const { table } = logbook;
   const target = targetRow(logbook, into, choice);
   if (target?.isNew && table.hasTotals) {
-    return refused("target-not-empty", remarkWords.totals(table.name));
+    return refused(remarkWords.totals(table.name));
   }
   if (target?.inTheWay.length === 0) return target;
   const next = targetRow(logbook, into, "next free");
-  if (!target || !next) return refused("target-not-empty", remarkWords.noFreeRow(table.name));
+  if (!target || !next) return refused(remarkWords.noFreeRow(table.name));
   const held = target.inTheWay.map((column) => nowText(readCell(logbook, target.row, column)));
   const sentence = remarkWords.occupied(table.block.row + target.row + 1, held);
   const hasNext = !(next.isNew && table.hasTotals);
-  return { ...refused("target-not-empty", sentence), ...(hasNext ? { hasNextFree: true } : {}) };
+  return { ...refused(sentence), ...(hasNext ? { hasNextFree: true } : {}) };
 }
 
 function summaryOf({ table }: Logbook, target: TargetRow): string {

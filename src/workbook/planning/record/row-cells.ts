@@ -6,6 +6,7 @@ import { address, cellAt } from "../../../sheet/address";
 import { decided, type RowCell } from "../cell-content";
 import { isHeading } from "../headings";
 import type { PlannedCell, Remark } from "../plan";
+import { plannedCell } from "../planned-cell";
 import { remarkWords } from "../remark-wording";
 import { contentText } from "../shown";
 import { type Logbook, nowText, readCell } from "../snapshot";
@@ -38,7 +39,7 @@ function planned(at: RowCell): Planned {
   }
   const shown = content.kind === "keep" ? text : contentText(content, ours?.format);
   return {
-    cell: { block, address: place, heading, now: text, content, shown, mustConfirm: false },
+    cell: plannedCell({ block, heading, now: text, content, shown }),
     remarks,
   };
 }

@@ -6,17 +6,12 @@ import { oneFormula } from "../../what-if/one-formula";
 import type { WhatIfQuestion } from "../../what-if/question";
 import { address, cellAt } from "../../../sheet/address";
 import { finished } from "../finished";
+import { plannedCell } from "../planned-cell";
 import type { Plan, Refusal } from "../plan";
-import { contentText } from "../shown";
+import { refused } from "../refusal";
 import { filledIn } from "./what-if-chart";
 import { type Around, readPlace } from "./what-if-place";
 import { whatIfWords } from "./what-if-wording";
-
-const refused = (code: Refusal["code"], sentence: string): Refusal => ({
-  kind: "refused",
-  code,
-  sentence,
-});
 
 export async function planOneFormula(
   host: Host,
@@ -25,13 +20,13 @@ export async function planOneFormula(
   { at: corner, isNew }: { readonly at: Block; readonly isNew: boolean },
 ): Promise<Plan | Refusal> {
   const found = oneFormula(question);
-  if (found.kind === "not-offered") return refused("not-offered", found.why);
+  if (found.kind === "not-offered") return refused(found.why);
   const at: Block = { ...corner, rows: found.rows, columns: found.columns };
   if (!isNew) {
     const there = await readPlace(host, around, at);
     if (there.kind === "refused") return there;
     const filled = filledIn(there);
-    if (filled.length > 0) return refused("target-not-empty", whatIfWords.spillsOver(filled));
+    if (filled.length > 0) return refused(whatIfWords.spillsOver(filled));
   }
   const cell = cellAt(at.sheet, at.row, at.column);
   const content: Content = { kind: "formula", formula: found.formula };
@@ -39,17 +34,7 @@ export async function planOneFormula(
     what: "write the what-if formula",
     where: `${areaName(cell)} of the sheet ${at.sheet}, and fills ${areaName(at)}`,
     summary: `${isNew ? `A new sheet ${at.sheet}, ${areaName(cell)}` : address(cell)}: one formula that fills ${areaName(at)}, ${tableName(question)}.`,
-    cells: [
-      {
-        block: cell,
-        address: address(cell),
-        heading: "One formula",
-        now: "",
-        content,
-        shown: contentText(content),
-        mustConfirm: false,
-      },
-    ],
+    cells: [plannedCell({ block: cell, heading: "One formula", content })],
     makes: isNew ? [`The sheet ${at.sheet}.`] : [],
     remarks: [],
     block: cell,

@@ -6,13 +6,13 @@ import { layout, type Layout } from "../../what-if/layout";
 import { tableName } from "../../what-if/names";
 import type { WhatIfQuestion } from "../../what-if/question";
 import { address } from "../../../sheet/address";
-import { asked } from "../asked";
+import { read } from "../read";
 import { carryOut } from "../carry-out";
 import { finished } from "../finished";
 import type { Confirmed, Plan, PlannedCell, RecordOutcome, Refusal, Remark } from "../plan";
 import { freeSheetName } from "../plan-table";
 import { planOneFormula } from "./plan-one-formula";
-import { refusal } from "../refusal";
+import { refusal, refused } from "../refusal";
 import type { Pause } from "../settle";
 import { plannedCells, tableSteps } from "./what-if-cells";
 import { filledIn, planChart } from "./what-if-chart";
@@ -92,11 +92,8 @@ async function drawn(
   if (!around.hasCharts) return { ...none, remarks: [know(whatIfWords.noCharts(around.program))] };
   const { chart, left } = planChart(at, asking.question, asking.doses, table);
   if (!chart) return { ...none, remarks: [know(whatIfWords.noLines)] };
-  const found = isNew
-    ? undefined
-    : await asked(() => host.read([{ ask: "cells", block: chart.place }]));
-  const [below] = found === undefined || isFault(found) ? [] : found;
-  const covered = below?.kind === "cells" ? filledIn(below) : [];
+  const found = isNew ? undefined : await read(host, [{ ask: "cells", block: chart.place }]);
+  const covered = found === undefined || isFault(found) ? [] : filledIn(found[0]);
   const count = chart.lines.length;
   return {
     steps: [{ do: "add-chart", ...chart }],
@@ -124,8 +121,7 @@ async function planTable(host: Host, around: Around, asking: WhatIfAsked): Promi
   const cells = plannedCells(at, table.rows, there);
   const full = cells.filter(({ mustConfirm }) => mustConfirm).map((cell) => cell.address);
   if (full.length > mostConfirmed) {
-    const sentence = whatIfWords.tooFull(full);
-    return { kind: "refused", code: "target-not-empty", sentence };
+    return refused(whatIfWords.tooFull(full));
   }
   const chart = await drawn(host, around, asking, table, at, isNew);
   const where = `${areaName(at)} of the sheet ${at.sheet}`;

@@ -1,11 +1,12 @@
 /** The cells of a what-if table as a plan shows them, and as steps for a host. */
 import type { Block, Cells, Step } from "../../../sheet/port";
 import type { Area } from "../../../sheet/area";
-import type { LaidCell, Layout } from "../../what-if/layout";
-import { address, cellAt } from "../../../sheet/address";
+import type { Layout } from "../../what-if/layout";
+import { cellAt } from "../../../sheet/address";
 import type { PlannedCell } from "../plan";
+import { plannedCell } from "../planned-cell";
 import { contentOf } from "../sheet-steps";
-import { contentText, valueText } from "../shown";
+import { valueText } from "../shown";
 
 /** A part of the table, as cells of its sheet. */
 export const areaAt = (at: Block, area: Area): Block => ({
@@ -22,26 +23,6 @@ function nowAt(cells: Cells | undefined, row: number, column: number): string {
   return formula === "" ? valueText(cells?.values[row]?.[column] ?? "") : formula;
 }
 
-function plannedCell(
-  at: Block,
-  row: number,
-  column: number,
-  laid: LaidCell,
-  now: string,
-): PlannedCell {
-  const block = cellAt(at.sheet, at.row + row, at.column + column);
-  const content = contentOf(laid);
-  return {
-    block,
-    address: address(block),
-    heading: laid.name,
-    now,
-    content,
-    shown: contentText(content),
-    mustConfirm: now !== "",
-  };
-}
-
 /** Those that get something: a cell the table leaves alone is in no plan. */
 export const plannedCells = (
   at: Block,
@@ -49,7 +30,13 @@ export const plannedCells = (
   there: Cells | undefined,
 ): PlannedCell[] =>
   rows.flatMap((row, r) =>
-    row.flatMap((cell, c) => (cell ? [plannedCell(at, r, c, cell, nowAt(there, r, c))] : [])),
+    row.flatMap((cell, c) => {
+      if (!cell) return [];
+      const block = cellAt(at.sheet, at.row + r, at.column + c);
+      const now = nowAt(there, r, c);
+      const content = contentOf(cell);
+      return [plannedCell({ block, heading: cell.name, content, now, isLost: now !== "" })];
+    }),
   );
 
 /** The masses and the doses are steps of their own: each is one formula, filled. */

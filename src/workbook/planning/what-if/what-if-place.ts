@@ -12,8 +12,9 @@ import {
 import { address } from "../../../sheet/address";
 import { asked } from "../asked";
 import type { Refusal } from "../plan";
-import { answerOf } from "../logbook/read-logbook";
-import { refusal } from "../refusal";
+import { read } from "../read";
+import { refusal, refused } from "../refusal";
+import { limits } from "../../../xlsx/limits";
 import { whatIfWords } from "./what-if-wording";
 
 /** Where the user wants the table. */
@@ -33,25 +34,13 @@ export interface Around {
   readonly program: string;
 }
 
-/** A spreadsheet program's own bounds. */
-const most = { rows: 1_048_576, columns: 16_384 };
-
-const refused = (code: Refusal["code"], sentence: string): Refusal => ({
-  kind: "refused",
-  code,
-  sentence,
-});
-
 export async function readAround(host: Host): Promise<Around | Fault> {
   const can = await asked(() => host.capabilities());
   if (isFault(can)) return can;
   if (!can.canWrite) return fault("read-only");
-  const found = await asked(() => host.read([{ ask: "sheets" }, { ask: "names" }]));
+  const found = await read(host, [{ ask: "sheets" }, { ask: "names" }]);
   if (isFault(found)) return found;
-  const sheets = answerOf("sheets", found[0]);
-  if (isFault(sheets)) return sheets;
-  const names = answerOf("names", found[1]);
-  if (isFault(names)) return names;
+  const [sheets, names] = found;
   return { sheets, names, hasCharts: can.hasCharts, program: can.program };
 }
 
@@ -69,14 +58,13 @@ async function tableThere(
   block: Block,
 ): Promise<Refusal | Fault | undefined> {
   if (names.tables.length === 0) return undefined;
-  const found = await asked(() =>
-    host.read(names.tables.map((name) => ({ ask: "table", name }) as const)),
+  const found = await read(
+    host,
+    names.tables.map((name) => ({ ask: "table", name }) as const),
   );
   if (isFault(found)) return found;
   const hit = found.find((each) => each.kind === "table" && meets(each.block, block));
-  return hit?.kind === "table"
-    ? refused("target-not-empty", whatIfWords.inTable(address(block), hit.name))
-    : undefined;
+  return hit?.kind === "table" ? refused(whatIfWords.inTable(address(block), hit.name)) : undefined;
 }
 
 /** @returns what the cells of the block hold now, or why nothing may be written there */
@@ -86,16 +74,14 @@ export async function readPlace(
   block: Block,
 ): Promise<Cells | Refusal> {
   const sheet = around.sheets.sheets.find(({ name }) => name === block.sheet);
-  if (!sheet) return refused("failed", whatIfWords.noSheet(block.sheet));
+  if (!sheet) return refused(whatIfWords.noSheet(block.sheet));
   if (sheet.isProtected) return refusal(fault("sheet-protected", sheet.name));
-  if (block.row + block.rows > most.rows || block.column + block.columns > most.columns) {
-    return refused("failed", whatIfWords.noRoom(address(block)));
+  if (block.row + block.rows > limits.rows || block.column + block.columns > limits.columns) {
+    return refused(whatIfWords.noRoom(address(block)));
   }
   const stopped = await tableThere(host, around, block);
   if (isFault(stopped)) return refusal(stopped);
   if (stopped) return stopped;
-  const found = await asked(() => host.read([{ ask: "cells", block }]));
-  if (isFault(found)) return refusal(found);
-  const cells = answerOf("cells", found[0]);
-  return isFault(cells) ? refusal(cells) : cells;
+  const found = await read(host, [{ ask: "cells", block }]);
+  return isFault(found) ? refusal(found) : found[0];
 }
