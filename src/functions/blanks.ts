@@ -1,4 +1,5 @@
 /** The blanks: the one argument where leaving it out and leaving it empty mean different things. */
+import { neutralisedWords } from "../core/titration/neutralised";
 import type { Millilitre } from "../core/quantity/quantity";
 import { isProblem, problem } from "../core/problem/problem";
 import { allowedWords, limits } from "../core/reference/limits";
@@ -6,9 +7,6 @@ import { neutralised } from "../core/titration/corrected-titre";
 import { type Argument, figures } from "./arguments";
 import { type Cell, isNotFilledIn } from "./cells/cell";
 import { readGrid } from "./cells/grid";
-
-/** What the word may be spelt like. */
-export const neutralisedWords = ["neutralised", "neutralized"];
 
 export const isNeutralised = (cell: Cell): boolean =>
   cell.kind === "text" && /^neutrali[sz]ed$/i.test(cell.text.trim());

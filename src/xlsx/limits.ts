@@ -1,4 +1,6 @@
 /** How much of a file is taken on. Data, read by the code, its sentences and the tests. */
+import { sheetLimits } from "../sheet/spreadsheet-limits";
+
 export const limits = {
   /** Bytes of all parts together, unpacked; also of the file itself. */
   unpackedBytes: 100 * 1024 * 1024,
@@ -13,14 +15,14 @@ export const limits = {
   elements: 1_000_000,
   /** Edits and areas that may lie over each other; no sound sheet comes near. */
   overlapping: 20_000,
-  rows: 1_048_576,
-  columns: 16_384,
+  rows: sheetLimits.rows,
+  columns: sheetLimits.columns,
   /** Characters a column can be wide. */
   width: 255,
   /** Points a row can be high. */
   height: 409.5,
   /** Characters in a cell. */
-  text: 32_767,
+  text: sheetLimits.text,
   /** Characters in a number format. */
   format: 255,
   /** Formats of cells a workbook can hold. */

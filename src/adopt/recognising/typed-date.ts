@@ -1,11 +1,13 @@
 /** Dates as the spreadsheet counts them or as people type them: 46146, 04.05.2026, 4 May 26. */
+import { serialDay } from "../../sheet/serial-days";
+
 const months = "jan feb mar apr may jun jul aug sep oct nov dec".split(" ");
 
 const dayNumber = (year: number, month: number, day: number): number | undefined => {
   const full = year < 100 ? 2000 + year : year;
   if (full < 1950 || full > 2199 || month < 1 || month > 12 || day < 1 || day > 31)
     return undefined;
-  return Date.UTC(full, month - 1, day) / 86_400_000 + 25_569;
+  return serialDay(full, month, day);
 };
 
 const monthNamed = (word: string): number => months.indexOf(word.slice(0, 3).toLowerCase()) + 1;

@@ -1,9 +1,10 @@
 /** The certificates for https, and whether this system trusts them as far as it can be told. */
+import { millisecondsInDay } from "../../sheet/serial-days";
 import type { CertificateFiles } from "../certs/folder";
 import { type CertificateState, certificateState, saidOf } from "../certs/state";
 import { type Finding, mend, mind, well } from "./finding";
 
-const month = 30 * 86_400_000;
+const month = 30 * millisecondsInDay;
 
 function foundOf(found: CertificateState, now: Date): Finding {
   if (found.state !== "good") return mend("certificates", saidOf(found));

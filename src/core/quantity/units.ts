@@ -8,6 +8,8 @@ export interface AmountUnit {
   /** Shown after a figure, so that no gallon is ever just a gallon. */
   readonly shown: string;
   readonly measures: "volume" | "mass";
+  /** Where an amount of oil is asked for in the pane; left out where it is not offered. */
+  readonly words?: string;
   /** Litres in one, or kilograms in one. */
   readonly factor: Exact;
 }
@@ -19,14 +21,28 @@ export const litresInImperialGallon = exact("4.54609");
 /** Source: internationalYard. */
 export const kilogramsInPound = exact("0.45359237");
 
-const volume = (name: string, alsoCalled: string[], shown: string, factor: Exact): AmountUnit => ({
+const volume = (
+  name: string,
+  alsoCalled: string[],
+  shown: string,
+  factor: Exact,
+  words?: string,
+): AmountUnit => ({
+  ...(words === undefined ? {} : { words }),
   name,
   alsoCalled,
   shown,
   measures: "volume",
   factor,
 });
-const mass = (name: string, alsoCalled: string[], shown: string, factor: Exact): AmountUnit => ({
+const mass = (
+  name: string,
+  alsoCalled: string[],
+  shown: string,
+  factor: Exact,
+  words?: string,
+): AmountUnit => ({
+  ...(words === undefined ? {} : { words }),
   name,
   alsoCalled,
   shown,
@@ -35,13 +51,13 @@ const mass = (name: string, alsoCalled: string[], shown: string, factor: Exact):
 });
 
 export const amountUnits: readonly AmountUnit[] = [
-  volume("l", ["litre", "liter"], "L", exact(1)),
+  volume("l", ["litre", "liter"], "L", exact(1), "Litres"),
   volume("ml", [], "mL", exact(1).div(thousand)),
-  volume("us_gal", [], "US gal", litresInUsGallon),
-  volume("uk_gal", [], "imperial gal", litresInImperialGallon),
+  volume("us_gal", [], "US gal", litresInUsGallon, "US gallons (3.785 L)"),
+  volume("uk_gal", [], "imperial gal", litresInImperialGallon, "Imperial gallons (4.546 L)"),
   mass("g", [], "g", exact(1).div(thousand)),
-  mass("kg", [], "kg", exact(1)),
-  mass("lb", ["lbm"], "lb", kilogramsInPound),
+  mass("kg", [], "kg", exact(1), "Kilograms"),
+  mass("lb", ["lbm"], "lb", kilogramsInPound, "Pounds"),
 ];
 
 /** Words that name two different volumes, and so are refused. */

@@ -1,5 +1,6 @@
 import { molarRatio } from "../../core/batch/conversions";
 import { limits } from "../../core/reference/limits";
+import { methanolDensity } from "../../core/reference/liquids";
 import { number } from "../arguments";
 import { temperature } from "../common";
 import { worksheetFunction } from "../define";
@@ -20,8 +21,7 @@ export const MOLARRATIO = worksheetFunction(
   (given) => molarRatio(given.volumePercent, given.oil, given.temperature),
   {
     result: "mol/mol",
-    equation:
-      "{volumePercent} / 100 * (0.7914 / 32.042) / (density({oil}, {temperature}) / triglyceride({oil}))",
+    equation: `{volumePercent} / 100 * (${methanolDensity.toString()} / 32.042) / (density({oil}, {temperature}) / triglyceride({oil}))`,
     notes: [
       "20 % by volume is 4.78 to 1, not 6 to 1. The reaction itself uses 3 to 1; 6 to 1 is the usual excess (commonly cited).",
     ],

@@ -1,6 +1,7 @@
 import { cautionsFor } from "../../core/batch/cautions";
 import { methanolVolume } from "../../core/batch/methanol";
 import { limits } from "../../core/reference/limits";
+import { methanolDensity } from "../../core/reference/liquids";
 import { optionalNumber } from "../arguments";
 import { molarRatio, oilMass } from "../common";
 import { worksheetFunction } from "../define";
@@ -23,8 +24,7 @@ export const METHANOL = worksheetFunction(
   (given) => methanolVolume(given.oilMass, given.molarRatio, given.acidValue, given.oil),
   {
     result: "L at 20 C",
-    equation:
-      "{oilMass} * (1 - {acidValue} / 56.1 * 0.282468) * {molarRatio} * 32.042 / triglyceride({oil}) / 0.7914",
+    equation: `{oilMass} * (1 - {acidValue} / 56.1 * 0.282468) * {molarRatio} * 32.042 / triglyceride({oil}) / ${methanolDensity.toString()}`,
     notes: [
       "Left out, the ratio is 6 to 1: twice what the reaction takes (Freedman 1984, commonly cited).",
       "The ratio belongs to the triglyceride that is left once the acid is taken off.",

@@ -1,3 +1,4 @@
+import { neutralisedWord } from "../../core/titration/neutralised";
 import { computed } from "../../core/exact/exact";
 import { isProblem, type Outcome, problem } from "../../core/problem/problem";
 import { type Advice, adviceInWords, bestChange } from "../../core/uncertainty/advice";
@@ -23,7 +24,7 @@ const rowOf =
   (whole: Expanded) =>
   (part: Contribution): Result[] => [
     part.source,
-    part.value === undefined ? noBlank : computed(part.value),
+    part.value === undefined ? neutralisedWord : computed(part.value),
     part.unit,
     computed(part.standard),
     computed(asFfa(part)),
@@ -32,9 +33,6 @@ const rowOf =
 
 export const freedomWords = (freedom: string, plural: string): string =>
   `t for ${freedom} degree${plural} of freedom`;
-
-/** Stands for a blank where there is none. */
-export const noBlank = "neutralised";
 
 /** The labels of the closing rows. */
 export const closingLabels = {

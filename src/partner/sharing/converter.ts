@@ -2,6 +2,7 @@
  * Formulas that call our functions, each to its plain form. A formula that was filled into many cells
  * is read and written out once; for the other cells only its gaps are filled.
  */
+import { sheetLimits } from "../../sheet/spreadsheet-limits";
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import type { Twin } from "../../functions/twin";
@@ -130,7 +131,7 @@ function isFarFromLimit(template: Extract<Template, { kind: "formulas" }>): bool
   const isFar = all.every(
     (parts) =>
       parts.reduce((sum, part) => sum + (typeof part === "string" ? part.length : perGap), 0) <
-      8192,
+      sheetLimits.formula,
   );
   far.set(template, isFar);
   return isFar;

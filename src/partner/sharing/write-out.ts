@@ -1,4 +1,5 @@
 /** One form of formula written in plain functions. */
+import { sheetLimits } from "../../sheet/spreadsheet-limits";
 import { isProblem } from "../../core/problem/problem";
 import type { Twin } from "../../functions/twin";
 import { plainName, titreCallId } from "../../sheet/formula/names";
@@ -20,8 +21,7 @@ import {
   written,
 } from "./workings/template";
 
-/** The longest formula a cell holds. */
-const longest = 8192;
+const longest = sheetLimits.formula;
 
 const isOurs = (node: Expression | Omitted | undefined): node is Call =>
   node?.kind === "call" && titreCallId(node) !== undefined;

@@ -1,11 +1,7 @@
 /** Twins of the functions about uncertainty. */
+import { neutralisedWord } from "../../core/titration/neutralised";
 import { buretteSource } from "../../core/uncertainty/contributions";
-import {
-  closingLabels,
-  freedomWords,
-  noBlank,
-  normalWord,
-} from "../../functions/uncertainty/budget";
+import { closingLabels, freedomWords, normalWord } from "../../functions/uncertainty/budget";
 import { adviceText } from "./shared/advice-text";
 import {
   type BenchText,
@@ -96,7 +92,7 @@ const budget: Work = (reading) => {
     combined([`${t}*${scatter}`, `${normal}*${rest}`]),
   );
   const share = (part: string, factor: string): string => `100*(${factor}*${part}/${halfWidth})^2`;
-  const blankValue = ifBlank(blanks, blank, text(noBlank));
+  const blankValue = ifBlank(blanks, blank, text(neutralisedWord));
   const titre = `${net}+${blank}`;
   const values = [titre, blankValue, titre, blankValue, molarity, mass, mass, net];
   // A label moves down where there is a row for the burette: then it is written out.

@@ -3,6 +3,7 @@
  * everything that rewrites or checks formulas. A broken formula is a problem that says what is wrong
  * and where; nothing a cell can hold makes it throw or hang.
  */
+import { sheetLimits } from "../spreadsheet-limits";
 import { type Outcome, isProblem, problem } from "../../core/problem/problem";
 import { Cursor } from "./cursor";
 import { readExpression } from "./expression";
@@ -16,8 +17,7 @@ export interface Formula {
   readonly tree: Expression;
 }
 
-/** The longest formula a cell holds. */
-const longest = 8192;
+const longest = sheetLimits.formula;
 
 /** What stands after a whole expression has no place there. */
 const trailing = (token: Token) =>

@@ -3,7 +3,9 @@
  * longer than any name, figure or path, and those with so many quotation marks and brackets that
  * reading them would take its time: no sound file holds any of them.
  */
-const longest = 2 * 8192;
+import { sheetLimits } from "../spreadsheet-limits";
+
+const longest = 2 * sheetLimits.formula;
 const longestWord = 1024;
 const mostWork = 4_000_000;
 

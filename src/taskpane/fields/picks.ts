@@ -2,7 +2,7 @@
 import { baseChoices } from "./bases";
 import { oilChoices } from "./oils";
 import { pick, type PickFact } from "./pick-facts";
-import { unitChoices } from "./units";
+import { unitWords } from "./units";
 
 type More = Parameters<typeof pick>[4];
 
@@ -11,7 +11,7 @@ const named = <Word extends string>(choices: readonly (readonly [Word, string])[
 
 export const basePick = (more?: More) => pick("list", "Base", named(baseChoices), "KOH", more);
 
-export const unitPick = (more?: More) => pick("list", "Unit", named(unitChoices), "l", more);
+export const unitPick = (more?: More) => pick("list", "Unit", unitWords, "l", more);
 
 /** "" for an oil that is not in the list. */
 export const oilPick = (more?: More): PickFact =>

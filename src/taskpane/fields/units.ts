@@ -1,19 +1,17 @@
-/** Units of an amount of oil. A gallon is never just a gallon. */
-export type UnitId = "l" | "kg" | "lb" | "us_gal" | "uk_gal";
+/** Units of an amount of oil, in the order they are offered. A gallon is never just a gallon. */
+import { amountUnitNamed } from "../../core/quantity/units";
+
+const unitIds = ["l", "kg", "lb", "us_gal", "uk_gal"] as const;
+export type UnitId = (typeof unitIds)[number];
+
+const of = <Part extends "shown" | "words">(part: Part): Record<UnitId, string> =>
+  Object.fromEntries(unitIds.map((id) => [id, amountUnitNamed(id)?.[part] ?? id])) as Record<
+    UnitId,
+    string
+  >;
 
 /** After a figure. */
-export const unitNames: Record<UnitId, string> = {
-  l: "L",
-  kg: "kg",
-  lb: "lb",
-  us_gal: "US gal",
-  uk_gal: "imperial gal",
-};
+export const unitNames = of("shown");
 
-export const unitChoices: readonly (readonly [UnitId, string])[] = [
-  ["l", "Litres"],
-  ["kg", "Kilograms"],
-  ["lb", "Pounds"],
-  ["us_gal", "US gallons (3.785 L)"],
-  ["uk_gal", "Imperial gallons (4.546 L)"],
-];
+/** In a list to choose from. */
+export const unitWords = of("words");

@@ -1,4 +1,5 @@
 /** What is picked in a titration, each said once: label, words, what holds at first, what stays. */
+import { neutralisedWord } from "../../core/titration/neutralised";
 import { basePick, oilPick } from "../fields/picks";
 import { pick, type PickedOf } from "../fields/pick-facts";
 import { stages } from "../../core/titration/stages";
@@ -57,7 +58,7 @@ export const picks = {
   blank: pick(
     "buttons",
     "The blank",
-    { titrated: "Titrated", neutralised: "Solvent neutralised" },
+    { titrated: "Titrated", [neutralisedWord]: "Solvent neutralised" },
     "",
   ),
   reading: pick(

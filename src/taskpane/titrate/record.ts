@@ -1,4 +1,5 @@
 /** The draft as a row of the logbook. */
+import { neutralisedWord } from "../../core/titration/neutralised";
 import { exact } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import type { OmittedReading, TitrationRecord } from "../../workbook/record/titration-record";
@@ -73,7 +74,7 @@ export function recordOf(seen: Seen): TitrationRecord | undefined {
       const reading = at(index);
       return reading === undefined || reading.omitted !== undefined ? null : usedOf(reading);
     }),
-    blanks: draft.picked.blank === "neutralised" ? "neutralised" : standingBlanks(draft),
+    blanks: draft.picked.blank === neutralisedWord ? neutralisedWord : standingBlanks(draft),
     masses,
     titreStep: figures.value("titreStep"),
     massStep: massStepOf(draft, figures),

@@ -2,6 +2,7 @@
  * Everything that follows from the readings so far: the mean and the verdict as soon as there is a
  * reading, the acid as soon as mass and strength are known, its doubt as soon as the steps are.
  */
+import { neutralisedWord } from "../../core/titration/neutralised";
 import { mean } from "../../core/exact/lists";
 import type { Exact } from "../../core/exact/exact";
 import {
@@ -129,7 +130,7 @@ function acidOf(
 }
 
 const isBlankSettled = (draft: Draft): boolean =>
-  draft.picked.blank === "neutralised" || standingBlanks(draft).length > 0;
+  draft.picked.blank === neutralisedWord || standingBlanks(draft).length > 0;
 
 export function workingOf(draft: Draft, figures: Figures): Working {
   const strength = strengthOf(draft, figures);

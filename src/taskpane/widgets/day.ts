@@ -1,5 +1,5 @@
 /** Days as 2026-09-30, counted without a clock: today is always handed in. */
-const millisecondsInDay = 86_400_000;
+import { millisecondsInDay, serialOf1970 } from "../../sheet/serial-days";
 
 /** Days since 1 January 1970; undefined for a text that is no day of the calendar. */
 export function dayNumber(day: string): number | undefined {
@@ -11,11 +11,8 @@ export function dayNumber(day: string): number | undefined {
 
 const dayText = (time: number): string => new Date(time).toISOString().slice(0, 10);
 
-/** 1 January 1970 as a spreadsheet counts days. */
-const epochInSheet = 25_569;
-
 /** @example sheetDay("2026-09-30") // 46295 */
-export const sheetDay = (day: string): number => (dayNumber(day) ?? 0) + epochInSheet;
+export const sheetDay = (day: string): number => (dayNumber(day) ?? 0) + serialOf1970;
 
 /** Whole days from one day to another; negative when it is yet to come. */
 export function daysBetween(from: string, to: string): number | undefined {

@@ -2,6 +2,7 @@
  * What a formula reads, by its text alone: for those the grid's engine is not asked about. Where that
  * cannot be told, because the formula says at run time where it reads, it may be anything.
  */
+import { lastColumn, lastRow } from "../../sheet/spreadsheet-limits";
 import { isProblem } from "../../core/problem/problem";
 import { plainName } from "../../sheet/formula/names";
 import { readFormula } from "../../sheet/formula/read";
@@ -21,9 +22,6 @@ export interface Surroundings {
 }
 
 export type Reach = readonly ReadBlock[] | "anything";
-
-const lastRow = 1_048_575;
-const lastColumn = 16_383;
 
 const saysWhere = new Set(["OFFSET", "INDIRECT", "GETPIVOTDATA", "CELL", "INFO", "SHEETS"]);
 

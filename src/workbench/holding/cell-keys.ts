@@ -1,5 +1,7 @@
 /** A cell of a sheet as one number, so that sets of many cells stay small. */
-const columns = 16_384;
+import { sheetLimits } from "../../sheet/spreadsheet-limits";
+
+const { columns } = sheetLimits;
 
 export const keyAt = (row: number, column: number): number => row * columns + column;
 

@@ -1,9 +1,7 @@
 /** A block as the grid's engine says it: whole rows and columns have no number at one end. */
+import { lastColumn, lastRow } from "../../sheet/spreadsheet-limits";
 import type { IUnitRange } from "@univerjs/core";
 import type { ReadBlock } from "./readers";
-
-const lastRow = 1_048_575;
-const lastColumn = 16_383;
 
 const or = (given: number, otherwise: number): number =>
   Number.isFinite(given) ? given : otherwise;

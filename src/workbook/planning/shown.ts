@@ -1,17 +1,14 @@
 /** What a cell holds, or would hold, as text for a preview. A decimal point, no thousands signs. */
+import { serialsEnd, timeOfSerial } from "../../sheet/serial-days";
 import { exact } from "../../core/exact/exact";
 import { shown } from "../../core/exact/shown";
 import type { CellContent, Content } from "../../sheet/port";
 
-const dayInMilliseconds = 86_400_000;
-/** Day 0 of a spreadsheet. */
-const dayZero = Date.UTC(1899, 11, 30);
-
 const dateText = (days: number): string =>
-  new Date(dayZero + Math.floor(days) * dayInMilliseconds).toISOString().slice(0, 10);
+  new Date(timeOfSerial(Math.floor(days))).toISOString().slice(0, 10);
 
 /** Years 1900 to 9999, as far as a spreadsheet counts. */
-const isDate = (days: number): boolean => days >= 1 && days < 2_958_466;
+const isDate = (days: number): boolean => days >= 1 && days < serialsEnd;
 
 function numberText(value: number, format: string | undefined): string {
   if (format === "yyyy-mm-dd" && isDate(value)) return dateText(value);

@@ -3,6 +3,7 @@
  * `Titrations` table is made of. Figures are exact as typed; the results are not here, since the row
  * holds them as live formulas.
  */
+import { type neutralisedWord } from "../../core/titration/neutralised";
 import type { Exact } from "../../core/exact/exact";
 import type { Base } from "../../core/reference/bases";
 import type { Stage } from "../../core/titration/stages";
@@ -29,7 +30,7 @@ export interface TitrationRecord {
   /** mL, by place 1 to 6; null where that reading was omitted or never taken. */
   readonly titres: readonly (Exact | null)[];
   /** mL, up to three; or the solvent was neutralised. */
-  readonly blanks: readonly Exact[] | "neutralised";
+  readonly blanks: readonly Exact[] | typeof neutralisedWord;
   /** One mass for all, or one for each titre place, g. */
   readonly masses: Exact | readonly (Exact | null)[];
   /** Smallest difference read, mL. */

@@ -2,11 +2,11 @@
  * The demo co-operative: Saltmarsh Ferries runs its boats on biodiesel from the fryers of three
  * quayside kitchens, North Quay (NQ), Slipway (SW) and Tidewheel (TW). Invented throughout.
  */
+import { serialDay } from "../../sheet/serial-days";
 import type { Entry } from "../tables/sheet";
 
 /** A day as the spreadsheet counts it: days since 30 December 1899. */
-export const sampleDay = (year: number, month: number, date: number): number =>
-  Date.UTC(year, month - 1, date) / 86_400_000 + 25_569;
+export const sampleDay = serialDay;
 
 const bench = {
   Stage: "as received",

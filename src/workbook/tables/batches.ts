@@ -2,6 +2,7 @@
  * The `Batches` table: one row for each batch. The acid value comes by reference from the lot's last
  * titration, so that it follows when a reading is put right.
  */
+import { methanolDensity } from "../../core/reference/liquids";
 import type { BatchRecord } from "../record/batch-record";
 import { baseChoices, calculated, cellOf, type RecordTable, typed } from "./column";
 
@@ -25,8 +26,8 @@ const acidValue =
   `IF(${one("Second lot")}="",${first},IF(${share}>0,${first}*(1-${share}/100)+${second}*${share}/100,NA()))` +
   `*IF(${one("Titrant lye")}="${asIfPure}",${one("Assay %")}/100,1)`;
 
-/** The methanol in a litre of it: 0.7914 kg. A methoxide of assay under 50 % is a solution in methanol. */
-const gramsInLitre = "791.4";
+/** The methanol in a litre of it. A methoxide of assay under 50 % is a solution in methanol. */
+const gramsInLitre = methanolDensity.times(1000).toString();
 const isMethoxide = `OR(ISNUMBER(SEARCH("OCH3",${one("Base")})),ISNUMBER(SEARCH("methoxide",${one("Base")})))`;
 const brought =
   `IF(${one("Assay %")}<50,IF(${isMethoxide},` +

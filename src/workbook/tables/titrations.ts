@@ -3,6 +3,7 @@
  * one for each calculated column. An omitted reading leaves its cell empty and stands in words under
  * Omitted.
  */
+import { neutralisedWord } from "../../core/titration/neutralised";
 import { isExact } from "../../core/exact/exact";
 import { stageNames } from "../../core/titration/stages";
 import { omittedWords } from "../record/omitted-words";
@@ -52,7 +53,7 @@ const numbered = (
 ): Column<TitrationRecord>[] => Array.from({ length: count }, (_, index) => column(index + 1));
 
 const blankOf = ({ blanks: given }: TitrationRecord, index: number) =>
-  given !== "neutralised" ? given[index - 1] : index === 1 ? given : undefined;
+  given !== neutralisedWord ? given[index - 1] : index === 1 ? given : undefined;
 
 export const titrations: RecordTable<TitrationRecord> = {
   name: table,

@@ -1,4 +1,5 @@
 /** What stands on the scale: oil by lot, methanol, lye. */
+import { methanolDensity } from "../../core/reference/liquids";
 import { oilMass as massOf } from "../../core/batch/oil-mass";
 import { isProblem } from "../../core/problem/problem";
 import { as } from "../../core/quantity/quantity";
@@ -40,10 +41,12 @@ const grams = ({ mix, base, assay, charge, limit }: Places, oilMass: string): st
 const methanol = ({ ratio, mix, oil }: Places, oilMass: string): string =>
   `TITRE.METHANOL(${oilMass},${at(ratio)},${at(mix)},${at(oil)})`;
 
-/** A methoxide of assay under 50 % is a solution, and the rest of it is methanol of 791.4 g/L. */
+/** A methoxide of assay under 50 % is a solution, and the rest of it is methanol. */
 function brought({ batch }: WeighOutRecord, places: Places, lye: string): string {
   const isSolution = baseNamed(batch.base)?.isMethoxide === true && batch.assay.lt(50);
-  return isSolution ? `-${lye}*(100-${at(places.assay)})/100/791.4` : "";
+  return isSolution
+    ? `-${lye}*(100-${at(places.assay)})/100/${methanolDensity.times(1000).toString()}`
+    : "";
 }
 
 const pounds = (oilKilograms: string): string =>

@@ -1,4 +1,5 @@
 /** How a sheet is printed: what its own part says of it, and the two names that the workbook keeps. */
+import { lastColumn } from "../../sheet/spreadsheet-limits";
 import { columnLetters } from "../../sheet/cell-name";
 import { type Replacement, splice } from "../../sheet/formula/splice";
 import { absoluteArea, quotedSheet } from "../cell-address";
@@ -49,14 +50,11 @@ function withSetup(tag: string, { landscape, fitToWidth }: PrintSetup): string {
     : withAttribute(withAttribute(turned, "fitToWidth", pages), "fitToHeight", "0");
 }
 
-/** The last column there can be: a break goes right across. */
-const lastColumn = "16383";
-
-/** A break stands above the row it names, which the format counts from 1 and we from 0. */
+/** A break goes right across, and stands above the row it names, which the format counts from 1 and we from 0. */
 function pageBreak(text: string, frame: Node, row: number | undefined): Placed[] {
   if (row === undefined) return [];
   const [outer = "", inner = ""] = ["rowBreaks", "brk"].map((name) => prefixed(frame.prefix, name));
-  const mark = `<${inner} id="${String(row)}" max="${lastColumn}" man="1"/>`;
+  const mark = `<${inner} id="${String(row)}" max="${String(lastColumn)}" man="1"/>`;
   const there = childOf(frame, "rowBreaks");
   if (!there) {
     const xml = `<${outer} count="1" manualBreakCount="1">${mark}</${outer}>`;

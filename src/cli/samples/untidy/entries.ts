@@ -2,6 +2,7 @@
  * Two hundred rows of an untidy logbook: typed from paper at first, then worked out by formulas, in some
  * of them wrongly. Which is wrong where stands in the tests.
  */
+import { timeOfSerial } from "../../../sheet/serial-days";
 import type { BookCell } from "../../../sheet/book";
 
 /** The first entries were typed from paper. */
@@ -124,7 +125,7 @@ const firstDay = 45_299;
 function dateOf(entry: number): BookCell {
   const day = firstDay + Math.round((entry - 1) * 4.7);
   if (entry > lastTextDate) return { value: day, format: "dd/mm/yyyy" };
-  const date = new Date((day - 25_569) * 86_400_000);
+  const date = new Date(timeOfSerial(day));
   return {
     value: `${two(date.getUTCDate())}.${two(date.getUTCMonth() + 1)}.${String(date.getUTCFullYear())}`,
   };

@@ -1,5 +1,5 @@
 /** Earlier titrations, one a row, in helper cells: squares and degrees of freedom of each row. */
-import { neutralisedWords } from "../../../functions/blanks";
+import { neutralisedWords } from "../../../core/titration/neutralised";
 import type { TwinArgument } from "../../../functions/twin";
 import { isAbove } from "./blanks";
 import { constantOf } from "./constant";

@@ -1,4 +1,5 @@
 /** Blank: titrated, or the solvent neutralised beforehand. One or the other. */
+import { neutralisedWord } from "../../../core/titration/neutralised";
 import { useState } from "react";
 import { Say } from "../../widgets/say";
 import { aboutBlank } from "../nudges/readings";
@@ -27,7 +28,7 @@ export function BlankStep() {
   return (
     <>
       <Choose field="blank" />
-      {picked.blank === "neutralised" ? <SetAside count={blanks.length} /> : null}
+      {picked.blank === neutralisedWord ? <SetAside count={blanks.length} /> : null}
       {picked.blank === "titrated" ? (
         <>
           <EndPointTimer key={blanks.length} />

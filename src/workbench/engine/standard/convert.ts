@@ -1,16 +1,16 @@
 /** What one kind of value becomes where another is wanted. */
+import { millisecondsInDay, serialOf1970 } from "../../../sheet/serial-days";
 import { doubt } from "./doubt";
 import { type Cell, Fault } from "./value";
 
 const plainFigure = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 const day = /^(\d{4})-(\d{2})-(\d{2})$/;
-const milliseconds = 86_400_000;
 
 /** Days as spreadsheets count them, from 1899-12-30. */
 export const serialOf = (year: number, month: number, date: number): number => {
   const found = new Date(0);
   found.setUTCFullYear(year, month - 1, date);
-  return Math.round(found.getTime() / milliseconds) + 25_569;
+  return Math.round(found.getTime() / millisecondsInDay) + serialOf1970;
 };
 
 function figureIn(text: string): number {

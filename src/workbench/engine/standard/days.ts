@@ -1,19 +1,18 @@
 /** Days and their parts. Before March 1900 programs do not agree on what day it was. */
+import { serialsEnd, timeOfSerial } from "../../../sheet/serial-days";
 import { ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
 import { number, numbers, serialOf } from "./convert";
 import { type Cell, Fault } from "./value";
 
 const firstAgreed = 61;
-const lastDay = 2_958_465;
-const milliseconds = 86_400_000;
-const days1970 = 25_569;
+const lastDay = serialsEnd - 1;
 
 function dayOf(cell: Cell): Date {
   const serial = Math.floor(number(cell));
   if (serial < firstAgreed || serial > lastDay) doubt();
   if (serial < 0 || serial > lastDay) throw new Fault("#NUM!");
-  return new Date((serial - days1970) * milliseconds);
+  return new Date(timeOfSerial(serial));
 }
 
 function written(year: number, month: number, date: number): number {
