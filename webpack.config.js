@@ -72,8 +72,20 @@ const licencesOf = (part) =>
     },
   });
 
-const common = (mode) => ({
+/** What was compiled stays compiled, for the next build or one for another machine, until its makers change. */
+const cacheOf = (part) => ({
+  type: "filesystem",
+  cacheDirectory: here(".cache/webpack"),
+  name: part,
+  buildDependencies: {
+    makers: [here("webpack.config.js"), here("tsconfig.json"), here("src/cli/build/")],
+  },
+});
+
+const common = (mode, part) => ({
   mode,
+  name: part,
+  cache: cacheOf(`${part}-${mode}`),
   // what a reader of a build wants to know, Finish says
   stats: mode === "production" ? "errors-warnings" : "normal",
   devtool: mode === "development" ? "source-map" : false,
@@ -184,7 +196,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
     "./src/cli/build/policies.ts",
     import.meta.url,
   );
-  const shared = common(mode);
+  const shared = common(mode, "workbench");
   const base = orStop(() => baseFrom(env.base));
   const isRelease = base !== localBase;
   // No copy of an old file that a browser kept is taken for the new one.
@@ -195,8 +207,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
   const small = { minimizer: [new TerserPlugin({ extractComments: false })] };
   return [
     {
-      ...common(mode),
-      name: "functions",
+      ...common(mode, "functions"),
       module: { rules: await calculatingRules() },
       optimization: small,
       entry: { functions: "./src/functions/register.ts" },
@@ -204,8 +215,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
       plugins: [licencesOf("functions"), ...finish],
     },
     {
-      ...common(mode),
-      name: "add-in",
+      ...common(mode, "add-in"),
       optimization: small,
       entry: { taskpane: "./src/taskpane/start.tsx", "help/search": "./src/help/search/start.ts" },
       output: {
@@ -231,7 +241,6 @@ export default async (env = {}, { mode = "production" } = {}) => {
     },
     {
       ...shared,
-      name: "workbench",
       module: { rules: [...shared.module.rules, noExtraChunk, mendedLibrary] },
       // The grid is one chunk: it is all needed, and at once.
       optimization: { ...shared.optimization, splitChunks: false },
