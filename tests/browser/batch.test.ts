@@ -68,6 +68,24 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("shows at each step what hurts in it", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    for (const [step, mind] of [
+      ["Oil", /work alone[\s\S]*erupts[\s\S]*heating alone/],
+      ["Lye", /never the other way round[\s\S]*Base warms methanol[\s\S]*numbs/],
+      ["Methanol", /at most 200 ppm[\s\S]*no drill[\s\S]*Plastic/],
+      ["Weigh-out", /not a permission[\s\S]*Base warms methanol[\s\S]*no drill/],
+      ["Record", /crude fuel[\s\S]*down a drain[\s\S]*weld/],
+    ] as const) {
+      if (step !== "Oil") await hand.next(step);
+      await page.getByRole("heading", { level: 2, name: new RegExp(step) }).waitFor();
+      expect(await page.locator(".cautions-now").innerText()).toMatch(mind);
+    }
+    await page.context().close();
+  });
+
   it("makes a sheet to print in one step, with its print area, and one undo takes it away", async () => {
     const { page, complaints } = await chromium.open({}, sample);
     const hand = new BenchHand(page);

@@ -49,6 +49,19 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
     await chromium.close();
   });
 
+  it("shows the cautions of planning at every step, the first included", async () => {
+    const { page } = await chromium.open({}, "task=what-if");
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    for (const step of ["Sizes", "Compare", "Table", "Write"]) {
+      if (step !== "Sizes") await hand.next(step);
+      await page.getByRole("heading", { level: 2, name: new RegExp(step) }).waitFor();
+      const said = await page.locator(".cautions-now").innerText();
+      expect(said).toMatch(/not a permission[\s\S]*work alone[\s\S]*advise against/);
+    }
+    await page.context().close();
+  });
+
   it("writes 12 sizes by 4 acid values by keyboard alone, right to 1e-12, and one undo takes all of it back", async () => {
     const { page, complaints } = await chromium.open({}, "task=what-if");
     const hand = new BenchHand(page);

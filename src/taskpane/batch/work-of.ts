@@ -6,7 +6,7 @@ import type { Working } from "./working";
 const works: Record<StepId, Work> = {
   oil: "heating",
   lye: "mixing",
-  methanol: "mixing",
+  methanol: "methanol",
   "weigh-out": "dosing",
   record: "draining",
 };

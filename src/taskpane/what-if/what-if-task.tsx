@@ -88,7 +88,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
               </Say>
             ) : null
           }
-          below={step === "table" || step === "write" ? <Cautions work="planning" /> : null}
+          below={<Cautions work="planning" />}
         />
       </HeldElsewhere>
     </DeskProvider>
