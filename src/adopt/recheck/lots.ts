@@ -9,6 +9,7 @@ interface Known {
   readonly row: number;
   readonly day: number | undefined;
   readonly acidValue: number | undefined;
+  readonly acidValues: readonly number[];
   readonly heldAcidValue: number | undefined;
   readonly heldFfa: number | undefined;
   readonly mistake: MistakeId | undefined;
@@ -28,9 +29,8 @@ const neighbours = 3;
 export class Lots {
   private readonly inOrder: Known[] = [];
   private readonly byLot = new Map<string, number[]>();
-  private readonly wrongs = new WeakMap<OfLot, WrongLot>();
 
-  remember({ readings, titration, findings }: CheckedRow): void {
+  remember({ readings, titration, findings, acidValues = [] }: CheckedRow): void {
     const { lot, row, day, held } = readings;
     if (lot === "" || !hasTitration(readings)) return;
     const places = this.byLot.get(key(lot)) ?? [];
@@ -41,6 +41,7 @@ export class Lots {
       row,
       day,
       acidValue: acidValue(titration, {}, fromNothing),
+      acidValues,
       heldAcidValue: held.get("acidValue")?.value,
       heldFfa: held.get("ffa")?.value,
       mistake: findings[0]?.mistake,
@@ -61,21 +62,22 @@ export class Lots {
 
   /** What is wrong with the titration that a row starts from. */
   wrong(of: OfLot | undefined): WrongLot | undefined {
-    return of && this.wrongs.get(of);
+    const { mistake, row = 0 } = (of && this.inOrder[of.at]) ?? {};
+    return mistake && { mistake, row };
   }
 
   private told(at: number, known: Known): OfLot {
     const others = this.inOrder
       .slice(Math.max(0, at - neighbours), at + neighbours + 1)
       .filter((each) => each.lot !== known.lot);
-    const told: OfLot = {
+    return {
+      at,
       acidValue: known.acidValue,
+      acidValues: known.acidValues,
       heldAcidValue: known.heldAcidValue,
       heldFfa: known.heldFfa,
       otherAcidValues: others.flatMap(({ heldAcidValue }) => heldAcidValue ?? []),
       otherFfas: others.flatMap(({ heldFfa }) => heldFfa ?? []),
     };
-    if (known.mistake) this.wrongs.set(told, { mistake: known.mistake, row: known.row });
-    return told;
   }
 }

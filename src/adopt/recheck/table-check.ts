@@ -2,7 +2,7 @@
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { totalsReader } from "../recognising/totals-row";
-import { RowChecker } from "./judging/check-row";
+import { OpenChecker } from "./judging/check-openly";
 import { ColumnDoubts } from "./reporting/column-doubt";
 import type { Finding, Latent, Unchecked } from "./reporting/finding";
 import { latentIn } from "./reporting/latent";
@@ -33,7 +33,7 @@ const isHidden = ({ unread }: Readings): boolean => unread.some(({ hides }) => h
 
 export class TableCheck {
   private readonly read: (row: number) => Readings | undefined;
-  private readonly checker: RowChecker;
+  private readonly checker: OpenChecker;
   private readonly asleep: ReturnType<typeof latentIn>;
   private readonly findings: Finding[] = [];
   private readonly doubts = new ColumnDoubts();
@@ -53,7 +53,7 @@ export class TableCheck {
     const read = rowReader(mapping, cells, assay);
     const isTotals = totalsReader(mapping, cells);
     this.read = (row) => (isTotals(row) ? undefined : read(row));
-    this.checker = new RowChecker(mapping, lots);
+    this.checker = new OpenChecker(mapping, lots);
     this.sample = this.sampled();
     this.checker.learn(this.sample);
     this.asleep = latentIn(mapping);
@@ -91,7 +91,7 @@ export class TableCheck {
       findings: this.findings.filter((each) => !not.has(each)),
       latent: this.asleep.found(),
       unchecked: [...instead, ...this.unchecked.found()],
-      taken: this.rows === 0 ? [] : takenFor(this.mapping, this.sample, this.checker.usual),
+      taken: this.rows === 0 ? [] : takenFor(this.mapping, this.sample, this.checker),
       noDose: this.noDose,
     };
   }

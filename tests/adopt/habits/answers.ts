@@ -31,13 +31,19 @@ const isAsSaid = (state: LogbookState, { role, unit, value }: Given): boolean =>
 };
 
 /** As it is typed: a percentage as such, whatever the cell holds; a charge for a kilogram as percent. */
-function typed({ key, role, unit, value, format, is }: Given): Action {
+function typed({ key, role, unit, value, format, is }: Given, leavesOpen: boolean): Action {
   const shown =
     format.includes("%") && typeof value === "number"
       ? String(Number((value * 100).toFixed(6)))
       : String(value);
   if (key === "strength")
-    return { do: "typed", figure: "strength", value: shown, unit: unit ?? "", ...said(is) };
+    return {
+      do: "typed",
+      figure: "strength",
+      value: shown,
+      unit: unit ?? "",
+      ...(leavesOpen ? {} : said(is)),
+    };
   if (key === "assay") return { do: "typed", figure: "assay", value: shown };
   if (key !== "charge") return { do: "constant", role, value: shown };
   const isForKilogram = unit === "g/kg";
@@ -46,7 +52,7 @@ function typed({ key, role, unit, value, format, is }: Given): Action {
     figure: "charge",
     value: isForKilogram ? String(Number((Number(value) / 10).toFixed(6))) : shown,
     unit: isForKilogram ? "%" : (unit ?? ""),
-    ...said(is),
+    ...(leavesOpen ? {} : said(is)),
   };
 }
 
@@ -65,15 +71,14 @@ export function answers(
     if (!table || isAsSaid(after, given)) return [];
     // A column that says it row by row needs no answer.
     if (table.mapping.columns.some(({ role }) => role === given.role)) return [];
-    return [typed(given)];
+    return [typed(given, made.leavesOpen)];
   });
   const ofDay: Action[] =
     made.habit.blank === "once a day"
       ? [{ do: "answer", answer: { ask: "blank", means: "day" } }]
       : [];
-  // One maker in three leaves open whether grams of lye are pure: then the figures have to tell.
   const bases: Action[] = made.asked.flatMap(({ role, is }): Action[] =>
-    made.seed % 3 !== 0 && is !== undefined && (role === "strength" || role === "baseCharge")
+    !made.leavesOpen && is !== undefined && (role === "strength" || role === "baseCharge")
       ? [{ do: "basis", role, basis: is }]
       : [],
   );

@@ -36,3 +36,25 @@ describe("logbooks of makers with habits of their own", () => {
     expect(total.effectsRight / total.effects).toBeGreaterThanOrEqual(0.98);
   });
 });
+
+describe("logbooks whose makers leave open whether grams of lye are pure or as weighed", () => {
+  const total: Score = noScore();
+  // Other makers than those above.
+  const first = 5000;
+
+  beforeAll(async () => {
+    for (let seed = first; seed < first + books; seed += 1)
+      await score(makeLogbook(seed, { rows, mistakes: 0.15, leavesOpen: true }), total);
+  }, 1_200_000);
+
+  it("have no honest row accused", () => {
+    expect(total.notes.filter((note) => /ACCUSED|STRAY/.test(note))).toEqual([]);
+    expect(total.honest).toBeGreaterThan(total.rows / 2);
+  });
+
+  it("have what is said that a mistake did to the dose right in at least 98 of 100", () => {
+    expect(total.noticed).toBeGreaterThan(books);
+    expect(total.effects).toBeGreaterThan(0);
+    expect(total.effectsRight / total.effects).toBeGreaterThanOrEqual(0.98);
+  });
+});

@@ -30,6 +30,8 @@ export interface RowTruth {
 
 export interface MadeLogbook {
   readonly seed: number;
+  /** Whether grams of lye are pure or as weighed, the maker leaves open. */
+  readonly leavesOpen: boolean;
   readonly habit: Habit;
   readonly sheets: readonly {
     readonly cells: SheetCells;
@@ -128,6 +130,8 @@ export interface Order {
   readonly rows: number;
   /** The share of rows in which a mistake is planted. */
   readonly mistakes: number;
+  /** Every maker leaves open whether grams of lye are pure; otherwise one in three. */
+  readonly leavesOpen?: true;
 }
 
 const words = (habit: Habit, chance: Chance, day: Day): ReadonlyMap<Key, string | number> =>
@@ -239,6 +243,7 @@ export function makeLogbook(seed: number, order: Order): MadeLogbook {
   });
   return {
     seed,
+    leavesOpen: order.leavesOpen ?? seed % 3 === 0,
     habit,
     sheets: grids.map((grid, at) => ({
       cells: grid.cells(at === 0 ? "Log" : "Batches"),

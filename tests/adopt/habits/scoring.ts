@@ -100,6 +100,8 @@ export async function score(made: MadeLogbook, into: Score): Promise<void> {
       continue;
     }
     into.noticed += 1;
+    // With a question open an effect is shown only where it does not rest on the answer.
+    if (made.leavesOpen && found.every(({ effect }) => effect?.of !== "batch")) continue;
     into.effects += 1;
     if (effectIsRight(truth, found)) into.effectsRight += 1;
     else note("EFFECT");

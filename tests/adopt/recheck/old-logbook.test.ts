@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx } from "../../../src/xlsx";
+import { withBasis } from "../../../src/adopt/recognising/basis";
 import { mappingFrom, withColumn } from "../../../src/adopt/recognising/mapping";
 import { lacks } from "../../../src/adopt/recognising/lacks";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
@@ -60,7 +61,9 @@ describe("the old logbook of the samples", () => {
   it("gives up every planted mistake under its right name, and nothing else", () => {
     const guess = log?.guesses[0];
     if (!log || !guess) throw new Error("no table was found");
-    const mapping = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+    const strong = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+    // What it lacks, answered as its plan has it: the grams are pure.
+    const mapping = withBasis(withBasis(strong, "strength", "pure"), "baseCharge", "pure");
     const report = recheckAtOnce([{ mapping, cells: log.cells }]);
     expect(report.rows).toBe(200);
     expect(report.findings.map(({ address, mistake }) => `${address} ${mistake}`).sort()).toEqual(

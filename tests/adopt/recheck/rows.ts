@@ -2,6 +2,7 @@
  * A logbook of typed figures, worked out here in plain doubles: the second implementation the re-check
  * is held to. A row may be worked out in a wrong way.
  */
+import { withBasis } from "../../../src/adopt/recognising/basis";
 import type { RoleId } from "../../../src/adopt/recognising/roles";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
 import type { Logbook } from "../../../src/adopt/recheck/recheck";
@@ -158,7 +159,7 @@ export function rowOf(
   });
 }
 
-/** Rows as a logbook; a role that is left out has no column. */
+/** Rows as a logbook whose maker says that the charge is pure; a role that is left out has no column. */
 export function logbookOf(
   rows: readonly (readonly (LogbookValue | undefined)[])[],
   without: readonly RoleId[] = [],
@@ -178,7 +179,7 @@ export function logbookOf(
   }
   const formatRow = kept.map(({ role }) => formats[role] ?? "General");
   return {
-    mapping,
+    mapping: withBasis(mapping, "baseCharge", "pure"),
     cells: { ...cells, formulas: formulaGrid, formats: cells.values.map(() => formatRow) },
   };
 }

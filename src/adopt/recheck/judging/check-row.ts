@@ -4,7 +4,12 @@ import type { RoleId } from "../../recognising/roles";
 import { searched, type Verdict } from "./check-figure";
 import type { CheckedFigure, CheckedRow } from "./checked";
 import type { Checking } from "./checking";
-import { type Convention, conventionsFor, plainConvention } from "../conventions/conventions";
+import {
+  type Convention,
+  conventionsFor,
+  plainConvention,
+  titrationInConvention,
+} from "../conventions/conventions";
 import { explained } from "./explained";
 import { formulaReader } from "../reading/formula-facts";
 import { exactIn, usualSlipsOf } from "../conventions/habits-of-rows";
@@ -14,6 +19,7 @@ import type { Lots } from "../lots";
 import { settledAcid } from "../working/of-lot";
 import type { Readings } from "../reading/readings";
 import { RowFindings } from "../reporting/row-findings";
+import { acidValue, fromNothing } from "../working/worked";
 import { keyOf } from "./slips";
 
 interface Searched {
@@ -37,6 +43,8 @@ const figuresOf = (
 const withSearch = (judged: Judged): Searched => figuresOf(judged, searched);
 const plainly = (judged: Judged): Searched => figuresOf(judged, (_, verdict) => verdict);
 
+const restOnLye: ReadonlySet<RoleId> = new Set(order.slice(order.indexOf("acidValue")));
+
 /** Nothing that is this far off comes right by rounding: a look at the rest is spared. */
 const hopeless = 20;
 
@@ -45,6 +53,16 @@ const wrongs = ({ figures }: Judged): number => figures.filter(isWrong).length;
 
 const isExplained = ({ verdict }: CheckedFigure): boolean =>
   verdict.kind === "wrong" && verdict.slip?.made.length === 1;
+
+/** All that rests on the lye is right, and something does. */
+function isRight({ figures, findings }: CheckedRow): boolean {
+  const onLye = figures.filter(({ figure: { role } }) => restOnLye.has(role));
+  return (
+    findings.length === 0 &&
+    onLye.some(({ verdict }) => verdict.kind === "right") &&
+    !onLye.some(({ verdict }) => verdict.kind === "carried")
+  );
+}
 
 export class RowChecker {
   private learned = nothingLearned;
@@ -70,8 +88,9 @@ export class RowChecker {
     return this.convention.usual;
   }
 
-  /** Learns from some rows which convention a logbook keeps to, and its commonest mistakes. */
-  learn(rows: readonly Readings[]): void {
+  /** Learns from some rows which convention a logbook keeps to, and its commonest mistakes.
+   * @returns which of them are right, by row */
+  learn(rows: readonly Readings[]): ReadonlySet<number> {
     const settled = rows.map(settledAcid);
     this.convention = learnConvention(settled, {
       misfits: (row, convention) => [...this.judge.misfits(row, convention).values()],
@@ -92,6 +111,12 @@ export class RowChecker {
         checked,
       ),
     };
+    return new Set(checked.filter(isRight).map(({ readings: { row } }) => row));
+  }
+
+  /** What the titration of a row should come to, in the logbook's convention. */
+  acidValue(row: Readings): number | undefined {
+    return acidValue(titrationInConvention(row, this.convention.usual), {}, fromNothing);
   }
 
   check(given: Readings): CheckedRow {

@@ -17,4 +17,6 @@ export interface CheckedRow {
   readonly titration: Readings;
   readonly figures: readonly CheckedFigure[];
   readonly findings: readonly Finding[];
+  /** What its titration comes to with each answer to what nobody said; empty where no question is open. */
+  readonly acidValues?: readonly number[];
 }

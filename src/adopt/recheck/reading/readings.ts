@@ -66,8 +66,12 @@ export interface Readings {
 }
 
 export interface OfLot {
+  /** Which of the titrations that are known. */
+  readonly at: number;
   /** As it should be. */
   readonly acidValue: number | undefined;
+  /** As it should be with each answer to what nobody said of the lye; empty where no question is open. */
+  readonly acidValues: readonly number[];
   /** As the other table holds it. */
   readonly heldAcidValue: number | undefined;
   readonly heldFfa: number | undefined;

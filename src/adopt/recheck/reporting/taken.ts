@@ -1,7 +1,8 @@
 /** What nobody said and was taken for a re-check: said in one line, so that it can be put right. */
 import { isKnown, type LogbookMapping } from "../../recognising/mapping";
-import { basisOf } from "../../recognising/basis";
-import { type Convention, hangsOnDensity } from "../conventions/conventions";
+import { type Basis, basisOf } from "../../recognising/basis";
+import type { Answers } from "../conventions/answers";
+import { type Convention, hangsOnDensity, plainConvention } from "../conventions/conventions";
 import type { Readings } from "../reading/readings";
 import { usualDensity } from "../working/worked";
 
@@ -22,24 +23,48 @@ function densityTaken(rows: readonly Readings[], usual: Convention): string[] {
     : [`${shown(usualDensity(first.oil))} kg of oil a litre`];
 }
 
+/** What was learned, and the answers that were tried to what nobody said. */
+interface TakenFrom {
+  readonly usual: Convention | undefined;
+  readonly answers: readonly Answers[];
+}
+
+const either = (what: string, bases: readonly Basis[]): string[] =>
+  new Set(bases).size > 1
+    ? [`${what} pure in one reading and as weighed in the other: a row is right if either fits`]
+    : [];
+
 /** Each goes on from "Taken for this check: ". */
 export function takenFor(
   mapping: LogbookMapping,
   rows: readonly Readings[],
-  usual: Convention,
+  { usual = plainConvention, answers }: TakenFrom,
 ): string[] {
   const hasDose = rows.some(({ base, charge }) => base !== undefined || charge !== undefined);
   const isWeighed =
-    basisOf(mapping, "strength") === "as weighed" || usual.strengthAsWeighed || usual.acidAsWeighed;
+    basisOf(mapping, "strength") === "as weighed" ||
+    answers.every(({ strength }) => strength === "as weighed");
+  // Nobody said it, and no row fits the other.
+  const isChargeWeighed =
+    basisOf(mapping, "baseCharge") === undefined &&
+    answers.every(({ charge }) => charge === "as weighed");
   const [{ assay } = { assay: undefined }] = rows;
   return [
     ...densityTaken(rows, usual),
     ...(isWeighed && isKnown(mapping, "strength") && assay !== undefined
       ? ["the lye of the burette is as pure as that of the batch"]
       : []),
-    ...(usual.chargeAsWeighed && basisOf(mapping, "baseCharge") === undefined && hasDose
-      ? ["the base charge is as weighed, as the doses fit it"]
+    ...either(
+      "the grams of the titrant",
+      answers.map(({ strength }) => strength),
+    ),
+    ...(hasDose
+      ? either(
+          "the base charge",
+          answers.map(({ charge }) => charge),
+        )
       : []),
+    ...(isChargeWeighed && hasDose ? ["the base charge is as weighed, as the doses fit it"] : []),
     ...(usual.byCoefficient ? ["the lye for % FFA by a published coefficient"] : []),
   ];
 }
