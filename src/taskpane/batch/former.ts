@@ -4,7 +4,7 @@ import { hundred } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
-import { amount } from "./shown";
+import { amount } from "./amount-text";
 import type { Seen } from "./seen";
 
 export interface FormerWords {

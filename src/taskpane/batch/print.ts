@@ -4,7 +4,7 @@ import { exact } from "../../core/exact/exact";
 import type { WeighOutRecord } from "../../workbook/weigh-out/weigh-out-record";
 import { batchOf } from "./record";
 import { routeOf } from "./route-of";
-import { interval } from "./shown";
+import { interval } from "./amount-text";
 import type { Seen } from "./seen";
 
 /** @returns undefined while there is no weigh-out */

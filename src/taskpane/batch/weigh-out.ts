@@ -8,7 +8,7 @@ import { lotMark } from "../lots/lot-ticks";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import type { Mix } from "./mix";
-import { amount, amountTo, interval, poundsText } from "./shown";
+import { amount, amountTo, interval, poundsText } from "./amount-text";
 import type { Seen } from "./seen";
 
 export interface Line {

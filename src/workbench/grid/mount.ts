@@ -41,7 +41,7 @@ import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { takeAsTyped } from "./as-typed";
 import { watchSelection } from "./watch-selection";
-import { soon, worked } from "./worked";
+import { soon, worked } from "./until-calculated";
 
 export interface Grid {
   /** What is known of the working out: formulas that failed, cells that are doubtful. */

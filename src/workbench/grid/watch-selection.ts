@@ -4,7 +4,7 @@ import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheet
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { cellName } from "../../sheet/cell-name";
 import type { CellPlace } from "../../sheet/area";
-import { shownValue } from "../engine/shown";
+import { shownValue } from "../engine/formatted";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";
 import { sayDoubt, sayReason } from "../holding/reasons";

@@ -1,6 +1,6 @@
 /** The open workbook as plain tables: what the page shows before its grid, and beside it on request. */
 import type { CellPlace } from "../../sheet/area";
-import { shownValue } from "../engine/shown";
+import { shownValue } from "../engine/formatted";
 import type { WorkbookCells } from "../engine/workbook-cells";
 
 export interface PlainCell {

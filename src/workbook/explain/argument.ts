@@ -7,7 +7,7 @@ import type { NamedArgument } from "../../functions/define";
 import type { Expression } from "../../sheet/formula/tree";
 import type { Known } from "./value";
 import type { Present } from "./equation";
-import { shownValues } from "./shown";
+import { shownValues } from "./figure-text";
 
 export interface ArgumentExplanation {
   /** The name in the interface: sampleMass. */

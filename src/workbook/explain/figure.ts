@@ -9,7 +9,7 @@ import type { Base } from "../../core/reference/bases";
 import type { FattyAcid } from "../../core/reference/fatty-acids";
 import type { Oil } from "../../core/reference/oils";
 import type { NamedArgument } from "../../functions/define";
-import { shownFigure } from "./shown";
+import { shownFigure } from "./figure-text";
 
 const has = <T>(value: unknown, field: keyof T): value is T =>
   typeof value === "object" && value !== null && field in value;

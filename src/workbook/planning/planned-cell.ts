@@ -2,7 +2,7 @@
 import { address } from "../../sheet/address";
 import type { Block, Content } from "../../sheet/port";
 import type { PlannedCell } from "./plan";
-import { contentText } from "./shown";
+import { contentText } from "./preview-text";
 
 export interface CellParts {
   readonly block: Block;

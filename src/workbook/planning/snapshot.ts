@@ -1,6 +1,6 @@
 /** What was read of a workbook before planning: its sheets, its names, and the logbook's table. */
 import type { Block, Cells, CellContent, Names, Sheets, Table } from "../../sheet/port";
-import { valueText } from "./shown";
+import { valueText } from "./preview-text";
 
 export interface Logbook {
   readonly table: Table;

@@ -3,7 +3,7 @@ import { areaName, columnLetters } from "../../../src/sheet/cell-name";
 import { address } from "../../../src/sheet/address";
 import { filledDown } from "../../../src/xlsx/formulas/shared";
 import { isSameFormula } from "../../../src/sheet/formula/same-formula";
-import { valueText } from "../../../src/workbook/planning/shown";
+import { valueText } from "../../../src/workbook/planning/preview-text";
 
 describe("addresses", () => {
   it("count columns in letters as a spreadsheet does", () => {

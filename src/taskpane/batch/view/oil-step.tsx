@@ -3,7 +3,7 @@ import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { halfSolidWords } from "../../../core/batch/half-solid";
 import { isProblem } from "../../../core/problem/problem";
-import { amount } from "../shown";
+import { amount } from "../amount-text";
 import { isVolume } from "../working";
 import { Choose, Figure, useDesk, useMark } from "./desk";
 import { LotList } from "./lot-list";

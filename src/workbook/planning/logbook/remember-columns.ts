@@ -25,7 +25,7 @@ import type { Plan, PlannedCell, Refusal } from "../plan";
 import { plannedCell } from "../planned-cell";
 import { read, readTable } from "../read";
 import { refusal } from "../refusal";
-import { contentText } from "../shown";
+import { contentText } from "../preview-text";
 
 const headingRow = 2;
 const widths = [18, 12, 9, 24, 30, 10, 14];

@@ -8,7 +8,7 @@ import { isHeading } from "../headings";
 import type { PlannedCell, Remark } from "../plan";
 import { plannedCell } from "../planned-cell";
 import { remarkWords } from "../remark-wording";
-import { contentText } from "../shown";
+import { contentText } from "../preview-text";
 import { type Logbook, nowText, readCell } from "../snapshot";
 import type { TargetRow } from "./target-row";
 

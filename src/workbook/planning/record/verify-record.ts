@@ -4,7 +4,7 @@ import { titreIdOf } from "../../../sheet/formula/names";
 import { tokensOf } from "../../../sheet/formula/token";
 import type { Difference, Plan, PlannedCell } from "../plan";
 import { isSameFormula } from "../../../sheet/formula/same-formula";
-import { valueText } from "../shown";
+import { valueText } from "../preview-text";
 
 interface ReadBack {
   readonly value: CellContent;

@@ -6,7 +6,7 @@ import { cellAt } from "../../../sheet/address";
 import type { PlannedCell } from "../plan";
 import { plannedCell } from "../planned-cell";
 import { contentOf } from "../sheet-steps";
-import { valueText } from "../shown";
+import { valueText } from "../preview-text";
 
 /** A part of the table, as cells of its sheet. */
 export const areaAt = (at: Block, area: Area): Block => ({
