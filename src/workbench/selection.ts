@@ -9,6 +9,8 @@ export interface SelectedCell {
   readonly formula: string;
   /** Raw: null when empty, an error as `{type: "Error", basicValue: "#N/A"}`. */
   readonly value: GivenCell;
+  /** The error it holds: #N/A; not there where it holds none. */
+  readonly error?: string;
   /** As the grid shows it: 1.29 */
   readonly shown: string;
   /** What was written beside the cell, or beside the heading of its column. */

@@ -32,12 +32,32 @@ describe("what is said of the selected cell", () => {
       sentence(
         cell({
           value: { type: "Error", basicValue: "#VALUE!" },
+          error: "#VALUE!",
           shown: "#VALUE!",
           formula: "=TITRE.CORRECTED(A1)",
           lookup: () => [["lots"]],
         }),
       ),
     ).toMatch(/^Batches L4\. #VALUE!\. .*"lots".*\. formula TITRE\.CORRECTED\(A1\)\.$/));
+
+  it("says why a formula of the spreadsheet itself shows an error", () =>
+    expect(
+      sentence(
+        cell({
+          error: "#DIV/0!",
+          shown: "#DIV/0!",
+          formula: "=1/B2",
+          lookup: () => [[0]],
+        }),
+      ),
+    ).toBe(
+      "Batches L4. #DIV/0!. Something is divided by 0, or by a cell that is empty. formula 1/B2.",
+    ));
+
+  it("says that a result is not saved", () =>
+    expect(sentence(cell({ shown: "2", formula: "=LEN(A1)", doubt: "It is not saved." }))).toBe(
+      "Batches L4. 2. formula LEN(A1). It is not saved.",
+    ));
 
   it("names the cell that a spilled value comes from", () =>
     expect(

@@ -1,6 +1,6 @@
 /** What a save does with figures that are none, cells that were emptied, times of day and looks. */
 import { describe, expect, it } from "vitest";
-import { ICommandService } from "@univerjs/core";
+import { CellValueType, ICommandService } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { tidy } from "../../src/workbench/grid/tidy";
 import { readCellName } from "../../src/xlsx/cell-address";
@@ -85,6 +85,41 @@ describe("an empty text", () => {
         expect(cellOf(saved, "A1")?.value ?? null).toBeNull();
         expect(cellOf(saved, "B1")?.value).toBe(1);
         expect(cellOf(saved, "C1")?.value).toBe(0);
+      },
+    ));
+
+  it("that an apostrophe alone makes is nothing in the sheet and nothing in the file", () =>
+    inGrid(
+      bookOf(
+        '<row r="1"><c r="A1"><v>2</v></c><c r="B1" t="b"><f>ISTEXT(A1)</f><v>0</v></c><c r="C1"><f>COUNTA(A1:A2)</f><v>1</v></c><c r="D1"><f>A1+1</f><v>3</v></c></row>',
+      ),
+      async (file) => {
+        mending(file);
+        const put = async (row: number) => {
+          // as the grid has it when an apostrophe is typed and nothing behind it
+          await file.grid.injector.get(ICommandService).executeCommand(SetRangeValuesCommand.id, {
+            unitId: file.grid.cells.names.unit,
+            subUnitId: file.grid.cells.names.sheetId("Data"),
+            range: { startRow: row, endRow: row, startColumn: 0, endColumn: 0 },
+            value: { v: "", t: CellValueType.FORCE_STRING, f: null, si: null, p: null },
+          });
+          await file.grid.computed();
+        };
+        await put(0);
+        await put(1);
+        expect(file.grid.value(at("A1"))).toBeNull();
+        const saved = await file.saved();
+        expect(cellOf(saved, "A1")?.value ?? null).toBeNull();
+        expect(cellOf(saved, "A2")?.value ?? null).toBeNull();
+        // By hand: an empty cell is no text, is not counted, and is 0 to a sum.
+        for (const [address, value] of [
+          ["B1", false],
+          ["C1", 0],
+          ["D1", 1],
+        ] as const) {
+          expect(file.grid.value(at(address)), address).toBe(value);
+          expect(cellOf(saved, address)?.value, address).toBe(value);
+        }
       },
     ));
 });

@@ -23,7 +23,7 @@ describe("what one is told after saving", () => {
 
   it("says who works out what was left, and how where a program does not do so by itself", () => {
     const words = savedWords("log.xlsx", { ...none, edits: [cell], leftAsTheyWere: 2 });
-    expect(words).toContain("2 formulas not worked out here kept the result of before");
+    expect(words).toContain("2 formulas got no new result in the file");
     expect(words).toContain("in LibreOffice press Ctrl+Shift+F9");
     expect(words).not.toContain("#NAME?");
     expect(savedWords("log.xlsx", { ...none, leftAsTheyWere: 1 }, true)).toContain("#NAME?");

@@ -1,7 +1,8 @@
 /** Says what the selected cell holds and how it was worked out. */
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
-import { explainFormula } from "../../workbook/explain/explain";
+import { explainFormula, type Lookup } from "../../workbook/explain/explain";
+import { spreadsheetReason } from "../../workbook/explain/spreadsheet-error";
 import { CallExplanationView } from "./call-explanation";
 import type { ShownCell } from "./shown-cell";
 
@@ -14,12 +15,36 @@ function Hint() {
   );
 }
 
+/** An error that none of our functions gives. */
+function Wrong({ error, formula, lookup }: { error: string; formula: string; lookup: Lookup }) {
+  return (
+    <p className="explain-problem">
+      <strong>{error}</strong> {spreadsheetReason(error, formula, lookup)}
+    </p>
+  );
+}
+
+/** Without a formula: what was put in, or nothing. */
+function PutIn({ cell: { error, held, lookup } }: { cell: ShownCell }) {
+  if (error === undefined || held !== undefined) return <Hint />;
+  return <Wrong error={error} formula="" lookup={lookup} />;
+}
+
 function Worked({ cell, formula }: { cell: ShownCell; formula: string }) {
   const calls = explainFormula(formula, cell.lookup);
   if (isProblem(calls)) return <p className="explain-problem">{say(calls)}</p>;
-  if (calls.length === 0)
-    return <p className="explain-hint">A formula of the spreadsheet itself.</p>;
-  return calls.map((call) => <CallExplanationView key={call.start} call={call} />);
+  const { error } = cell;
+  const isExplained = error === undefined || calls.some(({ problem }) => problem !== undefined);
+  return (
+    <>
+      {isExplained ? null : <Wrong error={error} formula={formula} lookup={cell.lookup} />}
+      {calls.length === 0 ? (
+        <p className="explain-hint">A formula of the spreadsheet itself.</p>
+      ) : (
+        calls.map((call) => <CallExplanationView key={call.start} call={call} />)
+      )}
+    </>
+  );
 }
 
 /** The result is kept, and not worked out: said in words beside the grey of the sheet. */
@@ -48,7 +73,7 @@ export function CellExplanation({ cell }: { cell: ShownCell | undefined }) {
         <p className="explain-note">Spilled from {cell.spilledFrom.address}.</p>
       ) : null}
       {formula === "" ? (
-        <Hint />
+        <PutIn cell={cell} />
       ) : (
         <>
           <p className="explain-formula">

@@ -23,11 +23,14 @@ export async function readSelection(host: Host): Promise<ShownCell | undefined> 
   if (!cells) return undefined;
   const { block } = cells;
   const formula = firstOf(cells.formulas) ?? "";
+  const value = firstOf(cells.values) ?? "";
   return {
     sheet: block.sheet,
     address: areaName({ ...block, rows: 1, columns: 1 }),
     formula,
-    shown: shownContent(firstOf(cells.values) ?? ""),
+    // what a formula elsewhere spilled here looks like what was put in
+    ...(formula !== "" && isError(value) ? { error: value.error } : {}),
+    shown: shownContent(value),
     note: "",
     lookup: await lookupFor(host, formula, block),
   };

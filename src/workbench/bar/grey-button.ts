@@ -12,6 +12,6 @@ export function greyButton({ grey }: Pick<Page, "grey">, grid: Holds, news: News
   return () => {
     const count = greyCount(grid);
     grey.hidden = count === 0;
-    grey.textContent = counted(count, "grey cell");
+    grey.textContent = counted(count, "grey formula");
   };
 }

@@ -9,7 +9,7 @@ const left = (formulas: number, hasOurs: boolean): string => {
   const names = hasOurs
     ? " A program without the add-in then shows #NAME? where TITRE functions are called."
     : "";
-  return ` ${counted(formulas, "formula")} not worked out here kept the result of before, which may no longer hold: a spreadsheet program works them out when it opens the file; in LibreOffice press Ctrl+Shift+F9.${names}`;
+  return ` ${counted(formulas, "formula")} got no new result in the file: the one of before is kept, which may no longer hold, or there is none. A spreadsheet program works them out when it opens the file; in LibreOffice press Ctrl+Shift+F9.${names}`;
 };
 
 /** Said when what the cells show may be older than what was typed. */

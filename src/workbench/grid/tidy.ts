@@ -4,7 +4,6 @@
  * nobody gave it one.
  */
 import {
-  CellValueType,
   type ICellData,
   type ICommandInfo,
   type IExecutionOptions,
@@ -19,8 +18,8 @@ interface Put {
   cellValue?: Record<number, Record<number, ICellData | null>>;
 }
 
-const isNothing = ({ v, t, f, si }: ICellData): boolean =>
-  v === "" && !f && !si && t !== CellValueType.FORCE_STRING;
+/** A lone apostrophe too: a file would have no such cell. */
+const isNothing = ({ v, f, si }: ICellData): boolean => v === "" && !f && !si;
 
 export function tidy(
   { id, params }: ICommandInfo,
@@ -36,7 +35,7 @@ export function tidy(
   new ObjectMatrix<ICellData | null>(cellValue).forValue((row, column, data) => {
     if (!data) return;
     if (!isResult) {
-      if (isNothing(data)) data.v = null;
+      if (isNothing(data)) Object.assign(data, { v: null, t: null });
       return;
     }
     if (!("s" in data)) return;

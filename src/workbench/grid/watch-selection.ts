@@ -45,6 +45,7 @@ function selectedCell(cells: WorkbookCells, place: CellPlace, holding: Holding):
     address: cellName(place.row, place.column),
     formula,
     value,
+    ...(typeof value === "object" && value !== null ? { error: value.basicValue } : {}),
     shown: shownValue(value, cells.format(place)),
     note: noteAt(cells, place),
     ...(reason ? { held: sayReason(reason, place.sheet, nameOf) } : {}),

@@ -172,6 +172,20 @@ function called(tape: Tape, row: number, depth: number): Valued {
   }
 }
 
+/** NaN where a spreadsheet has an error, whatever is done with it, or where the digits left may differ. */
+function worked(sign: "+" | "-" | "*" | "/" | "^", left: number, right: number): number {
+  const value = {
+    "+": left + right,
+    "-": left - right,
+    "*": left * right,
+    "/": left / right,
+    "^": left ** right,
+  }[sign];
+  const isSum = sign === "+" || sign === "-";
+  const isNear = isSum && value !== 0 && Math.abs(value) < 1e-6 * Math.abs(left);
+  return isNear || !Number.isFinite(value) ? NaN : value;
+}
+
 function expression(tape: Tape, row: number, depth: number): Valued {
   if (depth <= 0) return leaf(tape, row);
   switch (tape.next(8)) {
@@ -195,13 +209,7 @@ function expression(tape: Tape, row: number, depth: number): Valued {
       const left = held(tape, expression(tape, row, depth - 1), strength);
       const right =
         sign === "^" ? whole("2", 2) : held(tape, expression(tape, row, depth - 1), strength + 1);
-      const value = {
-        "+": left.value + right.value,
-        "-": left.value - right.value,
-        "*": left.value * right.value,
-        "/": left.value / right.value,
-        "^": left.value ** right.value,
-      }[sign];
+      const value = worked(sign, left.value, right.value);
       return { text: left.text + gap(tape) + sign + gap(tape) + right.text, value, strength };
     }
   }
@@ -212,7 +220,7 @@ export interface Told {
   readonly value: number;
 }
 
-/** A formula for a row of the table. Differences of near figures are left out: their digits differ. */
+/** A formula for a row of the table. Errors and differences of near figures are left out. */
 export const toldFormula = (row: number): fc.Arbitrary<Told> =>
   fc
     .array(fc.nat({ max: 719 }), { minLength: 20, maxLength: 120, size: "max" })
