@@ -2,10 +2,12 @@
  * What is typed, at whatever speed, is what is in the cell, whatever the list of functions offers; and
  * what is not worked out here says so in its cell, in the pane and in a list that can be had again.
  */
+import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { opened } from "../workbench/file";
 import { bookOf } from "../xlsx/files";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo, paneSays } from "./workbench-page";
+import { goTo, paneSays, typeInto } from "./workbench-page";
 
 const bytes = bookOf(
   '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f>RAND()+A1</f><v>7</v></c><c r="C1"><f>LEN(A1)</f><v>1</v></c></row>',
@@ -57,6 +59,64 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     await page.keyboard.press("Enter");
     await goTo(page, "F2");
     await page.locator("#pane code").getByText("=TITRE.CORRECTED(A1,0.1)").waitFor();
+  });
+
+  it.each(
+    [0, 60].flatMap((delay) =>
+      ["=OFFSET(A1,0,0)", '=VALUE("2")', "=A1*2", "oak"].map(
+        (text, row) => [text, delay, 40 + delay + row] as const,
+      ),
+    ),
+  )("is in the cell when Tab goes on to the next: %s, %d ms a key", async (text, delay, row) => {
+    const { page } = shown;
+    await goTo(page, `E${String(row)}`);
+    await page.keyboard.type(text, { delay });
+    await page.keyboard.press("Tab");
+    await page
+      .locator("#pane h2")
+      .getByText(`F${String(row)}`)
+      .waitFor();
+    await goTo(page, `E${String(row)}`);
+    const says = page.locator(text.startsWith("=") ? "#pane code" : "#pane .explain-value");
+    await says.getByText(text, { exact: true }).waitFor();
+  });
+
+  it.each([
+    ["=TITRE.CORR", [], "=TITRE.CORRECTED(A1,0.1)"],
+    ["=STDEV.", ["ArrowDown"], "=STDEV.S(A1,0.1)"],
+  ])("is completed by Tab from a list that has kept step: %s", async (letters, keys, formula) => {
+    const { page } = shown;
+    const address = letters.length > 8 ? "F3" : "F4";
+    await goTo(page, address);
+    await page.keyboard.type(letters, { delay: 60 });
+    const list = page.locator('ul[data-u-comp="sheets-formula-editor"]');
+    await list.getByText(letters.slice(1), { exact: true }).first().waitFor();
+    for (const key of keys) await page.keyboard.press(key);
+    await page.keyboard.press("Tab");
+    // a hand takes longer than this from one key to the next word
+    await page.waitForTimeout(300);
+    await page.keyboard.type("A1,0.1)", { delay: 20 });
+    await page.keyboard.press("Enter");
+    await goTo(page, address);
+    await page.locator("#pane code").getByText(formula, { exact: true }).waitFor();
+  });
+
+  it("leaves an empty cell where it is an apostrophe alone, in the sheet and in the file", async () => {
+    const { page } = shown;
+    await typeInto(page, "H2", "'");
+    await typeInto(page, "H3", "=ISTEXT(H2)");
+    await goTo(page, "H2");
+    await page.locator("#pane .explain-value").getByText("Empty").waitFor();
+    await goTo(page, "H3");
+    await page.locator("#pane .explain-value").getByText("FALSE").waitFor();
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.keyboard.press("Control+s"),
+    ]);
+    const cells = opened(new Uint8Array(readFileSync(await download.path()))).sheets[0]?.cells;
+    const inH = (row: number) => cells?.find((cell) => cell.row === row && cell.column === 7);
+    expect(inH(1)?.value ?? null).toBeNull();
+    expect(inH(2)?.value).toBe(false);
   });
 
   it("is listed in grey, again and again, where its result is not saved", async () => {

@@ -93,7 +93,12 @@ export function isSame({ page, program, type }: Both): boolean {
   }
   if (typeof page === "number") {
     const figure = program.endsWith("%") ? Number(program.slice(0, -1)) / 100 : Number(program);
-    return type === "1" && Math.abs(page - figure) <= nearness * Math.abs(page) + lastDecimal;
+    // an empty cell that is shown as nothing is no 0
+    return (
+      type === "1" &&
+      program !== "" &&
+      Math.abs(page - figure) <= nearness * Math.abs(page) + lastDecimal
+    );
   }
   if (typeof page === "boolean") return type === "4" && program === String(page).toUpperCase();
   return type === "2" && program === (page ?? "");

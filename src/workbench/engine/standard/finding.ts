@@ -1,7 +1,7 @@
 /** A value found in a list, and the one that belongs to it. */
 import type { Standard } from "./adapter";
 import { testOf } from "./criteria";
-import { doubt } from "./doubt";
+import { doubt, doubtIfEmpty } from "./doubt";
 import { compare } from "./compare";
 import { number, truth } from "./convert";
 import { type Cell, Fault, type Given, type Rows } from "./value";
@@ -58,6 +58,11 @@ const column = (rows: Rows, at: number): Cell[] => rows.map((row) => row[at] ?? 
 const turned = (rows: Rows): Rows =>
   (rows[0] ?? []).map((_, at) => rows.map((row) => row[at] ?? null));
 
+function looked(found: Cell): Cell {
+  if (found === null) doubtIfEmpty();
+  return found;
+}
+
 const looking = (facing: (rows: Rows) => Rows, isAcross = false): Standard => ({
   least: 3,
   most: 4,
@@ -73,7 +78,7 @@ const looking = (facing: (rows: Rows) => Rows, isAcross = false): Standard => ({
     // across a single column, one program finds nothing
     if (isAcross && isOrdered && rows.length === 1) doubt();
     const row = place(first(wanted), column(rows, 0), isOrdered ? 1 : 0);
-    return rows[row]?.[at - 1] ?? null;
+    return looked(rows[row]?.[at - 1] ?? null);
   },
 });
 
@@ -141,7 +146,7 @@ export const finding: Readonly<Record<string, Standard>> = {
         ? cells.map((cell) => typeof cell).lastIndexOf("number")
         : place(key, cells, 1);
       if (at < 0) throw new Fault("#N/A");
-      const found = (results ?? list)?.rows.flat()[at] ?? null;
+      const found = looked((results ?? list)?.rows.flat()[at] ?? null);
       if (typeof found === "boolean") doubt();
       return found;
     },

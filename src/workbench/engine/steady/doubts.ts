@@ -14,6 +14,7 @@ export class Doubts {
   private readonly cells = new Set<string>();
   private current: string | undefined;
   private changes = 0;
+  private isIfEmpty = false;
 
   /** Another one whenever a cell is doubted, or no more. */
   get version(): number {
@@ -23,6 +24,7 @@ export class Doubts {
   /** From now on this cell is worked out; what was doubted in it before is past. */
   begin(place: Place): void {
     this.current = keyOf(place);
+    this.isIfEmpty = false;
     if (this.cells.delete(this.current)) this.changes += 1;
   }
 
@@ -30,6 +32,15 @@ export class Doubts {
     if (this.current === undefined || this.cells.has(this.current)) return;
     this.cells.add(this.current);
     this.changes += 1;
+  }
+
+  doubtIfEmpty(): void {
+    this.isIfEmpty = true;
+  }
+
+  /** The formula comes to an empty cell. */
+  comesToEmpty(): void {
+    if (this.isIfEmpty) this.doubt();
   }
 
   /** No cell is worked out any more. */

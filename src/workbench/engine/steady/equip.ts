@@ -35,7 +35,7 @@ export interface Working {
 export function equipEngine(univer: Univer, holding?: Holding): Working {
   const failures = new Failures();
   const doubts = new Doubts();
-  onDoubt(() => doubts.doubt());
+  onDoubt(doubts);
   const injector = univer.__getInjector();
   protectArrays();
   protectReferences();

@@ -1,5 +1,6 @@
 /** Reading and working out one formula: a formula that cannot be read is an error in its own cell. */
 import {
+  type ArrayValueObject,
   AstTreeBuilder,
   type BaseValueObject,
   ErrorType,
@@ -89,6 +90,13 @@ export const steadyParser = (failures: Failures) =>
     }
   };
 
+/** An array, as an array formula has it, of which a cell is empty. */
+const holdsEmpty = (found: Found): boolean =>
+  found.isArray() &&
+  (found as ArrayValueObject)
+    .getArrayValue()
+    .some((row) => row.some((cell) => !cell || cell.isNull()));
+
 export class SteadyInterpreter extends Interpreter {
   constructor(
     private readonly runtime: IFormulaRuntimeService,
@@ -115,6 +123,7 @@ export class SteadyInterpreter extends Interpreter {
       const found = super.execute(run);
       // a cell that refers to an empty one shows 0
       const isEmpty = found.isValueObject() && (found as BaseValueObject).isNull();
+      if (isEmpty || holdsEmpty(found)) this.doubts.comesToEmpty();
       return this.failures.isInRound && isEmpty ? NumberValueObject.create(0) : found;
     } catch {
       this.failures.formula();
