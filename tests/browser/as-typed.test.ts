@@ -55,6 +55,8 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     await page.locator('ul[data-u-comp="sheets-formula-editor"] li').first().waitFor();
     await page.keyboard.press("ArrowUp");
     await page.keyboard.press("Enter");
+    // a hand takes longer than this from one key to the next word
+    await page.waitForTimeout(300);
     await page.keyboard.type("A1,0.1)", { delay: 20 });
     await page.keyboard.press("Enter");
     await goTo(page, "F2");
