@@ -3,7 +3,7 @@
  * as weighed is 6.3 g/L of pure base where the lye is 90 %.
  */
 import type { RoleId } from "./roles";
-import type { Basis, LogbookMapping } from "./shape";
+import type { Basis, LogbookMapping, MappedColumn } from "./shape";
 
 export { type Basis, bases } from "./shape";
 
@@ -14,6 +14,13 @@ export const hasBasis = (role: RoleId): boolean => role === "strength" || role =
 export function basisNamed(words: string): Basis | undefined {
   if (/\bas (?:weighed|is|supplied)\b|\bflakes?\b|\bunadjusted\b/i.test(words)) return "as weighed";
   return /\bpure\b/i.test(words) ? "pure" : undefined;
+}
+
+/** A dose is said to be pure or as weighed by its heading alone; "90 % pure" is the lye that is weighed. */
+export function doseBasisOf({ basis, heading }: MappedColumn): Basis | undefined {
+  if (basis !== undefined) return basis;
+  if (/\bweighed\b|\b(?!100)\d+(?:[.,]\d+)?\s*%\s*pure\b/i.test(heading)) return "as weighed";
+  return basisNamed(heading);
 }
 
 /** Of a role, in its column or as the one figure for all rows. */

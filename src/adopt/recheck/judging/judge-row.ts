@@ -12,8 +12,9 @@ import { once } from "../working/once";
 import type { Readings } from "../reading/readings";
 import type { Slip } from "./slips";
 import { originsOf, type Upstream, upstreamOf } from "../working/upstream";
-import { fromNothing, hasTitration } from "../working/worked";
-import { parts, workedOut, type Written } from "../working/worked-out";
+import { fromNothing, hasTitration, times } from "../working/worked";
+import { parts, workedOut } from "../working/worked-out";
+import { takenAs, writtensOf } from "./writtens";
 
 /** In the order in which one is worked out from the other. */
 export const order: readonly RoleId[] = [
@@ -30,7 +31,6 @@ export const order: readonly RoleId[] = [
 
 const doses: readonly RoleId[] = ["acidDose", "reactionDose", "catalystRate", "catalyst"];
 const ofTitration: ReadonlySet<RoleId> = new Set(["acidValue", "ffa"]);
-const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
 
 /** What rounding on the way may do to a figure. */
 const rounding = 0.0015;
@@ -94,7 +94,8 @@ export class RowJudge {
       const checking = this.checking(held, read, [...upstream], learned);
       const verdict = verdictOn(checking, row);
       figures.push({ checking, verdict });
-      const written = verdict.kind === "not-checked" ? "pure" : verdict.written;
+      const written =
+        verdict.kind === "not-checked" ? takenAs(this.columns, role) : verdict.written;
       const isWrong = verdict.kind === "wrong";
       const next = upstreamOf(held, checking.unit, written, isWrong, read.dose);
       if (next) upstream.push(next);
@@ -112,7 +113,7 @@ export class RowJudge {
       if (row.assayCancels && ofTitration.has(role)) continue;
       const readings = ofTitration.has(role) ? titration : dose;
       const unit = this.columns.get(role)?.unit;
-      for (const written of this.writtens(role, readings)) {
+      for (const written of writtensOf(this.columns, role, readings)) {
         const value = workedOut(role, unit, written, readings, {}, fromNothing);
         if (value === undefined) continue;
         const off = Math.abs(held.value - value) / (held.halfDigit + rounding * Math.abs(value));
@@ -138,15 +139,20 @@ export class RowJudge {
     const unit = this.columns.get(role)?.unit;
     const facts = this.factsOf(held.formula, dose.row);
     const isAcid = ofTitration.has(role);
+    const writtens = writtensOf(this.columns, role, dose);
+    const isPure = writtens.every((each) => each === "pure");
     return {
       role,
       unit,
       held,
       readings: isAcid ? titration : dose,
-      core: () => this.coreIn(role, isAcid ? coreOfTitration : core, unit, dose),
+      core: () => {
+        const figure = this.coreIn(role, isAcid ? coreOfTitration : core, unit, dose);
+        return isPure ? times(figure, (dose.assay ?? 100) / 100) : figure;
+      },
       origins: once(() => originsOf(role, before, facts)),
       facts,
-      writtens: this.writtens(role, dose),
+      writtens,
       usualSlip: usualSlips.get(role),
       isExact: exact.has(role),
       acidOfPureLye,
@@ -164,14 +170,5 @@ export class RowJudge {
     if (figure === undefined || !doses.includes(role)) return figure;
     const of = parts(unit, readings, {}, fromNothing);
     return of === "all" ? figure : of === undefined ? undefined : figure / of;
-  }
-
-  /** A part of a dose is written down pure or as weighed where a total shows which. */
-  private writtens(role: RoleId, { assay }: Readings): Written[] {
-    const hasTotal =
-      this.columns.has("catalyst") ||
-      this.columns.has("catalystRate") ||
-      this.columns.has("weighed");
-    return isPart(role) && (hasTotal || assay === undefined) ? ["weighed", "pure"] : ["weighed"];
   }
 }

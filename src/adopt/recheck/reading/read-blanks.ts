@@ -5,6 +5,7 @@
 import { emptyBlankOf } from "../../recognising/answers";
 import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
 import { isNeutralised } from "../../recognising/neutralised";
+import { figureFrom } from "../../recognising/typed-number";
 import { heldCell, type SheetCells } from "../../recognising/sheet-cells";
 
 type Blanks = readonly number[];
@@ -25,6 +26,7 @@ const whys = {
   day: "no blank is written for that day",
   above: "no blank is written above",
   unknown: "its blank is empty, and what that means is not said",
+  zero: "its blank is 0, and a 0 counts as not filled in",
 } as const;
 
 export function blanksReader(
@@ -34,15 +36,20 @@ export function blanksReader(
   listAt: (row: number) => readonly (number | undefined)[],
   dayAt: (row: number) => number | undefined,
 ): (row: number) => BlanksRead {
+  const cellsAt = (row: number) =>
+    columns.map(({ column, unit }) => ({ value: heldCell(cells, row, column).value, unit }));
+  const isTypedZero = ({ value, unit }: ReturnType<typeof cellsAt>[number]): boolean =>
+    figureFrom(value, mapping.commaIsDecimal, unit)?.value === 0;
   const own = (row: number): Blanks | undefined => {
     const filled = listAt(row).filter((each) => each !== undefined);
     if (filled.length > 0) return filled;
-    // A typed 0 and the word both say that the solvent took nothing.
-    const words = columns.map(({ column }) => heldCell(cells, row, column).value);
-    return words.some((each) => each === 0 || (typeof each === "string" && isNeutralised(each)))
-      ? []
-      : undefined;
+    const isSaid = cellsAt(row).some(
+      (each) => typeof each.value === "string" && !isTypedZero(each) && isNeutralised(each.value),
+    );
+    return isSaid ? [] : undefined;
   };
+  /** In all rows it says that the solvent took nothing; among other blanks it is none that was read. */
+  const isZero = (row: number): boolean => own(row) === undefined && cellsAt(row).some(isTypedZero);
   const { firstRow, lastRow } = mapping.place;
   const means = emptyBlankOf(mapping) ?? "unknown";
   const above: (Above | undefined)[] = [];
@@ -63,7 +70,9 @@ export function blanksReader(
   }
   return (row) => {
     const written = own(row);
-    if (written || !isAnyWritten) return { blanks: written, why: "" };
+    if (written) return { blanks: written, why: "" };
+    if (!isAnyWritten) return { blanks: isZero(row) ? [] : undefined, why: "" };
+    if (isZero(row) && means !== "none") return { blanks: undefined, why: whys.zero };
     if (means === "none") return { blanks: [], why: "" };
     const found = above[row - firstRow];
     const holds =

@@ -37,8 +37,7 @@ export function finalDose(
     const of = parts(columns.get(role)?.unit, readings, {}, fromNothing);
     // Grams of a batch whose oil is not known are no dose of a kilogram.
     if (of === undefined || (of === "all" && !readings.amount)) continue;
-    const isPure =
-      role === "acidDose" && held.verdict.kind !== "not-checked" && held.verdict.written === "pure";
+    const isPure = held.verdict.kind !== "not-checked" && held.verdict.written === "pure";
     const scale =
       (of === "all" ? 1 : of) * (isPure && readings.assay !== undefined ? 100 / readings.assay : 1);
     const { value, halfDigit } = held.figure;

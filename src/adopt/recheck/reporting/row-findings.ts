@@ -141,9 +141,11 @@ export class RowFindings {
 
   private weighedOtherwise(readings: Readings, figures: readonly CheckedFigure[]): Finding[] {
     const weighed = readings.held.get("weighed");
-    const worked = figures.find(({ figure }) => figure.role === "catalyst");
-    const dose = worked?.figure;
-    if (!weighed || !dose || isWithin(weighed.value, dose.value, weighedTolerance)) return [];
+    const worked =
+      figures.find(({ figure }) => figure.role === "catalyst") ??
+      figures.find(({ figure }) => figure.role === "catalystRate");
+    const dose = worked && finalDose(readings, figures, this.columns);
+    if (!weighed || !dose || isWithin(weighed.value, dose.grams, weighedTolerance)) return [];
     const isWorked = worked?.verdict.kind !== "not-checked";
     const right = isWorked ? rightLye(readings) : undefined;
     // Whoever weighed the right amount beside a wrong figure made no mistake.
@@ -152,7 +154,7 @@ export class RowFindings {
       {
         ...this.place(readings, weighed, doseState(figures)),
         mistake: "weighed-otherwise",
-        should: this.shownIn(weighed, dose.value),
+        should: this.shownIn(weighed, dose.grams),
         formula: "",
         effect: readings.amount && effect(readings, weighed.value, right),
       },

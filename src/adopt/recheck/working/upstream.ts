@@ -72,10 +72,12 @@ export function upstreamOf(
     if (pure === undefined) return undefined;
     return { role, value: pure, doubt, ...(isWrong && other !== undefined && { orElse: other }) };
   }
-  if (role !== "catalystRate" || unit === "g/L") return { role, value, doubt };
+  if (role !== "catalystRate") return { role, value, doubt };
+  const weighed = written === "pure" ? (value * 100) / (readings.assay ?? 100) : value;
+  if (unit === "g/L") return { role, value: weighed, doubt };
   const volume = litres(readings, {}, new Map());
   const mass = kilograms(readings, {}, new Map());
-  const grams = times(mass, unit === "%" ? value * 10 : value);
+  const grams = times(mass, unit === "%" ? weighed * 10 : weighed);
   return volume === undefined || grams === undefined
     ? undefined
     : { role, value: grams / volume, doubt };

@@ -63,3 +63,9 @@ export function lye(r: Readings, w: Ways, from: From): Figure {
   if (acid === undefined || reaction === undefined) return undefined;
   return asWeighed(r, w, acid + reaction);
 }
+
+/** g of pure base in all: no assay is in it, unless it starts from a dose as weighed. */
+export function pureLye(r: Readings, w: Ways, from: From): Figure {
+  if (from.has("catalystRate")) return times(lye(r, w, from), (r.assay ?? 100) / 100);
+  return lye({ ...r, assay: 100 }, { ...w, weighing: () => 1 }, from);
+}

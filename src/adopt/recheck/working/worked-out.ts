@@ -12,9 +12,9 @@ import {
   meanTitre,
   times,
 } from "./worked";
-import { asWeighed, lye, pureAcid, pureReaction } from "./worked-dose";
+import { asWeighed, lye, pureAcid, pureLye, pureReaction } from "./worked-dose";
 
-/** Is a part of the dose written down as pure base, or as it is weighed? Only the sum tells. */
+/** Is a dose written down as pure base, or as it is weighed? Its heading tells; of a part, else the sum. */
 export type Written = "pure" | "weighed";
 
 const without = (from: From, role: RoleId): From => {
@@ -31,7 +31,8 @@ function dose(
   w: Ways,
   from: From,
 ): number | undefined {
-  if (role === "catalyst" || role === "catalystRate" || role === "weighed") return lye(r, w, from);
+  if (role === "catalyst" || role === "catalystRate" || role === "weighed")
+    return written === "pure" ? pureLye(r, w, from) : lye(r, w, from);
   const pure = role === "acidDose" ? pureAcid(r, w, from) : pureReaction(r, w, from);
   if (!pure) return undefined;
   return written === "pure" ? pure : asWeighed(r, w, pure);

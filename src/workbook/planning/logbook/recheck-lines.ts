@@ -4,7 +4,9 @@ import { type Sources, sourcesOf } from "../../../adopt/added-columns/sources";
 import { shouldHold } from "../../../adopt/added-columns/titre-formulas";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
+import { isDose } from "../../../adopt/recheck/mistakes/mistake";
 import type { Logbook } from "../../../adopt/recheck/recheck";
+import { doseBasisOf } from "../../../adopt/recognising/basis";
 import { heldCell } from "../../../adopt/recognising/sheet-cells";
 import { sheetPrefix } from "../../../sheet/sheet-prefix";
 
@@ -55,8 +57,13 @@ function liveFormula(finding: Finding, source: Source): string | undefined {
   const { role, unit, row } = finding;
   const isOurs =
     role === "oilMass" ? unit === "kg" : ourUnits.has(unit) && (unit !== "%" || role === "ffa");
+  const column = source.logbook.mapping.columns.find((each) => each.column === finding.column);
+  // Our functions answer what is weighed.
+  const isPure = column !== undefined && doseBasisOf(column) === "pure" && isDose(role);
   const part =
-    isOurs && !isFraction(source, finding) ? shouldHold(role, source.sources) : undefined;
+    isOurs && !isPure && !isFraction(source, finding)
+      ? shouldHold(role, source.sources)
+      : undefined;
   return part && `=${part(row + 1)}`;
 }
 
