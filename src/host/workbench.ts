@@ -159,7 +159,9 @@ export class WorkbenchHost implements Host {
       .pipe(skip(1))
       .subscribe((shown) => {
         this.isUnsettled = true;
-        if (shown) heard({ event: "change" });
+        if (!shown) return;
+        heard({ event: "workbook" });
+        heard({ event: "change" });
       });
     return () => {
       selection.unsubscribe();

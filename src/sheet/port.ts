@@ -162,8 +162,11 @@ export interface Capabilities {
 }
 
 export interface Event {
-  /** Another cell is selected, or some cell holds something else. */
-  readonly event: "selection" | "change";
+  /**
+   * Another cell is selected; some cell holds something else; or another workbook stands where one stood,
+   * which is told of as a change as well.
+   */
+  readonly event: "selection" | "change" | "workbook";
 }
 
 export interface Host {

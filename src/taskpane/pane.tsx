@@ -9,6 +9,7 @@ import { tasks } from "./tasks";
 import type { TaskProps } from "./task-props";
 import { TaskBoundary } from "./task-boundary";
 import { PaneTheme } from "./theme";
+import { useOpenedWorkbooks, WorkbookTurn } from "./workbook-turn";
 
 const cellTask = "cell";
 const buttons = [{ id: cellTask, name: "This cell" }, ...tasks];
@@ -25,6 +26,7 @@ export function Pane({ cell, bench, notice }: PaneProps) {
   const [open, setOpen] = useState(cellTask);
   /** Kept once opened, though hidden: nothing typed is lost. */
   const [opened, setOpened] = useState<readonly string[]>([]);
+  const workbook = useOpenedWorkbooks(bench?.host);
   if (!bench) return <CellExplanation cell={cell} />;
   return (
     <PaneTheme>
@@ -55,17 +57,19 @@ export function Pane({ cell, bench, notice }: PaneProps) {
           </a>
         </p>
       </div>
-      {tasks
-        .filter(({ id }) => opened.includes(id))
-        .map(({ id, name, Component }) => (
-          <div key={id} hidden={open !== id}>
-            <TaskBoundary name={name}>
-              <Suspense fallback={<p role="status">One moment.</p>}>
-                <Component {...bench} />
-              </Suspense>
-            </TaskBoundary>
-          </div>
-        ))}
+      <WorkbookTurn.Provider value={workbook}>
+        {tasks
+          .filter(({ id }) => opened.includes(id))
+          .map(({ id, name, isOfWorkbook, Component }) => (
+            <div key={isOfWorkbook ? `${id} ${String(workbook)}` : id} hidden={open !== id}>
+              <TaskBoundary name={name}>
+                <Suspense fallback={<p role="status">One moment.</p>}>
+                  <Component {...bench} />
+                </Suspense>
+              </TaskBoundary>
+            </div>
+          ))}
+      </WorkbookTurn.Provider>
     </PaneTheme>
   );
 }

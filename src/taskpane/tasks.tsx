@@ -9,6 +9,8 @@ export interface Task {
   readonly id: string;
   /** On its button: one or two words. */
   readonly name: string;
+  /** All it holds was found in the workbook: beside another it begins anew. What is typed is kept elsewhere. */
+  readonly isOfWorkbook: boolean;
   readonly Component: LazyExoticComponent<ComponentType<TaskProps>>;
 }
 
@@ -16,6 +18,7 @@ export const tasks: readonly Task[] = [
   {
     id: "titrate",
     name: "Titrate",
+    isOfWorkbook: false,
     Component: lazy(async () => {
       const { TitrateTask } = await import(
         /* webpackChunkName: "titrate" */ "./titrate/titrate-task"
@@ -26,6 +29,7 @@ export const tasks: readonly Task[] = [
   {
     id: "batch",
     name: "Batch",
+    isOfWorkbook: false,
     Component: lazy(async () => {
       const { BatchTask } = await import(/* webpackChunkName: "batch" */ "./batch/batch-task");
       return { default: BatchTask };
@@ -34,6 +38,7 @@ export const tasks: readonly Task[] = [
   {
     id: "what-if",
     name: "What if",
+    isOfWorkbook: false,
     Component: lazy(async () => {
       const { WhatIfTask } = await import(
         /* webpackChunkName: "what-if" */ "./what-if/what-if-task"
@@ -44,6 +49,7 @@ export const tasks: readonly Task[] = [
   {
     id: "logbook",
     name: "Logbook",
+    isOfWorkbook: true,
     Component: lazy(async () => {
       const { LogbookTask } = await import(
         /* webpackChunkName: "logbook" */ "./logbook/logbook-task"
@@ -54,6 +60,7 @@ export const tasks: readonly Task[] = [
   {
     id: "share",
     name: "Share",
+    isOfWorkbook: true,
     Component: lazy(async () => {
       const { ShareTask } = await import(/* webpackChunkName: "share" */ "./share/share-task");
       return { default: ShareTask };

@@ -8,9 +8,28 @@ import { root } from "../rules/sources-of";
 import { BenchHand } from "../taskpane/page/bench";
 import { chooseFour, understand } from "../taskpane/page/logbook-scenes";
 import { oldLogbookKey } from "../adopt/recheck/old-logbook-key";
-import { partsOf } from "../xlsx/files";
+import { bookOf, partsOf } from "../xlsx/files";
 import { hasBrowser, type Served, serve } from "./browser";
 import { gridIsReady } from "./workbench-page";
+
+/** A logbook of another workbook, two rows of it. */
+const otherBook = (): Buffer => {
+  const line = (row: number, cells: readonly (string | number)[]): string =>
+    `<row r="${String(row)}">${cells
+      .map((cell, at) => {
+        const place = `${String.fromCharCode(65 + at)}${String(row)}`;
+        return typeof cell === "number"
+          ? `<c r="${place}"><v>${String(cell)}</v></c>`
+          : `<c r="${place}" t="inlineStr"><is><t>${cell}</t></is></c>`;
+      })
+      .join("")}</row>`;
+  const rows = [
+    ["Drum", "Titre mL", "Blank mL", "Sample g", "KOH mol/L", "Acid value"],
+    ["d1", 2.5, 0.1, 10, 0.1, 1.35],
+    ["d2", 3.5, 0.1, 10, 0.1, 1.91],
+  ];
+  return Buffer.from(bookOf(rows.map((cells, at) => line(at + 1, cells)).join("")));
+};
 
 const file = join(root, "sample-workbooks/old-logbook.xlsx");
 
@@ -95,6 +114,38 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
     expect(lines?.map(({ value }) => String(value)).sort()).toEqual(
       oldLogbookKey.map((each) => each.split(" ")[0]).sort(),
     );
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("begins anew when another workbook is opened: nothing found, agreed or written beside the one before is said of it", async () => {
+    const { page, complaints } = await served.open();
+    await page.goto(served.address);
+    await gridIsReady(page);
+    const open = async (given: Parameters<Page["setInputFiles"]>[1]): Promise<void> => {
+      const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.click("#open")]);
+      await chooser.setFiles(given as string);
+      await page.locator("#news-words").getByText("is open.").waitFor({ timeout: 60_000 });
+      await gridIsReady(page);
+    };
+    await open(file);
+    const hand = new BenchHand(page);
+    await intoPane(page);
+    await hand.press("Logbook");
+    await understand(hand);
+    await hand.next("Add columns");
+    await chooseFour(hand);
+    await page.evaluate(() => {
+      const words = document.querySelector("#news-words");
+      if (words) words.textContent = "";
+    });
+    await open({ name: "other.xlsx", mimeType: "", buffer: otherBook() } as never);
+    await page.getByText(/^The sheet Data: headings in row 1/).waitFor({ timeout: 60_000 });
+    const pane = (await page.locator("#pane").innerText()).replace(/\s+/g, " ");
+    expect(pane).not.toContain("Oil book");
+    expect(pane).not.toContain("Agreed");
+    expect(pane).toContain("The other steps begin once the columns are agreed");
+    expect(await page.getByRole("button", { name: /^Next:/ }).count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.context().close();
   });

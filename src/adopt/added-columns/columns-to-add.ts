@@ -6,6 +6,7 @@ import { type Added, type AddedId, addedColumns, headingOf } from "./added";
 import { plainFormula } from "./plain-formulas";
 import type { Part } from "./part";
 import { type Sources, sourcesOf } from "./sources";
+import { readsIt, type TextFigures, textFiguresIn, textInTheWay } from "./text-figures";
 import { titreFormula } from "./titre-formulas";
 
 export type Spelling = "functions" | "plain";
@@ -38,16 +39,22 @@ function unitOf(mapping: LogbookMapping, { id, unit }: Added): string {
   return own !== undefined && perUnit[own] !== undefined ? own : unit;
 }
 
-/** Rows without readings stay empty. */
+/** Rows without readings stay empty; a reading that stands as text is one, and its row shows an error. */
 function guarded(
   part: Part,
   { titres, heldAcidValue, heldFfa, amountHeld }: Sources,
   id: AddedId,
+  texts: readonly TextFigures[],
 ): Part {
   const from = titres ?? heldAcidValue ?? heldFfa;
   const dosed = id === "catalyst" || id === "methanol" ? amountHeld : undefined;
   return (row) => {
-    const empty = [from, dosed].flatMap((each) => (each ? [`COUNT(${each(row)})=0`] : []));
+    const empty = [from, dosed].flatMap((each) => {
+      if (!each) return [];
+      const cells = each(row);
+      const count = texts.some((text) => readsIt(cells, text)) ? "COUNTA" : "COUNT";
+      return [`${count}(${cells})=0`];
+    });
     const test = empty.length === 1 ? (empty[0] ?? "") : `OR(${empty.join(",")})`;
     return `=IF(${test},"",${part(row)})`;
   };
@@ -55,6 +62,7 @@ function guarded(
 
 export function offers(mapping: LogbookMapping, cells: SheetCells, spelling: Spelling): Offer[] {
   const sources = sourcesOf(mapping, cells);
+  const texts = textFiguresIn(mapping, cells);
   return addedColumns.map((added) => {
     const built =
       spelling === "plain" ? plainFormula(added.id, sources) : titreFormula(added.id, sources);
@@ -62,13 +70,16 @@ export function offers(mapping: LogbookMapping, cells: SheetCells, spelling: Spe
     const divisor = unit === added.unit ? undefined : perUnit[unit];
     const inUnit = (part: Part): Part =>
       divisor === undefined ? part : (row) => `(${part(row)})/${String(divisor)}`;
+    const whole =
+      "formula" in built ? guarded(inUnit(built.formula), sources, added.id, texts) : undefined;
+    const inTheWay = whole ? textInTheWay(whole, mapping.place.firstRow + 1, texts) : "";
     return {
       id: added.id,
       heading: headingOf({ ...added, unit }),
       format: unit === "kg" ? "0.000" : added.format,
       width: added.width,
-      formula: "formula" in built ? guarded(inUnit(built.formula), sources, added.id) : undefined,
-      lacks: "lacks" in built ? built.lacks : "",
+      formula: inTheWay === "" ? whole : undefined,
+      lacks: "lacks" in built ? built.lacks : inTheWay,
       isThere: columnOf(mapping, added.id) !== undefined,
     };
   });

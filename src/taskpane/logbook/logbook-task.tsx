@@ -25,6 +25,7 @@ import { AddStep } from "./view/add-step";
 import { CheckStep } from "./view/check-step";
 import { LookAgain } from "./view/look-again";
 import { RecogniseStep } from "./view/recognise-step";
+import { wantsAgreeing } from "./wants-agreeing";
 
 export interface LogbookTaskProps {
   readonly host: Host;
@@ -97,6 +98,7 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
       here={step}
       stateOf={(id) => stateOf(id, state)}
       onGo={go}
+      waits={step === "recognise" && looking.state === "found" ? wantsAgreeing(state) : undefined}
       parts={{
         recognise: () => found(<RecogniseStep {...props} />),
         add: () => found(<AddStep {...props} />),

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useRef, useState } from "react";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../workbook/planning/plan";
 import type { RowChoice } from "../../workbook/planning/record/target-row";
 import { unexpected } from "../unexpected";
+import { useWorkbookTurn } from "../workbook-turn";
 import {
   afterPlan,
   afterWriting,
@@ -63,6 +64,17 @@ export function usePlanned(change: Change): Planned {
   const { key } = change;
   const keyNow = useRef(key);
   keyNow.current = key;
+  const workbook = useWorkbookTurn();
+  const workbookNow = useRef(workbook);
+  useEffect(() => {
+    if (workbookNow.current === workbook) return;
+    // what was planned for one workbook, or written there, is nothing to another
+    workbookNow.current = workbook;
+    shownFor.current = undefined;
+    setTried(false);
+    setChoice("first");
+    if (!isWriting.current) setCarrying(looking);
+  }, [workbook]);
   useEffect(() => {
     if (key === undefined || isWriting.current) return undefined;
     const mine = (latest.current += 1);
@@ -87,7 +99,7 @@ export function usePlanned(change: Change): Planned {
       clearTimeout(timer);
     };
     // the key stands for the change: a new object of the same figures needs no new plan
-  }, [key, choice, turn]);
+  }, [key, choice, turn, workbook]);
 
   const again = useCallback(() => {
     setCarrying(looking);
@@ -114,6 +126,7 @@ export function usePlanned(change: Change): Planned {
     isWriting.current = true;
     setTried(true);
     setCarrying({ state: "writing", plan });
+    const begunIn = workbookNow.current;
     let after: Carrying;
     try {
       const now = await current(plan, agreed);
@@ -132,6 +145,10 @@ export function usePlanned(change: Change): Planned {
       after = { state: "not known", sentence: broken };
     }
     isWriting.current = false;
+    if (workbookNow.current !== begunIn) {
+      again();
+      return;
+    }
     setCarrying(after);
     // something may have been typed while it was written
     if (after.state !== "written" && keyNow.current !== key) setTurn((count) => count + 1);

@@ -18,6 +18,8 @@ export interface TaskShellProps<Step extends string> {
   readonly parts: Readonly<Record<Step, () => ReactNode>>;
   /** Steps in which Enter has nothing else to do, and goes on. */
   readonly enterGoesOnAt?: readonly Step[];
+  /** Why the step after this one has nothing to offer yet. */
+  readonly waits?: string | undefined;
   readonly top?: ReactNode;
   readonly below?: ReactNode;
   /** A class of its own. */
@@ -46,7 +48,7 @@ export function TaskShell<Step extends string>(props: TaskShellProps<Step>) {
       ) : (
         parts[here]()
       )}
-      <WayOn steps={ids} names={names} here={here} onGo={onGo} />
+      <WayOn steps={ids} names={names} here={here} onGo={onGo} waits={props.waits} />
       {below}
     </div>
   );

@@ -8,9 +8,11 @@ export interface WayOnProps<Id extends string> {
   readonly names: Readonly<Record<Id, string>>;
   readonly here: Id;
   readonly onGo: (step: Id) => void;
+  /** Why the next step has nothing to offer yet: said in place of its button. */
+  readonly waits?: string | undefined;
 }
 
-export function WayOn<Id extends string>({ steps, names, here, onGo }: WayOnProps<Id>) {
+export function WayOn<Id extends string>({ steps, names, here, onGo, waits }: WayOnProps<Id>) {
   const at = steps.indexOf(here);
   const back = steps[at - 1];
   const next = steps[at + 1];
@@ -26,7 +28,8 @@ export function WayOn<Id extends string>({ steps, names, here, onGo }: WayOnProp
           Back
         </Button>
       )}
-      {next === undefined ? null : (
+      {next !== undefined && waits !== undefined ? <p className="soft">{waits}</p> : null}
+      {next === undefined || waits !== undefined ? null : (
         <Button
           size="large"
           appearance="primary"

@@ -20,7 +20,7 @@ export function useSelected(host: Host, isFollowed: boolean): Block | undefined 
     };
     look();
     const stop = host.watch(({ event }) => {
-      if (event === "selection") look();
+      if (event !== "change") look();
     });
     return () => {
       isCurrent = false;

@@ -4,6 +4,7 @@ import { useMemo } from "react";
 import type { Host } from "../../../sheet/port";
 import { type Offer, offers } from "../../../adopt/added-columns/columns-to-add";
 import { planColumns } from "../../../workbook/planning/logbook/add-columns";
+import { withoutResults } from "../../../workbook/planning/logbook/no-results";
 import { carryOut } from "../../../workbook/planning/carry-out";
 import type { RoleId } from "../../../adopt/recognising/roles";
 import { PlannedChange } from "../../planned/planned-change";
@@ -13,6 +14,7 @@ import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
 import { shownTable } from "../state";
 import type { FoundTable } from "../found-table";
+import { wantsAgreeing } from "../wants-agreeing";
 import type { StepProps } from "./step-props";
 
 interface ChangeProps {
@@ -29,8 +31,11 @@ function Change({ host, table, chosen, inMark, onDone }: ChangeProps) {
   const planned = usePlanned({
     key: "",
     plan,
-    write: (confirmed, pause) =>
-      carryOut(host, "Add columns to the logbook", plan, confirmed, pause),
+    write: async (confirmed, pause) =>
+      withoutResults(
+        host,
+        await carryOut(host, "Add columns to the logbook", plan, confirmed, pause),
+      ),
   });
   return (
     <PlannedChange
@@ -65,7 +70,7 @@ export function AddStep({ host, state, act, inMark }: StepProps) {
     [table, state.spelling],
   );
   if (!table?.isAgreed)
-    return <Say tone="mind">First agree what the columns are, in the step Understand.</Say>;
+    return <Say tone="mind">In Understand: {wantsAgreeing(state) ?? "no logbook was found."}</Say>;
   const chosen = all.filter(
     ({ id, formula }) => formula !== undefined && state.picked.includes(id),
   );

@@ -9,6 +9,7 @@ import { readLogbooks } from "../read-logbooks";
 import { isAllRight, remarksOn, summaryWords } from "../listed";
 import { type Running, runRecheck } from "../run-recheck";
 import { type Action, agreedTables, type LogbookState, reduce } from "../state";
+import { wantsAgreeing } from "../wants-agreeing";
 import { Found } from "./found";
 import type { StepProps } from "./step-props";
 
@@ -58,7 +59,7 @@ export function CheckStep(props: StepProps) {
   const logbooks = logbooksOf(state);
   const { check } = state;
   if (logbooks.length === 0)
-    return <Say tone="mind">First agree what the columns are, in the step Understand.</Say>;
+    return <Say tone="mind">In Understand: {wantsAgreeing(state) ?? "no logbook was found."}</Say>;
   return (
     <>
       <p>

@@ -6,6 +6,7 @@ import { counted } from "../../../sheet/counted";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { shownTable } from "../state";
+import { agreeWords } from "../wants-agreeing";
 import { Column } from "./column-guess";
 import { Constants } from "./constants";
 import { LookAgain } from "./look-again";
@@ -79,7 +80,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
             act({ do: "agree" });
           }}
         >
-          {open === 0 ? "These are right" : "Go on with questions open"}
+          {agreeWords(open)}
         </Button>
       )}
       {table.isAgreed && !table.isRemembered && !isRemembering ? (
