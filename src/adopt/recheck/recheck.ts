@@ -75,6 +75,7 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
     findings: found.flatMap(({ findings }) => findings),
     latent: found.flatMap(({ latent }) => latent),
     unchecked,
+    aboveLimit: found.flatMap(({ aboveLimit }) => aboveLimit),
     noDose:
       tally.checked.dose > 0
         ? ""

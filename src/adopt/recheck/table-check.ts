@@ -2,9 +2,11 @@
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { totalsReader } from "../recognising/totals-row";
+import { OddInputs } from "./judging/odd-inputs";
 import { OpenChecker } from "./judging/check-openly";
+import { AboveLimits } from "./reporting/above-limit";
 import { ColumnDoubts } from "./reporting/column-doubt";
-import type { Finding, Latent, Unchecked } from "./reporting/finding";
+import type { AboveLimit, Finding, Latent, Unchecked } from "./reporting/finding";
 import { latentIn } from "./reporting/latent";
 import type { Lots } from "./lots";
 import { isDose } from "./mistakes/mistake";
@@ -21,6 +23,7 @@ export interface FoundInTable {
   readonly findings: readonly Finding[];
   readonly latent: readonly Latent[];
   readonly unchecked: readonly Unchecked[];
+  readonly aboveLimit: readonly AboveLimit[];
   readonly taken: readonly string[];
   /** Why a dose was not checked; "" where none is held. */
   readonly noDose: string;
@@ -37,6 +40,8 @@ export class TableCheck {
   private readonly asleep: ReturnType<typeof latentIn>;
   private readonly findings: Finding[] = [];
   private readonly doubts = new ColumnDoubts();
+  private readonly odd: OddInputs;
+  private readonly above: AboveLimits;
   private readonly unchecked = new UncheckedRows();
   private readonly sample: readonly Readings[];
   private rows = 0;
@@ -56,6 +61,8 @@ export class TableCheck {
     this.checker = new OpenChecker(mapping, lots);
     this.sample = this.sampled();
     this.checker.learn(this.sample);
+    this.odd = new OddInputs(mapping, this.sample);
+    this.above = new AboveLimits(mapping.sheet);
     this.asleep = latentIn(mapping);
   }
 
@@ -68,7 +75,10 @@ export class TableCheck {
       if (hides !== "figure" && this.noDose === "") this.noDose = why;
     }
     if (isHidden(readings) || (readings.held.size === 0 && !hasTitration(readings))) return;
-    const checked = this.checker.check(this.linked(readings));
+    const linked = this.linked(readings);
+    const check = (row: Readings) => this.checker.check(row);
+    const checked = this.odd.look(check(linked), linked, check);
+    this.above.look(checked);
     this.lots.remember(checked);
     this.findings.push(...checked.findings);
     this.doubts.look(checked);
@@ -90,6 +100,7 @@ export class TableCheck {
       rows: this.rows,
       findings: this.findings.filter((each) => !not.has(each)),
       latent: this.asleep.found(),
+      aboveLimit: this.above.found(),
       unchecked: [...instead, ...this.unchecked.found()],
       taken: this.rows === 0 ? [] : takenFor(this.mapping, this.sample, this.checker),
       noDose: this.noDose,

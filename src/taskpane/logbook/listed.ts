@@ -1,5 +1,6 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
 import { counted as many } from "../../sheet/counted";
+import { ofTheBook } from "../../adopt/recheck/reporting/caution";
 import { andList } from "../../adopt/recheck/reporting/and-list";
 import { mostTries } from "../../adopt/recheck/judging/explained";
 import type {
@@ -64,15 +65,16 @@ const withoutEffect: Readonly<Record<DoseState, string>> = {
   none: "No dose stands in this row: what it does to one is not known.",
 };
 
-/** "329 g of lye too little; 96 % of the acid (5.1 mol) finds no lye" */
-export function effectWords({ effect, dose }: Finding): string {
+/** "329 g of lye too little; 96 % of the acid (5.1 mol) finds no lye", and what not to do about it */
+export function effectWords({ effect, dose, oddInput }: Finding): string {
+  if (oddInput !== undefined) return oddInput;
   if (!effect) return dose === "agrees" || dose === "differs" ? unknownEffect : withoutEffect[dose];
   const { grams, acidLeftMoles, acidLeftPercent } = effect;
   if (Math.abs(grams) < leastGrams) return withoutEffect[dose];
   const of = effect.of === "kilogram" ? " for each kilogram of oil" : "";
   const much = `${ifUsed[dose]}${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}${of}`;
-  if (acidLeftPercent < 0.5) return `${much}.`;
-  return `${much}: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) finds no lye.`;
+  if (acidLeftPercent < 0.5) return `${much}. ${ofTheBook}`;
+  return `${much}: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) finds no lye. ${ofTheBook}`;
 }
 
 const unknownEffect = "What it does to the dose is not known.";
@@ -150,5 +152,15 @@ export function remarksOn({ noDose, taken, cutShort }: RecheckReport): {
 }
 
 /** Everything that the logbook holds was checked, and nothing wrong was found. */
-export const isAllRight = ({ figures, findings, unchecked, noDose }: RecheckReport): boolean =>
-  figures > 0 && findings.length === 0 && unchecked.length === 0 && noDose === "";
+export const isAllRight = ({
+  figures,
+  findings,
+  unchecked,
+  aboveLimit,
+  noDose,
+}: RecheckReport): boolean =>
+  figures > 0 &&
+  findings.length === 0 &&
+  unchecked.length === 0 &&
+  aboveLimit.length === 0 &&
+  noDose === "";

@@ -31,6 +31,8 @@ export interface Finding {
   /** The formula that shows the mistake; "" when the figures alone do. */
   readonly formula: string;
   readonly effect: Effect | undefined;
+  /** A reading of the row that may be the slip instead, in a sentence: no effect is told then. */
+  readonly oddInput?: string;
 }
 
 /** A formula that gives the right figures so far and will not always: found by reading it. */
@@ -54,6 +56,16 @@ export interface Unchecked {
   readonly rows: readonly number[];
 }
 
+/** Rows with a dose whose acid is too much for a plain base batch. */
+export interface AboveLimit {
+  readonly sheet: string;
+  /** Counted from 0. */
+  readonly rows: readonly number[];
+  /** % FFA as oleic, worked out from the readings. */
+  readonly least: number;
+  readonly most: number;
+}
+
 /** What a checked figure is, in the words of the summary. */
 export type Kind = "titre" | "acid value" | "% FFA" | "mass of oil" | "dose";
 
@@ -66,6 +78,8 @@ export interface RecheckReport {
   readonly findings: readonly Finding[];
   readonly latent: readonly Latent[];
   readonly unchecked: readonly Unchecked[];
+  /** Rows with a dose whose acid is above the limit of a plain base batch, right or wrong. */
+  readonly aboveLimit: readonly AboveLimit[];
   /** Why no dose was checked, where none was; "" otherwise. */
   readonly noDose: string;
   /** What nobody said and was taken for the working. */

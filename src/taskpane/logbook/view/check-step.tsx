@@ -2,6 +2,7 @@
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
+import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { unexpected } from "../../unexpected";
 import { Say } from "../../widgets/say";
@@ -33,6 +34,11 @@ function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"]
       <Say tone={isAllRight(report) ? "done" : report.findings.length === 0 ? "know" : "mind"}>
         {summaryWords(report)}
       </Say>
+      {report.aboveLimit.map((each) => (
+        <Say key={aboveLimitWords(each)} tone="mind">
+          {aboveLimitWords(each)}
+        </Say>
+      ))}
       {noDose === "" ? null : <Say tone="mind">{noDose}</Say>}
       {taken === "" ? null : (
         <>

@@ -74,7 +74,7 @@ function shouldBe(finding: Finding, source: Source | undefined): Content {
 }
 
 export function lineOf(finding: Finding, at: number, source: Source | undefined): Content[] {
-  const { effect, fromRow } = finding;
+  const { effect, fromRow, oddInput } = finding;
   const row = String(at + 1);
   const cause = [finding.mistake, finding.also]
     .flatMap((each) => (each === undefined ? [] : [mistakeOf(each).name]))
@@ -90,7 +90,7 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
     formula(`=${held}`, formatOf(finding)),
     shouldBe(finding, source),
     formula(`=F${row}-G${row}`, formatOf(finding)),
-    value(cause + from),
+    value(cause + from + (oddInput === undefined ? "" : `. ${oddInput}`)),
     figure(effect?.grams, 0),
     figure(effect?.acidLeftMoles, 2),
     figure(effect?.acidLeftPercent, 0),

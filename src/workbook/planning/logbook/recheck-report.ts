@@ -11,6 +11,8 @@ import {
 } from "../../../sheet/port";
 import { counted } from "../../../sheet/counted";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
+import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
+import { ofTheBook } from "../../../adopt/recheck/reporting/caution";
 import { andList } from "../../../adopt/recheck/reporting/and-list";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
@@ -83,12 +85,14 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
     ...(report.taken.length === 0
       ? []
       : [filled([value(`Taken for this check: ${andList(report.taken)}.`)])]),
+    ...report.aboveLimit.map((each) => filled([value(aboveLimitWords(each))])),
     ...report.unchecked.map((each) => filled([value(uncheckedWords(each))])),
     filled([]),
     ...kinds.map((kind) => filled([value(`${mistakeOf(kind).name}: ${mistakeOf(kind).sentence}`)])),
     filled([
       value(
-        "Lye off: below 0 is too little. Acid left: what found no lye, at the dose the row holds. The figures tell which batches to look at again.",
+        "Lye off: below 0 is too little. Acid left: what found no lye, at the dose the row holds. The figures tell which batches to look at again. " +
+          ofTheBook,
       ),
     ]),
   ];
