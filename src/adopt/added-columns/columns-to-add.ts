@@ -1,4 +1,5 @@
 /** What can be added to a logbook now, and what each of the others still lacks. */
+import { type AmountUnit, amountUnits, kilogramsInPound } from "../../core/quantity/units";
 import type { LogbookMapping } from "../recognising/mapping";
 import { columnOf } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
@@ -24,19 +25,29 @@ export interface Offer {
   readonly isThere: boolean;
 }
 
-const perUnit: Readonly<Record<string, number>> = {
-  kg: 1000,
-  lb: 453.59237,
-  oz: 28.349523125,
-  mL: 0.001,
-  "US gal": 3.785411784,
-  "imp gal": 4.54609,
+/** What one of each unit comes to in grams, or in litres. */
+const perUnit = (measured: AmountUnit["measures"], times: number): Record<string, number> =>
+  Object.fromEntries(
+    amountUnits
+      .filter(({ measures }) => measures === measured)
+      .map(({ inHeadings, factor }) => [inHeadings, factor.times(times).toNumber()]),
+  );
+const ouncesInPound = 16;
+const grams = {
+  ...perUnit("mass", 1000),
+  oz: kilogramsInPound.times(1000).div(ouncesInPound).toNumber(),
 };
 
-/** In the unit of their own column of the kind, where they have one. */
+/** These may stand in the unit of their own column; lye is weighed, methanol measured. */
+const mayBeIn: Partial<Record<AddedId, Readonly<Record<string, number>>>> = {
+  catalyst: grams,
+  methanol: perUnit("volume", 1),
+};
+
+/** In the unit of their own column of the kind, where they have one that measures the same. */
 function unitOf(mapping: LogbookMapping, { id, unit }: Added): string {
-  const own = id === "catalyst" || id === "methanol" ? columnOf(mapping, id)?.unit : undefined;
-  return own !== undefined && perUnit[own] !== undefined ? own : unit;
+  const own = mayBeIn[id] && columnOf(mapping, id)?.unit;
+  return own !== undefined && mayBeIn[id]?.[own] !== undefined ? own : unit;
 }
 
 /** Rows without readings stay empty; a reading that stands as text is one, and its row shows an error. */
@@ -67,7 +78,7 @@ export function offers(mapping: LogbookMapping, cells: SheetCells, spelling: Spe
     const built =
       spelling === "plain" ? plainFormula(added.id, sources) : titreFormula(added.id, sources);
     const unit = unitOf(mapping, added);
-    const divisor = unit === added.unit ? undefined : perUnit[unit];
+    const divisor = unit === added.unit ? undefined : mayBeIn[added.id]?.[unit];
     const inUnit = (part: Part): Part =>
       divisor === undefined ? part : (row) => `(${part(row)})/${String(divisor)}`;
     const whole =

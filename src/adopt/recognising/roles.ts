@@ -2,6 +2,8 @@
  * What a column of a logbook can be. For each role: how it is called in a sentence, which units it may
  * be in, what kind of thing its cells hold and between which figures they usually lie.
  */
+import { type AmountUnit, amountUnits } from "../../core/quantity/units";
+
 export type RoleId = (typeof list)[number]["id"];
 
 export type Holds = "date" | "text" | "number" | "any";
@@ -23,7 +25,10 @@ export interface Role {
   readonly isSteady?: boolean;
 }
 
-const volumes = ["L", "mL", "US gal", "imp gal", "gal"] as const;
+const named = (measured: AmountUnit["measures"]): string[] =>
+  amountUnits.filter(({ measures }) => measures === measured).map(({ inHeadings }) => inHeadings);
+const volumes = [...named("volume"), "gal"];
+const masses = ["kg", ...named("mass").filter((each) => each !== "kg")];
 const doses = ["g", "kg", "lb", "oz"] as const;
 
 // prettier-ignore
@@ -48,7 +53,7 @@ const list = [
   { id: "ffa", words: "% FFA", units: ["%", "fraction"], holds: "number", usual: [0.05, 30], isResult: true },
   { id: "ffaUncertainty", words: "uncertainty of % FFA", units: ["%"], holds: "number", usual: [0.001, 2], isResult: true },
   { id: "verdict", words: "verdict on the replicates", units: [], holds: "any", isResult: true },
-  { id: "oilAmount", words: "amount of oil", units: [...volumes, "kg", "g", "lb"], holds: "number", usual: [1, 5000] },
+  { id: "oilAmount", words: "amount of oil", units: [...volumes, ...masses], holds: "number", usual: [1, 5000] },
   { id: "amountUnit", words: "unit of the amount", units: [], holds: "text", isSteady: true },
   { id: "oilMass", words: "mass of oil, kg", units: ["kg"], holds: "number", usual: [1, 5000], isResult: true },
   { id: "density", words: "density of the oil", units: ["kg/L"], holds: "number", usual: [0.85, 1], isSteady: true },

@@ -5,19 +5,9 @@ import { unitAlone } from "./heading";
 import type { LogbookMapping } from "./shape";
 import type { RoleId } from "./roles";
 
-const unitNames: Readonly<Record<string, string>> = {
-  L: "l",
-  mL: "ml",
-  "US gal": "us_gal",
-  "imp gal": "uk_gal",
-  kg: "kg",
-  g: "g",
-  lb: "lb",
-};
-
 /** The unit of an amount by the name that a heading was read to have: "US gal". */
 export const amountUnitOf = (unit: string | undefined): AmountUnit | undefined =>
-  amountUnits.find(({ name }) => name === unitNames[unit ?? ""]);
+  amountUnits.find(({ inHeadings }) => inHeadings === unit);
 
 /** A unit as people write it beside a figure, and nothing else: "litres", "US gal", not "200 L drum". */
 export function unitWritten(text: string): AmountUnit | undefined {

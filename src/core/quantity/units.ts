@@ -8,6 +8,8 @@ export interface AmountUnit {
   /** Shown after a figure, so that no gallon is ever just a gallon. */
   readonly shown: string;
   readonly measures: "volume" | "mass";
+  /** What a logbook's heading that names it was read to say: "imp gal". */
+  readonly inHeadings: string;
   /** Where an amount of oil is asked for in the pane; left out where it is not offered. */
   readonly words?: string;
   /** Litres in one, or kilograms in one. */
@@ -21,44 +23,42 @@ export const litresInImperialGallon = exact("4.54609");
 /** Source: internationalYard. */
 export const kilogramsInPound = exact("0.45359237");
 
-const volume = (
-  name: string,
-  alsoCalled: string[],
-  shown: string,
-  factor: Exact,
-  words?: string,
-): AmountUnit => ({
-  ...(words === undefined ? {} : { words }),
-  name,
-  alsoCalled,
-  shown,
-  measures: "volume",
-  factor,
-});
-const mass = (
-  name: string,
-  alsoCalled: string[],
-  shown: string,
-  factor: Exact,
-  words?: string,
-): AmountUnit => ({
-  ...(words === undefined ? {} : { words }),
-  name,
-  alsoCalled,
-  shown,
-  measures: "mass",
-  factor,
-});
+type More = Partial<Pick<AmountUnit, "words" | "inHeadings">>;
+
+const unitOf =
+  (measures: AmountUnit["measures"]) =>
+  (
+    name: string,
+    alsoCalled: readonly string[],
+    shown: string,
+    factor: Exact,
+    more: More = {},
+  ): AmountUnit => ({ name, alsoCalled, shown, measures, factor, inHeadings: shown, ...more });
+const volume = unitOf("volume");
+const mass = unitOf("mass");
 
 export const amountUnits: readonly AmountUnit[] = [
-  volume("l", ["litre", "liter"], "L", exact(1), "Litres"),
+  volume("l", ["litre", "liter"], "L", exact(1), { words: "Litres" }),
   volume("ml", [], "mL", exact(1).div(thousand)),
-  volume("us_gal", [], "US gal", litresInUsGallon, "US gallons (3.785 L)"),
-  volume("uk_gal", [], "imperial gal", litresInImperialGallon, "Imperial gallons (4.546 L)"),
+  volume("us_gal", [], "US gal", litresInUsGallon, { words: "US gallons (3.785 L)" }),
+  volume("uk_gal", [], "imperial gal", litresInImperialGallon, {
+    words: "Imperial gallons (4.546 L)",
+    inHeadings: "imp gal",
+  }),
   mass("g", [], "g", exact(1).div(thousand)),
-  mass("kg", [], "kg", exact(1), "Kilograms"),
-  mass("lb", ["lbm"], "lb", kilogramsInPound, "Pounds"),
+  mass("kg", [], "kg", exact(1), { words: "Kilograms" }),
+  mass("lb", ["lbm"], "lb", kilogramsInPound, { words: "Pounds" }),
 ];
+
+/** Those that an amount of oil is asked for in, in the order they are offered. */
+export const offeredUnits = ["l", "kg", "us_gal", "uk_gal", "lb"] as const;
+
+const orList = (names: readonly string[]): string =>
+  `${names.slice(0, -1).join(", ")} or ${names.at(-1) ?? ""}`;
+
+/** "l, ml, us_gal, uk_gal, g, kg or lb" */
+export const amountUnitNames = orList(amountUnits.map(({ name }) => name));
+export const offeredUnitNames = orList(offeredUnits);
 
 /** Words that name two different volumes, and so are refused. */
 const bareGallons = ["gal", "gallon"];

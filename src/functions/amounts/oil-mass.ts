@@ -1,4 +1,5 @@
 import { oilMass } from "../../core/batch/oil-mass";
+import { amountUnitNames } from "../../core/quantity/units";
 import { limits } from "../../core/reference/limits";
 import { number } from "../arguments";
 import { temperature } from "../common";
@@ -10,7 +11,7 @@ export const OILMASS = worksheetFunction(
   "Kilograms of oil in an amount given in litres, gallons, kilograms or pounds.",
   {
     amount: number(limits.amount, "amount", "How much oil, in the unit that follows."),
-    unit: amountUnit("l, ml, us_gal, uk_gal, g, kg or lb. A bare gallon is refused: say which."),
+    unit: amountUnit(`${amountUnitNames}. A bare gallon is refused: say which.`),
     oil,
     temperature,
   },

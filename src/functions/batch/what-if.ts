@@ -2,6 +2,7 @@ import { caution } from "../../core/batch/cautions";
 import { whatIf } from "../../core/batch/what-if";
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
+import { amountUnitNames } from "../../core/quantity/units";
 import { limits } from "../../core/reference/limits";
 import { list } from "../arguments";
 import { assayPercent, baseCharge, limitFfaPercent } from "../common";
@@ -17,7 +18,7 @@ export const WHATIF = worksheetFunction(
   "Catalyst, g as weighed, for many batch sizes (down) and acid values (across), as a table.",
   {
     amounts: list(limits.amount, "amount", "Batch sizes, in the unit that follows."),
-    unit: amountUnit("l, ml, us_gal, uk_gal, g, kg or lb, for all of the batch sizes."),
+    unit: amountUnit(`${amountUnitNames}, for all of the batch sizes.`),
     acidValues: list(limits.acidValue, "acid value", "Acid values to compare, mg KOH/g."),
     base: base("The base of the lye."),
     assayPercent,

@@ -1,11 +1,10 @@
 /** Units of an amount of oil, in the order they are offered. A gallon is never just a gallon. */
-import { amountUnitNamed } from "../../core/quantity/units";
+import { amountUnitNamed, offeredUnits } from "../../core/quantity/units";
 
-const unitIds = ["l", "kg", "lb", "us_gal", "uk_gal"] as const;
-export type UnitId = (typeof unitIds)[number];
+export type UnitId = (typeof offeredUnits)[number];
 
 const of = <Part extends "shown" | "words">(part: Part): Record<UnitId, string> =>
-  Object.fromEntries(unitIds.map((id) => [id, amountUnitNamed(id)?.[part] ?? id])) as Record<
+  Object.fromEntries(offeredUnits.map((id) => [id, amountUnitNamed(id)?.[part] ?? id])) as Record<
     UnitId,
     string
   >;

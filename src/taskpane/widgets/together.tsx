@@ -1,9 +1,10 @@
 /** Text in which no line ends between a figure and its unit: "2.45 mL" stays on one line. */
 import { Children, type ReactNode } from "react";
+import { amountUnits } from "../../core/quantity/units";
 
 const figure = String.raw`\d(?:[\d.,]*\d)?`;
-const unit =
-  "mg KOH/g|mol/L|kg/L|g/L|mL|kg|mol|US gal|imperial gal|lb|oz|g|L|s|% w/v|% FFA|%|°C|C|to 1";
+const amount = amountUnits.map(({ shown }) => shown).join("|");
+const unit = `mg KOH/g|mol/L|kg/L|g/L|mol|${amount}|oz|s|% w/v|% FFA|%|°C|C|to 1`;
 
 /** "G 1.71", "± 0.06 % FFA", "0.90 ± 0.06 % FFA", "28.2 g". Letters after a unit make it another word. */
 const kept = new RegExp(

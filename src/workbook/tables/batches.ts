@@ -2,6 +2,7 @@
  * The `Batches` table: one row for each batch. The acid value comes by reference from the lot's last
  * titration, so that it follows when a reading is put right.
  */
+import { offeredUnitNames, offeredUnits } from "../../core/quantity/units";
 import { methanolDensity } from "../../core/reference/liquids";
 import type { BatchRecord } from "../record/batch-record";
 import { baseChoices, calculated, cellOf, type RecordTable, typed } from "./column";
@@ -58,8 +59,8 @@ export const batches: RecordTable<BatchRecord> = {
       tells: true,
       isEssential: true,
     }),
-    typed("Unit", 9, "l, kg, us_gal or uk_gal.", {
-      choices: ["l", "kg", "us_gal", "uk_gal", "lb"],
+    typed("Unit", 9, `${offeredUnitNames}.`, {
+      choices: offeredUnits,
       of: ({ unit }) => unit,
       tells: true,
       isEssential: true,

@@ -1,4 +1,5 @@
 /** The cells above the table: what is the same for every dose, each figure with its words beside it. */
+import { amountUnitNames } from "../../core/quantity/units";
 import type { BookCell, BookValue } from "../../sheet/book";
 import { figureCell, type FigureId, figuresAbove } from "./figures";
 import type { WhatIfQuestion } from "./question";
@@ -33,7 +34,7 @@ export function inputsOf(question: WhatIfQuestion, refer: Refer, row: number): I
     all: [
       {
         id: "unit",
-        label: "Unit of the batch sizes: l, ml, us_gal, uk_gal, g, kg or lb",
+        label: `Unit of the batch sizes: ${amountUnitNames}`,
         cell: given(unit.name),
       },
       { id: "oil", label: "Oil, or its density at 20 C, kg/L", cell: given(oilCell) },

@@ -1,7 +1,6 @@
 /** What the what-if tables go by: figures and words to change, one below another from row 4 on. */
+import { offeredUnitNames, offeredUnits } from "../../../core/quantity/units";
 import { baseChoices, oilChoices } from "../../../workbook/tables/column";
-
-const units = ["l", "kg", "us_gal", "uk_gal", "lb"];
 
 export interface Input {
   readonly label: string;
@@ -17,8 +16,8 @@ export const inputs: readonly Input[] = [
     label: "Unit",
     value: "l",
     format: "",
-    help: "Unit of the batch sizes: l, kg, us_gal, uk_gal or lb.",
-    words: units,
+    help: `Unit of the batch sizes: ${offeredUnitNames}.`,
+    words: offeredUnits,
   },
   {
     label: "Oil",

@@ -1,0 +1,56 @@
+import { describe, expect, it } from "vitest";
+import { offers } from "../../../src/adopt/added-columns/columns-to-add";
+import { unitAlone } from "../../../src/adopt/recognising/heading";
+import { mappingFrom, withColumn } from "../../../src/adopt/recognising/mapping";
+import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
+import { amountUnits } from "../../../src/core/quantity/units";
+
+/** A small logbook with columns of lye and methanol of its own; what is added to it takes their units. */
+function added(lye: string, methanol: string) {
+  const values = [
+    ["Date", "Drum", "T1 ml", "Blank ml", "Sample g", "KOH N", "Oil (l)", lye, methanol],
+    [46_000, "NQ-1", 5.2, 0.25, 10, 0.1, 120, 3, 24],
+    [46_003, "NQ-2", 4.1, 0.25, 10, 0.1, 100, 2, 20],
+    [46_006, "NQ-3", 3.1, 0.25, 10, 0.1, 100, 2, 21],
+  ];
+  const same = (text: string) => values.map((row) => row.map(() => text));
+  const cells = {
+    sheet: "Log",
+    row: 0,
+    column: 0,
+    values,
+    formulas: same(""),
+    formats: same("General"),
+  };
+  const [guess] = recogniseSheet(cells);
+  if (!guess) throw new Error("no table was found");
+  const mapping = withColumn(withColumn(mappingFrom(guess), 7, "catalyst"), 8, "methanol");
+  return offers(mapping, cells, "functions").map(({ heading }) => heading);
+}
+
+describe("a column that is added", () => {
+  it.each([
+    ["KOH total (lb)", "Lye to weigh, lb"],
+    ["KOH total (oz)", "Lye to weigh, oz"],
+    ["KOH total (kg)", "Lye to weigh, kg"],
+  ])("of lye stands in the unit of %s", (own, heading) => {
+    expect(added(own, "Methanol (L)")).toContain(heading);
+  });
+
+  it.each([
+    ["Methanol (US gal)", "Methanol to add, US gal"],
+    ["Methanol (mL)", "Methanol to add, mL"],
+  ])("of methanol stands in the unit of %s", (own, heading) => {
+    expect(added("KOH total (g)", own)).toContain(heading);
+  });
+
+  it("of methanol is in litres where theirs is weighed: a litre of it is no kilogram", () => {
+    expect(added("KOH total (g)", "Methanol (kg)")).toContain("Methanol to add, L");
+  });
+});
+
+describe("a unit of an amount", () => {
+  it.each(amountUnits.map(({ inHeadings }) => inHeadings))("%s is read in a heading", (unit) => {
+    expect(unitAlone(unit)).toBe(unit);
+  });
+});
