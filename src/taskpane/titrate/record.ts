@@ -9,6 +9,7 @@ import { asInCell } from "../fields/number-figures";
 import type { Seen } from "./nudges/nudge";
 import { keepsFromRecording, wanted } from "./progress";
 import { standingBlanks, usedOf } from "./readings";
+import { rowWordIds } from "./titration";
 import { hasOwnMasses, massStepOf, oneMass } from "./sample";
 
 /** A list with a place for each column, null where nothing stands. */
@@ -21,6 +22,13 @@ const omittedOf = (draft: Draft): OmittedReading[] =>
       ? []
       : [{ number: index + 1, titre: usedOf(reading), reason: reading.omitted }],
   );
+
+/** Those that have a column, as written. */
+const wordsOf = ({ words }: Draft) =>
+  Object.fromEntries(rowWordIds.map((id) => [id, words[id].trim()])) as Record<
+    (typeof rowWordIds)[number],
+    string
+  >;
 
 /** What the row has no column for goes into its note. */
 function noteOf({ draft, figures, working }: Seen): string {
@@ -60,11 +68,11 @@ export function recordOf(seen: Seen): TitrationRecord | undefined {
   const masses = hasOwnMasses(draft) ? places(titres, own) : mass;
   if (masses === undefined) return undefined;
   return {
+    ...wordsOf(draft),
     date: sheetDay(draft.begunOn),
     lot: draft.words.lot.trim(),
     stage: draft.picked.stage,
     oil: draft.picked.oil,
-    operator: draft.words.operator.trim(),
     titrantBase: draft.picked.base,
     molarity: strength.molarity,
     strengthSetBy: strength.setBy,

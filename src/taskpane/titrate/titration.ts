@@ -3,6 +3,13 @@ import type { SteppedTask, StepOf } from "../stepped/entered";
 import { numberFields } from "./fields";
 import { picks } from "./picks";
 
+/** Asked for when the row is recorded; each is a column of it, in this order. */
+const rowWords = {
+  operator: { label: "Who titrated", isKept: true },
+  note: { label: "Note" },
+} as const;
+export const rowWordIds = Object.keys(rowWords) as (keyof typeof rowWords)[];
+
 export const titration = {
   label: "Steps of the titration",
   steps: {
@@ -17,8 +24,7 @@ export const titration = {
   picks,
   words: {
     lot: { label: "Lot", hint: "As it is marked on the drum." },
-    operator: { label: "Who titrated", isKept: true },
-    note: { label: "Note" },
+    ...rowWords,
     /** Day the titrant was made or last checked, 2026-09-30. */
     checkedOn: { label: "Made or checked on", type: "date", isKept: true },
   },

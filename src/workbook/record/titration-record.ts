@@ -27,7 +27,7 @@ export interface TitrationRecord {
   readonly strengthSetBy: string;
   readonly indicator: string;
   readonly secondsHeld: number | undefined;
-  /** mL, by place 1 to 6; null where that reading was omitted or never taken. */
+  /** mL, by place; null where that reading was omitted or never taken. */
   readonly titres: readonly (Exact | null)[];
   /** mL, up to three; or the solvent was neutralised. */
   readonly blanks: readonly Exact[] | typeof neutralisedWord;

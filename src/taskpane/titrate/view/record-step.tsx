@@ -8,7 +8,7 @@ import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
 import { atOdds } from "../at-odds";
 import type { Draft } from "../draft";
-import type { StepId } from "../titration";
+import { rowWordIds, type StepId } from "../titration";
 import { keepsFromRecording } from "../progress";
 import { recordOf } from "../record";
 import { useDesk, useMark, Wants, Words } from "./desk";
@@ -51,12 +51,9 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
   }
   return (
     <>
-      {planned.carrying.state === "written" ? null : (
-        <>
-          <Words field="operator" />
-          <Words field="note" />
-        </>
-      )}
+      {planned.carrying.state === "written"
+        ? null
+        : rowWordIds.map((field) => <Words key={field} field={field} />)}
       <PlannedChange
         planned={planned}
         command={draft.isRecorded ? "Record once more" : "Record this titration"}
