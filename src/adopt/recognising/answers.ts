@@ -1,10 +1,9 @@
 /** What a person answered about a logbook's own words: kept with its columns. */
 import { amountUnits, type AmountUnit } from "../../core/quantity/units";
-import { amountWordIn } from "./amount-word";
 import { columnOf } from "./mapping";
 import type { Answer, EmptyBlank, LogbookMapping } from "./shape";
 import { typedFigure } from "./typed-number";
-import { unitWritten } from "./written-units";
+import { amountWordIn, unitWritten } from "./written-units";
 
 export { type Answer, type EmptyBlank, emptyBlanks } from "./shape";
 

@@ -1,6 +1,6 @@
 /** What the table as a whole says about one of its columns. */
 import { addedColumns, headingOf } from "../added-columns/added";
-import { containerIn } from "./amount-word";
+import { containerIn } from "./written-units";
 import type { HeadingParts } from "./heading";
 import { type ColumnFacts, median } from "./numbers-of-column";
 import type { RoleId } from "./roles";
@@ -22,7 +22,7 @@ export interface Candidate {
 }
 
 /** Points that the table as a whole adds. */
-type Context = (
+export type Context = (
   candidate: Candidate,
   all: readonly Candidate[],
 ) => readonly (readonly [RoleId, number, string])[];

@@ -40,13 +40,22 @@ export function fromUnit(role: Role, { unit, isUnitAlone }: HeadingParts): Evide
 const isWithin = (value: number, [from, to]: readonly [number, number], slack = 1): boolean =>
   value >= from / slack && value <= to * slack;
 
+/** What a figure in a unit is in the unit that a role's usual figures are in. */
+const inUsual: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  g: { kg: 1000, lb: 453.6, oz: 28.35 },
+  L: { mL: 0.001, g: 0.001, "US gal": 3.785, "imp gal": 4.546 },
+};
+
 function figuresFit(role: Role, unit: string | undefined, facts: ColumnFacts): Evidence {
   const { usual } = role;
   if (!usual || facts.numbers.length === 0) return none;
   const middle = median(facts.numbers);
   // A fraction shown as a percentage is in its own scale.
-  const scaled = role.units[0] === "%" && facts.isPercentFormat ? middle * 100 : middle;
-  if (unit === "kg" && role.units[0] === "g") return none;
+  const [first = ""] = role.units;
+  const scaled =
+    first === "%" && facts.isPercentFormat
+      ? middle * 100
+      : middle * (inUsual[first]?.[unit ?? ""] ?? 1);
   const shown = String(Number(middle.toPrecision(3)));
   if (isWithin(scaled, usual)) {
     const steady = role.isSteady === true && facts.filled >= 4;

@@ -5,6 +5,8 @@
 import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
 import { type Candidate, contexts, type RoleScore } from "./context";
+import { neighbours } from "./neighbours";
+import { noSurerThanIsFitting } from "./sure";
 import { fullHeading } from "./full-heading";
 import { type HeadingParts, headingParts } from "./heading";
 import type { TablePlace } from "./find-tables";
@@ -47,7 +49,7 @@ function score(
 }
 
 function withContext(candidate: Candidate, all: readonly Candidate[]): RoleScore[] {
-  const added = contexts.flatMap((context) => context(candidate, all));
+  const added = [...contexts, ...neighbours].flatMap((context) => context(candidate, all));
   return candidate.scores
     .map((each) => {
       if (each.score === 0) return each;
@@ -95,7 +97,10 @@ const unused = (heading: string): RoleScore => ({
   reasons: [heading === "" ? "it has no heading" : "neither heading nor figures say what it is"],
 });
 
-const capped = (given: RoleScore): RoleScore => ({ ...given, score: Math.min(1, given.score) });
+const capped = <T extends RoleScore>(given: T): T => ({
+  ...given,
+  score: Math.min(1, given.score),
+});
 
 /** Our own functions take a charge as pure base. */
 const takesPure = /TITRE[._](?:CATALYST|DOSE|BATCH)\w*\(/i;
@@ -134,7 +139,7 @@ export function guessColumns(
     const best = settled.get(candidate.column) ?? unused(candidate.heading);
     const others = scores.filter(({ role, score: s }) => role !== best.role && s > 0.2).slice(0, 4);
     return {
-      ...capped(best),
+      ...capped(noSurerThanIsFitting({ candidate, scores, best }, all, settled)),
       column: candidate.column,
       heading: candidate.heading,
       unit: unitOfColumn(best.role, candidate.parts, candidate.facts),

@@ -1,6 +1,7 @@
 /** What a logbook says in words of its own: each kind is asked about once. */
 import { amountWord, emptyBlankOf, unitMeant, wordKey } from "./answers";
 import { hasDitto, withDittosRead } from "./ditto";
+import { lacks } from "./lacks";
 import { columnOf, columnsOf, type LogbookMapping } from "./mapping";
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
 import { figureAndWords } from "./typed-number";
@@ -60,7 +61,7 @@ function blankQuestion(mapping: LogbookMapping, cells: SheetCells): Question[] {
 }
 
 /** Has it its answer? */
-export const isAnswered = (mapping: LogbookMapping, question: Question): boolean =>
+const isAnswered = (mapping: LogbookMapping, question: Question): boolean =>
   question.ask === "unit"
     ? unitMeant(mapping, question.word) !== undefined
     : emptyBlankOf(mapping) !== undefined;
@@ -75,3 +76,8 @@ export function questionsOf(mapping: LogbookMapping, given: SheetCells): Questio
     ),
   };
 }
+
+/** How much is still to be said: what the arithmetic lacks, and words without an answer. */
+export const openQuestions = (mapping: LogbookMapping, cells: SheetCells): number =>
+  lacks(mapping, cells).length +
+  questionsOf(mapping, cells).asked.filter((each) => !isAnswered(mapping, each)).length;

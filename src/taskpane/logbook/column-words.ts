@@ -1,12 +1,13 @@
 /** What a column is guessed to be, in words, and what else it may be said to be. */
 import { columnLetters } from "../../sheet/cell-name";
 import type { ColumnGuess } from "../../adopt/recognising/guess-columns";
+import { likelyFrom, sureFrom } from "../../adopt/recognising/sure";
 import { type RoleId, roles } from "../../adopt/recognising/roles";
 
 /** How sure a guess is. The word carries it, not a colour. */
 function sureness(score: number): string {
-  if (score >= 0.85) return "sure";
-  if (score >= 0.6) return "likely";
+  if (score >= sureFrom) return "sure";
+  if (score >= likelyFrom) return "likely";
   return score > 0 ? "a guess" : "not used";
 }
 

@@ -1,6 +1,6 @@
 /** What stands between a logbook and the steps after Understand, in words. */
 import { counted } from "../../sheet/counted";
-import { openQuestions } from "../../adopt/recognising/open-questions";
+import { openQuestions } from "../../adopt/recognising/questions";
 import { type LogbookState, shownTable } from "./state";
 
 /** On the button that agrees to the columns. */

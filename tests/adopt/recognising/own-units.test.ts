@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { lacks } from "../../../src/adopt/recognising/lacks";
 import { mappingFrom } from "../../../src/adopt/recognising/mapping";
-import { openQuestions } from "../../../src/adopt/recognising/open-questions";
+import { openQuestions } from "../../../src/adopt/recognising/questions";
 import { questionsOf } from "../../../src/adopt/recognising/questions";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { openQuestions } from "../../../src/adopt/recognising/open-questions";
+import { openQuestions } from "../../../src/adopt/recognising/questions";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { firstState, reduce, shownTable } from "../../../src/taskpane/logbook/state";
 import { wantsAgreeing } from "../../../src/taskpane/logbook/wants-agreeing";

@@ -1,7 +1,7 @@
 /** Understand: what each column is taken to be and why, to be put right and agreed to. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
-import { openQuestions } from "../../../adopt/recognising/open-questions";
+import { openQuestions } from "../../../adopt/recognising/questions";
 import { counted } from "../../../sheet/counted";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";

@@ -1,0 +1,71 @@
+/**
+ * What the figures of a column, and the columns beside it, say against what its heading seems to be: a
+ * running number is no reading, ten grams are no batch, a unit alone is the oil before it is the methanol.
+ */
+import type { Candidate, Context } from "./context";
+import { median } from "./numbers-of-column";
+import { type RoleId, roles } from "./roles";
+
+const leastRows = 3;
+
+/** 1, 2, 3: each one more than the one above. */
+function isRunning({ facts: { numbers, filled } }: Candidate): boolean {
+  return (
+    numbers.length >= leastRows &&
+    numbers.length === filled &&
+    numbers.every(
+      (each, at) => Number.isInteger(each) && each === (numbers[at - 1] ?? each - 1) + 1,
+    )
+  );
+}
+
+const readings: readonly RoleId[] = roles
+  .filter(({ id, holds }) => holds === "number" && id !== "number")
+  .map(({ id }) => id);
+
+/** Nobody makes a batch of less than what is titrated. */
+const mostTitrated = 60;
+
+const bulk = new Set(["L", "US gal", "imp gal", "gal", "kg", "lb"]);
+
+const isSmall = ({ parts, facts }: Candidate): boolean =>
+  (parts.unit === "g" || parts.unit === "mL") && median(facts.numbers) <= mostTitrated;
+
+const hasGrams = (each: Candidate): boolean => each.parts.unit === "g" && isSmall(each);
+
+const isTitre = ({ parts, scores }: Candidate): boolean =>
+  !parts.isUnitAlone && scores.some(({ role, score }) => role === "titre" && score > 0.5);
+
+export const neighbours: readonly Context[] = [
+  (candidate) => (isRunning(candidate) ? readings.map((role) => [role, -0.9, ""] as const) : []),
+  // What fits in a beaker is the sample.
+  (candidate) =>
+    isSmall(candidate)
+      ? [
+          ["oilAmount", -0.6, ""],
+          ["sampleMass", 0.05, ""],
+        ]
+      : [],
+  // A unit alone: litres and kilograms are first of all those of the oil.
+  ({ parts }) =>
+    parts.isUnitAlone && bulk.has(parts.unit ?? "")
+      ? [
+          ["methanol", -0.4, ""],
+          ["litresMade", -0.4, ""],
+          ["weighed", -0.4, ""],
+          ["oilAmount", 0.15, ""],
+        ]
+      : [],
+  // "mL" alone beside grams, where nothing else is the titre.
+  (candidate, all) => {
+    const { parts } = candidate;
+    const isLone = parts.isUnitAlone && parts.unit === "mL";
+    const others = all.filter((each) => each !== candidate && !isRunning(each));
+    return isLone && others.some(hasGrams) && !others.some(isTitre)
+      ? [
+          ["titre", 0.2, "no other column is the titre"],
+          ["sampleVolume", -0.3, ""],
+        ]
+      : [];
+  },
+];
