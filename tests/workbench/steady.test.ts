@@ -136,4 +136,42 @@ describe("a cell whose result programs do not agree on", () => {
       expect(shownAt(workbook, "B1")).toBe(5);
       expect(isDoubtful(1)).toBe(false);
     }));
+
+  it("stays doubtful while something else is typed, however it refers to what it reads", () => {
+    const formulas = [
+      "=VLOOKUP(3,Lots[],2,FALSE)",
+      "=VLOOKUP(3,Lots[[Lot]:[Titre]],2,FALSE)",
+      "=SUM(Lots[Titre])&LOOKUP(3,Lots[Lot],Lots[Words])*2",
+      "=LOOKUP(3,Lots[Lot],Lots[Titre])",
+      "=VLOOKUP(3,A2:C3,2,FALSE)",
+      "=MAX(MAP(A2:A3,LAMBDA(lot,lot*2)))*C3",
+    ];
+    const rows = [
+      ["Lot", "Titre", "Words"],
+      [2, 8, 1],
+      [3, null, "2,5"],
+    ];
+    const lots = { name: "Lots", row: 0, column: 0, rows: 3, columns: 3 };
+    return withBook(
+      bookOf([...rows, [1], ...formulas.map((formula) => [formula])], [lots]),
+      async (workbook) => {
+        const { names } = workbook.cells;
+        const doubted = () =>
+          formulas.filter((_, at) =>
+            workbook.working.doubts.isDoubtful({
+              unit: names.unit,
+              sheet: names.sheetId("Sheet"),
+              row: 4 + at,
+              column: 0,
+            }),
+          );
+        expect(doubted()).toEqual(formulas);
+        await workbook.type({ sheet: "Sheet", row: 3, column: 0 }, [[7]]);
+        expect(doubted()).toEqual(formulas);
+        // once the cells are filled, nothing is doubtful
+        await workbook.type({ sheet: "Sheet", row: 2, column: 1 }, [[9, 2.5]]);
+        expect(doubted()).toEqual([]);
+      },
+    );
+  });
 });

@@ -97,6 +97,12 @@ const holdsEmpty = (found: Found): boolean =>
     .getArrayValue()
     .some((row) => row.some((cell) => !cell || cell.isNull()));
 
+/**
+ * Or a part of one: a reference, asked before any round what cells it is, or the inside of a LAMBDA, once
+ * for each of its answers. A part gives no cell a result: what is doubted in the cell stays as it was.
+ */
+const isWholeFormula = ({ node }: Run): boolean => !node?.getParent();
+
 export class SteadyInterpreter extends Interpreter {
   constructor(
     private readonly runtime: IFormulaRuntimeService,
@@ -118,18 +124,19 @@ export class SteadyInterpreter extends Interpreter {
   }
 
   override execute(run: Run): Found {
+    const isWhole = isWholeFormula(run);
     try {
-      this.begin();
+      if (isWhole) this.begin();
       const found = super.execute(run);
       // a cell that refers to an empty one shows 0
       const isEmpty = found.isValueObject() && (found as BaseValueObject).isNull();
-      if (isEmpty || holdsEmpty(found)) this.doubts.comesToEmpty();
+      if (isWhole && (isEmpty || holdsEmpty(found))) this.doubts.comesToEmpty();
       return this.failures.isInRound && isEmpty ? NumberValueObject.create(0) : found;
     } catch {
       this.failures.formula();
       return ErrorValueObject.create(ErrorType.VALUE);
     } finally {
-      this.doubts.end();
+      if (isWhole) this.doubts.end();
     }
   }
 
