@@ -1,16 +1,14 @@
 /** The embedded spreadsheet with what is ours in it: functions, colours, words; no workbook yet. */
-import { LocaleType, LogLevel, mergeLocales, Univer } from "@univerjs/core";
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
-import coreWords from "@univerjs/preset-sheets-core/locales/en-US";
 import { CalculationMode } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
-import tableWords from "@univerjs/sheets-table/locale/en-US";
 import { keepFormulas } from "../engine/keep-formulas";
 import { descriptions, engineFunctions } from "../engine/registration";
 import { equipEngine, type Working } from "../engine/steady/equip";
 import type { Holding } from "../holding/holding";
 import { tableTheme, theme } from "./theme";
-import { missingWords } from "./words";
+import { words } from "./words";
 
 export function startEngine(
   container: HTMLElement,
@@ -20,7 +18,7 @@ export function startEngine(
   const hasRoom = container.clientWidth >= 760;
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, tableWords, missingWords) },
+    locales: { [LocaleType.EN_US]: words },
     logLevel: LogLevel.ERROR,
     theme,
   });
