@@ -1,7 +1,14 @@
 /** One held figure against what it should be: right within its digits, carried over, or a mistake. */
 import type { RoleId } from "../../recognising/roles";
 import type { Checking } from "./checking";
-import { explained, explainedTwice, type Match, shownByFormula, smallMistake } from "./explained";
+import {
+  addedWrongly,
+  explained,
+  explainedTwice,
+  type Match,
+  shownByFormula,
+  smallMistake,
+} from "./explained";
 import type { Slip } from "./slips";
 import { distance, straightTries, tries, type Try, ways } from "./tries";
 import { fromNothing } from "../working/worked";
@@ -99,7 +106,7 @@ export function judged(c: Checking): Verdict {
 /** What was judged to be wrong, with the mistake that gives it, or the two, where one is known. */
 export function searched(c: Checking, verdict: Verdict): Verdict {
   if (verdict.kind !== "wrong" || verdict.slip) return verdict;
-  const one = explained(c);
+  const one = explained(c) ?? addedWrongly(c);
   if (one) return wrong(verdict.written, verdict.should, one);
   const { match, isCutShort } = explainedTwice(c);
   const found = wrong(verdict.written, verdict.should, match);

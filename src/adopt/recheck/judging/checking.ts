@@ -3,6 +3,7 @@ import type { RoleId } from "../../recognising/roles";
 import type { FormulaFacts } from "../reading/formula-facts";
 import type { HeldFigure } from "../reading/held-figure";
 import type { Readings } from "../reading/readings";
+import type { RightFigure } from "./right-figure";
 import type { Slip } from "./slips";
 import type { Origin } from "../working/upstream";
 import type { Written } from "../working/worked-out";
@@ -16,6 +17,8 @@ export interface Checking {
   readonly core: () => number | undefined;
   /** Held figures that this one may have been worked out from, and how unsure their digits make it. */
   readonly origins: () => readonly Origin[];
+  /** Figures before it in the row that are right. */
+  readonly right: readonly RightFigure[];
   readonly facts: FormulaFacts | undefined;
   /** How a part of a dose may be written down. */
   readonly writtens: readonly Written[];

@@ -1,6 +1,7 @@
 /** Which mistake gives a wrong figure, or which two. */
 import type { Checking } from "./checking";
 import type { HeldFigure } from "../reading/held-figure";
+import { isContradicted } from "./contradicted";
 import { mistakeOf } from "../mistakes/all";
 import { idsOf, keyOf, pairable, shown, type Slip, slipsFor, together } from "./slips";
 import { distance, nothing, type Try } from "./tries";
@@ -63,9 +64,16 @@ const startsOf = (c: Checking): Start[] =>
     [...nothing, ...c.origins()].map((origin) => ({ written, origin })),
   );
 
+/** A figure that was copied is the same to the last digit, or it was not copied. */
+const isCopy = ({ slip }: Pick<Worked, "slip">): boolean =>
+  slip.made.some(({ id }) => mistakeOf(id).isCopy === true);
+
 function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | undefined {
+  if (isContradicted(c, slip, origin.from)) return undefined;
   const value = workedOut(c.role, c.unit, written, c.readings, slip.ways, origin.from);
-  return value === undefined ? undefined : { slip, value, written, doubt: origin.doubt };
+  return value === undefined
+    ? undefined
+    : { slip, value, written, doubt: isCopy({ slip }) ? 0 : origin.doubt };
 }
 
 const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
@@ -75,10 +83,6 @@ const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
 
 /** Other constants of the trade and rounding along the way are no second mistake. */
 const conventional = 0.004;
-
-/** A figure that was copied is the same to the last digit, or it was not copied. */
-const isCopy = ({ slip }: Worked): boolean =>
-  slip.made.some(({ id }) => mistakeOf(id).isCopy === true);
 
 /** The one mistake that gives the figure: within its digits, else nearly. */
 export function explained(c: Checking): Match | undefined {
@@ -91,6 +95,15 @@ export function explained(c: Checking): Match | undefined {
       conventional,
     )
   );
+}
+
+/** The parts are right and their sum is not: no other cause is looked for. */
+export function addedWrongly({ role, held, right, writtens }: Checking): Match | undefined {
+  const parts = right.filter((each) => each.role === "acidDose" || each.role === "reactionDose");
+  if (parts.length < 2 || (role !== "catalyst" && role !== "catalystRate")) return undefined;
+  const ways = { result: () => held.value };
+  const slip: Slip = { made: [{ id: "slip-of-addition", ways }], ways };
+  return { slip, written: writtens[0] ?? "weighed", evidence: 0, off: 0, isUsual: false };
 }
 
 /** So many ways of working are tried for a pair of mistakes in one figure, whatever was tried for others. */

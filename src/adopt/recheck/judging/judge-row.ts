@@ -10,6 +10,7 @@ import type { HeldFigure } from "../reading/held-figure";
 import { isCopied, lotFigures } from "../working/of-lot";
 import { once } from "../working/once";
 import type { Readings } from "../reading/readings";
+import type { RightFigure } from "./right-figure";
 import type { Slip } from "./slips";
 import { originsOf, type Upstream, upstreamOf } from "../working/upstream";
 import { fromNothing, hasTitration, times } from "../working/worked";
@@ -87,16 +88,18 @@ export class RowJudge {
   judge(row: Readings, convention: Convention, learned: Learned): Judged {
     const read = this.read(row, convention);
     const figures: { checking: Checking; verdict: Verdict }[] = [];
+    const right: RightFigure[] = [];
     const upstream: Upstream[] = lotFigures(read.dose);
     for (const role of order) {
       const held = row.held.get(role);
       if (!held) continue;
-      const checking = this.checking(held, read, [...upstream], learned);
+      const checking = this.checking(held, read, [...upstream], [...right], learned);
       const verdict = verdictOn(checking, row);
       figures.push({ checking, verdict });
       const written =
         verdict.kind === "not-checked" ? takenAs(this.columns, role) : verdict.written;
       const isWrong = verdict.kind === "wrong";
+      if (verdict.kind === "right") right.push({ ...held, unit: checking.unit, written });
       const next = upstreamOf(held, checking.unit, written, isWrong, read.dose);
       if (next) upstream.push(next);
     }
@@ -133,6 +136,7 @@ export class RowJudge {
     held: HeldFigure,
     { dose, titration, core, coreOfTitration }: InConvention,
     before: readonly Upstream[],
+    right: readonly RightFigure[],
     { usualSlips, acidOfPureLye, exact }: Learned,
   ): Checking {
     const { role } = held;
@@ -151,6 +155,7 @@ export class RowJudge {
         return isPure ? times(figure, (dose.assay ?? 100) / 100) : figure;
       },
       origins: once(() => originsOf(role, before, facts)),
+      right,
       facts,
       writtens,
       usualSlip: usualSlips.get(role),

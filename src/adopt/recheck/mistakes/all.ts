@@ -18,6 +18,7 @@ import { otherGallon } from "./other-gallon";
 import { otherLot } from "./other-lot";
 import { percentAsFraction } from "./percent-as-fraction";
 import { percentAsMolarity } from "./percent-as-molarity";
+import { slipOfAddition } from "./slip-of-addition";
 import { titreLeftOut } from "./titre-left-out";
 import { weighedOtherwise } from "./weighed-otherwise";
 import type { Mistake } from "./mistake";
@@ -42,6 +43,7 @@ const all = [
   otherLot,
   copiedFromAbove,
   decimalSlip,
+  slipOfAddition,
   weighedOtherwise,
   notRecognised,
 ] as const;

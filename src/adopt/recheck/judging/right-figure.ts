@@ -1,0 +1,11 @@
+import type { RoleId } from "../../recognising/roles";
+import type { Written } from "../working/worked-out";
+
+/** A right figure that stands before another in its row. */
+export interface RightFigure {
+  readonly role: RoleId;
+  readonly unit: string | undefined;
+  readonly written: Written;
+  readonly value: number;
+  readonly halfDigit: number;
+}
