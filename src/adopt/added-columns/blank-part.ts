@@ -1,10 +1,11 @@
 /** The blank of a row in formulas: its own, the one above that a ditto mark means, or the day's. */
 import { columnLetters } from "../../sheet/cell-name";
-import { emptyBlankOf } from "../recognising/answers";
+import { blankWordMeans, emptyBlankOf } from "../recognising/answers";
 import { isDitto } from "../recognising/ditto";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
 import { heldCell, isHeld, type SheetCells } from "../recognising/sheet-cells";
-import { isNeutralised } from "../recognising/neutralised";
+import { blankWord, isNeutralised } from "../recognising/neutralised";
+import { chosenBy, wordsIn } from "./column-words";
 import type { Part } from "./part";
 
 export interface BlankPart {
@@ -79,12 +80,24 @@ export function blankPart(
       ? "what an empty blank means: say it in Understand"
       : "";
   const looksUp = hasDitto || (isAsked && (means === "day" || means === "above"));
-  if (!looksUp && !(isAsked && means === "none")) return as(side, columns.length === 1, inPlain);
+  const letter = columnLetters(first.column);
+  const own: Part = (row) => `${onSheet}${letter}${String(row)}`;
+  const words = columns.flatMap(({ column }) => wordsIn(cells, mapping, column));
+  const said = words.map((word) => [word, blankWordMeans(mapping, blankWord(word))] as const);
+  if (said.some(([, each]) => each === "day" || each === "above"))
+    return lacking("a figure for the blank in every row, in place of a word");
+  const nothing = said.flatMap(([word, each]) =>
+    each === "none" ? [[word, '"neutralised"'] as const] : [],
+  );
+  if (!looksUp && !(isAsked && means === "none")) {
+    if (nothing.length === 0) return as(side, columns.length === 1, inPlain);
+    if (columns.length === 1)
+      return as((row) => chosenBy(own(row), nothing, own(row)), true, inPlain);
+  }
+  if (nothing.length > 0) return lacking("a figure for the blank in every row, in place of a word");
   if (columns.length > 1) return lacking("a blank in every row, or one column of blanks");
   if (hasDitto && hasNeutralised) return lacking("a figure for the blank in every row");
-  const letter = columnLetters(first.column);
   const top = String(mapping.place.firstRow + 1);
-  const own: Part = (row) => `${onSheet}${letter}${String(row)}`;
   const above: Part = (row) => `${onSheet}${letter}$${top}:${letter}${String(row)}`;
   const isWritten: Part = (row) =>
     hasNeutralised ? `(${above(row)}<>"")` : `ISNUMBER(${above(row)})`;

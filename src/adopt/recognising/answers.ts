@@ -24,7 +24,7 @@ export const wordKey = (word: string): string =>
     .replace(/(?<=..)s$/, "");
 
 const keyOf = (answer: Answer): string =>
-  answer.ask === "unit" ? `unit ${wordKey(answer.word)}` : answer.ask;
+  answer.ask === "blank" ? answer.ask : `${answer.ask} ${wordKey(answer.word)}`;
 
 /** An answer given or changed; an empty one takes it away. */
 export function withAnswer(mapping: LogbookMapping, answer: Answer): LogbookMapping {
@@ -35,6 +35,15 @@ export function withAnswer(mapping: LogbookMapping, answer: Answer): LogbookMapp
 
 export const emptyBlankOf = ({ answers = [] }: LogbookMapping): EmptyBlank | undefined =>
   answers.flatMap((each) => (each.ask === "blank" ? [each.means] : []))[0];
+
+/** What a word means that stands where a blank should. */
+export const blankWordMeans = (
+  { answers = [] }: LogbookMapping,
+  word: string,
+): EmptyBlank | undefined =>
+  answers.flatMap((each) =>
+    each.ask === "word" && wordKey(each.word) === wordKey(word) ? [each.means] : [],
+  )[0];
 
 export const litresTyped = ({ answers = [] }: LogbookMapping, word: string): string =>
   answers.flatMap((each) =>

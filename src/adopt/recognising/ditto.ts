@@ -2,8 +2,9 @@
 import type { TablePlace } from "./find-tables";
 import { heldCell, isHeld, type LogbookValue, type SheetCells } from "./sheet-cells";
 
-const marks = /^(?:["″〃“”„]|''|’’|′′|,,|do\.?|ditto|same(?: as above)?|as above|idem|↓)$/i;
-const longestMark = 13;
+const marks =
+  /^(?:["″〃“”„]|''|’’|′′|,,|do\.?|dto\.?|dito|ditto|same(?: as (?:above|before))?|as (?:above|before)|idem|↓)$/i;
+const longestMark = 14;
 
 export const isDitto = (value: unknown): boolean =>
   typeof value === "string" && value.length <= longestMark && marks.test(value.trim());

@@ -1,15 +1,22 @@
 /** What a logbook says in words of its own: each kind is asked about once. */
-import { amountWord, emptyBlankOf, unitMeant, wordKey } from "./answers";
+import { amountWord, blankWordMeans, emptyBlankOf, unitMeant, wordKey } from "./answers";
 import { hasDitto, withDittosRead } from "./ditto";
 import { lacks } from "./lacks";
 import { columnOf, columnsOf, type LogbookMapping } from "./mapping";
+import { blankWord } from "./neutralised";
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
 import { figureAndWords } from "./typed-number";
 import { amountUnitOf, unitWritten } from "./written-units";
 
 export type Question =
   | { readonly ask: "unit"; readonly word: string; readonly rows: readonly number[] }
-  | { readonly ask: "blank"; readonly rows: readonly number[]; readonly hasDays: boolean };
+  | { readonly ask: "blank"; readonly rows: readonly number[]; readonly hasDays: boolean }
+  | {
+      readonly ask: "word";
+      readonly word: string;
+      readonly rows: readonly number[];
+      readonly hasDays: boolean;
+    };
 
 export interface Questions {
   readonly asked: readonly Question[];
@@ -60,16 +67,36 @@ function blankQuestion(mapping: LogbookMapping, cells: SheetCells): Question[] {
   return isAsked ? [{ ask: "blank", rows: empty, hasDays: date !== undefined }] : [];
 }
 
+/** Each word that stands where a blank should, once. */
+function wordQuestions(mapping: LogbookMapping, cells: SheetCells): Question[] {
+  const found = new Map<string, { word: string; rows: number[] }>();
+  for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1)
+    for (const { column } of columnsOf(mapping, "blank")) {
+      const word = blankWord(heldCell(cells, row, column).value);
+      if (word === "") continue;
+      const known = found.get(wordKey(word)) ?? { word, rows: [] };
+      if (!known.rows.includes(row)) known.rows.push(row);
+      found.set(wordKey(word), known);
+    }
+  const hasDays = columnOf(mapping, "date") !== undefined;
+  return [...found.values()].map((each) => ({ ask: "word", ...each, hasDays }));
+}
+
 /** Has it its answer? */
 const isAnswered = (mapping: LogbookMapping, question: Question): boolean =>
   question.ask === "unit"
     ? unitMeant(mapping, question.word) !== undefined
-    : emptyBlankOf(mapping) !== undefined;
+    : (question.ask === "word" ? blankWordMeans(mapping, question.word) : emptyBlankOf(mapping)) !==
+      undefined;
 
 export function questionsOf(mapping: LogbookMapping, given: SheetCells): Questions {
   const cells = withDittosRead(given, mapping.place);
   return {
-    asked: [...unitQuestions(mapping, cells), ...blankQuestion(mapping, cells)],
+    asked: [
+      ...unitQuestions(mapping, cells),
+      ...blankQuestion(mapping, cells),
+      ...wordQuestions(mapping, cells),
+    ],
     hasDittos: mapping.columns.some(
       ({ role, column }) =>
         role !== "other" && role !== "note" && hasDitto(given, mapping.place, column),

@@ -43,16 +43,26 @@ function unitRead(
 
 const unitAsked = "how much one of these is";
 const blankAsked = "what an empty blank means";
+const wordAsked = "what this word means as a blank";
 
 const answerRow = ({ sheet, place }: LogbookMapping, answer: Answer): RememberedRow =>
   answer.ask === "unit"
     ? [sheet, place.headingRow + 1, "", answer.word, unitAsked, "L", answer.litres]
-    : [sheet, place.headingRow + 1, "", "", blankAsked, "", emptyBlankWords[answer.means]];
+    : [
+        sheet,
+        place.headingRow + 1,
+        "",
+        answer.ask === "word" ? answer.word : "",
+        answer.ask === "word" ? wordAsked : blankAsked,
+        "",
+        emptyBlankWords[answer.means],
+      ];
 
 /** An answer that a row remembers; undefined where its words are none. */
 function answerRead(is: string, word: string, words: string): Answer | undefined {
   if (is === unitAsked) return { ask: "unit", word, litres: words };
   const means = emptyBlanks.find((each) => emptyBlankWords[each] === words.trim());
+  if (is === wordAsked && means) return { ask: "word", word, means };
   return is === blankAsked && means ? { ask: "blank", means } : undefined;
 }
 

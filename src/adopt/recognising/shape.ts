@@ -13,7 +13,9 @@ export type EmptyBlank = (typeof emptyBlanks)[number];
 export type Answer =
   /** How many litres one of them is, as typed; the word "" stands for a row without one. */
   | { readonly ask: "unit"; readonly word: string; readonly litres: string }
-  | { readonly ask: "blank"; readonly means: EmptyBlank };
+  | { readonly ask: "blank"; readonly means: EmptyBlank }
+  /** A word where a blank should stand: "none". */
+  | { readonly ask: "word"; readonly word: string; readonly means: EmptyBlank };
 
 export interface MappedColumn {
   readonly column: number;

@@ -218,3 +218,36 @@ describe("a blank that is not written in every row", () => {
     expect(found(pane)).toEqual({ findings: [], rows: 5, figures: 10, unchecked: [] });
   });
 });
+
+describe("a word where a blank should stand", () => {
+  const rows: Row[] = [
+    { ...usual, blank: 0.2 },
+    { ...usual, blank: "none", subtracted: 0, titre: 3.9 },
+    { ...usual, blank: "None", subtracted: 0, titre: 5.1 },
+    { ...usual, blank: "as before", subtracted: 0.2, titre: 5.4 },
+  ];
+
+  it("is asked about once, and its cell has one message; as before is a ditto mark", () => {
+    // The mark after the word stands for the word: three rows wait for one answer.
+    const [first, ...rest] = rows;
+    const last = rest.pop();
+    const pane = paneOf([first, last, ...rest].flatMap((each) => (each ? [each] : [])));
+    expect(asked(pane)).toEqual([{ ask: "word", word: "none", rows: [3, 4], hasDays: true }]);
+    expect(found(pane)).toEqual({
+      findings: [],
+      rows: 2,
+      figures: 4,
+      unchecked: [
+        'Not checked: its blank says "none", and what that means is not said (row 4).',
+        'Not checked: its blank says "None", and what that means is not said (row 5).',
+      ],
+    });
+    const answer = { ask: "word", word: "none", means: "none" } as const;
+    expect(found(pane.act({ do: "answer", answer }))).toEqual({
+      findings: [],
+      rows: 4,
+      figures: 8,
+      unchecked: [],
+    });
+  });
+});

@@ -2,9 +2,10 @@
  * The blanks of a row. Where some rows have one and others none, an empty cell means what was answered:
  * the blank of the day, the last one above, nothing to subtract. Without an answer the row is not checked.
  */
-import { emptyBlankOf } from "../../recognising/answers";
+import { quoted } from "../../../core/problem/wording";
+import { blankWordMeans, emptyBlankOf } from "../../recognising/answers";
 import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
-import { isNeutralised } from "../../recognising/neutralised";
+import { blankWord, isNeutralised } from "../../recognising/neutralised";
 import { figureFrom } from "../../recognising/typed-number";
 import { heldCell, type SheetCells } from "../../recognising/sheet-cells";
 
@@ -27,6 +28,7 @@ const whys = {
   above: "no blank is written above",
   unknown: "its blank is empty, and what that means is not said",
   zero: "its blank is 0, and a 0 counts as not filled in",
+  word: (word: string) => `its blank says ${quoted(word)}, and what that means is not said`,
 } as const;
 
 export function blanksReader(
@@ -50,8 +52,12 @@ export function blanksReader(
   };
   /** In all rows it says that the solvent took nothing; among other blanks it is none that was read. */
   const isZero = (row: number): boolean => own(row) === undefined && cellsAt(row).some(isTypedZero);
+  const wordAt = (row: number): string =>
+    cellsAt(row)
+      .map(({ value }) => blankWord(value))
+      .find((each) => each !== "") ?? "";
   const { firstRow, lastRow } = mapping.place;
-  const means = emptyBlankOf(mapping) ?? "unknown";
+  const ofEmpty = emptyBlankOf(mapping) ?? "unknown";
   const above: (Above | undefined)[] = [];
   const days: (number | undefined)[] = [];
   let isAnyWritten = false;
@@ -70,8 +76,12 @@ export function blanksReader(
   }
   return (row) => {
     const written = own(row);
-    if (written) return { blanks: written, why: "" };
-    if (!isAnyWritten) return { blanks: isZero(row) ? [] : undefined, why: "" };
+    const word = wordAt(row);
+    if (written && word === "") return { blanks: written, why: "" };
+    const means = word === "" ? ofEmpty : (blankWordMeans(mapping, word) ?? "unknown");
+    if (word !== "" && means === "unknown") return { blanks: undefined, why: whys.word(word) };
+    if (word !== "" && means === "none") return { blanks: [], why: "" };
+    if (!isAnyWritten && word === "") return { blanks: isZero(row) ? [] : undefined, why: "" };
     if (isZero(row) && means !== "none") return { blanks: undefined, why: whys.zero };
     if (means === "none") return { blanks: [], why: "" };
     const found = above[row - firstRow];

@@ -4,7 +4,7 @@
  */
 import { quoted } from "../../../core/problem/wording";
 import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
-import { isNeutralised } from "../../recognising/neutralised";
+import { blankWord, isNeutralised } from "../../recognising/neutralised";
 import { type RoleId, roleOf } from "../../recognising/roles";
 import { heldCell, type LogbookValue, type SheetCells } from "../../recognising/sheet-cells";
 import { figureFrom } from "../../recognising/typed-number";
@@ -92,7 +92,8 @@ export function unreadReader(
         continue;
       }
       const text = typeof value === "string" ? value : "";
-      if (column.role === "blank" && isNeutralised(text)) continue;
+      // a word where a blank should stand is asked about, and has its reason from there
+      if (column.role === "blank" && (isNeutralised(text) || blankWord(text) !== "")) continue;
       // A formula filled down below the last row shows an error and means nothing.
       if (formula === "" && /\d/.test(text)) isUsed = true;
       found.push({ why: whyOf(value, column), hides: hidesOf(column) });

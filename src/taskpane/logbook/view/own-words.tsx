@@ -2,6 +2,7 @@
 import { useMemo } from "react";
 import { limits, type Limits } from "../../../core/reference/limits";
 import {
+  blankWordMeans,
   type EmptyBlank,
   emptyBlankOf,
   emptyBlanks,
@@ -47,14 +48,21 @@ function One({ question, table, act, mark }: OwnWordsProps & { readonly question
     );
   }
   const offered = emptyBlanks.filter((each) => each !== "day" || question.hasDays);
+  const isWord = question.ask === "word";
+  const means = isWord ? blankWordMeans(mapping, question.word) : emptyBlankOf(mapping);
   return (
     <PickList<EmptyBlank>
-      label="An empty blank means"
-      value={emptyBlankOf(mapping) ?? "unknown"}
+      label={isWord ? `“${question.word}” as a blank means` : "An empty blank means"}
+      value={means ?? "unknown"}
       options={offered.map((each) => [each, capital(emptyBlankWords[each])] as const)}
       hint={`In ${rows}. Not known: these rows are not checked.`}
-      onPick={(means) => {
-        act({ do: "answer", answer: { ask: "blank", means } });
+      onPick={(picked) => {
+        act({
+          do: "answer",
+          answer: isWord
+            ? { ask: "word", word: question.word, means: picked }
+            : { ask: "blank", means: picked },
+        });
       }}
     />
   );
@@ -70,7 +78,7 @@ export function OwnWords(props: OwnWordsProps) {
         <section aria-label="Words of its own">
           {asked.map((question) => (
             <One
-              key={question.ask === "unit" ? question.word : "blank"}
+              key={question.ask === "blank" ? "blank" : `${question.ask} ${question.word}`}
               question={question}
               {...props}
             />
