@@ -222,3 +222,21 @@ describe("the look of cells that nobody touched", () => {
       },
     ));
 });
+
+describe("a result on which programs do not agree", () => {
+  it("takes the figure of before out of the file: a dose that no longer holds is worse than none", () =>
+    inGrid(
+      bookOf(
+        '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><v>8</v></c><c r="C1"><f>VLOOKUP(2,A1:B1,2,FALSE)</f><v>8</v></c></row>',
+      ),
+      async (file) => {
+        await file.grid.type(at("B1"), [[null]]);
+        const { leftAsTheyWere } = await file.edits();
+        const saved = await file.saved();
+        expect(cellOf(saved, "C1")?.formula).toBe("=VLOOKUP(2,A1:B1,2,FALSE)");
+        expect(cellOf(saved, "C1")?.value ?? "").toBe("");
+        expect(leftAsTheyWere).toBe(1);
+        expect(opened(saved).isUnsettled).toBe(true);
+      },
+    ));
+});

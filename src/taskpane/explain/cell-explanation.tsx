@@ -47,12 +47,17 @@ function Worked({ cell, formula }: { cell: ShownCell; formula: string }) {
   );
 }
 
+/** What no program reads. */
+const unreadable = "It cannot be read.";
+
 /** The result is kept, and not worked out: said in words beside the grey of the sheet. */
 function Held({ why, isEmpty }: { why: string; isEmpty: boolean }) {
   return (
     <p className="explain-held">
-      <strong>Not worked out here{isEmpty ? "." : ": this is the result of before."}</strong> {why}{" "}
-      A spreadsheet program works it out.
+      <strong>Not worked out here{isEmpty ? "." : ": this is the result of before."}</strong> {why}
+      {why === unreadable
+        ? " Mend it: it cannot be saved so."
+        : " A spreadsheet program works it out."}
     </p>
   );
 }

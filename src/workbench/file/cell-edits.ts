@@ -134,9 +134,12 @@ export class CellEdits {
       return [isHeld ? this.withoutResult(compared) : this.formula(compared)];
     }
     if (isHeld) {
-      if (now.isDoubtful && !now.isHeld && !isSame(before.value, now.value)) {
-        this.leftAsTheyWere += 1;
-      }
+      const isAnother = now.isDoubtful && !now.isHeld && !isSame(before.value, now.value);
+      if (!isAnother) return [];
+      // what it came to before does not hold any more: no figure is better than that one
+      const isAlone = compared.array === undefined && spillNow === undefined;
+      if (isAlone) return [this.withoutResult(compared)];
+      this.leftAsTheyWere += 1;
       return [];
     }
     if (compared.array === undefined) {
