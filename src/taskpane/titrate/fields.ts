@@ -55,6 +55,10 @@ export const numberFields = {
   used: required("Volume used", limits.reading),
   start: required("Start", scaleReading),
   end: required("End", scaleReading),
+  // a blank that was typed and not added does not become a titre
+  blankUsed: required("Volume used", limits.reading),
+  blankStart: required("Start", scaleReading),
+  blankEnd: required("End", scaleReading),
   ownMass: required("Oil in this one", limits.sampleMass),
 } as const satisfies Record<string, NumberFieldFact>;
 

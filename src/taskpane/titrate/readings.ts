@@ -45,9 +45,17 @@ export type Entry =
   | { readonly kind: "waiting"; readonly field: NumberFieldId; readonly sentence: string }
   | { readonly kind: "wrong"; readonly field: NumberFieldId; readonly sentence: string };
 
+/** Where a reading of each list is typed. */
+export const entryNames = {
+  titres: { used: "used", start: "start", end: "end" },
+  blanks: { used: "blankUsed", start: "blankStart", end: "blankEnd" },
+} as const satisfies Record<ReadingList, Record<string, NumberFieldId>>;
+
 /** The fields one reading is typed in, in order. */
 export const entryFields = (draft: Draft, list: ReadingList): NumberFieldId[] => [
-  ...(draft.picked.reading === "used" ? (["used"] as const) : (["start", "end"] as const)),
+  ...(draft.picked.reading === "used"
+    ? [entryNames[list].used]
+    : [entryNames[list].start, entryNames[list].end]),
   ...(list === "titres" && hasOwnMasses(draft) ? (["ownMass"] as const) : []),
 ];
 
@@ -63,7 +71,9 @@ export function entryOf(draft: Draft, figures: Figures, list: ReadingList): Entr
     }
     plain[field] = judged.plain;
   }
-  const { used, start, end, ownMass } = plain;
+  const names = entryNames[list];
+  const [used, start, end] = [plain[names.used], plain[names.start], plain[names.end]];
+  const { ownMass } = plain;
   const mass = ownMass === undefined ? {} : { mass: ownMass };
   if (used !== undefined) return { kind: "reading", reading: { used, ...mass } };
   const from = exact(start ?? "0");
@@ -71,7 +81,7 @@ export function entryOf(draft: Draft, figures: Figures, list: ReadingList): Entr
   if (to.lte(from)) {
     return {
       kind: "wrong",
-      field: "end",
+      field: names.end,
       sentence: `End is ${to.toString()} mL, not above the start of ${from.toString()} mL. On a syringe that counts down, type the volume used.`,
     };
   }

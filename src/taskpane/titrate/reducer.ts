@@ -1,7 +1,7 @@
 /** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
 import { enter, type EnterAction } from "../stepped/entered";
 import { type Draft, mostReadings, type Reading, type ReadingList } from "./draft";
-import type { NumberFieldId } from "./fields";
+import { entryNames } from "./readings";
 import type { titration } from "./titration";
 
 export type Action =
@@ -37,29 +37,34 @@ const withoutReason = ({ used, start, end, mass }: Reading): Reading => ({
   ...(mass === undefined ? {} : { mass }),
 });
 
-const entryFields: readonly NumberFieldId[] = ["used", "start", "end", "ownMass"];
+const isOfEntry = (field: string, list: ReadingList): boolean =>
+  Object.values<string>(entryNames[list]).includes(field) ||
+  (list === "titres" && field === "ownMass");
+
+const withoutEntry = (typed: Draft["typed"], list: ReadingList): Draft["typed"] =>
+  Object.fromEntries(Object.entries(typed).filter(([id]) => !isOfEntry(id, list)));
 
 /** After a reading the fields are empty again; the next one starts where this one ended. */
-const nextEntry = (draft: Draft, latest: Reading | undefined): Draft["typed"] => ({
-  ...withoutEntry(draft.typed),
-  ...(latest?.end === undefined ? {} : { start: latest.end }),
+const nextEntry = (
+  { typed }: Draft,
+  list: ReadingList,
+  latest: Reading | undefined,
+): Draft["typed"] => ({
+  ...withoutEntry(typed, list),
+  ...(latest?.end === undefined ? {} : { [entryNames[list].start]: latest.end }),
 });
 
-const withoutEntry = (typed: Draft["typed"]): Draft["typed"] =>
-  Object.fromEntries(
-    Object.entries(typed).filter(([id]) => !entryFields.includes(id as NumberFieldId)),
-  );
-
 /** A reading back in the entry fields. */
-const inEntry = (draft: Draft, reading: Reading): Draft => {
+const inEntry = (draft: Draft, list: ReadingList, reading: Reading): Draft => {
   const { used, start, end, mass } = reading;
-  const burette = start === undefined || end === undefined ? { used } : { start, end };
+  const names = entryNames[list];
+  const hasScale = start !== undefined && end !== undefined;
   return {
     ...draft,
-    picked: { ...draft.picked, reading: "used" in burette ? "used" : "start and end" },
+    picked: { ...draft.picked, reading: hasScale ? "start and end" : "used" },
     typed: {
-      ...withoutEntry(draft.typed),
-      ...burette,
+      ...withoutEntry(draft.typed, list),
+      ...(hasScale ? { [names.start]: start, [names.end]: end } : { [names.used]: used }),
       ...(mass === undefined ? {} : { ownMass: mass }),
     },
   };
@@ -101,12 +106,12 @@ function reduced(draft: Draft, action: Action): Draft {
       return {
         ...draft,
         [action.list]: [...readings, action.reading],
-        typed: nextEntry(draft, action.reading),
+        typed: nextEntry(draft, action.list, action.reading),
       };
     }
     case "edit": {
       const reading = draft[action.list][action.index];
-      return reading === undefined ? draft : inEntry(draft, reading);
+      return reading === undefined ? draft : inEntry(draft, action.list, reading);
     }
     case "change":
       return {
@@ -117,13 +122,14 @@ function reduced(draft: Draft, action: Action): Draft {
         })),
         typed: nextEntry(
           draft,
+          action.list,
           action.index === draft[action.list].length - 1
             ? action.reading
             : draft[action.list].at(-1),
         ),
       };
     case "clear-entry":
-      return { ...draft, typed: nextEntry(draft, draft[action.list].at(-1)) };
+      return { ...draft, typed: nextEntry(draft, action.list, draft[action.list].at(-1)) };
     case "remove-blank":
       return { ...draft, blanks: draft.blanks.filter((_, each) => each !== action.index) };
     case "omit":

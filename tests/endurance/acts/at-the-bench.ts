@@ -11,7 +11,11 @@ import { isNear } from "../by-hand";
 import { acidOf, type Slip } from "../slip-model";
 import type { World } from "../world";
 
-const entry = ["used", "start", "end", "ownMass"];
+/** A blank and a titre are typed each in fields of its own. */
+const entry: Record<ReadingList, readonly [used: string, start: string, end: string]> = {
+  titres: ["used", "start", "end"],
+  blanks: ["blankUsed", "blankStart", "blankEnd"],
+};
 
 /** What no reading is made of. */
 const wrong = ["", "abc", "0", "-1", "2.4.5", "1,234", "=2", "1e3", "12 500"];
@@ -71,9 +75,10 @@ export const writeWords = ({ bench, chance }: World): Promise<void> => {
   });
 };
 
-function withoutEntry(slip: Slip, latest: Reading | undefined): void {
-  for (const field of entry) Reflect.deleteProperty(slip.typed, field);
-  if (latest?.end !== undefined) slip.typed.start = latest.end;
+function withoutEntry(slip: Slip, list: ReadingList, latest: Reading | undefined): void {
+  for (const field of entry[list]) Reflect.deleteProperty(slip.typed, field);
+  if (list === "titres") Reflect.deleteProperty(slip.typed, "ownMass");
+  if (latest?.end !== undefined) slip.typed[entry[list][1]] = latest.end;
 }
 
 const point = (text: string): string => text.replace(",", ".");
@@ -100,9 +105,10 @@ export async function takeReading(world: World, changed?: number): Promise<void>
     slip.picked.blank === "titrated" && chance.is(0.3) ? "blanks" : "titres";
   const hasMass = list === "titres" && slip.picked.masses === "own";
   const hasScale = slip.picked.reading === "start and end";
-  const first = hasScale ? "end" : "used";
+  const [used, start, end] = entry[list];
+  const first = hasScale ? end : used;
   const entryNow = () => entryOf(bench.bench.draft, figuresOf(bench.bench.draft, "."), list);
-  if (hasScale) await typeInto(world, "start", chance.figure(0, 3));
+  if (hasScale) await typeInto(world, start, chance.figure(0, 3));
   if (hasMass) await typeInto(world, "ownMass", chance.figure(4, 12));
   if (chance.is(0.1)) {
     await typeInto(world, first, chance.of(wrong));
@@ -113,7 +119,7 @@ export async function takeReading(world: World, changed?: number): Promise<void>
   const ends = list === "blanks" ? chance.of(["3.10", "3.25"]) : chance.figure(4, 12);
   await typeInto(world, first, hasScale ? ends : text);
   const now = slip.typed;
-  const scale = hasScale ? { start: now.start ?? "", end: now.end ?? "" } : { used: text };
+  const scale = hasScale ? { start: now[start] ?? "", end: now[end] ?? "" } : { used: text };
   const reading = expected({ ...scale, ownMass: now.ownMass ?? "" }, hasMass);
   const found = entryNow();
   assert.deepEqual(found, { kind: "reading", reading });
@@ -126,7 +132,7 @@ export async function takeReading(world: World, changed?: number): Promise<void>
       after[list] = after[list].map((each, at) =>
         at === changed ? { ...reading, ...(omitted === undefined ? {} : { omitted }) } : each,
       );
-      withoutEntry(after, changed === after[list].length - 1 ? reading : after[list].at(-1));
+      withoutEntry(after, list, changed === after[list].length - 1 ? reading : after[list].at(-1));
       after.isRecorded = false;
     });
     return;
@@ -135,7 +141,7 @@ export async function takeReading(world: World, changed?: number): Promise<void>
     if (after[list].length >= most) return;
     bench.past = [...bench.past, before].slice(-20);
     after[list] = [...after[list], reading];
-    withoutEntry(after, reading);
+    withoutEntry(after, list, reading);
     after.isRecorded = false;
   });
 }

@@ -144,6 +144,17 @@ describe("the reading that is being typed", () => {
   it("needs the mass of its own sample where each has one", () => {
     const { draft, figures } = seen(draftOf({ typed: { used: "2.4" }, picked: { masses: "own" } }));
     expect(entryOf(draft, figures, "titres")).toMatchObject({ kind: "waiting", field: "ownMass" });
-    expect(entryOf(draft, figures, "blanks")).toMatchObject({ kind: "reading" });
+  });
+
+  it("stays a blank where it was typed as one and not added", () => {
+    const blank = draftOf({ typed: { blankUsed: "0.15" } });
+    const { draft, figures } = seen(after(blank, { do: "go", step: "replicates" }));
+    expect(entryOf(draft, figures, "blanks")).toEqual({
+      kind: "reading",
+      reading: { used: "0.15" },
+    });
+    expect(entryOf(draft, figures, "titres")).toMatchObject({ kind: "waiting", field: "used" });
+    const titrated = after(draft, { do: "add", list: "titres", reading: { used: "2.40" } });
+    expect(titrated.typed.blankUsed).toBe("0.15");
   });
 });

@@ -2,7 +2,7 @@
 import { Button } from "@fluentui/react-components";
 import { type FormEvent, useEffect, useRef, useState } from "react";
 import { mostReadings, type ReadingList } from "../draft";
-import { entryFields, entryOf } from "../readings";
+import { entryFields, entryNames, entryOf } from "../readings";
 import { Choose, Figure, useDesk } from "./desk";
 
 export interface EntryProps {
@@ -22,6 +22,7 @@ export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
   const { draft, figures } = view;
   const entry = entryOf(draft, figures, list);
   const fields = entryFields(draft, list);
+  const names = entryNames[list];
   const count = draft[list].length;
 
   useEffect(() => {
@@ -51,14 +52,14 @@ export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
       <div className="side-by-side">
         {fields.map((field, index) => {
           const isHere = entry.kind !== "reading" && entry.field === field;
-          const isSaid = isHere && (isAsked || (entry.kind === "wrong" && field === "end"));
+          const isSaid = isHere && (isAsked || (entry.kind === "wrong" && field === names.end));
           return (
             <Figure
               key={field}
               field={field}
               also={isSaid ? entry.sentence : undefined}
               {...(index === 0 ? { inputRef: first } : {})}
-              {...(field === "end" ? { inputRef: last } : {})}
+              {...(field === names.end ? { inputRef: last } : {})}
             />
           );
         })}
