@@ -60,10 +60,9 @@ const line = (what: string): Row => [
 
 /** A page of their own, to hang where the work is done: all of them, a line free between two. */
 const cautionRows = (): Row[] => [
-  [{ value: "Mind", style: "title" }],
-  [null, text(aboutCautions)],
-  ...cautions.flatMap((caution): Row[] => [
-    [],
+  [{ value: "Mind", style: "title" }, null, text(aboutCautions)],
+  ...cautions.flatMap((caution, at): Row[] => [
+    ...(at === 0 ? [] : [[]]),
     ...linesOf(caution).map((words, index): Row => [index === 0 ? text("!") : null, text(words)]),
   ]),
 ];
