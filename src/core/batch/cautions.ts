@@ -22,7 +22,7 @@ const facts = {
     "Add base to methanol, or to a titrant's solvent, in small portions, never the other way round, in a vented vessel with its lid on. Base warms methanol. Keep it below 45 °C: stop, wait until it is cool, go on. A vessel gets warmer than a small trial.",
   lye: "Lye burns skin and blinds; methoxide catches fire and poisons as well, and numbs what it hurts. Goggles, long gloves, apron. No aluminium, zinc or tin: lye makes hydrogen there. Solid methoxide heats itself in air.",
   vapour: `Methanol lights at about 11 °C, its vapour burns from 6 to 36 % in air, and its flame is hard to see (${sources.methanolVapour}). Where it is open: no flame, spark or hot surface, no drill, brushed motor, plug or switch. Outdoors, or with fresh air forced along the floor; smell is no warning.`,
-  methanol: `Methanol is poisonous by mouth, breath and skin, and harm shows hours later. Over a working day, air may hold 200 ppm of it at most (${sources.methanolLimit}). Swallowed, breathed in, soaked through clothes: medical help at once, even when feeling well.`,
+  methanol: `Methanol is poisonous by mouth, breath and skin, and harm shows hours later. Over a working day, air may hold at most 200 ppm of it (${sources.methanolLimit}). Swallowed, breathed in, soaked through clothes: medical help at once, even when feeling well.`,
   plastic:
     "Plastic cannot be earthed, softens with heat, and feeds a fire. Use stainless steel vessels, and earth them before pouring.",
   crudeFuel:
