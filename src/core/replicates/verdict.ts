@@ -80,10 +80,12 @@ function ofApart(set: ReplicateSet, found: Judgement, places: number): string {
   return said + allowance(set, found);
 }
 
-/** @returns at most 200 characters */
-export function verdict(set: ReplicateSet): string {
+/**
+ * @param found what the set was judged, where that is known already
+ * @returns at most 200 characters
+ */
+export function verdict(set: ReplicateSet, found: Judgement = judgement(set)): string {
   const places = placesOf(set);
-  const found = judgement(set);
   if (set.judged.length === 1) return words.one(named(set.readings[0], places));
   if (found.marks.every((mark) => mark === "agrees")) return ofAgreement(set, places);
   const slip = decimalSlip(set, found);

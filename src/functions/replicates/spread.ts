@@ -1,7 +1,7 @@
 import { computed, exact } from "../../core/exact/exact";
 import { mean } from "../../core/exact/lists";
 import { isProblem } from "../../core/problem/problem";
-import { judgement } from "../../core/replicates/judgement";
+import { type Judgement, judgement } from "../../core/replicates/judgement";
 import { outlierTest, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
@@ -41,9 +41,8 @@ const testRows = (set: ReplicateSet): ResultTable => {
 };
 
 /** By the record: the farthest reading, what the usual scatter explains, and how well it is known. */
-const recordRows = (set: ReplicateSet): ResultTable => {
-  const { usual } = set;
-  const known = usual && set.judged.length > 1 ? judgement(set) : undefined;
+const recordRows = ({ usual, judged }: ReplicateSet, found: Judgement): ResultTable => {
+  const known = usual && judged.length > 1 ? found : undefined;
   const figure = (value: number | undefined) =>
     usual ? (value === undefined ? noTest : computed(value)) : noRecord;
   return [
@@ -60,13 +59,14 @@ export const SPREAD = worksheetFunction(
   (given) => {
     const set = setOf(given);
     if (isProblem(set)) return set;
+    const found = judgement(set);
     return [
       ["readings", exact(set.judged.length)],
       ["mean, mL", mean(set.judged)],
       ...scatterRows(set),
       ...testRows(set),
-      ["verdict", verdict(set)],
-      ...recordRows(set),
+      ["verdict", verdict(set, found)],
+      ...recordRows(set, found),
     ];
   },
   {

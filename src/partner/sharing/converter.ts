@@ -8,7 +8,7 @@ import { say } from "../../core/problem/wording";
 import type { Twin } from "../../functions/twin";
 import { type Formula, readFormula } from "../../sheet/formula/read";
 import { nodesOf, titreCalls } from "../../sheet/formula/walk";
-import { isReadable } from "../../sheet/formula/readable";
+import { isReadable, unreadable } from "../../sheet/formula/readable";
 import type { Facts } from "./facts";
 import type { Instance } from "./workings/instance";
 import type { Home, Room } from "./workings/standing";
@@ -62,7 +62,7 @@ function sizes(form: Form, pieces: readonly string[]): string {
 /** Why it cannot be read, with places in the text as it was written. */
 function broken(text: string): Template {
   const read = readFormula(text);
-  const why = isProblem(read) ? say(read) : "It cannot be read.";
+  const why = isProblem(read) ? say(read) : unreadable;
   const reason = why.charAt(0).toLowerCase() + why.slice(1).replace(/\.$/, "");
   return { kind: "left", ids: [], reason, isSentence: false };
 }

@@ -26,3 +26,6 @@ export function isReadable(text: string): boolean {
   }
   return openings * text.length <= mostWork;
 }
+
+/** Said of a formula that no program reads as it stands. */
+export const unreadable = "It cannot be read.";

@@ -1,6 +1,7 @@
 /** Says what the selected cell holds and how it was worked out. */
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
+import { unreadable } from "../../sheet/formula/readable";
 import { explainFormula, type Lookup } from "../../workbook/explain/explain";
 import { spreadsheetReason } from "../../workbook/explain/spreadsheet-error";
 import { CallExplanationView } from "./call-explanation";
@@ -46,9 +47,6 @@ function Worked({ cell, formula }: { cell: ShownCell; formula: string }) {
     </>
   );
 }
-
-/** What no program reads. */
-const unreadable = "It cannot be read.";
 
 /** The result is kept, and not worked out: said in words beside the grey of the sheet. */
 function Held({ why, isEmpty }: { why: string; isEmpty: boolean }) {

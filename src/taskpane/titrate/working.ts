@@ -39,8 +39,6 @@ export interface Judgement {
   readonly marks: ReadonlyMap<number, Mark>;
   /** Two or more, and none of them suspect or apart. */
   readonly agrees: boolean;
-  /** Number on the slip of the reading that is suspect. */
-  readonly suspect: number | undefined;
 }
 
 export interface Acid {
@@ -91,15 +89,15 @@ function judge(
     usual.confidence,
     { samples, blank },
   );
-  const { suspect, marks } = judgement(set);
+  const found = judgement(set);
+  const { marks } = found;
   return {
     set,
     mean: mean(set.readings),
     scatter: scatterOf(set),
-    verdict: verdict(set),
+    verdict: verdict(set, found),
     marks: new Map(titres.map(({ number }, place) => [number, marks[place] ?? "not tested"])),
     agrees: marks.every((mark) => mark === "agrees"),
-    suspect: suspect === undefined ? undefined : titres[suspect]?.number,
   };
 }
 

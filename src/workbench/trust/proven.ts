@@ -6,7 +6,7 @@
 import { isProblem } from "../../core/problem/problem";
 import { plainName, titreCallId } from "../../sheet/formula/names";
 import { readFormula } from "../../sheet/formula/read";
-import { isReadable } from "../../sheet/formula/readable";
+import { isReadable, unreadable } from "../../sheet/formula/readable";
 import { sheetOf, targetOf } from "../../sheet/formula/reference";
 import type { Call, Constant, Expression, Omitted, Reference } from "../../sheet/formula/tree";
 import { type Argument, argumentsOf, worksCellByCell } from "./proven-functions";
@@ -164,7 +164,7 @@ function expressionReason(node: Expression, asking: Asking): string | undefined 
 
 function textReason(formula: string, asking: Asking): string | undefined {
   const read = isReadable(formula) ? readFormula(formula) : undefined;
-  if (!read || isProblem(read)) return "It cannot be read.";
+  if (!read || isProblem(read)) return unreadable;
   return expressionReason(read.tree, asking);
 }
 
