@@ -1,6 +1,6 @@
 /** The arguments that several functions share: said once, so that they mean the same everywhere. */
 import { limits } from "../core/reference/limits";
-import { usual } from "../core/reference/usual";
+import { usual } from "../core/reference/defaults";
 import { list, number, optionalNumber, usualNumber } from "./arguments";
 
 export const titres = list(

@@ -9,7 +9,7 @@ import {
 } from "@univerjs/core";
 import type { Book, BookCell, BookSheet, BookValue } from "../sheet/book";
 import { cellStyle, columnWidth, heightFor, usualCharacters, usualStyle } from "./look";
-import { tableResource } from "./tables";
+import { tableResource } from "./snapshot-tables";
 
 const valueType = (value: BookValue): CellValueType => {
   if (typeof value === "number") return CellValueType.NUMBER;

@@ -11,7 +11,7 @@ describe("a function that the list under a cell offers", () => {
   it("is told in words, with each of its arguments", async () => {
     const { descriptions, engineFunctions } =
       await import("../../src/workbench/engine/registration");
-    const { words } = await import("../../src/workbench/grid/words");
+    const { words } = await import("../../src/workbench/grid/locale");
     const { snapshotOf } = await import("../../src/workbench/snapshot");
     const univer = new Univer({
       locale: LocaleType.EN_US,

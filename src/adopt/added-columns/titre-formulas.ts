@@ -1,5 +1,5 @@
 /** The new columns as our worksheet functions. */
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { namespace } from "../../functions/names";
 import type { RoleId } from "../recognising/roles";
 import type { AddedId } from "./added";

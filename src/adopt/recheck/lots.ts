@@ -2,7 +2,7 @@
 import type { CheckedRow } from "./judging/checked";
 import type { MistakeId } from "./mistakes/all";
 import type { OfLot, Readings } from "./reading/readings";
-import { acidValue, fromNothing, hasTitration } from "./working/worked";
+import { acidValue, fromNothing, hasTitration } from "./arithmetic/row-arithmetic";
 
 interface Known {
   readonly lot: string;

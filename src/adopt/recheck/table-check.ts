@@ -16,7 +16,7 @@ import type { Readings } from "./reading/readings";
 import { takenFor } from "./reporting/taken";
 import type { Tally } from "./reporting/tally";
 import { UncheckedRows } from "./reporting/unchecked";
-import { hasTitration } from "./working/worked";
+import { hasTitration } from "./arithmetic/row-arithmetic";
 
 export interface FoundInTable {
   readonly rows: number;

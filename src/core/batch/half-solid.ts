@@ -1,4 +1,4 @@
-import { shown } from "../exact/shown";
+import { shown } from "../exact/rounding";
 import { type Celsius, quantity } from "../quantity/quantity";
 import { type Oil, usedCookingOil } from "../reference/oils";
 

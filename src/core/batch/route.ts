@@ -1,6 +1,6 @@
 import { exact } from "../exact/exact";
 import { atLeast, atMost } from "../exact/compare";
-import { shown, shownBelow } from "../exact/shown";
+import { shown, shownBelow } from "../exact/rounding";
 import { type AcidValue, type Percent, quantity } from "../quantity/quantity";
 import { ffaAsOleic } from "../titration/free-fatty-acid";
 

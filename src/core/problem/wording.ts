@@ -2,7 +2,7 @@
  * The sentences. Every message a person reads about a problem is written here: one sentence of 6 to
  * 200 characters that names the argument, what was given and what is allowed.
  */
-import { shown, shownAbove } from "../exact/shown";
+import { shown, shownAbove } from "../exact/rounding";
 import type { FormulaTrouble, Place, Problem, ProblemFields } from "./problem";
 
 const longestQuote = 40;

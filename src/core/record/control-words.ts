@@ -1,6 +1,6 @@
 /** The sentence of a control chart. The plain-formula twin says the same words. */
 import { computed } from "../exact/exact";
-import { shown } from "../exact/shown";
+import { shown } from "../exact/rounding";
 import type { ControlChart } from "./control-chart";
 import { controlFlags, flags, isBeyond } from "./control-flags";
 

@@ -1,6 +1,6 @@
 /** The sentence of a titrant's line. The plain-formula twin says the same words. */
 import { hundred } from "../exact/exact";
-import { shown } from "../exact/shown";
+import { shown } from "../exact/rounding";
 import { allowedShift, monthDays, type StrengthLine } from "./strength-line";
 
 const percent = shown(allowedShift.times(hundred));

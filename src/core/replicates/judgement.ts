@@ -6,7 +6,7 @@
 import { atMost } from "../exact/compare";
 import { computed, type Exact, exact } from "../exact/exact";
 import { largest, range } from "../exact/lists";
-import type { UsualScatter } from "../record/usual";
+import type { UsualScatter } from "../record/pooled-scatter";
 import { deviations } from "./deviations";
 import { outlierTest, type ReplicateSet, riskAt } from "./outlier-test";
 import { studentT } from "./student-t";

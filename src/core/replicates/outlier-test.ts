@@ -1,6 +1,6 @@
 import { type Exact, hundred } from "../exact/exact";
 import type { Millilitre, Percent } from "../quantity/quantity";
-import type { UsualScatter } from "../record/usual";
+import type { UsualScatter } from "../record/pooled-scatter";
 import { onMeanMass, type OnSample } from "./at-mean-mass";
 import { deviations } from "./deviations";
 import {

@@ -4,7 +4,7 @@
  */
 import { computed, type Exact } from "../exact/exact";
 import { mean, range } from "../exact/lists";
-import { shown } from "../exact/shown";
+import { shown } from "../exact/rounding";
 import { decimalSlip } from "./decimal-slip";
 import { type Judgement, judgement, without } from "./judgement";
 import { type Lone, loneReading } from "./lone-reading";

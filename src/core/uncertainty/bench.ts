@@ -9,7 +9,7 @@ import {
 } from "../quantity/quantity";
 import { type Outcome, isProblem, problem } from "../problem/problem";
 import type { FattyAcid } from "../reference/fatty-acids";
-import { type UsualScatter, withUsual } from "../record/usual";
+import { type UsualScatter, withUsual } from "../record/pooled-scatter";
 import { pooledDeviation } from "../record/usual-scatter";
 import { atMass } from "../replicates/at-mean-mass";
 import { deviations, sumOfSquares } from "../replicates/deviations";

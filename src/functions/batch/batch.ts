@@ -1,5 +1,5 @@
 import { type Batch, batch } from "../../core/batch/batch";
-import { shown } from "../../core/exact/shown";
+import { shown } from "../../core/exact/rounding";
 import { isProblem } from "../../core/problem/problem";
 import type { AcidValue, Kilogram } from "../../core/quantity/quantity";
 import {

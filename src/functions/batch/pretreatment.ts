@@ -1,7 +1,7 @@
 import { caution } from "../../core/batch/cautions";
 import { afterPretreatment, pretreatment } from "../../core/batch/pretreatment";
 import { limits } from "../../core/reference/limits";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { usualNumber } from "../arguments";
 import { acidValue, assayPercent, oilMass } from "../common";
 import { worksheetFunction } from "../define";

@@ -1,7 +1,7 @@
 import { isProblem } from "../../core/problem/problem";
 import { controlChart } from "../../core/record/control-chart";
 import { controlFlags } from "../../core/record/control-flags";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { worksheetFunction } from "../define";
 import { inShape } from "../shape";
 import { controlArguments } from "./control-arguments";

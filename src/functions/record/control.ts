@@ -3,7 +3,7 @@ import { isProblem } from "../../core/problem/problem";
 import { action, controlChart, limitAt, warning } from "../../core/record/control-chart";
 import { controlInWords } from "../../core/record/control-words";
 import { limits } from "../../core/reference/limits";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { usualNumber } from "../arguments";
 import { worksheetFunction } from "../define";
 import { controlArguments } from "./control-arguments";

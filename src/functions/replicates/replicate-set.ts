@@ -3,12 +3,12 @@ import { type Outcome, isProblem } from "../../core/problem/problem";
 import { lessBlank, meanBlank } from "../../core/titration/corrected-titre";
 import type { Millilitre, Percent } from "../../core/quantity/quantity";
 import { limits } from "../../core/reference/limits";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { list, type List, optionalList, optionalNumber, usualNumber } from "../arguments";
 import { blanks } from "../blanks";
 import { isOneCell, pairLists } from "../pairing";
-import { type GivenUsual, usualArguments, usualOf } from "../usual-scatter";
+import { type GivenUsual, usualArguments, usualOf } from "../usual-arguments";
 
 const readings = list(
   limits.reading,

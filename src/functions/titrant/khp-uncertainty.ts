@@ -1,7 +1,7 @@
 import { computed } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { limits } from "../../core/reference/limits";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { phthalateFigures } from "../../core/uncertainty/bench";
 import { expand } from "../../core/uncertainty/expanded";
 import { list, usualNumber } from "../arguments";

@@ -1,5 +1,5 @@
 import { limits } from "../../core/reference/limits";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { molarityFromPhthalate } from "../../core/titration/titrant";
 import { number, usualNumber } from "../arguments";
 import { correctedTitre } from "../common";

@@ -14,7 +14,7 @@ import { type List, number, optionalNumber } from "../arguments";
 import { blanks } from "../blanks";
 import { molarity, sampleMasses, titres } from "../common";
 import { isOneCell, replicates, type Weighed } from "../pairing";
-import { type GivenUsual, usualArguments, usualOf } from "../usual-scatter";
+import { type GivenUsual, usualArguments, usualOf } from "../usual-arguments";
 import { fattyAcid } from "../words";
 
 const plusMinus = (says: string) => optionalNumber(limits.plusMinusPercent, "0", undefined, says);

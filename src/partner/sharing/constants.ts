@@ -1,6 +1,6 @@
 /** The constants that the plain formulas hold, with their sources, for those who get a copy. */
 import type { Exact } from "../../core/exact/exact";
-import { shown } from "../../core/exact/shown";
+import { shown } from "../../core/exact/rounding";
 import { atomicWeights } from "../../core/reference/atomic-weights";
 import { bases } from "../../core/reference/bases";
 import {

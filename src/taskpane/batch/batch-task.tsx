@@ -29,7 +29,7 @@ import { RecordStep } from "./view/record-step";
 import { WeighOutStep } from "./view/weigh-out-step";
 import { viewOf } from "./view-of";
 import { stateOf } from "./wants";
-import { workOf } from "./work-of";
+import { workOf } from "./work-in-hand";
 
 export type BatchTaskProps = Pick<TaskProps, "host" | "memory" | "locale" | "clock">;
 

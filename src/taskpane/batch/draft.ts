@@ -2,7 +2,7 @@
  * A batch under way: which lots, how much, what lye, as typed and picked. Plain data, so that it can be
  * kept and taken up again; the lots' acid values are not in it, since the workbook has them.
  */
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { type Entered, firstEntered } from "../stepped/entered";
 import { batch } from "./batch";
 

@@ -17,7 +17,7 @@ import {
 import { type AmountUnit, amountUnits } from "../../core/quantity/units";
 import { type Base, bases } from "../../core/reference/bases";
 import { type Oil, oilNamed, oilNotNamed } from "../../core/reference/oils";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { doseHalfWidth } from "../../core/uncertainty/dose-interval";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import { asInCell } from "../fields/number-figures";

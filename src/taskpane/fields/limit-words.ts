@@ -1,5 +1,5 @@
 /** The acid limit in words for the pane, where what to do stands below: no function is named. */
-import { shownAbove } from "../../core/exact/shown";
+import { shownAbove } from "../../core/exact/rounding";
 import type { Problem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 

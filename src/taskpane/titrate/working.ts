@@ -22,7 +22,7 @@ import { eachAcidValue, meanAcidValue, type Replicate } from "../../core/titrati
 import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
 import { expand } from "../../core/uncertainty/expanded";
 import { oleic } from "../../core/reference/fatty-acids";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import type { Draft } from "./draft";
 import { asInCell } from "../fields/number-figures";
 import type { Figures } from "./figures";

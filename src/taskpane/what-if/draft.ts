@@ -3,7 +3,7 @@
  * again. The acid values of recorded lots are not in it, since the workbook has them.
  */
 import type { Base } from "../../core/reference/bases";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { type Entered, firstEntered } from "../stepped/entered";
 import type { ListId } from "./fields";
 import { whatIf } from "./what-if";

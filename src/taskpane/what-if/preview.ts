@@ -1,5 +1,5 @@
 /** The table as the pane shows it: texts, refusals in words, and no more than can be looked over. */
-import { shown } from "../../core/exact/shown";
+import { shown } from "../../core/exact/rounding";
 import { isProblem } from "../../core/problem/problem";
 import { limitWords } from "../fields/limit-words";
 import type { Gram } from "../../core/quantity/quantity";

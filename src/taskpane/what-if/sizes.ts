@@ -1,6 +1,6 @@
 /** The batch sizes: a list as typed, or from one to another by steps. */
 import type { Exact } from "../../core/exact/exact";
-import { shown } from "../../core/exact/shown";
+import { shown } from "../../core/exact/rounding";
 import { mostSizes } from "./fields";
 import type { Figures } from "./figures";
 

@@ -2,7 +2,7 @@
 import type { IResources } from "@univerjs/core";
 import type { Sheet } from "../../xlsx";
 import { sheetKey } from "../sheet-key";
-import { tablesOf } from "../tables";
+import { tablesOf } from "../snapshot-tables";
 import { namesInGrid } from "./names-in-grid";
 import type { OpenedFile } from "./opened-file";
 

@@ -8,7 +8,7 @@ import { descriptions, engineFunctions } from "../engine/registration";
 import { equipEngine, type Working } from "../engine/steady/equip";
 import type { Holding } from "../holding/holding";
 import { tableTheme, theme } from "./theme";
-import { words } from "./words";
+import { words } from "./locale";
 
 export function startEngine(
   container: HTMLElement,

@@ -1,6 +1,6 @@
 /** A function's equation for the eye: with its arguments' names, and with the figures in their place. */
 import type { WorksheetFunction } from "../../functions/define";
-import { derivedFigure, figuresOf, isMassUnit } from "./figure";
+import { derivedFigure, figuresOf, isMassUnit } from "./equation-figures";
 
 /** An argument as it stands now: read, or known only by its text. */
 export type Present =

@@ -1,7 +1,7 @@
 /** What a cell holds, or would hold, as text for a preview. A decimal point, no thousands signs. */
 import { serialsEnd, timeOfSerial } from "../../sheet/serial-days";
 import { exact } from "../../core/exact/exact";
-import { shown } from "../../core/exact/shown";
+import { shown } from "../../core/exact/rounding";
 import type { CellContent, Content } from "../../sheet/port";
 
 const dateText = (days: number): string =>

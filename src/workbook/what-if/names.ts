@@ -1,5 +1,5 @@
 /** What the rows, the columns and the chart of a what-if table are called. */
-import { shown } from "../../core/exact/shown";
+import { shown } from "../../core/exact/rounding";
 import type { Compared, DoseColumn, WhatIfQuestion } from "./question";
 
 /** Several of what is compared: "4 acid values". */

@@ -18,7 +18,7 @@ import {
   titrantExpansion,
 } from "../../../src/core/reference/liquids";
 import { densitySlopePerCelsius, oils, usualTemperature } from "../../../src/core/reference/oils";
-import { usual } from "../../../src/core/reference/usual";
+import { usual } from "../../../src/core/reference/defaults";
 
 /** "0 to 2" excludes the 0, "from 3 to 15" includes the 3. */
 const allowed: Record<keyof typeof limits, string> = {

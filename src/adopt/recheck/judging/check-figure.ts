@@ -11,8 +11,8 @@ import {
 } from "./explained";
 import type { Slip } from "./slips";
 import { distance, straightTries, tries, type Try, ways } from "./tries";
-import { fromNothing } from "../working/worked";
-import { workedOut, type Written } from "../working/worked-out";
+import { fromNothing } from "../arithmetic/row-arithmetic";
+import { expectedFigure, type Written } from "../arithmetic/expected-figure";
 
 export type Verdict =
   /** There is nothing to work it out from. */
@@ -38,8 +38,8 @@ const conventionalAcidDose = 0.02;
 function leeway({ role, readings, unit }: Checking): number {
   if (role === "acidDose") return conventionalAcidDose;
   if (role !== "catalyst" && role !== "catalystRate") return conventional;
-  const acid = workedOut("acidDose", unit, "weighed", readings, {}, fromNothing);
-  const all = workedOut(role, unit, "weighed", readings, {}, fromNothing);
+  const acid = expectedFigure("acidDose", unit, "weighed", readings, {}, fromNothing);
+  const all = expectedFigure(role, unit, "weighed", readings, {}, fromNothing);
   return acid && all ? conventional + conventionalAcidDose * (acid / all) : conventional;
 }
 

@@ -3,7 +3,7 @@
  * one only that is told on which all agree.
  */
 import type { LogbookMapping } from "../../recognising/mapping";
-import { answered, type Answers, answersFor } from "../conventions/answers";
+import { answered, type Answers, answersFor } from "../conventions/basis-answers";
 import type { Convention } from "../conventions/conventions";
 import type { Lots } from "../lots";
 import type { Readings } from "../reading/readings";

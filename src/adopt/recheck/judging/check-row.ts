@@ -16,10 +16,10 @@ import { exactIn, usualSlipsOf } from "../conventions/habits-of-rows";
 import { type Judged, nothingLearned, order, RowJudge } from "./judge-row";
 import { learnConvention, type LearnedConvention } from "../conventions/learn-convention";
 import type { Lots } from "../lots";
-import { settledAcid } from "../working/of-lot";
+import { settledAcid } from "../arithmetic/of-lot";
 import type { Readings } from "../reading/readings";
 import { RowFindings } from "../reporting/row-findings";
-import { acidValue, fromNothing } from "../working/worked";
+import { acidValue, fromNothing } from "../arithmetic/row-arithmetic";
 import { keyOf } from "./slips";
 
 interface Searched {

@@ -5,8 +5,8 @@ import type { HeldFigure } from "../reading/held-figure";
 import type { Readings } from "../reading/readings";
 import type { RightFigure } from "./right-figure";
 import type { Slip } from "./slips";
-import type { Origin } from "../working/upstream";
-import type { Written } from "../working/worked-out";
+import type { Origin } from "../arithmetic/upstream";
+import type { Written } from "../arithmetic/expected-figure";
 
 export interface Checking {
   readonly role: RoleId;

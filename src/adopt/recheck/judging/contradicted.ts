@@ -6,9 +6,9 @@ import type { RoleId } from "../../recognising/roles";
 import type { Checking } from "./checking";
 import type { RightFigure } from "./right-figure";
 import type { Slip } from "./slips";
-import type { Ways } from "../working/ways";
-import type { From } from "../working/worked";
-import { workedOut } from "../working/worked-out";
+import type { Ways } from "../arithmetic/ways";
+import type { From } from "../arithmetic/row-arithmetic";
+import { expectedFigure } from "../arithmetic/expected-figure";
 
 const ofTitre: readonly (keyof Ways)[] = ["mean", "lessBlank"];
 const ofOil: readonly (keyof Ways)[] = ["oilDensity", "unit"];
@@ -43,8 +43,8 @@ export function isContradicted({ right, readings, facts }: Checking, slip: Slip,
     if (from.has(each.role) || (facts && !facts.roles.has(each.role))) return false;
     const ways = shownBy(each, slip);
     if (Object.keys(ways).length === 0) return false;
-    const other = workedOut(each.role, each.unit, each.written, readings, ways, from);
-    const own = workedOut(each.role, each.unit, each.written, readings, {}, from);
+    const other = expectedFigure(each.role, each.unit, each.written, readings, ways, from);
+    const own = expectedFigure(each.role, each.unit, each.written, readings, {}, from);
     if (other === undefined || own === undefined) return false;
     return Math.abs(other - own) > each.halfDigit + 0.001 * Math.abs(own);
   });

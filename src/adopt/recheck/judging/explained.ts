@@ -5,8 +5,8 @@ import { isContradicted } from "./contradicted";
 import { mistakeOf } from "../mistakes/all";
 import { idsOf, keyOf, pairable, shown, type Slip, slipsFor, together } from "./slips";
 import { distance, nothing, type Try } from "./tries";
-import type { Origin } from "../working/upstream";
-import { workedOut, type Written } from "../working/worked-out";
+import type { Origin } from "../arithmetic/upstream";
+import { expectedFigure, type Written } from "../arithmetic/expected-figure";
 
 export interface Match {
   readonly slip: Slip;
@@ -70,7 +70,7 @@ const isCopy = ({ slip }: Pick<Worked, "slip">): boolean =>
 
 function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | undefined {
   if (isContradicted(c, slip, origin.from)) return undefined;
-  const value = workedOut(c.role, c.unit, written, c.readings, slip.ways, origin.from);
+  const value = expectedFigure(c.role, c.unit, written, c.readings, slip.ways, origin.from);
   return value === undefined
     ? undefined
     : { slip, value, written, doubt: isCopy({ slip }) ? 0 : origin.doubt };

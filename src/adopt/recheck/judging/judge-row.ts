@@ -4,17 +4,17 @@ import type { RoleId } from "../../recognising/roles";
 import { carriedFrom, judged, type Verdict } from "./check-figure";
 import type { Checking } from "./checking";
 import { type Convention, inConvention, titrationInConvention } from "../conventions/conventions";
-import { coreFigures } from "../working/core-figures";
+import { coreFigures } from "../arithmetic/core-figures";
 import type { FormulaFacts } from "../reading/formula-facts";
 import type { HeldFigure } from "../reading/held-figure";
-import { isCopied, lotFigures } from "../working/of-lot";
-import { once } from "../working/once";
+import { isCopied, lotFigures } from "../arithmetic/of-lot";
+import { once } from "../arithmetic/once";
 import type { Readings } from "../reading/readings";
 import type { RightFigure } from "./right-figure";
 import type { Slip } from "./slips";
-import { originsOf, type Upstream, upstreamOf } from "../working/upstream";
-import { fromNothing, hasTitration, times } from "../working/worked";
-import { parts, workedOut } from "../working/worked-out";
+import { originsOf, type Upstream, upstreamOf } from "../arithmetic/upstream";
+import { fromNothing, hasTitration, times } from "../arithmetic/row-arithmetic";
+import { parts, expectedFigure } from "../arithmetic/expected-figure";
 import { takenAs, writtensOf } from "./writtens";
 
 /** In the order in which one is worked out from the other. */
@@ -117,7 +117,7 @@ export class RowJudge {
       const readings = ofTitration.has(role) ? titration : dose;
       const unit = this.columns.get(role)?.unit;
       for (const written of writtensOf(this.columns, role, readings)) {
-        const value = workedOut(role, unit, written, readings, {}, fromNothing);
+        const value = expectedFigure(role, unit, written, readings, {}, fromNothing);
         if (value === undefined) continue;
         const off = Math.abs(held.value - value) / (held.halfDigit + rounding * Math.abs(value));
         found.set(role, Math.min(off, found.get(role) ?? Infinity));

@@ -1,5 +1,5 @@
 import type { RoleId } from "../../recognising/roles";
-import type { Written } from "../working/worked-out";
+import type { Written } from "../arithmetic/expected-figure";
 
 /** A right figure that stands before another in its row. */
 export interface RightFigure {

@@ -3,7 +3,7 @@ import type { RoleId } from "../../recognising/roles";
 import type { FormulaFacts } from "../reading/formula-facts";
 import { type MistakeId, mistakeOf, mistakes } from "../mistakes/all";
 import type { Readings } from "../reading/readings";
-import type { Ways } from "../working/ways";
+import type { Ways } from "../arithmetic/ways";
 
 export interface Slip {
   /** One mistake, or two, each with its own way. */

@@ -1,10 +1,10 @@
 /** The ways in which a figure may have come about, and how near each comes to it. */
 import type { Checking } from "./checking";
 import type { HeldFigure } from "../reading/held-figure";
-import type { Origin } from "../working/upstream";
-import type { Ways } from "../working/ways";
-import { fromNothing } from "../working/worked";
-import { workedOut, type Written } from "../working/worked-out";
+import type { Origin } from "../arithmetic/upstream";
+import type { Ways } from "../arithmetic/ways";
+import { fromNothing } from "../arithmetic/row-arithmetic";
+import { expectedFigure, type Written } from "../arithmetic/expected-figure";
 
 const right: Ways = {};
 const rightWays: readonly Ways[] = [right];
@@ -33,7 +33,7 @@ export function tries(c: Checking, way: Ways, froms: readonly Origin[]): Try[] {
   const found: Try[] = [];
   for (const written of c.writtens) {
     for (const { from, doubt } of froms) {
-      const value = workedOut(c.role, c.unit, written, c.readings, way, from);
+      const value = expectedFigure(c.role, c.unit, written, c.readings, way, from);
       if (value !== undefined) found.push({ value, doubt, written });
     }
   }

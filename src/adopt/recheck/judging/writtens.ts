@@ -4,8 +4,8 @@ import type { MappedColumn } from "../../recognising/mapping";
 import type { RoleId } from "../../recognising/roles";
 import { isDose } from "../mistakes/mistake";
 import type { Readings } from "../reading/readings";
-import { fromNothing } from "../working/worked";
-import { parts, type Written } from "../working/worked-out";
+import { fromNothing } from "../arithmetic/row-arithmetic";
+import { parts, type Written } from "../arithmetic/expected-figure";
 
 type Columns = ReadonlyMap<RoleId, MappedColumn>;
 

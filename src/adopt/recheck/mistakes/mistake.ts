@@ -5,7 +5,7 @@
 import type { RoleId } from "../../recognising/roles";
 import type { FormulaFacts } from "../reading/formula-facts";
 import type { Readings } from "../reading/readings";
-import type { Ways } from "../working/ways";
+import type { Ways } from "../arithmetic/ways";
 
 export interface Mistake<Id extends string = string> {
   readonly id: Id;

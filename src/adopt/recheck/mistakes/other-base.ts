@@ -1,4 +1,4 @@
-import { molarMass, otherBases } from "../working/molar-masses";
+import { molarMass, otherBases } from "../arithmetic/molar-masses";
 import { isOfAcid, isWhole, mistake, nearly } from "./mistake";
 
 export const otherBase = mistake({

@@ -1,8 +1,8 @@
 /** Rows whose dose may be right as it was worked out, and whose acid is too much for a plain base batch. */
-import { usual } from "../../../core/reference/usual";
+import { usual } from "../../../core/reference/defaults";
 import { isDose } from "../mistakes/mistake";
 import type { CheckedRow } from "../judging/checked";
-import { ffaPercent, fromNothing } from "../working/worked";
+import { ffaPercent, fromNothing } from "../arithmetic/row-arithmetic";
 import type { AboveLimit } from "./finding";
 import { rowsInWords } from "./unchecked";
 

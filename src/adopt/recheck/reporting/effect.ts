@@ -2,11 +2,11 @@
 import { amountUnits, type AmountUnit } from "../../../core/quantity/units";
 import { acidPerKilogram } from "../../../core/titration/acid-value";
 import { quantity } from "../../../core/quantity/quantity";
-import { coreFigures } from "../working/core-figures";
+import { coreFigures } from "../arithmetic/core-figures";
 import type { Readings } from "../reading/readings";
-import type { Ways } from "../working/ways";
-import { acidValue, fromNothing, kilograms } from "../working/worked";
-import { lye } from "../working/worked-dose";
+import type { Ways } from "../arithmetic/ways";
+import { acidValue, fromNothing, kilograms } from "../arithmetic/row-arithmetic";
+import { lye } from "../arithmetic/row-lye";
 
 export interface Effect {
   /** As weighed; below 0: too little lye. */

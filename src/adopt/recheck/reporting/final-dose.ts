@@ -4,8 +4,8 @@ import type { RoleId } from "../../recognising/roles";
 import type { CheckedFigure } from "../judging/checked";
 import type { DoseState } from "./finding";
 import type { Readings } from "../reading/readings";
-import { fromNothing } from "../working/worked";
-import { parts } from "../working/worked-out";
+import { fromNothing } from "../arithmetic/row-arithmetic";
+import { parts } from "../arithmetic/expected-figure";
 
 /** The first that is held is what is weighed out. */
 export const doses: readonly RoleId[] = ["catalyst", "catalystRate", "acidDose"];

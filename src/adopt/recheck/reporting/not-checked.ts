@@ -5,7 +5,7 @@ import { type RoleId, roleOf } from "../../recognising/roles";
 import type { CheckedFigure } from "../judging/checked";
 import { isDose } from "../mistakes/mistake";
 import type { Readings } from "../reading/readings";
-import { acidValue, fromNothing, hasTitration } from "../working/worked";
+import { acidValue, fromNothing, hasTitration } from "../arithmetic/row-arithmetic";
 
 function missing(role: RoleId, unit: string | undefined, r: Readings): string[] {
   const isRate = unit === "g/L" || unit === "g/kg" || unit === "%";

@@ -1,10 +1,10 @@
 /** What nobody said and was taken for a re-check: said in one line, so that it can be put right. */
 import { isKnown, type LogbookMapping } from "../../recognising/mapping";
 import { type Basis, basisOf } from "../../recognising/basis";
-import type { Answers } from "../conventions/answers";
+import type { Answers } from "../conventions/basis-answers";
 import { type Convention, hangsOnDensity, plainConvention } from "../conventions/conventions";
 import type { Readings } from "../reading/readings";
-import { usualDensity } from "../working/worked";
+import { usualDensity } from "../arithmetic/row-arithmetic";
 
 const shown = (kilogramsPerLitre: number): string => String(Number(kilogramsPerLitre.toFixed(3)));
 

@@ -1,5 +1,5 @@
 import { computed, type Exact, exact } from "../../../core/exact/exact";
-import { rounded } from "../../../core/exact/shown";
+import { rounded } from "../../../core/exact/rounding";
 import type { SourceId } from "../../../core/reference/sources";
 
 /** A published or exact figure, and how our own code comes to it. */

@@ -1,5 +1,5 @@
 /** The figures an uncertainty is worked out from, as helper cells, and the interval from them. */
-import { poolingRisk } from "../../../core/record/usual";
+import { poolingRisk } from "../../../core/record/pooled-scatter";
 import { normal95 } from "../../../core/uncertainty/standard-uncertainty";
 import { replicatesOf } from "./pairs";
 import type { Reading } from "./reading";

@@ -1,5 +1,5 @@
 /** Sizes: how large the batches are, in which unit, and of what oil. */
-import { shown } from "../../../core/exact/shown";
+import { shown } from "../../../core/exact/rounding";
 import { unitNames } from "../../fields/units";
 import { capital } from "../../widgets/shown-number";
 import { Say } from "../../widgets/say";

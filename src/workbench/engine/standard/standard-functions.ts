@@ -8,7 +8,7 @@ import { arithmetic } from "./arithmetic";
 import { clock } from "./clock";
 import { criteria } from "./criteria";
 import { days } from "./days";
-import { finding } from "./finding";
+import { finding } from "./lookup";
 import { lines } from "./lines";
 import { logic } from "./logic";
 import { operators } from "./operators";
@@ -18,8 +18,8 @@ import { student } from "./student";
 import { subtotal } from "./subtotal";
 import { times } from "./times";
 import { conversion } from "./units";
-import { words } from "./words";
-import { written } from "./written";
+import { words } from "./text";
+import { written } from "./number-text";
 
 const named = {
   ...arithmetic,

@@ -23,7 +23,7 @@ import { SteadyFunctions } from "./functions";
 import { SteadyTables } from "./headings";
 import { keepByWholeText } from "./kept";
 import { protectReferences } from "./references";
-import { readEachFromTheStart, SteadyInterpreter, SteadyLexer, steadyParser } from "./reading";
+import { readEachFromTheStart, SteadyInterpreter, SteadyLexer, steadyParser } from "./run-formula";
 
 /** What is known of the working out, beside its results. */
 export interface Working {

@@ -1,7 +1,7 @@
 /** The cells above the table: what is the same for every dose, each figure with its words beside it. */
 import { amountUnitNames } from "../../core/quantity/units";
 import type { BookCell, BookValue } from "../../sheet/book";
-import { figureCell, type FigureId, figuresAbove } from "./figures";
+import { figureCell, type FigureId, figuresAbove } from "./dose-inputs";
 import type { WhatIfQuestion } from "./question";
 import type { Refer } from "./reference";
 

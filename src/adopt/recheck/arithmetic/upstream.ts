@@ -3,8 +3,8 @@ import type { RoleId } from "../../recognising/roles";
 import type { FormulaFacts } from "../reading/formula-facts";
 import type { HeldFigure } from "../reading/held-figure";
 import type { Readings } from "../reading/readings";
-import { type From, kilograms, litres, times } from "./worked";
-import { asPure, type Written } from "./worked-out";
+import { type From, kilograms, litres, times } from "./row-arithmetic";
+import { asPure, type Written } from "./expected-figure";
 
 export interface Origin {
   readonly from: From;

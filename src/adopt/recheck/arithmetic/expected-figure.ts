@@ -11,8 +11,8 @@ import {
   litres,
   meanTitre,
   times,
-} from "./worked";
-import { asWeighed, lye, pureAcid, pureLye, pureReaction } from "./worked-dose";
+} from "./row-arithmetic";
+import { asWeighed, lye, pureAcid, pureLye, pureReaction } from "./row-lye";
 
 /** Is a dose written down as pure base, or as it is weighed? Its heading tells; of a part, else the sum. */
 export type Written = "pure" | "weighed";
@@ -78,7 +78,7 @@ function figure(
   }
 }
 
-export function workedOut(
+export function expectedFigure(
   role: RoleId,
   unit: string | undefined,
   written: Written,

@@ -1,7 +1,7 @@
 /** The two arguments that bring in the record: how the same hand scattered before. */
 import { type Outcome, problem } from "../core/problem/problem";
 import type { Fraction, Millilitre } from "../core/quantity/quantity";
-import type { UsualScatter } from "../core/record/usual";
+import type { UsualScatter } from "../core/record/pooled-scatter";
 import { limits } from "../core/reference/limits";
 import { optionalNumber, optionalWhole } from "./arguments";
 

@@ -22,7 +22,7 @@ import { meanAcidValue, type Replicate } from "../../../core/titration/mean-acid
 import { molarityByWeighing } from "../../../core/titration/titrant";
 import type { RoleId } from "../../recognising/roles";
 import type { Readings } from "../reading/readings";
-import { givenAcidValue } from "./worked";
+import { givenAcidValue } from "./row-arithmetic";
 
 type Maybe<Q> = Q | undefined;
 const known = <Q>(found: Outcome<Q>): Maybe<Q> => (isProblem(found) ? undefined : found);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { scattersMore, withUsual } from "../../../src/core/record/usual";
+import { scattersMore, withUsual } from "../../../src/core/record/pooled-scatter";
 import { fTail } from "../../../src/core/replicates/f-tail";
 import { twoSidedTail } from "../../../src/core/replicates/student-t";
 

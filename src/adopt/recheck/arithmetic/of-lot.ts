@@ -1,5 +1,5 @@
 /** A batch whose acid value is that of its lot in another table, or a figure of its own. */
-import { ffaPercent, hasTitration } from "./worked";
+import { ffaPercent, hasTitration } from "./row-arithmetic";
 import type { HeldFigure } from "../reading/held-figure";
 import type { Readings } from "../reading/readings";
 import type { Upstream } from "./upstream";

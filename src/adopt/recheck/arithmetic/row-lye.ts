@@ -3,7 +3,15 @@ import { type FattyAcid, oleic } from "../../../core/reference/fatty-acids";
 import type { Readings } from "../reading/readings";
 import { molarMass, reportedMass } from "./molar-masses";
 import type { Figure, Ways } from "./ways";
-import { acidValue, definition, ffaPercent, type From, kilograms, litres, times } from "./worked";
+import {
+  acidValue,
+  definition,
+  ffaPercent,
+  type From,
+  kilograms,
+  litres,
+  times,
+} from "./row-arithmetic";
 
 /** g of pure base for the reaction. */
 export function pureReaction(r: Readings, w: Ways, from: From): Figure {
