@@ -43,6 +43,7 @@ export default defineConfig({
             "tests/rules/**/*.test.ts",
             "tests/security/**/*.test.ts",
             "tests/cli/**/*.test.ts",
+            "tests/pictures/**/*.test.ts",
             "tests/help/**/*.test.ts",
           ],
         },

@@ -1,7 +1,7 @@
 /** The workbook in memory behind a pane that was opened alone: what it holds, and its undo. */
 import type { Page } from "playwright-core";
-import type { MemoryHost } from "../hosts/memory";
-import type { MemoryBook } from "../hosts/memory/book";
+import type { MemoryHost } from "../host/memory";
+import type { MemoryBook } from "../host/memory/book";
 
 /** The window of such a page, for what a test does in it. */
 export type PaneWindow = Window & { titrebook: { host: MemoryHost } };

@@ -23,7 +23,7 @@ export const breakages: readonly Breakage[] = [
   },
   {
     what: "undo in the workbook forgets one cell",
-    file: "tests/hosts/memory.ts",
+    file: "tests/host/memory.ts",
     line: "this.show(last.before);",
     broken:
       "const all = structuredClone(last.before); const { cells } = all.sheets[0] ?? { cells: {} }; Reflect.deleteProperty(cells, Object.keys(cells)[0] ?? ''); this.show(all);",

@@ -1,5 +1,5 @@
 /** What a workbook holds, flat: every filled cell, every sheet, every table's block. */
-import type { MemoryBook } from "../hosts/memory/book";
+import type { MemoryBook } from "../host/memory/book";
 
 /** By "sheet!row,column", "sheet:name", "table:name". */
 export type Held = Readonly<Record<string, string>>;

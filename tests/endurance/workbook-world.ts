@@ -1,11 +1,11 @@
 /** The workbook that is open, beside the model of its undo steps. */
-import { MemoryHost } from "../hosts/memory";
-import type { MemoryBook } from "../hosts/memory/book";
+import { MemoryHost } from "../host/memory";
+import type { MemoryBook } from "../host/memory/book";
 import type { Block, Cells, Content } from "../../src/sheet/port";
 import { isFault } from "../../src/sheet/port";
 import type { Book } from "../../src/sheet/book";
 import { calculation } from "../host/calculation";
-import { memoryBook } from "../host/memory-host";
+import { memoryBook } from "../host/open-memory";
 import { differences, type Held, heldIn, told } from "./held";
 
 export class WorkbookWorld {

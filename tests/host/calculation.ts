@@ -5,7 +5,7 @@
 import { isProblem } from "../../src/core/problem/problem";
 import { functionNamed } from "../../src/functions/catalogue";
 import type { CellContent } from "../../src/sheet/port";
-import type { Calculation, Surroundings } from "../hosts/memory/answers";
+import type { Calculation, Surroundings } from "./memory/answers";
 import type { CellPlace } from "../../src/sheet/port";
 import { plainName, titreCallId } from "../../src/sheet/formula/names";
 import { readFormula } from "../../src/sheet/formula/read";

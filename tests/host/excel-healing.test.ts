@@ -4,7 +4,7 @@ import { isFault } from "../../src/sheet/port";
 import type { Book } from "../../src/sheet/book";
 import { heal } from "../../src/workbook/healing/heal";
 import { ExcelStandIn, installExcel } from "./excel/stand-in";
-import { memoryBook } from "./memory-host";
+import { memoryBook } from "./open-memory";
 
 /** The second name is never known, so that the cell waits for ever. */
 const waiting = "=TITRE.ACIDVALUE(2.3,0.1,10)+NEVERKNOWN(1)";

@@ -1,11 +1,11 @@
 import { afterEach, describe, expect, it } from "vitest";
 import { hostContract } from "./contract";
 import { ExcelHost, excelHost } from "../../src/host/excel";
-import type { MemoryBook } from "../hosts/memory/book";
+import type { MemoryBook } from "./memory/book";
 import type { Block, Chart, Step } from "../../src/sheet/port";
 import type { Book } from "../../src/sheet/book";
 import { ExcelStandIn, installExcel } from "./excel/stand-in";
-import { memoryBook } from "./memory-host";
+import { memoryBook } from "./open-memory";
 
 hostContract(
   "the spreadsheet program",

@@ -1,7 +1,7 @@
 /** The cells a reference means in the memory host's workbook. */
 import type { Block } from "../../src/sheet/port";
 import type { CellPlace } from "../../src/sheet/port";
-import { type MemoryBook, sheetNamed } from "../hosts/memory/book";
+import { type MemoryBook, sheetNamed } from "./memory/book";
 import { type KnownTable, meantBy } from "../../src/sheet/formula/meant";
 
 function knownTables(book: MemoryBook): Map<string, KnownTable> {

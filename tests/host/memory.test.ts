@@ -1,5 +1,5 @@
 import { hostContract } from "./contract";
-import { openMemory } from "./memory-host";
+import { openMemory } from "./open-memory";
 
 hostContract(
   "a workbook in memory",

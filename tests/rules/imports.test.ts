@@ -27,6 +27,11 @@ describe("the architecture", () => {
     expect(found).toEqual([]);
   });
 
+  it("takes nothing from the tests", () => {
+    const found = offences((file) => importsOf(file).filter((it) => isWithin(it, "tests")));
+    expect(found).toEqual([]);
+  });
+
   it("has no exception that nothing needs", () => {
     const needed = ([file, to]: (typeof exceptions)[number]): boolean =>
       within(file).some((each) => importsOf(each).some((target) => isWithin(target, to)));

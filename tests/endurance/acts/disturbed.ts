@@ -1,5 +1,5 @@
 /** What goes wrong while a change is planned or written: faults, protection, filters. */
-import type { Call, Interference } from "../../hosts/memory/interference";
+import type { Call, Interference } from "../../host/memory/interference";
 import { fault, type FaultCode } from "../../../src/sheet/port";
 import type { World } from "../world";
 

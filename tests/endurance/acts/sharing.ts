@@ -1,5 +1,5 @@
 /** The workbook as a file, and a copy for somebody without the add-in: nothing typed is lost. */
-import type { MemorySheet } from "../../hosts/memory/book";
+import type { MemorySheet } from "../../host/memory/book";
 import type { CellContent } from "../../../src/sheet/port";
 import type { Book, BookCell, BookSheet } from "../../../src/sheet/book";
 import { shareWorkbook } from "../../../src/partner/sharing";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { ExcelStandIn } from "./stand-in";
-import { memoryBook } from "../memory-host";
+import { memoryBook } from "../open-memory";
 
 interface Range {
   values: unknown;

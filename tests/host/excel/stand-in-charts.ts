@@ -1,5 +1,5 @@
 /** Charts of the stand-in: each is put together call by call, as the program does it. */
-import type { MemorySheet } from "../../hosts/memory/book";
+import type { MemorySheet } from "../memory/book";
 import type { Block, Chart } from "../../../src/sheet/port";
 import { ProgramError, remote } from "./remote";
 import { blockOf, sheetToChange, type Talk } from "./stand-in-range";

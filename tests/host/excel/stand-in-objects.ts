@@ -6,8 +6,8 @@ import {
   sheetNamed,
   tableNamed,
   usedBlock,
-} from "../../hosts/memory/book";
-import { doStep } from "../../hosts/memory/steps";
+} from "../memory/book";
+import { doStep } from "../memory/steps";
 import { type Members, ProgramError, remote } from "./remote";
 import { chartsOf } from "./stand-in-charts";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";

@@ -1,5 +1,5 @@
 /** Ranges of the stand-in. */
-import { resultsOf } from "../../hosts/memory/answers";
+import { resultsOf } from "../memory/answers";
 import {
   cellAt,
   cellToChange,
@@ -7,7 +7,7 @@ import {
   type MemoryCell,
   type MemorySheet,
   sheetNamed,
-} from "../../hosts/memory/book";
+} from "../memory/book";
 import type { Block, CellContent } from "../../../src/sheet/port";
 import { calculation } from "../calculation";
 import { type Conversation, ProgramError, remote } from "./remote";

@@ -1,5 +1,5 @@
 /** A stand-in for the spreadsheet program: its runtime, over a workbook in memory. */
-import { cellToChange, emptySheet, type MemoryBook, sheetNamed } from "../../hosts/memory/book";
+import { cellToChange, emptySheet, type MemoryBook, sheetNamed } from "../memory/book";
 import type { Block } from "../../../src/sheet/port";
 import { Conversation, ProgramError, remote } from "./remote";
 import { findSheet, findTable, sheetAt, tableAt } from "./stand-in-objects";

@@ -1,6 +1,6 @@
 /** What the spreadsheet program makes of something put into a cell: texts become other things. */
-import type { MemoryBook, MemoryCell } from "../../hosts/memory/book";
-import { tableNamed } from "../../hosts/memory/book";
+import type { MemoryBook, MemoryCell } from "../memory/book";
+import { tableNamed } from "../memory/book";
 import { ProgramError } from "./remote";
 
 /** A formula that names a table which is not there is refused. */

@@ -4,7 +4,7 @@ import type { Host } from "../../../src/sheet/port";
 import { readSelection } from "../../../src/taskpane/explain/read-selection";
 import type { Book } from "../../../src/sheet/book";
 import { explainFormula } from "../../../src/workbook/explain/explain";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 
 const own = (heading: string) => `Jetty[[#This Row],[${heading}]]`;
 

@@ -1,7 +1,7 @@
 /** The notice and the button for CHECKS alone, over a program that answers once it was written to twice. */
 import { createRoot } from "react-dom/client";
-import { MemoryHost } from "../../hosts/memory";
-import { emptySheet } from "../../hosts/memory/book";
+import { MemoryHost } from "../../host/memory";
+import { emptySheet } from "../../host/memory/book";
 import { HealingNotice } from "../../../src/taskpane/healing/healing-notice";
 import { RunChecksAgain } from "../../../src/taskpane/healing/run-checks-again";
 import { PaneTheme } from "../../../src/taskpane/theme";

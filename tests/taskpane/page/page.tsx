@@ -10,7 +10,7 @@ import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
 import type { Book } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { withFile } from "./file-host";
 import { oldBook } from "./old-book";
 

@@ -8,7 +8,7 @@ import {
 } from "../../../src/workbook/planning/record/record-titration";
 import type { TitrationRecord } from "../../../src/workbook/record/titration-record";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { fryerLot } from "../../workbook/record/records";
 
 async function written(record: TitrationRecord) {

@@ -10,7 +10,7 @@ import {
   type ShareState,
 } from "../../../src/taskpane/share/share-state";
 import { isFileProblem, openXlsx } from "../../../src/xlsx";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { withFile } from "../page/file-host";
 
 const made: Made = {

@@ -15,7 +15,7 @@ import {
   recordTitration,
 } from "../../../src/workbook/planning/record/record-titration";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { after, but, draftOf, seen, type Slip, viewOfSlip, whole } from "./slip";
 
 const recorded = (slip: Slip) => {

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { MemoryHost } from "../../hosts/memory";
-import type { Calculation } from "../../hosts/memory/answers";
-import { emptySheet, type MemoryBook } from "../../hosts/memory/book";
+import { MemoryHost } from "../../host/memory";
+import type { Calculation } from "../../host/memory/answers";
+import { emptySheet, type MemoryBook } from "../../host/memory/book";
 import { isFault } from "../../../src/sheet/port";
 import { callsChecks, writeAgain } from "../../../src/workbook/healing/checks-again";
 import { heal, type Healing, mostTries } from "../../../src/workbook/healing/heal";

@@ -13,9 +13,9 @@ import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { rememberedMapping } from "../../../src/adopt/recognising/remembered";
 import { cellsFromAnswer } from "../../../src/adopt/recognising/sheet-cells";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
-import type { MemoryHost } from "../../hosts/memory";
+import type { MemoryHost } from "../../host/memory";
 import type { Cells } from "../../../src/sheet/port";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 
 const headings = [
   "Date",

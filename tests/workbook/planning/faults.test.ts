@@ -1,7 +1,7 @@
 /** Whatever goes wrong, at whatever call: a sentence, the readings kept, nothing half-written. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { MemoryHost } from "../../hosts/memory";
-import type { Call } from "../../hosts/memory/interference";
+import type { MemoryHost } from "../../host/memory";
+import type { Call } from "../../host/memory/interference";
 import { type Fault, fault, type FaultCode, type Host } from "../../../src/sheet/port";
 import { inTime } from "../../../src/sheet/port/in-time";
 import type { Book } from "../../../src/sheet/book";
@@ -9,7 +9,7 @@ import { faultSentence } from "../../../src/workbook/planning/fault-wording";
 import type { Confirmed, RecordOutcome } from "../../../src/workbook/planning/plan";
 import { recordTitration } from "../../../src/workbook/planning/record/record-titration";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { planned } from "../../host/contract-recording";
 import { fryerLot } from "../record/records";
 

@@ -5,7 +5,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Host } from "../../../src/sheet/port";
-import type { MemoryBook } from "../../hosts/memory/book";
+import type { MemoryBook } from "../../host/memory/book";
 import type { Book } from "../../../src/sheet/book";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../../src/workbook/planning/plan";
 import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
@@ -18,7 +18,7 @@ import { batches } from "../../../src/workbook/tables/batches";
 import type { TableShape } from "../../../src/workbook/tables/column";
 import { rowValues } from "../../../src/workbook/tables/row-values";
 import { titrations } from "../../../src/workbook/tables/titrations";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { slipwayBatch } from "../record/batch-records";
 import { anyRecord } from "../record/records";
 

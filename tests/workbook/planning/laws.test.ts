@@ -1,10 +1,10 @@
 /** What holds whatever is recorded, in whatever table of whoever's. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { MemoryBook } from "../../hosts/memory/book";
+import type { MemoryBook } from "../../host/memory/book";
 import type { Plan } from "../../../src/workbook/planning/plan";
 import { recordTitration } from "../../../src/workbook/planning/record/record-titration";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { planned, plannedRow, recorded } from "../../host/contract-recording";
 import { times } from "../../thorough";
 import { anyRecord, awkwardTexts, fryerLot } from "../record/records";

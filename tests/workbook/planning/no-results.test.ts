@@ -4,7 +4,7 @@ import { withoutResults } from "../../../src/workbook/planning/logbook/no-result
 import { finished } from "../../../src/workbook/planning/finished";
 import { afterWriting } from "../../../src/taskpane/planned/carrying";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 
 const block = { sheet: "Log", row: 0, column: 0, rows: 3, columns: 2 };
 

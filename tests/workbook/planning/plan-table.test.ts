@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { planTitration } from "../../../src/workbook/planning/record/record-titration";
 import { titrations } from "../../../src/workbook/tables/titrations";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { planned, recorded } from "../../host/contract-recording";
 import { fryerLot } from "../record/records";
 import { logbookOf } from "./logbooks";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Block, isFault } from "../../../src/sheet/port";
-import type { MemoryHost } from "../../hosts/memory";
+import type { MemoryHost } from "../../host/memory";
 import type { Book } from "../../../src/sheet/book";
 import type { Plan, Refusal } from "../../../src/workbook/planning/plan";
 import {
@@ -10,7 +10,7 @@ import {
 } from "../../../src/workbook/planning/what-if/plan-what-if";
 import type { WhatIfPlace } from "../../../src/workbook/planning/what-if/what-if-place";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { byHand, doses, question, type QuestionGiven } from "../what-if/questions";
 
 const newSheet: WhatIfPlace = { kind: "new-sheet" };

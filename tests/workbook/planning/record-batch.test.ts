@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
-import type { MemoryHost } from "../../hosts/memory";
+import type { MemoryHost } from "../../host/memory";
 import type { Book } from "../../../src/sheet/book";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
 import { readLots } from "../../../src/workbook/planning/read-lots";
@@ -8,7 +8,7 @@ import { planBatch, recordBatch } from "../../../src/workbook/planning/record/re
 import type { BatchRecord } from "../../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { cells } from "../../host/contract-parts";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { slipwayBatch } from "../record/batch-records";
 
 async function recorded(host: MemoryHost, record: BatchRecord): Promise<RecordOutcome> {

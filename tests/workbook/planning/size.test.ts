@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Host } from "../../../src/sheet/port";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { planned } from "../../host/contract-recording";
 import { fryerLot } from "../record/records";
 import { logbookOf, ourFormula, ourHeadings, type Typed } from "./logbooks";

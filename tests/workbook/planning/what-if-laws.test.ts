@@ -1,14 +1,14 @@
 /** What holds for every what-if table, wherever it goes. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { MemoryBook } from "../../hosts/memory/book";
+import type { MemoryBook } from "../../host/memory/book";
 import type { Book } from "../../../src/sheet/book";
 import {
   planWhatIf,
   type WhatIfAsked,
   writeWhatIf,
 } from "../../../src/workbook/planning/what-if/plan-what-if";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { doses, question } from "../what-if/questions";
 
 const filledCell = fc.record({

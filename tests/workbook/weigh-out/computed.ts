@@ -5,7 +5,7 @@ import type { Book, BookCell, BookSheet, BookValue } from "../../../src/sheet/bo
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { weighOutSheet } from "../../../src/workbook/weigh-out/sheet";
 import type { WeighOutRecord } from "../../../src/workbook/weigh-out/weigh-out-record";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { slipwayBatch } from "../record/batch-records";
 
 /** Two lots to a target: the longest sheet but for more lots. */

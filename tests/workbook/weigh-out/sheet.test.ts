@@ -4,7 +4,7 @@ import { cautions } from "../../../src/core/batch/cautions";
 import type { BookCell, BookSheet } from "../../../src/sheet/book";
 import { planWeighOut } from "../../../src/workbook/planning/plan-weigh-out";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 import { computedBook, fourLots, slipwaySheet } from "./computed";
 
 const sheetOf = async (record = slipwaySheet): Promise<BookSheet> => {

@@ -1,6 +1,6 @@
 /** The screens of one subject in every look, on contact sheets. */
 import type { BrowserContextOptions, Page } from "playwright-core";
-import { contactSheet, type Shot } from "../../../tests/taskpane/page/sheet";
+import { contactSheet, type Shot } from "./contact-sheet";
 import type { Opener } from "./built-pages";
 import type { Subject, Walk } from "./walks";
 

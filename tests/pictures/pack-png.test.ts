@@ -1,7 +1,7 @@
 import { deflateSync, inflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { packPng } from "../../src/cli/help-pictures/pack-png";
-import { pixelsOf } from "../../src/cli/help-pictures/pixels";
+import { packPng } from "./pack-png";
+import { pixelsOf } from "./pixels";
 
 const chunk = (kind: string, data: Uint8Array): Buffer => {
   const length = Buffer.alloc(4);

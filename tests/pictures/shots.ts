@@ -5,9 +5,10 @@
  */
 import { mkdirSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { openChromium } from "../../tests/taskpane/page/open-page";
-import { shoot } from "./shots/shoot";
-import { subjects } from "./shots/walks";
+import { endBrowser } from "../browser/shared-browser";
+import { openChromium } from "../taskpane/page/open-page";
+import { shoot } from "./shoot";
+import { subjects } from "./walks";
 
 const folder = fileURLToPath(new URL("../../shots/", import.meta.url));
 const asked = process.argv.slice(2);
@@ -24,10 +25,11 @@ for (const [name, subject] of Object.entries(subjects)) {
   const opener =
     subject.of === "pane"
       ? await openChromium()
-      : await (await import("./shots/built-pages")).openBuilt();
+      : await (await import("./built-pages")).openBuilt();
   try {
     await shoot(opener, name, subject, folder);
   } finally {
     await opener.close();
   }
 }
+await endBrowser();

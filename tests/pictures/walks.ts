@@ -1,10 +1,10 @@
 /** What is photographed: each task of the pane, the built workbench, the help, in the widths of each. */
 import type { Page } from "playwright-core";
-import { batchScenes } from "../../../tests/taskpane/page/batch-scenes";
-import { logbookScenes } from "../../../tests/taskpane/page/logbook-scenes";
-import { type Look, scenes } from "../../../tests/taskpane/page/scenes";
-import { refusedShareScenes, shareScenes } from "../../../tests/taskpane/page/share-scenes";
-import { whatIfLotScenes, whatIfScenes } from "../../../tests/taskpane/page/what-if-scenes";
+import { batchScenes } from "../taskpane/page/batch-scenes";
+import { logbookScenes } from "../taskpane/page/logbook-scenes";
+import { type Look, scenes } from "../taskpane/page/scenes";
+import { refusedShareScenes, shareScenes } from "../taskpane/page/share-scenes";
+import { whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
 import { helpScenes } from "./help-scenes";
 import { workbenchScenes } from "./workbench-scenes";
 

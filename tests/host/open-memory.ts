@@ -1,6 +1,6 @@
 /** A memory host with a book in it. */
-import { MemoryHost } from "../hosts/memory";
-import { emptySheet, type MemoryBook, type MemorySheet } from "../hosts/memory/book";
+import { MemoryHost } from "./memory";
+import { emptySheet, type MemoryBook, type MemorySheet } from "./memory/book";
 import type { Book, BookSheet } from "../../src/sheet/book";
 import { calculation } from "./calculation";
 

@@ -1,6 +1,6 @@
 /** The pages of the build in dist, opened like the pane: served from this machine, and nothing else. */
-import { type Served, serve } from "../../../tests/browser/browser";
-import type { PaneBrowser } from "../../../tests/taskpane/page/open-page";
+import { type Served, serve } from "../browser/browser";
+import type { PaneBrowser } from "../taskpane/page/open-page";
 
 export type Opener = Pick<PaneBrowser, "open" | "close">;
 

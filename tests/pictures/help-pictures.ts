@@ -5,13 +5,14 @@
 import { mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
-import { gridIsReady } from "../../tests/browser/workbench-page";
-import { openChromium } from "../../tests/taskpane/page/open-page";
-import { packPng } from "./help-pictures/pack-png";
-import { openBuilt } from "./shots/built-pages";
-import { subjects } from "./shots/walks";
+import { endBrowser } from "../browser/shared-browser";
+import { gridIsReady } from "../browser/workbench-page";
+import { openChromium } from "../taskpane/page/open-page";
+import { packPng } from "./pack-png";
+import { openBuilt } from "./built-pages";
+import { subjects } from "./walks";
 
-const folder = fileURLToPath(new URL("../help/pictures/", import.meta.url));
+const folder = fileURLToPath(new URL("../../src/help/pictures/", import.meta.url));
 const pane = { viewport: { width: 340, height: 700 }, reducedMotion: "reduce" } as const;
 const workbench = { viewport: { width: 900, height: 480 }, reducedMotion: "reduce" } as const;
 
@@ -67,3 +68,4 @@ try {
 } finally {
   await built.close();
 }
+await endBrowser();

@@ -1,6 +1,6 @@
 /** The help pages: the contents, a guide, a function, the mistakes in figures, a search. */
 import type { Page } from "playwright-core";
-import type { Look } from "../../../tests/taskpane/page/scenes";
+import type { Look } from "../taskpane/page/scenes";
 
 const pages = [
   "index",

@@ -2,12 +2,10 @@
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { Page } from "playwright-core";
-import { at, goTo, gridIsReady, openSheet, typeInto } from "../../../tests/browser/workbench-page";
-import type { Look } from "../../../tests/taskpane/page/scenes";
+import { at, goTo, gridIsReady, openSheet, typeInto } from "../browser/workbench-page";
+import type { Look } from "../taskpane/page/scenes";
 
-const untidy = fileURLToPath(
-  new URL("../../../sample-workbooks/old-logbook.xlsx", import.meta.url),
-);
+const untidy = fileURLToPath(new URL("../../sample-workbooks/old-logbook.xlsx", import.meta.url));
 
 async function chooseFile(page: Page): Promise<void> {
   const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.click("#open")]);
