@@ -68,6 +68,14 @@ export const picks = {
     "used",
     isKept,
   ),
+  /** Is the scatter of the titrations on record used? Asked once. */
+  record: pick(
+    "buttons",
+    "Your usual scatter",
+    { use: "Use it", without: "Do without" },
+    "",
+    isKept,
+  ),
   indicator: pick(
     "list",
     "Indicator",

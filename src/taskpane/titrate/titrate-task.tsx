@@ -13,6 +13,7 @@ import type { TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
+import { useRecord } from "./use-record";
 import { useTitrations } from "./use-titrations";
 import { DeskProvider } from "./view/desk";
 import { Lots } from "./view/lots";
@@ -25,6 +26,7 @@ const machineClock = (): Date => new Date();
 
 export function TitrateTask({ host, drafts, locale, clock = machineClock }: TitrateTaskProps) {
   const titrations = useTitrations(drafts, clock);
+  const record = useRecord(host);
   const { bench, kept, takesFocus } = titrations;
   if (kept === undefined)
     return (
@@ -54,7 +56,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
       </>
     );
   }
-  const view = viewOf(bench.draft, decimalMarkOf(locale), localDay(clock()));
+  const view = viewOf(bench.draft, decimalMarkOf(locale), localDay(clock()), record);
   return (
     <DeskProvider value={{ view, act: titrations.act, undoes: bench.past.at(-1) }}>
       {unkept}

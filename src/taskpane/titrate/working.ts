@@ -13,7 +13,7 @@ import {
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
 import { judgement, type Mark } from "../../core/replicates/judgement";
-import { replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
+import { type Beside, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { type Scatter, scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
 import { correctedTitre, meanBlank } from "../../core/titration/corrected-titre";
@@ -22,13 +22,16 @@ import { eachAcidValue, meanAcidValue, type Replicate } from "../../core/titrati
 import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
 import { expand } from "../../core/uncertainty/expanded";
 import { oleic } from "../../core/reference/fatty-acids";
-import { usual } from "../../core/reference/defaults";
+import { usual as usually } from "../../core/reference/defaults";
+import type { UsualScatter } from "../../core/record/usual";
+import type { OnRecord } from "../../workbook/planning/read-titrations";
 import type { Draft } from "./draft";
 import { asInCell } from "../fields/number-figures";
 import type { Figures } from "./figures";
 import { type Standing, standing, standingBlanks } from "./readings";
 import { hasOwnMasses, massStepOf, oneMass } from "./sample";
 import { type Strength, strengthOf } from "./strength";
+import { type Usual, usualOf } from "./usual";
 
 export interface Judgement {
   readonly set: ReplicateSet;
@@ -57,6 +60,12 @@ export interface Doubt {
 
 export interface Working {
   readonly strength: Strength | undefined;
+  /** How this hand scattered before, where it is to be used. */
+  readonly usual: UsualScatter | undefined;
+  /** What the record says, used or not; undefined while it cannot say anything. */
+  readonly record: Usual | undefined;
+  /** Today scatters more than the record explains: today's readings count alone. */
+  readonly scattersMore: boolean;
   readonly titres: readonly Standing[];
   readonly blanks: readonly Millilitre[];
   readonly judgement: Judgement | undefined;
@@ -79,15 +88,14 @@ function replicatesOf(titres: readonly Standing[], one: Gram | undefined): Repli
 function judge(
   titres: readonly Standing[],
   step: Millilitre | undefined,
-  samples: readonly Replicate[] | undefined,
-  blank: Millilitre,
+  beside: Beside,
 ): Judgement | undefined {
   if (titres.length === 0) return undefined;
   const set = replicateSet(
     titres.map(({ titre }) => titre),
     step,
-    usual.confidence,
-    { samples, blank },
+    usually.confidence,
+    beside,
   );
   const found = judgement(set);
   const { marks } = found;
@@ -130,17 +138,24 @@ function acidOf(
 const isBlankSettled = (draft: Draft): boolean =>
   draft.picked.blank === neutralisedWord || standingBlanks(draft).length > 0;
 
-export function workingOf(draft: Draft, figures: Figures): Working {
+/** @param onRecord the titrations in the workbook; undefined while nobody has read them */
+export function workingOf(draft: Draft, figures: Figures, onRecord?: OnRecord): Working {
   const strength = strengthOf(draft, figures);
+  const titreStep = figures.in("mL", "titreStep");
+  const record = usualOf(onRecord, draft, strength, titreStep);
+  const usual = draft.picked.record === "use" ? record?.scatter : undefined;
   const titres = standing(draft);
   const blanks = standingBlanks(draft);
   const found = oneMass(draft, figures);
   const one = isProblem(found) ? undefined : found;
   const replicates = replicatesOf(titres, one);
   const samples = hasOwnMasses(draft) ? replicates : undefined;
-  const judged = judge(titres, figures.in("mL", "titreStep"), samples, meanBlank(blanks));
+  const judged = judge(titres, titreStep, { samples, blank: meanBlank(blanks), usual });
   const unready = {
     strength,
+    usual,
+    record,
+    scattersMore: false,
     titres,
     blanks,
     judgement: judged,
@@ -150,7 +165,6 @@ export function workingOf(draft: Draft, figures: Figures): Working {
   if (strength === undefined || replicates === undefined || !isBlankSettled(draft)) return unready;
 
   const acid = acidOf(replicates, blanks, strength);
-  const titreStep = figures.in("mL", "titreStep");
   const massStep = massStepOf(draft, figures);
   if (isProblem(acid) || titreStep === undefined || massStep === undefined) {
     return { ...unready, acid };
@@ -165,7 +179,9 @@ export function workingOf(draft: Draft, figures: Figures): Working {
     hasOwnMasses: hasOwnMasses(draft),
     molarityPercent: strength.percent,
     samplePercent: undefined,
+    usual,
   });
-  const doubt = isProblem(bench) ? undefined : { bench, halfWidth: expand(bench).halfWidth };
-  return { ...unready, acid, doubt };
+  if (isProblem(bench)) return { ...unready, acid };
+  const doubt = { bench, halfWidth: expand(bench).halfWidth };
+  return { ...unready, acid, doubt, scattersMore: usual !== undefined && !bench.usualFreedom };
 }

@@ -22,9 +22,24 @@ import {
 const table = "Titrations";
 const one = (heading: string): string => cellOf(table, heading);
 
-const titres = cellsOf(table, "Titre 1 mL", "Titre 6 mL");
-const blanks = cellsOf(table, "Blank 1 mL", "Blank 3 mL");
-const ownMasses = cellsOf(table, "Own mass 1 g", "Own mass 6 g");
+const counted = (count: number, heading: (index: number) => string): string[] =>
+  Array.from({ length: count }, (_, index) => heading(index + 1));
+
+/** Where readings stand, in their order. */
+export const readingHeadings = {
+  titres: counted(6, (index) => `Titre ${index} mL`),
+  blanks: counted(3, (index) => `Blank ${index} mL`),
+  ownMasses: counted(6, (index) => `Own mass ${index} g`),
+} as const;
+
+/** How the hand scattered before, as of the row's day: both or neither. */
+export const usualHeadings = ["Usual scatter mL", "Usual freedom"] as const;
+
+const spanOf = (headings: readonly string[]): string =>
+  cellsOf(table, headings[0] ?? "", headings.at(-1) ?? "");
+const titres = spanOf(readingHeadings.titres);
+const blanks = spanOf(readingHeadings.blanks);
+const ownMasses = spanOf(readingHeadings.ownMasses);
 /** Own masses where any is filled in, else the one mass for all. */
 const masses = `IF(COUNT(${ownMasses})>0,${ownMasses},${one("Mass g")})`;
 const bench = `${titres},${blanks},${one("Molarity mol/L")},${masses}`;
@@ -47,13 +62,13 @@ const reading = (
   { width = 10, ...more }: More = {},
 ): Column<TitrationRecord> => typed(heading, width, note, { format, of, ...more });
 
-const numbered = (
-  count: number,
-  column: (index: number) => Column<TitrationRecord>,
-): Column<TitrationRecord>[] => Array.from({ length: count }, (_, index) => column(index + 1));
+const each = (
+  headings: readonly string[],
+  column: (heading: string, place: number) => Column<TitrationRecord>,
+): Column<TitrationRecord>[] => headings.map(column);
 
-const blankOf = ({ blanks: given }: TitrationRecord, index: number) =>
-  given !== neutralisedWord ? given[index - 1] : index === 1 ? given : undefined;
+const blankOf = ({ blanks: given }: TitrationRecord, place: number) =>
+  given !== neutralisedWord ? given[place] : place === 0 ? given : undefined;
 
 export const titrations: RecordTable<TitrationRecord> = {
   name: table,
@@ -99,21 +114,18 @@ export const titrations: RecordTable<TitrationRecord> = {
       "How long the colour stayed: 15 or 30 s.",
       ({ secondsHeld }) => secondsHeld,
     ),
-    ...numbered(6, (index) =>
-      reading(
-        `Titre ${index} mL`,
-        "0.00",
-        "Volume used, mL.",
-        (record) => record.titres[index - 1],
-        { tells: true, isEssential: index === 1 },
-      ),
+    ...each(readingHeadings.titres, (heading, place) =>
+      reading(heading, "0.00", "Volume used, mL.", (record) => record.titres[place], {
+        tells: true,
+        isEssential: place === 0,
+      }),
     ),
-    ...numbered(3, (index) =>
+    ...each(readingHeadings.blanks, (heading, place) =>
       reading(
-        `Blank ${index} mL`,
+        heading,
         "0.00",
         "Solvent alone, mL; or the word neutralised.",
-        (record) => blankOf(record, index),
+        (record) => blankOf(record, place),
         { width: 12, tells: true },
       ),
     ),
@@ -123,12 +135,9 @@ export const titrations: RecordTable<TitrationRecord> = {
       "Grams of oil, when one mass serves all titres.",
       ({ masses: given }) => (isExact(given) ? given : undefined),
     ),
-    ...numbered(6, (index) =>
-      reading(
-        `Own mass ${index} g`,
-        "0.00",
-        "Grams of oil in this titre alone.",
-        ({ masses: given }) => (Array.isArray(given) ? given[index - 1] : undefined),
+    ...each(readingHeadings.ownMasses, (heading, place) =>
+      reading(heading, "0.00", "Grams of oil in this titre alone.", ({ masses: given }) =>
+        Array.isArray(given) ? given[place] : undefined,
       ),
     ),
     reading(

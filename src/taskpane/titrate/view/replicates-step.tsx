@@ -11,6 +11,7 @@ import { Nudges, Tips } from "./nudges";
 import { ReadingEntry } from "./reading-entry";
 import { Readings } from "./reading-list";
 import { UndoLast } from "./undo-last";
+import { UsualScatter } from "./usual-scatter";
 
 /** Mean, range and verdict, said aloud when they change. */
 function Verdict() {
@@ -56,6 +57,7 @@ export function ReplicatesStep() {
         }}
       />
       <Verdict />
+      <UsualScatter />
       <Readings
         list="titres"
         omitting={omitting}

@@ -1,0 +1,31 @@
+/** What is said of the record: how this hand scattered before, and what today makes of it. */
+import { computed } from "../../core/exact/exact";
+import type { Usual } from "./usual";
+import { fixed } from "../widgets/shown-number";
+
+const places = 3;
+
+const counted = (count: number, what: string): string =>
+  `${count} ${what}${count === 1 ? "" : "s"}`;
+
+const leftOut = ({ accidents }: Usual): string =>
+  accidents === 0
+    ? ""
+    : ` ${counted(accidents, "titration")} with readings far apart ${accidents === 1 ? "is" : "are"} left out.`;
+
+/** "Your usual scatter is 0.031 mL, from 10 titrations." */
+export function usualWords(usual: Usual): string {
+  const { scatter, titrations, more } = usual;
+  if (scatter === undefined) {
+    return `No record yet: ${counted(more, "more titration")} of three titres ${more === 1 ? "makes" : "make"} one.${leftOut(usual)}`;
+  }
+  const figure = fixed(computed(scatter.scatter), places);
+  return `Your usual scatter is ${figure} mL, from ${counted(titrations, "titration")}.${leftOut(usual)}`;
+}
+
+export const usualQuestion =
+  "Use it? It finds a slip that three titres hide, and gives two titres a smaller ±.";
+
+/** The F test at 95 %. */
+export const moreWords =
+  "Today scatters more than usual: only today’s readings are counted in the ±.";

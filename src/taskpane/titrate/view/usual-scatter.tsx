@@ -1,0 +1,61 @@
+/** How this hand scattered before: asked about once, said from then on. */
+import { Button } from "@fluentui/react-components";
+import { Say } from "../../widgets/say";
+import { moreWords, usualQuestion, usualWords } from "../usual-words";
+import { useDesk, useMark } from "./desk";
+
+/** The answer is kept; it can be taken back. */
+function Answered({ isUsed }: { isUsed: boolean }) {
+  const { act } = useDesk();
+  return (
+    <Button
+      onClick={() => {
+        act({ do: "pick", picked: { record: isUsed ? "without" : "use" } });
+      }}
+    >
+      {isUsed ? "Do without it" : "Use it"}
+    </Button>
+  );
+}
+
+function Asked() {
+  const { act } = useDesk();
+  return (
+    <>
+      <p>{usualQuestion}</p>
+      <div className="acts">
+        {(["use", "without"] as const).map((record) => (
+          <Button
+            key={record}
+            size="large"
+            onClick={() => {
+              act({ do: "pick", picked: { record } });
+            }}
+          >
+            {record === "use" ? "Use it" : "Do without"}
+          </Button>
+        ))}
+      </div>
+    </>
+  );
+}
+
+export function UsualScatter() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const { record, scattersMore } = view.working;
+  const answer = view.draft.picked.record;
+  if (record === undefined) return null;
+  const isFound = record.scatter !== undefined;
+  return (
+    <section className="usual" aria-label="Your usual scatter">
+      <p className="soft">
+        {inMark(usualWords(record))}
+        {isFound && answer === "without" ? " It is not used." : ""}
+      </p>
+      {isFound && answer === "" ? <Asked /> : null}
+      {scattersMore ? <Say tone="mind">{moreWords}</Say> : null}
+      {isFound && answer !== "" ? <Answered isUsed={answer === "use"} /> : null}
+    </section>
+  );
+}
