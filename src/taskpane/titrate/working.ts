@@ -23,7 +23,7 @@ import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
 import { expand } from "../../core/uncertainty/expanded";
 import { oleic } from "../../core/reference/fatty-acids";
 import { usual as usually } from "../../core/reference/defaults";
-import type { UsualScatter } from "../../core/record/usual";
+import type { UsualScatter } from "../../core/record/pooled-scatter";
 import type { OnRecord } from "../../workbook/planning/read-titrations";
 import type { Draft } from "./draft";
 import { asInCell } from "../fields/number-figures";
@@ -31,7 +31,7 @@ import type { Figures } from "./figures";
 import { type Standing, standing, standingBlanks } from "./readings";
 import { hasOwnMasses, massStepOf, oneMass } from "./sample";
 import { type Strength, strengthOf } from "./strength";
-import { type Usual, usualOf } from "./usual";
+import { type Usual, usualOf } from "./usual-scatter";
 
 export interface Judgement {
   readonly set: ReplicateSet;

@@ -6,7 +6,7 @@ import { computed, exact } from "../../core/exact/exact";
 import { range } from "../../core/exact/lists";
 import { isProblem } from "../../core/problem/problem";
 import type { Millilitre } from "../../core/quantity/quantity";
-import type { UsualScatter } from "../../core/record/usual";
+import type { UsualScatter } from "../../core/record/pooled-scatter";
 import { usualFreedom, usualScatter } from "../../core/record/usual-scatter";
 import { limits } from "../../core/reference/limits";
 import { usual as usually } from "../../core/reference/defaults";
