@@ -13,7 +13,7 @@ import type { TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import { useRecord } from "./use-record";
+import { useRecord } from "./usual/use-record";
 import { useTitrations } from "./use-titrations";
 import { DeskProvider } from "./view/desk";
 import { Lots } from "./view/lots";

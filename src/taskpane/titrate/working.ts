@@ -31,7 +31,7 @@ import type { Figures } from "./figures";
 import { type Standing, standing, standingBlanks } from "./readings";
 import { hasOwnMasses, massStepOf, oneMass } from "./sample";
 import { type Strength, strengthOf } from "./strength";
-import { type Usual, usualOf } from "./usual-scatter";
+import { type Usual, usualOf } from "./usual/usual-scatter";
 
 export interface Judgement {
   readonly set: ReplicateSet;

@@ -13,7 +13,7 @@ import { limits, type Limits, misses } from "../../core/reference/limits";
 import type { OnSample } from "../../core/replicates/at-mean-mass";
 import { neutralisedWords } from "../../core/titration/neutralised";
 import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
-import { readingHeadings, titrations, usualHeadings } from "../tables/titrations";
+import { readingHeadings, titrationsName, usualHeadings } from "../tables/titration-cells";
 import { placeOf } from "./headings";
 import { readTable } from "./read";
 
@@ -110,7 +110,7 @@ function titrationIn(under: Under): RecordedTitration | undefined {
 
 /** Every row that can be read. No table: nothing on record yet, and the one to come has every column. */
 export async function readTitrations(host: Host): Promise<OnRecord | Fault> {
-  const found = await readTable(host, titrations.name);
+  const found = await readTable(host, titrationsName);
   if (found === undefined) return { rows: [], hasUsual: true };
   if (isFault(found)) return found;
   const { headings } = found.table;

@@ -11,38 +11,20 @@ import type { TitrationRecord } from "../record/titration-record";
 import {
   baseChoices,
   calculated,
-  cellOf,
-  cellsOf,
   type Column,
   oilChoices,
   type RecordTable,
   typed,
 } from "./column";
-
-const table = "Titrations";
-const one = (heading: string): string => cellOf(table, heading);
-
-const counted = (count: number, heading: (index: number) => string): string[] =>
-  Array.from({ length: count }, (_, index) => heading(index + 1));
-
-/** Where readings stand, in their order. */
-export const readingHeadings = {
-  titres: counted(6, (index) => `Titre ${index} mL`),
-  blanks: counted(3, (index) => `Blank ${index} mL`),
-  ownMasses: counted(6, (index) => `Own mass ${index} g`),
-} as const;
-
-/** How the hand scattered before, as of the row's day: both or neither. */
-export const usualHeadings = ["Usual scatter mL", "Usual freedom"] as const;
-
-const spanOf = (headings: readonly string[]): string =>
-  cellsOf(table, headings[0] ?? "", headings.at(-1) ?? "");
-const titres = spanOf(readingHeadings.titres);
-const blanks = spanOf(readingHeadings.blanks);
-const ownMasses = spanOf(readingHeadings.ownMasses);
-/** Own masses where any is filled in, else the one mass for all. */
-const masses = `IF(COUNT(${ownMasses})>0,${ownMasses},${one("Mass g")})`;
-const bench = `${titres},${blanks},${one("Molarity mol/L")},${masses}`;
+import {
+  bench,
+  blanks,
+  masses,
+  one,
+  readingHeadings,
+  titrationsName,
+  titres,
+} from "./titration-cells";
 
 type OfRecord = NonNullable<Column<TitrationRecord>["of"]>;
 type More = Partial<Pick<Column<TitrationRecord>, "width" | "choices" | "tells" | "isEssential">>;
@@ -71,7 +53,7 @@ const blankOf = ({ blanks: given }: TitrationRecord, place: number) =>
   given !== neutralisedWord ? given[place] : place === 0 ? given : undefined;
 
 export const titrations: RecordTable<TitrationRecord> = {
-  name: table,
+  name: titrationsName,
   title: "Titrations",
   guidance:
     "One row for each titration. Type the readings; the columns of results work themselves out.",

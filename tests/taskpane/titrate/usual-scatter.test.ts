@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../../src/core/quantity/quantity";
-import { usualWords } from "../../../src/taskpane/titrate/usual-words";
+import { usualWords } from "../../../src/taskpane/titrate/usual/usual-words";
 import { viewOf } from "../../../src/taskpane/titrate/view-of";
 import type { RecordedTitration } from "../../../src/workbook/planning/read-titrations";
 import { but, draftOf, type Slip, today } from "./slip";

@@ -1,7 +1,7 @@
 /** How this hand scattered before: asked about once, said from then on. */
 import { Button } from "@fluentui/react-components";
 import { Say } from "../../widgets/say";
-import { moreWords, usualQuestion, usualWords } from "../usual-words";
+import { moreWords, usualQuestion, usualWords } from "../usual/usual-words";
 import { useDesk, useMark } from "./desk";
 
 /** The answer is kept; it can be taken back. */

@@ -2,23 +2,23 @@
  * How this hand scattered before: the titrations on record that are like the one at hand, pooled. The
  * figures are those of the day it was begun, so that an old row never changes by what comes later.
  */
-import { computed, exact } from "../../core/exact/exact";
-import { range } from "../../core/exact/lists";
-import { isProblem } from "../../core/problem/problem";
-import type { Millilitre } from "../../core/quantity/quantity";
-import type { UsualScatter } from "../../core/record/pooled-scatter";
-import { usualFreedom, usualScatter } from "../../core/record/usual-scatter";
-import { limits } from "../../core/reference/limits";
-import { usual as usually } from "../../core/reference/defaults";
-import { timesApart } from "../../core/replicates/lone-reading";
-import { judgement } from "../../core/replicates/judgement";
-import { replicateSet } from "../../core/replicates/outlier-test";
-import { meanBlank } from "../../core/titration/corrected-titre";
-import type { OnRecord, RecordedTitration } from "../../workbook/planning/read-titrations";
-import { sheetDay } from "../widgets/day";
-import type { Draft } from "./draft";
-import { standing } from "./readings";
-import type { Strength } from "./strength";
+import { computed, exact } from "../../../core/exact/exact";
+import { range } from "../../../core/exact/lists";
+import { isProblem } from "../../../core/problem/problem";
+import type { Millilitre } from "../../../core/quantity/quantity";
+import type { UsualScatter } from "../../../core/record/pooled-scatter";
+import { usualFreedom, usualScatter } from "../../../core/record/usual-scatter";
+import { limits } from "../../../core/reference/limits";
+import { usual as usually } from "../../../core/reference/defaults";
+import { timesApart } from "../../../core/replicates/lone-reading";
+import { judgement } from "../../../core/replicates/judgement";
+import { replicateSet } from "../../../core/replicates/outlier-test";
+import { meanBlank } from "../../../core/titration/corrected-titre";
+import type { OnRecord, RecordedTitration } from "../../../workbook/planning/read-titrations";
+import { sheetDay } from "../../widgets/day";
+import type { Draft } from "../draft";
+import { standing } from "../readings";
+import type { Strength } from "../strength";
 
 /** What the record says of the titration at hand. */
 export interface Usual {
@@ -36,7 +36,7 @@ export interface Usual {
  * Degrees of freedom from which on a record is used: five titrations of three titres. Student t is 2.23
  * there, 14 % above that of an endless record; at four it is 2.78, 42 % above.
  */
-export const fewestFreedom = 10;
+const fewestFreedom = 10;
 /** Of one titration of three titres. */
 const freedomOfThree = 2;
 

@@ -1,7 +1,7 @@
 /** The titrations on record, read again whenever the workbook changes. */
-import { type Host, isFault } from "../../sheet/port";
-import { type OnRecord, readTitrations } from "../../workbook/planning/read-titrations";
-import { useRead } from "../lots/use-read";
+import { type Host, isFault } from "../../../sheet/port";
+import { type OnRecord, readTitrations } from "../../../workbook/planning/read-titrations";
+import { useRead } from "../../lots/use-read";
 
 async function looked(host: Host): Promise<OnRecord | undefined> {
   const found = await readTitrations(host);

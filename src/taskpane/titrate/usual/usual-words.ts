@@ -1,7 +1,7 @@
 /** What is said of the record: how this hand scattered before, and what today makes of it. */
-import { computed } from "../../core/exact/exact";
+import { computed } from "../../../core/exact/exact";
 import type { Usual } from "./usual-scatter";
-import { fixed } from "../widgets/shown-number";
+import { fixed } from "../../widgets/shown-number";
 
 const places = 3;
 
