@@ -30,7 +30,7 @@ const trueTitre = 2.5;
 const risk = 0.05;
 
 /** A set of titres as read; `slip` is added to the first. */
-function simulateSet(bench: Bench, slip: number, random: Random): number[] {
+export function simulateSet(bench: Bench, slip: number, random: Random): number[] {
   return Array.from({ length: bench.count }, (_, place) =>
     readDifference(
       trueTitre + bench.scatter * random.normal() + (place === 0 ? slip : 0),

@@ -94,6 +94,24 @@ export const mistakesOfUnits: readonly Mistake[] = [
     costs: "Ten grams here. Round for display, never in between.",
   },
   {
+    title: "A textbook that rounds in the middle",
+    wrong:
+      "A published answer for 0.5727 g of KHP and 24.70 mL is 0.11336 mol/L: 0.0028043 mol was rounded to 0.0028 first.",
+    right: "Divide once, at the end.",
+    wrongFigure: {
+      shows: "0.11336",
+      unit: "mol/L",
+      byHand: "0.0028 × 1000 ÷ 24.7",
+    },
+    rightFigure: {
+      formula: "=TITRE.MOLARITYFROMKHP(0.5727,24.7)",
+      shows: "0.11353",
+      unit: "mol/L",
+      byHand: "0.5727 ÷ 204.2223 × 1000 ÷ 24.7",
+    },
+    costs: "0.15 % in every result of that titrant: little, and for nothing.",
+  },
+  {
     title: "A percentage without its acid",
     wrong: "A coconut oil's 0.46 %, reported as lauric acid, is read as oleic.",
     right: "Say which acid it was reported as; or ask for the acid value.",
@@ -115,7 +133,8 @@ export const mistakesOfUnits: readonly Mistake[] = [
     title: "Best two of three",
     wrong:
       "The reading that does not agree is omitted for that reason alone. The mean of the other two:",
-    right: "Keep all three, and titrate a fourth.",
+    right:
+      "No dose from three that lie 0.60 mL apart: titrate a fourth. For comparison, the mean of all three:",
     wrongFigure: {
       formula: '=TITRE.CORRECTED({2.3,2.35},"neutralised")',
       shows: "2.325",

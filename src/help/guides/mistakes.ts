@@ -6,7 +6,7 @@ import { mistakesOfUnits } from "./mistakes-of-units";
 export const mistakesPage: Guide = {
   file: "mistakes.html",
   title: "Popular mistakes",
-  lead: "Twelve ways to a wrong dose, each beside the right way, in figures.",
+  lead: "Thirteen ways to a wrong dose, each beside the right way, in figures.",
   parts: [
     text(
       "Ten grams of oil, KOH of 0.1 mol/L, a mean titre of 2.45 mL, a blank of 0.15 mL, and a batch of 91.5 kg, where nothing else is said.",

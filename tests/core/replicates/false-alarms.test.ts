@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rows, shareFlagged, slips, steps } from "../../../src/cli/coverage/false-alarms";
+import { shareDoubted } from "../../../src/cli/coverage/judged";
 import { OUTLIERS } from "../../../src/functions/replicates/outliers";
 
 /** The simulation is seeded: the same on every machine. `npm run bench:coverage` prints it whole. */
@@ -39,5 +40,37 @@ describe("the outlier test on 20,000 simulated sets for each bench", () => {
     expect(power(3)).toBe(0);
     expect(notes).toContain("among four in 95 of 100 sets (simulated)");
     expect(Math.round(100 * power(4))).toBe(95);
+  });
+});
+
+/** Ten earlier titrations of three titres: twenty degrees of freedom. */
+const record = { count: 3, step: 0.05, earlier: 10 };
+const runs = 3000;
+
+describe("three readings judged by a record of the same hand", () => {
+  it.each([0.03, 0.05])(
+    "are doubted in fewer than 6 % of honest sets, scatter %f mL",
+    (scatter) => {
+      expect(shareDoubted({ ...record, scatter }, 0, 5, runs)).toBeLessThan(0.06);
+    },
+  );
+
+  it.each([0.03, 0.05])("give a slip of 0.3 mL away in 95 of 100, scatter %f mL", (scatter) => {
+    expect(shareDoubted({ ...record, scatter }, 0.3, 5, runs)).toBeGreaterThan(0.95);
+  });
+});
+
+describe("three readings without a record", () => {
+  const bench = { count: 3, step: 0.05 };
+
+  it("are called apart in 4 to 7 of 100 honest sets at a scatter of 0.05 mL, in none at 0.03", () => {
+    const wide = shareDoubted({ ...bench, scatter: 0.05 }, 0, 5, 5000);
+    expect(wide).toBeGreaterThan(0.04);
+    expect(wide).toBeLessThan(0.07);
+    expect(shareDoubted({ ...bench, scatter: 0.03 }, 0, 5, runs)).toBeLessThan(0.005);
+  });
+
+  it("give a slip of 0.3 mL away in 98 of 100 or more", () => {
+    expect(shareDoubted({ ...bench, scatter: 0.05 }, 0.3, 5, runs)).toBeGreaterThan(0.98);
   });
 });
