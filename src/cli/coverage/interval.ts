@@ -4,7 +4,7 @@
  */
 import { type BenchFigures, pooledFreedom } from "../../core/uncertainty/bench";
 import { expand } from "../../core/uncertainty/expanded";
-import { type UsualScatter, withUsual } from "../../core/record/usual";
+import { type UsualScatter, withUsual } from "../../core/record/pooled-scatter";
 import { pooledDeviation } from "../../core/record/usual-scatter";
 import { anyPlace, type Random, randomFrom, readDifference } from "./random";
 import { recordOf } from "./record";

@@ -4,7 +4,7 @@
  */
 import { exact } from "../../core/exact/exact";
 import { as } from "../../core/quantity/quantity";
-import { usual } from "../../core/reference/usual";
+import { usual } from "../../core/reference/defaults";
 import { judgement } from "../../core/replicates/judgement";
 import { replicateSet } from "../../core/replicates/outlier-test";
 import { type Bench, simulateSet } from "./false-alarms";

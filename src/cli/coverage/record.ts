@@ -2,7 +2,7 @@
 import { exact } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { as } from "../../core/quantity/quantity";
-import type { UsualScatter } from "../../core/record/usual";
+import type { UsualScatter } from "../../core/record/pooled-scatter";
 import { usualFreedom, usualScatter } from "../../core/record/usual-scatter";
 import { anyPlace, type Random, readDifference } from "./random";
 
