@@ -5,9 +5,9 @@ import { shareDoubted } from "./judged";
 import { percent, table } from "./markdown";
 
 /** A hand that repeats well, on a burette with 0.05 mL divisions. */
-export const usualBench = { blanks: 1, step: 0.05, scatter: 0.03, fromZero: false } as const;
-export const titresSimulated = [3, 5] as const;
-export const recordRuns = 5000;
+const usualBench = { blanks: 1, step: 0.05, scatter: 0.03, fromZero: false } as const;
+const titresSimulated = [3, 5] as const;
+const recordRuns = 5000;
 const seed = 18;
 
 type Off = Omit<Partial<Plan>, "titres">;
@@ -40,7 +40,7 @@ export const uncounted = (): string =>
     ],
   );
 
-export const records = [undefined, 5, 10, 20] as const;
+const records = [undefined, 5, 10, 20] as const;
 const recordName = (earlier: number | undefined): string =>
   earlier === undefined ? "none" : String(earlier);
 /** One titre alone has no ± without a record. */

@@ -32,7 +32,7 @@ export interface Judgement {
 }
 
 /** Farther from its mean than this a reading of so many is not explained by a scatter known from elsewhere. */
-const explained = (usual: UsualScatter, count: number, risk: number): number =>
+export const explained = (usual: UsualScatter, count: number, risk: number): number =>
   studentT(risk / count, usual.freedom) * usual.scatter * Math.sqrt((count - 1) / count);
 
 /** Largest distance from the mean, where it is, and whether another lies as far. */
@@ -70,11 +70,15 @@ function byRecord(set: ReplicateSet, usual: UsualScatter): Judgement {
   return { ...found, marks: marked(count, mark, place), suspect: place };
 }
 
+/** How far apart readings may lie that agree, mL: three drops, or three steps. */
+export const limitApart = ({ step }: ReplicateSet): Exact =>
+  largest([threeDrops, step.times(steps)]);
+
 /** By this set alone: one outlier test, and whatever it says, how far the others lie apart. */
 function byItself(set: ReplicateSet): Judgement {
   const found = outlierTest(set);
   const suspect = found?.isSuspect ? found.position : undefined;
-  const limit = largest([threeDrops, set.step.times(steps)]);
+  const limit = limitApart(set);
   const others = without(set.judged, suspect);
   const mark = atMost(range(others), limit) ? "agrees" : "apart";
   return {

@@ -8,14 +8,11 @@ export interface Dot {
   readonly isOmitted: boolean;
 }
 
-export interface PlacedDot extends Dot {
-  readonly x: number;
-  /** Dots that would cover each other stand one above another: 0 is the lowest row. */
-  readonly row: number;
-}
+/** Dots that would cover each other stand one above another: row 0 is the lowest. */
+export type Stacked<T> = T & { readonly x: number; readonly row: number };
 
 export interface DotPlot {
-  readonly dots: readonly PlacedDot[];
+  readonly dots: readonly Stacked<Dot>[];
   readonly mean: number;
   /** Ends of the interval; undefined while the doubt is not known. */
   readonly interval: readonly [from: number, to: number] | undefined;
@@ -25,8 +22,8 @@ export interface DotPlot {
 /** A dot is this wide; closer ones are stacked. */
 const dotWidth = 13;
 
-const stacked = (dots: readonly (Dot & { readonly x: number })[]): PlacedDot[] => {
-  const placed: PlacedDot[] = [];
+export function stacked<T extends { readonly x: number }>(dots: readonly T[]): Stacked<T>[] {
+  const placed: Stacked<T>[] = [];
   for (const dot of [...dots].sort((a, b) => a.x - b.x)) {
     const near = placed.filter(({ x }) => Math.abs(x - dot.x) < dotWidth);
     let row = 0;
@@ -34,7 +31,7 @@ const stacked = (dots: readonly (Dot & { readonly x: number })[]): PlacedDot[] =
     placed.push({ ...dot, row });
   }
   return placed;
-};
+}
 
 /**
  * @param width of the drawing, in its own units

@@ -6,6 +6,7 @@ import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
 import { readingTips } from "../tips";
 import { useDesk, useMark } from "./desk";
+import { DivisionPlotView } from "./division-plot";
 import { EndPointTimer } from "./end-point-timer";
 import { Nudges, Tips } from "./nudges";
 import { ReadingEntry } from "./reading-entry";
@@ -36,6 +37,7 @@ function Verdict() {
             )}
           </p>
           <Say tone={judgement.agrees ? "done" : "mind"}>{inMark(judgement.verdict)}</Say>
+          <DivisionPlotView />
         </>
       )}
     </div>

@@ -1,0 +1,35 @@
+/** The picture of the replicates in words: for the legend under it, and for who listens. */
+import type { Band } from "../../core/replicates/band";
+import { digits, fixed } from "../widgets/shown-number";
+import type { Titrated } from "./divisions";
+import { type OneDivision, picturedLitres } from "./one-division";
+
+const stands: Record<Titrated["mark"], string> = {
+  agrees: "",
+  suspect: ", suspect",
+  apart: ", apart",
+  omitted: ", omitted",
+  "not tested": "",
+};
+
+/** What explains the band. */
+const reason = (isByRecord: boolean): string =>
+  isByRecord ? "what your own scatter explains" : "three drops, or three divisions";
+
+/** "Band: 2.28 to 2.43 mL, three drops, or three divisions." */
+export function bandWords({ from, to }: Band, count: number, isByRecord: boolean, places: number) {
+  const ends = `${fixed(Math.max(0, from), places)} to ${fixed(to, places)} mL`;
+  return count === 1
+    ? `The next one should fall in the band, ${ends}: ${reason(isByRecord)}.`
+    : `Band: ${ends}, ${reason(isByRecord)}.`;
+}
+
+/** "One division, 0.05 mL, is 0.14 % FFA: 26 g of pure KOH in 100 L of oil." */
+export function divisionWords({ step, ffa, base, baseName }: OneDivision): string {
+  const dose = `${digits(base, 2)} g of pure ${baseName} in ${picturedLitres} L of oil`;
+  return `One division, ${step.toFixed()} mL, is ${digits(ffa, 2)} % FFA: ${dose}.`;
+}
+
+/** "Titre 1 2.30; titre 2 2.40, apart: all in mL." */
+export const titresInWords = (titrated: readonly Titrated[], places: number): string =>
+  `${titrated.map(({ name, value, mark }) => `${name} ${fixed(value, places)}${stands[mark]}`).join("; ")}, all in mL.`;

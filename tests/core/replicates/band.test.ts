@@ -1,0 +1,76 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { exact } from "../../../src/core/exact/exact";
+import { as } from "../../../src/core/quantity/quantity";
+import { usual } from "../../../src/core/reference/defaults";
+import { bandOf, isInside } from "../../../src/core/replicates/band";
+import { judgement } from "../../../src/core/replicates/judgement";
+import { replicateSet } from "../../../src/core/replicates/outlier-test";
+
+const inMillilitres = (value: number) => as("mL", exact(value.toFixed(3)));
+
+/** Readings anywhere, near each other or not, on any scale, with a record or without. */
+const sets = fc
+  .record({
+    start: fc.integer({ min: 200, max: 9000 }),
+    off: fc.array(fc.integer({ min: -60, max: 60 }), { minLength: 0, maxLength: 6 }),
+    slip: fc.integer({ min: -150, max: 900 }),
+    step: fc.constantFrom(0.01, 0.02, 0.05, 0.1),
+    usual: fc.option(
+      fc.record({
+        scatter: fc.integer({ min: 4, max: 90 }).map((each) => each / 1000),
+        freedom: fc.integer({ min: 1, max: 60 }),
+      }),
+      { nil: undefined },
+    ),
+  })
+  .map(({ start, off, slip, step, usual: record }) => {
+    const readings = [...off.map((each) => start + each), start + slip];
+    return replicateSet(
+      readings.map((each) => inMillilitres(Math.max(1, each) / 1000)),
+      inMillilitres(step),
+      usual.confidence,
+      { usual: record },
+    );
+  });
+
+describe("the band that chance explains", () => {
+  it("holds all readings that agree, no suspect, and not all that are apart", () => {
+    fc.assert(
+      fc.property(sets, (set) => {
+        const found = judgement(set);
+        const band = bandOf(set, found);
+        const inside = set.judged.map((each) => isInside(band, each.toNumber()));
+        if (found.marks.every((mark) => mark === "agrees")) expect(inside).not.toContain(false);
+        if (found.marks.includes("apart")) expect(inside).toContain(false);
+        if (found.suspect !== undefined) expect(inside[found.suspect]).toBe(false);
+        expect(band.from).toBeLessThanOrEqual(band.to);
+      }),
+    );
+  });
+
+  it("shows around one reading where a second agrees, and no farther", () => {
+    fc.assert(
+      fc.property(sets, fc.integer({ min: -400, max: 400 }), (set, off) => {
+        const [first] = set.judged;
+        if (first === undefined || first.toNumber() + off / 1000 <= 0) return;
+        const alone = { ...set, readings: [first], judged: [first] };
+        const second = inMillilitres(first.toNumber() + off / 1000);
+        const both = { ...set, readings: [first, second], judged: [first, second] };
+        const agrees = judgement(both).marks.every((mark) => mark === "agrees");
+        expect(isInside(bandOf(alone), second.toNumber())).toBe(agrees);
+      }),
+    );
+  });
+
+  it("is three drops wide about two readings on a scale of 0.05 mL: 2.30 and 2.40 give 2.275 to 2.425", () => {
+    const set = replicateSet(
+      [inMillilitres(2.3), inMillilitres(2.4)],
+      inMillilitres(0.05),
+      usual.confidence,
+    );
+    const { from, to } = bandOf(set);
+    expect(from).toBeCloseTo(2.275, 12);
+    expect(to).toBeCloseTo(2.425, 12);
+  });
+});
