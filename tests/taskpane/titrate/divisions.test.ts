@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { divisionPlot, type Titrated } from "../../../src/taskpane/titrate/divisions";
-import { oneDivision } from "../../../src/taskpane/titrate/one-division";
+import { divisionPlot, type Titrated } from "../../../src/taskpane/titrate/picture/divisions";
+import { oneDivision } from "../../../src/taskpane/titrate/picture/one-division";
 import {
   bandWords,
   divisionWords,
   titresInWords,
-} from "../../../src/taskpane/titrate/picture-words";
-import { titratedOf } from "../../../src/taskpane/titrate/titrated";
+} from "../../../src/taskpane/titrate/picture/words";
+import { titratedOf } from "../../../src/taskpane/titrate/picture/titrated";
 import { but, type Slip, viewOfSlip } from "./slip";
 
 const width = 300;

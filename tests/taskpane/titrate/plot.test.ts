@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { dotsOf, plotWords } from "../../../src/taskpane/titrate/dots";
-import { type Dot, dotPlot } from "../../../src/taskpane/titrate/plot";
+import { dotsOf, plotWords } from "../../../src/taskpane/titrate/picture/ffa-dots";
+import { type Dot, dotPlot } from "../../../src/taskpane/titrate/picture/dot-plot";
 import { after, but, draftOf, seen } from "./slip";
 
 const dot = (value: number, isOmitted = false): Dot => ({ name: `at ${value}`, value, isOmitted });

@@ -1,9 +1,9 @@
 /** Each titre as a dot the moment it is added, on the divisions of the burette. Said in words as well. */
 import { line, symbol, symbolCircle, symbolTimes, symbolTriangle } from "d3-shape";
-import { divisionPlot, type Titrated } from "../divisions";
-import { oneDivision } from "../one-division";
-import { bandWords, divisionWords, titresInWords } from "../picture-words";
-import { titratedOf } from "../titrated";
+import { divisionPlot, type Titrated } from "../picture/divisions";
+import { oneDivision } from "../picture/one-division";
+import { bandWords, divisionWords, titresInWords } from "../picture/words";
+import { titratedOf } from "../picture/titrated";
 import { useDesk, useMark } from "./desk";
 
 const width = 300;

@@ -1,7 +1,7 @@
 /** The replicates as dots, with their mean and the interval of the result. Said in words as well. */
 import { line, symbol, symbolCircle, symbolTimes } from "d3-shape";
-import type { Dot } from "../plot";
-import { dotPlot } from "../plot";
+import type { Dot } from "../picture/dot-plot";
+import { dotPlot } from "../picture/dot-plot";
 import { useMark } from "./desk";
 
 const width = 300;

@@ -2,7 +2,7 @@
 import { isProblem } from "../../../core/problem/problem";
 import { adviceInWords, bestChange } from "../../../core/uncertainty/advice";
 import { Say } from "../../widgets/say";
-import { dotsOf, plotWords } from "../dots";
+import { dotsOf, plotWords } from "../picture/ffa-dots";
 import type { StepId } from "../titration";
 import { lyePerLitre } from "../lye-per-litre";
 import { largeBlank } from "../nudges/readings";

@@ -1,6 +1,6 @@
 /** The picture of the replicates in words: for the legend under it, and for who listens. */
-import type { Band } from "../../core/replicates/band";
-import { digits, fixed } from "../widgets/shown-number";
+import type { Band } from "../../../core/replicates/band";
+import { digits, fixed } from "../../widgets/shown-number";
 import type { Titrated } from "./divisions";
 import { type OneDivision, picturedLitres } from "./one-division";
 

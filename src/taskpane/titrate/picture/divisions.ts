@@ -1,8 +1,8 @@
 /** Where replicates stand on the burette: its divisions, the band that chance explains, a dot a titre. */
 import { scaleLinear } from "d3-scale";
-import type { Band } from "../../core/replicates/band";
-import type { Mark } from "../../core/replicates/judgement";
-import { stacked, type Stacked } from "./plot";
+import type { Band } from "../../../core/replicates/band";
+import type { Mark } from "../../../core/replicates/judgement";
+import { stacked, type Stacked } from "./dot-plot";
 
 export interface Titrated {
   readonly name: string;

@@ -1,8 +1,8 @@
 /** The titres as the picture shows them: those that count as they were judged, those left out as read. */
-import { type Band, bandOf } from "../../core/replicates/band";
+import { type Band, bandOf } from "../../../core/replicates/band";
 import type { Titrated } from "./divisions";
-import type { Seen } from "./nudges/nudge";
-import { placesIn, usedOf } from "./readings";
+import type { Seen } from "../nudges/nudge";
+import { placesIn, usedOf } from "../readings";
 
 interface Picture {
   readonly titrated: readonly Titrated[];

@@ -1,16 +1,16 @@
 /** What one division of the burette comes to: in % FFA, and in base for a batch. */
-import { pureForAcid } from "../../core/batch/catalyst";
-import { oilMass } from "../../core/batch/oil-mass";
-import { exact } from "../../core/exact/exact";
-import { mean } from "../../core/exact/lists";
-import { isProblem } from "../../core/problem/problem";
-import { as, type Gram, type Millilitre, type Percent } from "../../core/quantity/quantity";
-import { amountUnitNamed } from "../../core/quantity/units";
-import { baseNamed } from "../../core/reference/bases";
-import { acidValue } from "../../core/titration/acid-value";
-import { ffaAsOleic } from "../../core/titration/free-fatty-acid";
-import type { Seen } from "./nudges/nudge";
-import { oilOf, oneMass } from "./sample";
+import { pureForAcid } from "../../../core/batch/catalyst";
+import { oilMass } from "../../../core/batch/oil-mass";
+import { exact } from "../../../core/exact/exact";
+import { mean } from "../../../core/exact/lists";
+import { isProblem } from "../../../core/problem/problem";
+import { as, type Gram, type Millilitre, type Percent } from "../../../core/quantity/quantity";
+import { amountUnitNamed } from "../../../core/quantity/units";
+import { baseNamed } from "../../../core/reference/bases";
+import { acidValue } from "../../../core/titration/acid-value";
+import { ffaAsOleic } from "../../../core/titration/free-fatty-acid";
+import type { Seen } from "../nudges/nudge";
+import { oilOf, oneMass } from "../sample";
 
 /** A batch of so much oil makes a figure that one can picture. */
 export const picturedLitres = 100;

@@ -1,14 +1,14 @@
 /** The titres as % FFA each, those left out as well, and the same in words. */
-import { isProblem } from "../../core/problem/problem";
-import { ffaFromAcidValue } from "../../core/titration/free-fatty-acid";
-import { eachAcidValue } from "../../core/titration/mean-acid-value";
-import { as } from "../../core/quantity/quantity";
-import { exact } from "../../core/exact/exact";
-import type { Seen } from "./nudges/nudge";
-import type { Dot } from "./plot";
-import { usedOf } from "./readings";
-import { oneMass } from "./sample";
-import { fixed } from "../widgets/shown-number";
+import { isProblem } from "../../../core/problem/problem";
+import { ffaFromAcidValue } from "../../../core/titration/free-fatty-acid";
+import { eachAcidValue } from "../../../core/titration/mean-acid-value";
+import { as } from "../../../core/quantity/quantity";
+import { exact } from "../../../core/exact/exact";
+import type { Seen } from "../nudges/nudge";
+import type { Dot } from "./dot-plot";
+import { usedOf } from "../readings";
+import { oneMass } from "../sample";
+import { fixed } from "../../widgets/shown-number";
 
 /** @returns nothing while a strength or a mass is missing */
 export function dotsOf({ draft, figures, working }: Seen): Dot[] {
