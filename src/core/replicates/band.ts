@@ -5,6 +5,7 @@
 import { largest, mean, smallest } from "../exact/lists";
 import { deviations } from "./deviations";
 import { explained, type Judgement, judgement, limitApart, without } from "./judgement";
+import { loneReading } from "./lone-reading";
 import { outlierTest, type ReplicateSet, riskAt } from "./outlier-test";
 
 /** mL, as the readings are judged. */
@@ -34,7 +35,7 @@ function byTest(set: ReplicateSet): Band | undefined {
 
 /**
  * All readings lie within it when they agree; a suspect lies outside the band of the others; of
- * readings that are apart one lies outside at least.
+ * readings that are apart one lies outside at least, and where one stands alone, that one.
  * @param set one reading or more; one alone shows where the second may lie
  * @param found what it was judged, where that is known already
  * @example bandOf of 2.30 and 2.40, step 0.05, no record: 2.275 to 2.425
@@ -43,7 +44,7 @@ export function bandOf(set: ReplicateSet, found: Judgement = judgement(set)): Ba
   const [only, second] = set.judged;
   // half of the distance of two readings is how far each lies from their mean
   if (only && !second) return about(only.toNumber(), 2 * reachOf(set, 2));
-  const others = without(set.judged, found.suspect);
+  const others = without(set.judged, found.suspect ?? loneReading(set, found)?.place);
   const reach = reachOf(set, others.length);
   if (set.usual) return about(mean(others).toNumber(), reach);
   const middle = largest(others).plus(smallest(others)).div(2).toNumber();

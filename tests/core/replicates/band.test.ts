@@ -63,6 +63,13 @@ describe("the band that chance explains", () => {
     );
   });
 
+  it("lies about the two that agree where the third stands alone: 2.25 to 2.40 for 2.30, 2.35 and 4.00", () => {
+    const readings = [2.3, 2.35, 4].map(inMillilitres);
+    const { from, to } = bandOf(replicateSet(readings, inMillilitres(0.05), usual.confidence));
+    expect(from).toBeCloseTo(2.25, 12);
+    expect(to).toBeCloseTo(2.4, 12);
+  });
+
   it("is three drops wide about two readings on a scale of 0.05 mL: 2.30 and 2.40 give 2.275 to 2.425", () => {
     const set = replicateSet(
       [inMillilitres(2.3), inMillilitres(2.4)],
