@@ -1,13 +1,19 @@
+import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** Browser and spreadsheet suites start real programs: give them time. */
 const slow = { testTimeout: 120_000, hookTimeout: 300_000 };
 
 /** Quick ones too, on a machine that is busy with something else: a slow machine is no fault. */
-const patient = { testTimeout: 60_000, hookTimeout: 60_000 };
+const patient = { testTimeout: 180_000, hookTimeout: 180_000 };
+
+const bytes = { setupFiles: "tests/bytes-alike.ts" };
 
 /** Everything is loaded once a worker, and not once a file: that halves the time. */
-const together = { isolate: false };
+const together = { isolate: false, ...bytes };
+
+/** What needs the build, after all else. A page waits more than it works: more of them than cores. */
+const built = { maxWorkers: availableParallelism() + 2, sequence: { groupOrder: 1 } };
 
 /** These put something else in a module's or the program's place: each in a process of its own. */
 const apart = [
@@ -20,7 +26,7 @@ export default defineConfig({
   test: {
     maxWorkers: "100%",
     projects: [
-      { test: { name: "unit-apart", include: apart, ...patient } },
+      { test: { name: "unit-apart", include: apart, ...patient, ...bytes } },
       {
         test: {
           name: "unit",
@@ -49,7 +55,15 @@ export default defineConfig({
         },
       },
       { test: { name: "endurance", include: ["tests/endurance/**/*.test.ts"], ...together } },
-      { test: { name: "built", include: ["tests/built/**/*.test.ts"], ...patient, ...together } },
+      {
+        test: {
+          name: "built",
+          include: ["tests/built/**/*.test.ts"],
+          ...patient,
+          ...together,
+          ...built,
+        },
+      },
       {
         test: {
           name: "engine",
@@ -58,7 +72,15 @@ export default defineConfig({
           ...together,
         },
       },
-      { test: { name: "browser", include: ["tests/browser/**/*.test.ts"], ...slow, ...together } },
+      {
+        test: {
+          name: "browser",
+          include: ["tests/browser/**/*.test.ts"],
+          ...slow,
+          ...together,
+          ...built,
+        },
+      },
       {
         test: {
           name: "spreadsheet",

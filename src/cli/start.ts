@@ -2,6 +2,7 @@
 import { spawnSync } from "node:child_process";
 import { existsSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { portFrom } from "./port-wanted";
 import { host, serveFolder } from "./static-server";
 
 const project = fileURLToPath(new URL("../../", import.meta.url));
@@ -14,10 +15,8 @@ function stop(sentence: string): never {
 }
 
 function portWanted(): number {
-  const wanted = process.env.PORT ?? "3000";
-  const port = Number(wanted);
-  if (/^\d+$/.test(wanted) && port >= 1 && port <= 65_535) return port;
-  return stop(`PORT is "${wanted}": give a number from 1 to 65535.`);
+  const port = portFrom(process.env.PORT ?? "3000");
+  return typeof port === "number" ? port : stop(port);
 }
 
 function buildWhenMissing(): void {

@@ -2,8 +2,7 @@
  * Foreign workbooks by chance through the page itself, one after another without a reload: opened, some
  * inputs typed over, saved. Every figure in the saved file is LibreOffice's from the same inputs, or the
  * one of before in a file that asks to be worked out. FOREIGN sets how many, FOREIGN_FROM the
- * first seed: 60 take some 190 s on two busy cores, so that the 60 of each change go through the engine
- * without the page (tests/spreadsheet/foreign.test.ts).
+ * first seed: most of each change go through the engine without the page (tests/spreadsheet/foreign.test.ts).
  */
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -20,7 +19,7 @@ const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
 
-const count = Number(process.env.FOREIGN ?? 12);
+const count = Number(process.env.FOREIGN ?? 8);
 const from = Number(process.env.FOREIGN_FROM ?? 1);
 
 const typed = (chance: Chance) => chance.one(["2.5", "7", "0", "0.125", "-3", "11", "oak"]);

@@ -10,6 +10,13 @@ export interface Contexts {
   close(): Promise<void>;
 }
 
+/** An open page draws on, and takes time from all others: one that a test opened is closed with it. */
+async function closeWithTest(context: BrowserContext): Promise<void> {
+  if (process.env.VITEST === undefined) return;
+  const { onTestFinished, TestRunner } = await import("vitest");
+  if (TestRunner.getCurrentTest<undefined>()) onTestFinished(() => context.close());
+}
+
 export async function contextsOfChromium(): Promise<Contexts> {
   const browser = await (running ??= launchChromium());
   const opened: BrowserContext[] = [];
@@ -17,6 +24,7 @@ export async function contextsOfChromium(): Promise<Contexts> {
     async newContext(options) {
       const context = await browser.newContext(options);
       opened.push(context);
+      await closeWithTest(context);
       return context;
     },
     close: async () => {

@@ -14,6 +14,7 @@ import { spawnSync } from "node:child_process";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { share } from "../../src/cli/share/command";
 import { makeCopy, type Outcome } from "../../src/cli/share/copy";
 import { diskFiles, type Files } from "../../src/cli/share/files";
 import { readRequest, type Request } from "../../src/cli/share/request";
@@ -235,18 +236,23 @@ describe("a disk that fails", () => {
 });
 
 describe("npm run share", () => {
-  const run = (...words: string[]) =>
-    spawnSync("npx", ["tsx", "src/cli/share.ts", ...words], { cwd: root, encoding: "utf8" });
-
   it("ends with 0 when the copy is written, 1 when it is not, 2 when it was not understood", () => {
     writeFileSync(at("office.xlsx"), made("dynamic"));
-    const written = run(at("office.xlsx"), at("copy.xlsx"), "--numbers");
-    expect([written.status, written.stderr]).toEqual([0, ""]);
-    expect(written.stdout).toContain("every figure kept");
+    const written = share([at("office.xlsx"), at("copy.xlsx"), "--numbers"]);
+    expect(written).toMatchObject({ code: 0, said: expect.stringContaining("every figure kept") });
     expect(statSync(at("copy.xlsx")).size).toBeGreaterThan(1000);
-    const refused = run(at("office.xlsx"), at("copy.xlsx"));
-    expect([refused.status, refused.stdout]).toEqual([1, ""]);
-    expect(refused.stderr.trim().split("\n")).toHaveLength(1);
-    expect(run("--help").status).toBe(2);
-  }, 60_000);
+    const refused = share([at("office.xlsx"), at("copy.xlsx")]);
+    expect(refused.code).toBe(1);
+    expect(refused.said.trim().split("\n")).toHaveLength(1);
+    expect(share(["--help"]).code).toBe(2);
+  });
+
+  it("ends its process so, and says what is wrong where errors are said", () => {
+    const run = spawnSync(process.execPath, ["--import", "tsx", "src/cli/share.ts", "--help"], {
+      cwd: root,
+      encoding: "utf8",
+    });
+    expect([run.status, run.stdout]).toEqual([2, ""]);
+    expect(run.stderr.trim()).toBe(share(["--help"]).said);
+  });
 });

@@ -15,9 +15,9 @@ const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
 
-const count = Number(process.env.FOREIGN ?? 60);
+const count = Number(process.env.FOREIGN ?? 24);
 const from = Number(process.env.FOREIGN_FROM ?? 1);
-const atOnce = 30;
+const atOnce = 60;
 
 /** What is typed into inputs: figures, nothing, a word. */
 const typed = (chance: Chance) => chance.one([2.5, 7, 0, 0.125, -3, null, 11, "oak"]);

@@ -6,6 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { portFrom } from "../../src/cli/port-wanted";
 import { host, serveFolder } from "../../src/cli/static-server";
 
 let folder: string;
@@ -98,7 +99,7 @@ describe("the server of npm start", () => {
 });
 
 const start = (wanted: string) =>
-  spawnSync("npx", ["tsx", "src/cli/start.ts"], {
+  spawnSync(process.execPath, ["--import", "tsx", "src/cli/start.ts"], {
     cwd: fileURLToPath(new URL("../..", import.meta.url)),
     env: { ...process.env, PORT: wanted },
     encoding: "utf8",
@@ -116,9 +117,17 @@ describe("npm start", () => {
     );
   });
 
-  it.each(["abc", "0", "65536", "-1", "80.5"])("refuses the port %s in words", (wanted) => {
-    const { status, stderr } = start(wanted);
+  it.each(["abc", "0", "65536", "-1", "80.5", ""])("refuses the port %s in words", (wanted) => {
+    expect(portFrom(wanted)).toContain(`PORT is "${wanted}"`);
+  });
+
+  it.each([1, 3000, 65_535])("takes the port %i", (wanted) => {
+    expect(portFrom(String(wanted))).toBe(wanted);
+  });
+
+  it("ends with 1 and the sentence for a port that is none", () => {
+    const { status, stderr } = start("65536");
     expect(status).toBe(1);
-    expect(stderr).toContain(`PORT is "${wanted}"`);
+    expect(stderr).toContain(String(portFrom("65536")));
   });
 });

@@ -14,7 +14,7 @@ const sources = ["charts", "dynamic", "tidy", "threaded", "pivot", "prefixed"].m
   return { bytes, parts: partsOf(bytes) as Parts };
 });
 
-const files = times(1000);
+const files = times(400);
 
 /** What is wrong with how a file was dealt with; undefined when nothing is. */
 function trouble(bytes: Uint8Array): string | undefined {
@@ -46,7 +46,7 @@ function trouble(bytes: Uint8Array): string | undefined {
 
 describe("spoilt files", () => {
   it("are of every kind", () => {
-    expect(files / ways.length).toBeGreaterThan(50);
+    expect(files / ways.length).toBeGreaterThan(20);
   });
 
   it(

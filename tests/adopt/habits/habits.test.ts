@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, it } from "vitest";
 import { makeLogbook } from "./logbook";
 import { noScore, type Score, score } from "./scoring";
 
-const books = Number(process.env["HABIT_BOOKS"] ?? 24);
+const books = Number(process.env["HABIT_BOOKS"] ?? 12);
 const rows = 20;
 
 describe("logbooks of makers with habits of their own", () => {

@@ -54,12 +54,22 @@ const grid = <T>(block: Block, at: (row: number, column: number) => T): T[][] =>
 function cells(block: Block, around: Surroundings): Cells | undefined {
   const sheet = sheetNamed(around.book, block.sheet);
   if (!sheet) return undefined;
+  const held = grid(block, (row, column) => cellAt(sheet, row, column));
+  const place = (row: number, column: number): CellPlace => ({
+    sheet: sheet.name,
+    row: block.row + row,
+    column: block.column + column,
+  });
   return {
     kind: "cells",
     block: { ...block, sheet: sheet.name },
-    values: grid(block, (row, column) => around.valueAt({ sheet: sheet.name, row, column })),
-    formulas: grid(block, (row, column) => cellAt(sheet, row, column).formula),
-    formats: grid(block, (row, column) => cellAt(sheet, row, column).format),
+    values: held.map((cells, row) =>
+      cells.map(({ value, formula }, column) =>
+        formula === "" ? value : around.valueAt(place(row, column)),
+      ),
+    ),
+    formulas: held.map((cells) => cells.map(({ formula }) => formula)),
+    formats: held.map((cells) => cells.map(({ format }) => format)),
   };
 }
 

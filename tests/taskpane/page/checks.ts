@@ -4,7 +4,10 @@ import type { Page } from "playwright-core";
 
 type AxeWindow = Window & {
   axe: {
-    run(about: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+    run(
+      about: object,
+      options: object,
+    ): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
   };
 };
 
@@ -13,10 +16,11 @@ type AxeWindow = Window & {
  * @param exclude selectors of what is not looked at: a canvas
  */
 export async function violations(page: Page, exclude: string[] = []): Promise<string[]> {
-  // not as a script of the page, which may load none but its own
-  await page.evaluate(axe.source);
+  // not as a script of the page, which may load none but its own; once, it is large
+  const isThere = await page.evaluate(() => "axe" in window);
+  if (!isThere) await page.evaluate(axe.source);
   const found = await page.evaluate(
-    (about) => (window as unknown as AxeWindow).axe.run(about),
+    (about) => (window as unknown as AxeWindow).axe.run(about, { resultTypes: ["violations"] }),
     exclude.length > 0 ? { exclude } : {},
   );
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
@@ -38,14 +42,14 @@ function tooSmall(): string[] {
 /** Two things to press or type in that a listener cannot tell apart: one name twice in one group. */
 function namedTwice(): string[] {
   const seen = new Set<string>();
+  const numbers = new Map([...document.querySelectorAll("*")].map((each, at) => [each, at]));
   const controls = [...document.querySelectorAll<HTMLElement>("button, select, input, summary, a")];
   return controls.flatMap((control) => {
     if (control.offsetParent === null || control.ariaHidden === "true") return [];
     const label = (control as HTMLInputElement).labels?.[0]?.textContent ?? "";
     const name = control.ariaLabel ?? (label === "" ? control.textContent : label);
     const group = control.closest("li, fieldset, section, [role=group], [role=radiogroup]");
-    const groups = [...document.querySelectorAll("*")].indexOf(group ?? document.body);
-    const key = `${control.tagName} ${name.trim()} ${String(groups)}`;
+    const key = `${control.tagName} ${name.trim()} ${String(numbers.get(group ?? document.body))}`;
     if (name.trim() === "") return [`no name: ${control.outerHTML}`];
     if (seen.has(key)) return [`named twice: ${name.trim()}`];
     seen.add(key);

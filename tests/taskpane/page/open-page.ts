@@ -16,6 +16,9 @@ interface Parts {
   readonly css: string;
 }
 
+let bundled: Promise<Parts> | undefined;
+
+/** Once for all the suites of a worker. */
 async function bundle(): Promise<Parts> {
   const built = await build({
     entryPoints: [fileURLToPath(new URL("page.tsx", import.meta.url))],
@@ -65,7 +68,7 @@ async function serve(page: Page, parts: Parts, complaints: string[]): Promise<vo
 }
 
 export async function openChromium(): Promise<PaneBrowser> {
-  const parts = await bundle();
+  const parts = await (bundled ??= bundle());
   const browser = await contextsOfChromium();
   const openIn = async (context: BrowserContext, query = ""): Promise<OpenedPage> => {
     const page = await context.newPage();

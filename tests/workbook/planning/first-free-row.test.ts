@@ -19,6 +19,7 @@ import type { TableShape } from "../../../src/workbook/tables/column";
 import { rowValues } from "../../../src/workbook/tables/row-values";
 import { titrations } from "../../../src/workbook/tables/titrations";
 import { openMemory } from "../../host/open-memory";
+import { times } from "../../thorough";
 import { slipwayBatch } from "../record/batch-records";
 import { anyRecord } from "../record/records";
 
@@ -154,7 +155,7 @@ function law<Of>({ shape, records, plan, record }: Kind<Of>): void {
         host.undo();
         expect(host.book).toEqual(before);
       }),
-      { numRuns: 60 },
+      { numRuns: times(30) },
     ));
 }
 
