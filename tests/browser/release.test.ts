@@ -40,7 +40,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     server = await serveFolder(site, 0);
     at = `http://${host}:${(server.address() as AddressInfo).port}/members/titrebook/`;
     browser = await contextsOfChromium();
-  }, 300_000);
+  }, 600_000);
   afterAll(async () => {
     await browser?.close();
     server?.closeAllConnections();

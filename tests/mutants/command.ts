@@ -42,7 +42,7 @@ function described({ file, start, end, text }: Mutation): string {
 
 async function main(): Promise<void> {
   const suite = await MutatedSuite.open();
-  const whole = await suite.noticedBy();
+  const whole = (await suite.noticedBy("quick")) ?? (await suite.noticedBy("thorough"));
   if (whole !== undefined) throw new Error(`The suite fails without any mutation: ${whole}`);
   let survivors = 0;
   const all = drawn();
@@ -52,7 +52,9 @@ async function main(): Promise<void> {
     const mutation = all[number - 1];
     if (!mutation) continue;
     const by =
-      (await suite.noticedBy(mutation)) ?? (isRefused(mutation) ? "the compiler" : undefined);
+      (await suite.noticedBy("quick", mutation)) ??
+      (isRefused(mutation) ? "the compiler" : undefined) ??
+      (await suite.noticedBy("thorough", mutation));
     if (by === undefined) survivors += 1;
     console.log(`${String(number)} ${by ?? "SURVIVED"}\n    ${described(mutation)}`);
   }

@@ -1,20 +1,16 @@
 /** The tests that look at core and functions most closely, run again and again, a mutation each time. */
 import { join } from "node:path";
-import { BaseSequencer, createVitest, type TestSpecification, type Vitest } from "vitest/node";
+import { createVitest, type TestSpecification, type Vitest } from "vitest/node";
 import { root } from "../rules/sources-of";
 import type { Mutation } from "./mutations";
 
 const folders = ["core", "functions", "published", "second-opinion"];
 
-/** Thousands of questions each: they come last, most mutations need far fewer. */
+/** Thousands of questions each: they are asked last, most mutations need far fewer. */
 const thorough = /hostile|laws|coverage|false-alarms|section-seven|number-meant/;
+const isThorough = ({ moduleId }: TestSpecification): boolean => thorough.test(moduleId);
 
-class QuickFirst extends BaseSequencer {
-  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const isLate = ({ moduleId }: TestSpecification) => Number(thorough.test(moduleId));
-    return [...files].sort((a, b) => isLate(a) - isLate(b) || (a.moduleId < b.moduleId ? -1 : 1));
-  }
-}
+export type Part = "quick" | "thorough";
 
 export class MutatedSuite {
   private constructor(
@@ -38,7 +34,6 @@ export class MutatedSuite {
         testTimeout: 60_000,
         reporters: [{}],
         include: folders.map((each) => `tests/${each}/**/*.test.ts`),
-        sequence: { sequencer: QuickFirst },
       },
       {
         plugins: [
@@ -58,11 +53,13 @@ export class MutatedSuite {
   }
 
   /** The test that failed; undefined when all of them passed. */
-  async noticedBy(mutation?: Mutation): Promise<string | undefined> {
+  async noticedBy(part: Part, mutation?: Mutation): Promise<string | undefined> {
     const touched = [this.current.mutation, mutation];
     this.current.mutation = mutation;
     for (const each of touched) if (each) this.vitest.invalidateFile(join(root, each.file));
-    const specifications = await this.vitest.globTestSpecifications();
+    const specifications = (await this.vitest.globTestSpecifications()).filter(
+      (each) => isThorough(each) === (part === "thorough"),
+    );
     const { testModules, unhandledErrors } =
       await this.vitest.runTestSpecifications(specifications);
     for (const module of testModules) {

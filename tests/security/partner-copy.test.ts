@@ -8,6 +8,7 @@ import { nodesOf } from "../../src/sheet/formula/walk";
 import { shareWorkbook } from "../../src/partner/sharing";
 import { isFileProblem, openXlsx, sayFile, type Workbook } from "../../src/xlsx";
 import { escapeAttribute } from "../../src/xlsx/xml/escape";
+import { times } from "../thorough";
 import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { namesOfObjects } from "./names-as-keys";
 
@@ -95,7 +96,7 @@ describe("whatever a sheet is called", () => {
         expect(copy.sheets[0]?.name).toBe(sheet);
         expect([...namedSheets(copy)]).toEqual([sheet]);
       }),
-      { numRuns: 150 },
+      { numRuns: times(60) },
     );
   });
 });

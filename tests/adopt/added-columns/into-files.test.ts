@@ -13,6 +13,7 @@ import type { LogbookValue, SheetCells } from "../../../src/adopt/recognising/sh
 import type { Edit } from "../../../src/xlsx";
 import { formulaFromFile } from "../../../src/xlsx/formulas/from-file";
 import { storedFormula } from "../../../src/xlsx/formulas/to-file";
+import { times } from "../../thorough";
 import { opened, patched, sheetIn } from "../../xlsx/answers";
 import { bookOf } from "../../xlsx/files";
 
@@ -145,7 +146,7 @@ describe("formulas of added columns", () => {
           if (formula.includes("(TITRE.CATALYST(")) inBrackets += 1;
         }
       }),
-      { numRuns: 700 },
+      { numRuns: times(250) },
     );
     expect(seen).toBeGreaterThan(6614);
     expect(inBrackets).toBeGreaterThan(20);

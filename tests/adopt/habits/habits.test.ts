@@ -1,6 +1,6 @@
 /**
  * Logbooks made from makers' habits, re-checked the way the pane does it. A longer run (2,400 rows):
- * HABIT_BOOKS=120 npx vitest run --project unit tests/adopt/habits
+ * HABIT_BOOKS=120 npx vitest run habits
  */
 import { beforeAll, describe, expect, it } from "vitest";
 import { makeLogbook } from "./logbook";

@@ -19,10 +19,10 @@ export async function violations(page: Page, exclude: string[] = []): Promise<st
   // not as a script of the page, which may load none but its own; once, it is large
   const isThere = await page.evaluate(() => "axe" in window);
   if (!isThere) await page.evaluate(axe.source);
-  const found = await page.evaluate(
-    (about) => (window as unknown as AxeWindow).axe.run(about, { resultTypes: ["violations"] }),
-    exclude.length > 0 ? { exclude } : {},
-  );
+  const found = await page.evaluate((left) => {
+    const about = left.length > 0 ? { exclude: left } : document;
+    return (window as unknown as AxeWindow).axe.run(about, { resultTypes: ["violations"] });
+  }, exclude);
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
 }
 
