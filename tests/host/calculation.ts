@@ -132,6 +132,13 @@ class Working {
             .flatMap((each) => this.of(each).flat())
             .reduce<number>((sum, each) => sum + (typeof each === "number" ? each : 0), 0),
         );
+      case "AVERAGE": {
+        const figures = given
+          .flatMap((each) => this.of(each).flat())
+          .filter((each) => typeof each === "number");
+        const sum = figures.reduce((before, each) => before + each, 0);
+        return figures.length === 0 ? error("#DIV/0!") : one(sum / figures.length);
+      }
       case "LOOKUP": {
         const [wanted, among, results] = given.map((each) => this.of(each));
         // A value no smaller than any in the list finds the last number of it.

@@ -4,6 +4,7 @@ import { titreIdOf } from "../../sheet/formula/names";
 import { tokensOf } from "../../sheet/formula/token";
 import { batches } from "../tables/batches";
 import type { TableShape } from "../tables/column";
+import { titrants } from "../tables/titrants";
 import { titrations } from "../tables/titrations";
 import { otherColumnFormula, ourColumnFormula } from "./logbook/column-formula";
 import { isHeading } from "./headings";
@@ -11,7 +12,7 @@ import { filledDown } from "../../xlsx/formulas/shared";
 import { isEmpty, type Logbook, readCell } from "./snapshot";
 
 const shapeOf = (name: string): TableShape | undefined =>
-  [titrations, batches].find((shape) => shape.name.toLowerCase() === name.toLowerCase());
+  [titrations, batches, titrants].find((shape) => shape.name.toLowerCase() === name.toLowerCase());
 
 const callsOurs = (formula: string): boolean =>
   formula !== "" &&

@@ -2,12 +2,14 @@
 import type { Book } from "../../sheet/book";
 import { batches } from "../tables/batches";
 import { tableSheet } from "../tables/sheet";
+import { titrants } from "../tables/titrants";
 import { titrations } from "../tables/titrations";
 import { cautionsSheet } from "./cautions-sheet";
 import { batchEntries, titrationEntries } from "./entries";
 import { lotsSheet } from "./lots-sheet";
 import { checksSheet, replicatesSheet } from "./replicates";
 import { startSheet } from "./start-sheet";
+import { titrantEntries } from "./titrant-entries";
 
 const start = startSheet({
   title: "The logbook of Saltmarsh Ferries",
@@ -16,10 +18,11 @@ const start = startSheet({
   steps: [
     "Open the sheet Titrations and change a titre. Corrected titre, acid value and % FFA of that row follow.",
     "Open the sheet Batches: the catalyst and the methanol of every batch of that lot follow too.",
+    "The sheet Titrants keeps every check of a titrant: Titrate in the pane offers the latest, and Over time draws how it drifts.",
     "The sheet Lots lists the drums and draws the acid of each kitchen's oil over time.",
     "Select a cell with a result: the pane beside the sheet shows how it was worked out.",
     "The sheet Replicates looks closely at one lot; Checks compares the arithmetic with published figures.",
-    "To start a logbook of your own, empty the yellow cells of Lots, Titrations and Batches. Type over them, or let Record in the pane fill the first empty row.",
+    "To start a logbook of your own, empty the yellow cells of Lots, Titrations, Batches and Titrants. Type over them, or let Record in the pane fill the first empty row.",
     "In any free cell type =TITRE. and choose a function.",
   ],
 });
@@ -31,6 +34,7 @@ export const sampleLogbook = (): Book => ({
     lotsSheet,
     tableSheet(titrations, titrationEntries),
     tableSheet(batches, batchEntries),
+    tableSheet(titrants, titrantEntries),
     replicatesSheet,
     checksSheet,
     cautionsSheet,

@@ -7,6 +7,7 @@ import { neutralisedWord } from "../../core/titration/neutralised";
 import { isExact } from "../../core/exact/exact";
 import { stageNames } from "../../core/titration/stages";
 import { omittedWords } from "../record/omitted-words";
+import { waysKnown } from "../record/titrant-record";
 import type { TitrationRecord } from "../record/titration-record";
 import {
   baseChoices,
@@ -87,7 +88,7 @@ export const titrations: RecordTable<TitrationRecord> = {
       15,
       "How that strength is known.",
       ({ strengthSetBy }) => strengthSetBy,
-      { choices: ["weighing", "KHP", "certificate", "label"] },
+      { choices: waysKnown },
     ),
     words("Indicator", 16, "Indicator used.", ({ indicator }) => indicator),
     reading(
