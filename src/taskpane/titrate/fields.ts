@@ -34,6 +34,7 @@ const ofTheBench = kept({
   phthalateTitre: required("Corrected titre", limits.reading),
   phthalatePurity: optional("Purity of the KHP", limits.purity, "Left empty: 100."),
   certified: required("Strength", limits.molarity, "As the certificate says."),
+  kept: required("Strength", limits.molarity, "As the table Titrants has it."),
   strengthPercent: optional("May be off by", limits.plusMinusPercent, undefined, "± %"),
   titreStep: required("Read to", limits.step, "Smallest difference you read."),
   massStep: required("Weighed to", limits.massStep, "Smallest difference the balance shows."),

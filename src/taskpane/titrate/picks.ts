@@ -25,6 +25,7 @@ export const picks = {
       weighed: "Lye weighed and made up",
       phthalate: "Checked against KHP",
       certified: "Certificate",
+      kept: "Kept in Titrants",
     },
     "molarity",
     isKept,

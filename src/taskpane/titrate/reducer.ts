@@ -1,5 +1,6 @@
 /** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
 import { enter, type EnterAction } from "../stepped/entered";
+import { withTitrant, type TakenTitrant } from "./take-titrant";
 import { type Draft, mostReadings, type Reading, type ReadingList } from "./draft";
 import { entryNames } from "./readings";
 import type { titration } from "./titration";
@@ -8,6 +9,7 @@ export type Action =
   | EnterAction<typeof titration>
   /** The number in the field means this unit: carried over from the other one. */
   | { readonly do: "answer-tenth"; readonly meant: "molarity" | "percent" }
+  | { readonly do: "take-titrant"; readonly taken: TakenTitrant }
   | { readonly do: "add"; readonly list: ReadingList; readonly reading: Reading }
   | {
       readonly do: "change";
@@ -100,6 +102,8 @@ function reduced(draft: Draft, action: Action): Draft {
         typed: { ...draft.typed, [from]: "", [action.meant]: text },
       };
     }
+    case "take-titrant":
+      return withTitrant(draft, action.taken);
     case "add": {
       const readings = draft[action.list];
       if (readings.length >= mostReadings[action.list]) return draft;

@@ -37,6 +37,7 @@ export const strengthFields: Record<StrengthWay, readonly NumberFieldId[]> = {
   weighed: ["lyeMass", "lyeVolume"],
   phthalate: ["phthalateMass", "phthalateTitre", "phthalatePurity"],
   certified: ["certified"],
+  kept: ["kept"],
 };
 
 const oneLitre = quantity("L", 1);
@@ -52,7 +53,7 @@ export const baseOf = (draft: Draft): Base => {
 export const needsAssay = (way: StrengthWay): boolean =>
   way === "gramsPerLitre" || way === "percent" || way === "weighed";
 
-const setBy: Record<StrengthWay, string> = {
+const setBy: Record<Exclude<StrengthWay, "kept">, string> = {
   molarity: "label",
   normality: "label",
   gramsPerLitre: "weighing",
@@ -61,6 +62,10 @@ const setBy: Record<StrengthWay, string> = {
   phthalate: "KHP",
   certified: "certificate",
 };
+
+/** In the words of the tables. What comes from Titrants is known as it says there. */
+const setByOf = ({ picked: { way }, words }: Draft): string =>
+  way === "kept" ? words.howKnown : setBy[way];
 
 /** Lye as weighed, g in a litre. */
 function weighedPerLitre(draft: Draft, figures: Figures): GramPerLitre | undefined {
@@ -90,6 +95,7 @@ function unrounded(draft: Draft, figures: Figures): Exact | undefined {
     case "molarity":
     case "normality":
     case "certified":
+    case "kept":
       return figures.value(way);
     case "phthalate": {
       const mass = figures.in("g", "phthalateMass");
@@ -127,7 +133,7 @@ export function strengthOf(draft: Draft, figures: Figures): Strength | undefined
     molarity: asInCell("mol/L", molarity),
     isAtMost: needsAssay(draft.picked.way) && draft.picked.assay === "same-lye",
     gramsPerLitre: weighedPerLitre(draft, figures),
-    setBy: setBy[draft.picked.way],
+    setBy: setByOf(draft),
     percent: figures.in("%", "strengthPercent"),
   };
 }

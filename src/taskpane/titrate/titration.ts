@@ -27,6 +27,13 @@ export const titration = {
     ...rowWords,
     /** Day the titrant was made or last checked, 2026-09-30. */
     checkedOn: { label: "Made or checked on", type: "date", isKept: true },
+    bottle: {
+      label: "Bottle",
+      hint: "As it is marked. A fresh one gets a new mark.",
+      isKept: true,
+    },
+    /** In the words of the tables, where the strength was taken from Titrants. */
+    howKnown: { label: "How known", isKept: true },
   },
 } as const satisfies SteppedTask;
 

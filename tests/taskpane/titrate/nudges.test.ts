@@ -19,11 +19,12 @@ describe("what is said of a titrant", () => {
     );
   });
 
-  it("asks for a check against KHP after seven days, not before", () => {
+  it("counts the days since it was checked, and no number of them makes it old", () => {
     const slip: Slip = { picked: { way: "phthalate" } };
-    expect(age("2026-09-23", slip)).toBeUndefined();
-    expect(age("2026-09-22", slip)).toContain("Set 8 days ago");
-    expect(age("2026-08-30", slip)).toContain("Set 31 days ago");
+    const words = "kept in Titrants, 3 checks make a line that says when it is old";
+    expect(age("2026-09-30", slip)).toBe(`Checked today; ${words}.`);
+    expect(age("2026-09-22", slip)).toBe(`Checked 8 days ago; ${words}.`);
+    expect(age("2026-08-30", slip)).toBe(`Checked 31 days ago; ${words}.`);
   });
 
   it("asks for it at once where the titrant was only weighed", () => {
@@ -56,7 +57,7 @@ describe("what is said of a titrant", () => {
 
   it("minds a day in the future", () => {
     expect(age("2026-10-01", { picked: { way: "phthalate" } })).toContain("in the future");
-    expect(age("2026-09-30", { picked: { way: "phthalate" } })).toBeUndefined();
+    expect(age("2026-09-30", { picked: { way: "phthalate" } })).not.toContain("in the future");
   });
 
   it("says of the batch's own lye what cancels and what the charge still needs", () => {

@@ -13,10 +13,13 @@ import {
   planTitration,
   recordTitration,
 } from "../../../src/workbook/planning/record/record-titration";
+import { planTitrant, recordTitrant } from "../../../src/workbook/planning/record/record-titrant";
 import type { RowChoice } from "../../../src/workbook/planning/record/target-row";
+import type { TitrantRecord } from "../../../src/workbook/record/titrant-record";
 import { batches } from "../../../src/workbook/tables/batches";
 import type { TableShape } from "../../../src/workbook/tables/column";
 import { rowValues } from "../../../src/workbook/tables/row-values";
+import { titrants } from "../../../src/workbook/tables/titrants";
 import { titrations } from "../../../src/workbook/tables/titrations";
 import { openMemory } from "../../host/open-memory";
 import { times } from "../../thorough";
@@ -182,5 +185,27 @@ describe("recording a batch in any state of the table", () => {
     }) as fc.Arbitrary<typeof slipwayBatch>,
     plan: planBatch,
     record: recordBatch,
+  });
+});
+
+describe("recording a titrant in any state of the table", () => {
+  law({
+    shape: titrants,
+    records: fc.record({
+      date: fc.constant(46_300),
+      titrant: fc.constantFrom("K-5", "=1+1"),
+      base: fc.constantFrom("KOH", "NaOH"),
+      howKnown: fc.constantFrom("", "KHP"),
+      stated: fc.constantFrom(undefined, slipwayBatch.charge),
+      statedPercent: fc.constantFrom(undefined, slipwayBatch.charge),
+      phthalate: fc.constantFrom([], [{ mass: slipwayBatch.charge, titre: slipwayBatch.ratio }]),
+      blank: fc.constantFrom(undefined, "neutralised"),
+      purity: fc.constant(undefined),
+      massStep: fc.constant(undefined),
+      titreStep: fc.constantFrom(undefined, slipwayBatch.charge),
+      note: fc.string(),
+    }) as fc.Arbitrary<TitrantRecord>,
+    plan: planTitrant,
+    record: recordTitrant,
   });
 });

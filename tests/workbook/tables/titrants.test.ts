@@ -31,6 +31,9 @@ const twoOfThem = {
   "Read to mL": 0.05,
 } as const;
 
+const without = (...headings: readonly string[]): Entry =>
+  Object.fromEntries(Object.entries(twoOfThem).filter(([heading]) => !headings.includes(heading)));
+
 describe("a row of Titrants", () => {
   it("works strength and ± out of its KHP readings", async () => {
     const { strength, percent } = await shown(twoOfThem);
@@ -56,15 +59,15 @@ describe("a row of Titrants", () => {
   });
 
   it("keeps the stated ± with one KHP titration, which has no scatter", async () => {
-    const { "KHP 2 g": _, "Titre 2 mL": __, ...one } = twoOfThem;
+    const one = without("KHP 2 g", "Titre 2 mL");
     expect((await shown({ ...one, "Stated ± %": 1.5 })).percent).toBe(1.5);
     expect((await shown(one)).percent).toBe("");
   });
 
   it("shows #N/A for a mass without its titre, and for a blank that is not filled in", async () => {
-    const { "Titre 2 mL": _, ...halved } = twoOfThem;
+    const halved = without("Titre 2 mL");
     expect((await shown(halved)).strength).toEqual({ error: "#N/A" });
-    const { "Blank mL": __, ...unblanked } = twoOfThem;
+    const unblanked = without("Blank mL");
     expect((await shown(unblanked)).strength).toEqual({ error: "#N/A" });
   });
 });

@@ -2,7 +2,7 @@
 import { computed, type Exact, exact } from "../../../core/exact/exact";
 import type { Base } from "../../../core/reference/bases";
 import { phthalatePercent } from "../../../core/uncertainty/phthalate";
-import { daysBetween } from "../../widgets/day";
+import type { TitrantHistory } from "../../../workbook/over-time/titrant-history";
 import { digits, digitsKept, fixed } from "../../widgets/shown-number";
 import {
   asMolarity,
@@ -14,9 +14,7 @@ import {
 } from "../strength";
 import { as } from "../../../core/quantity/quantity";
 import { know, mind, type Nudge, type Seen } from "./nudge";
-
-/** After this many days a titrant is checked again (common practice, no source). */
-const daysBeforeCheck = 7;
+import { aboutAge } from "./titrant-age";
 
 /** Pure base for the reaction, g per litre of oil (common practice, no source). */
 const usualCharge: Partial<Record<Base["name"], string>> = { KOH: "7", NaOH: "5" };
@@ -55,39 +53,6 @@ function assayUnknown({ draft }: Seen, strength: Strength | undefined): Nudge[] 
   ];
 }
 
-/** When was the strength last set? A titrant made by weighing was never checked at all. */
-function age({ draft, today }: Seen): Nudge[] {
-  const days = daysBetween(draft.words.checkedOn, today);
-  if (days !== undefined && days < 0) {
-    return [mind("age", "That day is in the future: check the date.")];
-  }
-  const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
-  if (days !== undefined && days > daysBeforeCheck) {
-    return [
-      mind(
-        "age",
-        `Set ${days} days ago. Lye takes up carbon dioxide, ${carbonate}: check it against KHP.`,
-      ),
-    ];
-  }
-  if (days !== undefined || draft.picked.way === "phthalate" || draft.picked.way === "certified") {
-    return [];
-  }
-  return needsAssay(draft.picked.way)
-    ? [
-        mind(
-          "age",
-          `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does that.`,
-        ),
-      ]
-    : [
-        know(
-          "age",
-          "When was it made or last checked? ISO 660 has the titrant checked before use: lye takes up carbon dioxide.",
-        ),
-      ];
-}
-
 /** Balances that are in use, while nobody has said how finely the own one shows, g. */
 const usualBalances = ["0.01", "0.001"].map(exact);
 
@@ -115,10 +80,10 @@ function doubt(seen: Seen): Nudge[] {
   return [know("doubt", words)];
 }
 
-export const aboutTitrant = (seen: Seen): Nudge[] => [
+export const aboutTitrant = (seen: Seen, histories: readonly TitrantHistory[] = []): Nudge[] => [
   ...inOtherWords(seen),
   ...assayUnknown(seen, seen.working.strength),
-  ...age(seen),
+  ...aboutAge(seen, histories),
   ...doubt(seen),
 ];
 

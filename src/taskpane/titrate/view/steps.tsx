@@ -40,7 +40,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
       takesFocus={takesFocus}
       enterGoesOnAt={["titrant", "oil"]}
       parts={{
-        titrant: () => <TitrantStep />,
+        titrant: () => <TitrantStep host={host} />,
         oil: () => <OilStep />,
         blank: () => <BlankStep />,
         replicates: () => <ReplicatesStep />,

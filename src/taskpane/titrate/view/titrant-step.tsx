@@ -1,9 +1,14 @@
 /** Titrant: what is in the burette, how strong, how that is known, and how finely it is read. */
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
+import type { Host } from "../../../sheet/port";
+import { offersOf } from "../kept-titrants";
 import { aboutTitrant, tenthMeans } from "../nudges/titrant";
 import { baseOf, isTenthAsked, needsAssay, strengthFields } from "../strength";
+import { useHistories } from "../use-histories";
 import { Choose, Figure, useDesk, useMark, Words } from "./desk";
+import { KeepTitrant } from "./keep-titrant";
+import { KeptTitrants } from "./kept-titrants";
 import { Nudges } from "./nudges";
 
 /** A bare 0.1 is asked about, with what each answer holds. */
@@ -40,8 +45,9 @@ function Assay() {
   );
 }
 
-export function TitrantStep() {
+export function TitrantStep({ host }: { host: Host }) {
   const { view } = useDesk();
+  const histories = useHistories(host);
   const { picked } = view.draft;
   const strength = useRef<HTMLDivElement>(null);
   /** The question is gone: the focus goes to the figure it was about. */
@@ -52,6 +58,7 @@ export function TitrantStep() {
   };
   return (
     <>
+      <KeptTitrants offers={offersOf(histories, view.today)} />
       <Choose field="base" />
       <Choose field="way" />
       <div ref={strength} className="side-by-side">
@@ -63,8 +70,10 @@ export function TitrantStep() {
       {isTenthAsked(view.draft, view.figures) ? <WhichTenth onAnswered={answered} /> : null}
       {needsAssay(picked.way) ? <Assay /> : null}
       <Words field="checkedOn" />
+      <Words field="bottle" />
       <Figure field="titreStep" />
-      <Nudges nudges={aboutTitrant(view)} />
+      <Nudges nudges={aboutTitrant(view, histories)} />
+      <KeepTitrant host={host} />
     </>
   );
 }

@@ -1,0 +1,87 @@
+/**
+ * How old a titrant is: by its own line where it has three checks, by days where it has fewer. No fixed
+ * number of days makes one old.
+ */
+import { isProblem } from "../../../core/problem/problem";
+import { fewestStrengths } from "../../../core/record/strength-line";
+import { dayInWords } from "../../../workbook/over-time/day-words";
+import { isSameTitrant, type TitrantHistory } from "../../../workbook/over-time/titrant-history";
+import { type TitrantLine, titrantLine } from "../../../workbook/over-time/titrant-line";
+import { daysAgo, daysBetween, sheetDay } from "../../widgets/day";
+import { digits } from "../../widgets/shown-number";
+import { needsAssay } from "../strength";
+import { know, mind, type Nudge, type Seen } from "./nudge";
+
+const about = "age";
+const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
+
+/** The line of three checks or more, in words. */
+function lineNudge({ since, first, asked, checks, isChanging, within, isOld }: TitrantLine) {
+  if (!isChanging || within === undefined) {
+    return know(
+      about,
+      `Its ${checks} checks show no change that chance does not explain: they are as good as one.`,
+    );
+  }
+  const way = since < 0 ? "lost" : "gained";
+  const changed = `By its own line it has ${way} ${digits(Math.abs(since), 2)} % in ${asked - first} days`;
+  return isOld
+    ? mind(
+        about,
+        `${changed}, and is outside 1 % of its first since ${dayInWords(within + 1)}: check it against KHP.`,
+      )
+    : know(about, `${changed}; it leaves 1 % of its first on ${dayInWords(within + 1)}.`);
+}
+
+/** What makes it a line. */
+function toCome({ checks }: TitrantHistory): string {
+  const more = fewestStrengths - checks.length;
+  if (more <= 0) return "a check on another day makes a line that says when it is old";
+  return more === 1
+    ? "one more check makes a line that says when it is old"
+    : `${more} more checks make a line that says when it is old`;
+}
+
+/** Of a bottle in Titrants. */
+function ofHistory(history: TitrantHistory, today: string): Nudge[] {
+  const now = sheetDay(today);
+  const line = titrantLine(history, now);
+  if (!isProblem(line)) return [lineNudge(line)];
+  const days = now - Math.floor(history.latest.day);
+  return days < 0 ? [] : [know(about, `Checked ${daysAgo(days)}; ${toCome(history)}.`)];
+}
+
+/** Of a titrant that nobody kept. */
+function ofDay(seen: Seen, days: number | undefined): Nudge[] {
+  const { way } = seen.draft.picked;
+  const isWeighed = needsAssay(way);
+  if (days !== undefined) {
+    const kept = `kept in Titrants, ${fewestStrengths} checks make a line that says when it is old`;
+    return [know(about, `${isWeighed ? "Made" : "Checked"} ${daysAgo(days)}; ${kept}.`)];
+  }
+  if (way === "phthalate" || way === "certified" || way === "kept") return [];
+  return isWeighed
+    ? [
+        mind(
+          about,
+          `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does that.`,
+        ),
+      ]
+    : [
+        know(
+          about,
+          "When was it made or last checked? ISO 660 has the titrant checked before use: lye takes up carbon dioxide.",
+        ),
+      ];
+}
+
+export function aboutAge(seen: Seen, histories: readonly TitrantHistory[]): Nudge[] {
+  const { draft, today } = seen;
+  const days = daysBetween(draft.words.checkedOn, today);
+  if (days !== undefined && days < 0) {
+    return [mind(about, "That day is in the future: check the date.")];
+  }
+  const bottle = { titrant: draft.words.bottle, base: draft.picked.base };
+  const history = histories.find((each) => isSameTitrant(each, bottle));
+  return history ? ofHistory(history, today) : ofDay(seen, days);
+}

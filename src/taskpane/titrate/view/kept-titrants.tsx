@@ -1,0 +1,36 @@
+/** The titrants of the table Titrants, each a button that takes it into this titration. */
+import type { Offer } from "../kept-titrants";
+import { useDesk, useMark } from "./desk";
+
+export function KeptTitrants({ offers }: { offers: readonly Offer[] }) {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  if (offers.length === 0) return null;
+  const { picked, typed, words } = view.draft;
+  const isTaken = ({ taken }: Offer): boolean =>
+    picked.way === "kept" &&
+    words.bottle === taken.bottle &&
+    typed.kept === inMark(taken.strength) &&
+    words.checkedOn === taken.checkedOn;
+  return (
+    <fieldset className="offers">
+      <legend>Kept in Titrants</legend>
+      {offers.map((offer) => (
+        <button
+          key={`${offer.name} ${offer.about}`}
+          type="button"
+          className="offer"
+          aria-pressed={isTaken(offer)}
+          onClick={() => {
+            const { taken } = offer;
+            const [strength, percent] = [inMark(taken.strength), inMark(taken.percent)];
+            act({ do: "take-titrant", taken: { ...taken, strength, percent } });
+          }}
+        >
+          <strong>{inMark(offer.name)}</strong>
+          <span className="soft">{inMark(offer.about)}</span>
+        </button>
+      ))}
+    </fieldset>
+  );
+}
