@@ -4,6 +4,7 @@ import { batchScenes } from "../taskpane/page/batch-scenes";
 import { logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
 import { refusedShareScenes, shareScenes } from "../taskpane/page/share-scenes";
+import { titrantQuery, titrantScenes } from "../taskpane/page/titrant-scenes";
 import { whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
 import { helpScenes } from "./help-scenes";
 import { workbenchScenes } from "./workbench-scenes";
@@ -30,7 +31,7 @@ const build = (...walks: readonly Walk[]): Subject => ({
 });
 
 export const subjects: Readonly<Record<string, Subject>> = {
-  titrate: pane({ at: "", through: scenes }),
+  titrate: pane({ at: "", through: scenes }, { at: titrantQuery, through: titrantScenes }),
   batch: pane({ at: "task=batch&book=sample", through: batchScenes }),
   "what-if": pane(
     { at: "task=what-if", through: whatIfScenes },

@@ -1,6 +1,6 @@
 /** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
 import { enter, type EnterAction } from "../stepped/entered";
-import { withTitrant, type TakenTitrant } from "./take-titrant";
+import { withTitrant, type TakenTitrant } from "./titrants/take-titrant";
 import { type Draft, mostReadings, type Reading, type ReadingList } from "./draft";
 import { entryNames } from "./readings";
 import type { titration } from "./titration";

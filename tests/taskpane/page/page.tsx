@@ -28,6 +28,10 @@ const books: Readonly<Record<string, () => Book>> = { sample: sampleLogbook, old
 const memory = openMemory(books[asked.get("book") ?? ""]?.());
 const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : memory;
 
+/** "today=2026-09-30": the clock stands still at noon of that day. */
+const today = asked.get("today");
+const clock = today === null ? {} : { clock: () => new Date(`${today}T12:00:00`) };
+
 /** What a test may look at and do: the workbook, and its undo. */
 Object.assign(window, { titrebook: { host } });
 
@@ -47,6 +51,7 @@ if (root) {
           host={host}
           drafts={browserDrafts("test", Date.now)}
           memory={browserMemory("test")}
+          {...clock}
           locale={asked.get("locale") ?? "en-GB"}
         />
       </main>

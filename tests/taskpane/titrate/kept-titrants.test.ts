@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { offersOf } from "../../../src/taskpane/titrate/kept-titrants";
-import { titrantRecordOf, wantsOfKeeping } from "../../../src/taskpane/titrate/keep-titrant";
+import { offersOf } from "../../../src/taskpane/titrate/titrants/kept-titrants";
+import { titrantRecordOf, wantsOfKeeping } from "../../../src/taskpane/titrate/titrants/keep-titrant";
 import { aboutTitrant } from "../../../src/taskpane/titrate/nudges/titrant";
 import { recordOf } from "../../../src/taskpane/titrate/record";
 import { sheetDay } from "../../../src/taskpane/widgets/day";

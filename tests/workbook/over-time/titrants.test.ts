@@ -9,7 +9,7 @@ import {
 import { titrantLine } from "../../../src/workbook/over-time/titrant-line";
 import { readTitrants } from "../../../src/workbook/planning/read-titrants";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 
 const check = (day: number | undefined, strength: number, more: Partial<TitrantCheck> = {}) => ({
   titrant: "K-5",

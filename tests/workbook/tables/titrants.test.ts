@@ -4,7 +4,7 @@ import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { titrants } from "../../../src/workbook/tables/titrants";
 import { type Entry, tableSheet } from "../../../src/workbook/tables/sheet";
 import { cells } from "../../host/contract-parts";
-import { openMemory } from "../../host/memory-host";
+import { openMemory } from "../../host/open-memory";
 
 const place = (heading: string): number =>
   titrants.columns.findIndex((column) => column.heading === heading);

@@ -7,7 +7,7 @@ import type { TitrantRecord } from "../../../workbook/record/titrant-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { PartHeading } from "../../stepped/part-heading";
-import { titrantRecordOf, wantsOfKeeping } from "../keep-titrant";
+import { titrantRecordOf, wantsOfKeeping } from "../titrants/keep-titrant";
 import { useDesk, useMark } from "./desk";
 
 interface KeepingProps {

@@ -1,5 +1,5 @@
 /** The titrants of the table Titrants, each a button that takes it into this titration. */
-import type { Offer } from "../kept-titrants";
+import type { Offer } from "../titrants/kept-titrants";
 import { useDesk, useMark } from "./desk";
 
 export function KeptTitrants({ offers }: { offers: readonly Offer[] }) {
@@ -28,6 +28,7 @@ export function KeptTitrants({ offers }: { offers: readonly Offer[] }) {
           }}
         >
           <strong>{inMark(offer.name)}</strong>
+          <span className="unseen">. </span>
           <span className="soft">{inMark(offer.about)}</span>
         </button>
       ))}

@@ -2,10 +2,10 @@
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { Host } from "../../../sheet/port";
-import { offersOf } from "../kept-titrants";
+import { offersOf } from "../titrants/kept-titrants";
 import { aboutTitrant, tenthMeans } from "../nudges/titrant";
 import { baseOf, isTenthAsked, needsAssay, strengthFields } from "../strength";
-import { useHistories } from "../use-histories";
+import { useHistories } from "../titrants/use-histories";
 import { Choose, Figure, useDesk, useMark, Words } from "./desk";
 import { KeepTitrant } from "./keep-titrant";
 import { KeptTitrants } from "./kept-titrants";

@@ -1,8 +1,8 @@
 /** The titrant of a titration as a row of Titrants: freshly weighed, checked against KHP, or as labelled. */
-import type { TitrantRecord } from "../../workbook/record/titrant-record";
-import { neutralisedWord } from "../../core/titration/neutralised";
-import { daysBetween, sheetDay } from "../widgets/day";
-import type { Seen } from "./nudges/nudge";
+import type { TitrantRecord } from "../../../workbook/record/titrant-record";
+import { neutralisedWord } from "../../../core/titration/neutralised";
+import { daysBetween, sheetDay } from "../../widgets/day";
+import type { Seen } from "../nudges/nudge";
 
 /** What a row still wants, in a sentence each. Empty: it can be kept. */
 export function wantsOfKeeping({ draft, working, today }: Seen): string[] {

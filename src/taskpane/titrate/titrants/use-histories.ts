@@ -1,8 +1,8 @@
 /** The titrants on record, bottle by bottle, read again whenever the workbook changes. */
-import { type Host, isFault } from "../../sheet/port";
-import { titrantHistories, type TitrantHistory } from "../../workbook/over-time/titrant-history";
-import { readTitrants } from "../../workbook/planning/read-titrants";
-import { useRead } from "../lots/use-read";
+import { type Host, isFault } from "../../../sheet/port";
+import { titrantHistories, type TitrantHistory } from "../../../workbook/over-time/titrant-history";
+import { readTitrants } from "../../../workbook/planning/read-titrants";
+import { useRead } from "../../lots/use-read";
 
 /** Undefined where it cannot be read now; none where there is no such table. */
 async function looked(host: Host): Promise<readonly TitrantHistory[] | undefined> {

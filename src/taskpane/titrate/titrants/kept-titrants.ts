@@ -1,12 +1,12 @@
 /** The titrants of the table Titrants as they are offered: a button's words, and what it takes in. */
-import { isProblem } from "../../core/problem/problem";
-import { baseNamed } from "../../core/reference/bases";
-import { limits, misses } from "../../core/reference/limits";
-import { exact } from "../../core/exact/exact";
-import type { TitrantHistory } from "../../workbook/over-time/titrant-history";
-import { titrantLine } from "../../workbook/over-time/titrant-line";
-import { dayOfSheet, daysAgo, sheetDay } from "../widgets/day";
-import { digits, digitsKept } from "../widgets/shown-number";
+import { isProblem } from "../../../core/problem/problem";
+import { baseNamed } from "../../../core/reference/bases";
+import { limits, misses } from "../../../core/reference/limits";
+import { exact } from "../../../core/exact/exact";
+import type { TitrantHistory } from "../../../workbook/over-time/titrant-history";
+import { titrantLine } from "../../../workbook/over-time/titrant-line";
+import { dayOfSheet, daysAgo, sheetDay } from "../../widgets/day";
+import { digits, digitsKept } from "../../widgets/shown-number";
 import type { TakenTitrant } from "./take-titrant";
 
 export interface Offer {

@@ -1,5 +1,5 @@
 /** A titrant out of the table Titrants, taken into a titration: bottle, base, strength, how known, ±, day. */
-import type { Draft } from "./draft";
+import type { Draft } from "../draft";
 
 export interface TakenTitrant {
   readonly bottle: string;
