@@ -58,6 +58,17 @@ export const tasks: readonly Task[] = [
     }),
   },
   {
+    id: "over-time",
+    name: "Over time",
+    isOfWorkbook: true,
+    Component: lazy(async () => {
+      const { OverTimeTask } = await import(
+        /* webpackChunkName: "over-time" */ "./over-time/over-time-task"
+      );
+      return { default: OverTimeTask };
+    }),
+  },
+  {
     id: "share",
     name: "Share",
     isOfWorkbook: true,

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { batchScenes } from "../taskpane/page/batch-scenes";
 import { logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
+import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
 import { refusedShareScenes, shareScenes } from "../taskpane/page/share-scenes";
 import { titrantQuery, titrantScenes } from "../taskpane/page/titrant-scenes";
 import { whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
@@ -41,6 +42,10 @@ export const subjects: Readonly<Record<string, Subject>> = {
   share: pane(
     { at: "task=share&file=logbook", through: shareScenes },
     { at: "task=share&file=edited", through: refusedShareScenes },
+  ),
+  "over-time": pane(
+    { at: overTimeQuery, through: overTimeScenes },
+    { at: "task=over-time", through: overTimeNothing },
   ),
   workbench: build({ at: "", through: workbenchScenes }),
   help: build({ at: "help/index.html", through: helpScenes }),

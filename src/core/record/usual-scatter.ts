@@ -48,6 +48,12 @@ function comparable({ titres, blanks, samples }: PastTitration): Outcome<readonl
   return samples ? atMeanMass(samples, blank) : titres;
 }
 
+/** The squares of one titration's titres alone. */
+export function squaresOfTitres(titration: PastTitration): Outcome<Squares> {
+  const titres = comparable(titration);
+  return isProblem(titres) ? titres : squaresOf(titres);
+}
+
 /** The squares of a record, titres and blanks together: one hand. */
 function squaresOfRecord(record: readonly PastTitration[]): Outcome<Squares> {
   const sets: Squares[] = [];

@@ -24,6 +24,8 @@ export interface RecordedTitration extends PastTitration {
   readonly lot: string;
   readonly molarity: MolePerLitre | undefined;
   readonly titreStep: Millilitre | undefined;
+  /** mg KOH/g, as its cell shows it; undefined while it shows none. */
+  readonly acidValue?: number | undefined;
 }
 
 export interface OnRecord {
@@ -97,6 +99,7 @@ function titrationIn(under: Under): RecordedTitration | undefined {
   if (isOwn && samples === undefined) return undefined;
   const day = under("Date");
   const lot = under("Lot");
+  const acidValue = under("Acid value mg KOH/g");
   return {
     titres: filled(titres),
     blanks: filled(blanks),
@@ -105,6 +108,7 @@ function titrationIn(under: Under): RecordedTitration | undefined {
     lot: typeof lot === "object" ? "" : String(lot).trim(),
     molarity: known(figure(under("Molarity mol/L"), limits.molarity)),
     titreStep: known(figure(under("Read to mL"), limits.step)),
+    acidValue: typeof acidValue === "number" ? acidValue : undefined,
   };
 }
 

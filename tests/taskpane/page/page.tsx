@@ -6,6 +6,7 @@ import { PaneTheme } from "../../../src/taskpane/theme";
 import { BatchTask } from "../../../src/taskpane/batch/batch-task";
 import { LogbookTask } from "../../../src/taskpane/logbook/logbook-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
+import { OverTimeTask } from "../../../src/taskpane/over-time/over-time-task";
 import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
 import type { Book } from "../../../src/sheet/book";
@@ -23,6 +24,7 @@ const Task =
     "what-if": WhatIfTask,
     logbook: LogbookTask,
     share: ShareTask,
+    "over-time": OverTimeTask,
   }[task] ?? TitrateTask;
 const books: Readonly<Record<string, () => Book>> = { sample: sampleLogbook, old: oldBook };
 const memory = openMemory(books[asked.get("book") ?? ""]?.());

@@ -18,7 +18,8 @@ export async function keepTitrant(hand: BenchHand): Promise<void> {
   await hand.press("Keep this titrant in Titrants");
   await hand.type("Bottle", "K-7");
   await hand.tabTo("Made or checked on");
-  await hand.page.keyboard.type("30092026");
+  // the order of day, month and year is the machine's own
+  await hand.page.getByLabel("Made or checked on").fill("2026-09-30");
 }
 
 export async function titrantScenes(page: Page, look: Look): Promise<void> {

@@ -4,34 +4,15 @@
  */
 import { isProblem } from "../../../core/problem/problem";
 import { fewestStrengths } from "../../../core/record/strength-line";
-import { dayInWords } from "../../../workbook/over-time/day-words";
+import { lineWords } from "../../../workbook/over-time/strength-series";
 import { isSameTitrant, type TitrantHistory } from "../../../workbook/over-time/titrant-history";
-import { type TitrantLine, titrantLine } from "../../../workbook/over-time/titrant-line";
+import { titrantLine } from "../../../workbook/over-time/titrant-line";
 import { daysAgo, daysBetween, sheetDay } from "../../widgets/day";
-import { digits } from "../../widgets/shown-number";
 import { needsAssay } from "../strength";
 import { know, mind, type Nudge, type Seen } from "./nudge";
 
 const about = "age";
 const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
-
-/** The line of three checks or more, in words. */
-function lineNudge({ since, first, asked, checks, isChanging, within, isOld }: TitrantLine) {
-  if (!isChanging || within === undefined) {
-    return know(
-      about,
-      `Its ${checks} checks show no change that chance does not explain: they are as good as one.`,
-    );
-  }
-  const way = since < 0 ? "lost" : "gained";
-  const changed = `By its own line it has ${way} ${digits(Math.abs(since), 2)} % in ${asked - first} days`;
-  return isOld
-    ? mind(
-        about,
-        `${changed}, and is outside 1 % of its first since ${dayInWords(within + 1)}: check it against KHP.`,
-      )
-    : know(about, `${changed}; it leaves 1 % of its first on ${dayInWords(within + 1)}.`);
-}
 
 /** What makes it a line. */
 function toCome({ checks }: TitrantHistory): string {
@@ -46,7 +27,7 @@ function toCome({ checks }: TitrantHistory): string {
 function ofHistory(history: TitrantHistory, today: string): Nudge[] {
   const now = sheetDay(today);
   const line = titrantLine(history, now);
-  if (!isProblem(line)) return [lineNudge(line)];
+  if (!isProblem(line)) return [(line.isOld ? mind : know)(about, lineWords(line))];
   const days = now - Math.floor(history.latest.day);
   return days < 0 ? [] : [know(about, `Checked ${daysAgo(days)}; ${toCome(history)}.`)];
 }

@@ -47,15 +47,18 @@ export function KeepTitrant({ host }: { host: Host }) {
   if (view.draft.picked.way === "kept" || view.working.strength === undefined) return null;
   if (!isOpen) {
     return (
-      <Button
-        size="large"
-        className="wide"
-        onClick={() => {
-          setOpen(true);
-        }}
-      >
-        Keep this titrant in Titrants
-      </Button>
+      // a block of its own: what follows it in the form must not stand beside it
+      <div>
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            setOpen(true);
+          }}
+        >
+          Keep this titrant in Titrants
+        </Button>
+      </div>
     );
   }
   const close = (): void => {

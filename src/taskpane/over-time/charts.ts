@@ -1,0 +1,58 @@
+/** The four series of the task, of what is chosen: which bottle, which kept oil. */
+import { blankSeries } from "../../workbook/over-time/blank-series";
+import { checkOils, checkOilSeries } from "../../workbook/over-time/check-oil-series";
+import { scatterSeries } from "../../workbook/over-time/scatter-series";
+import type { Found, Series } from "../../workbook/over-time/series";
+import { strengthSeries } from "../../workbook/over-time/strength-series";
+import type { TitrantHistory } from "../../workbook/over-time/titrant-history";
+import type { OverTimeRecord } from "./read-record";
+
+export interface Chosen {
+  /** The bottle and its base; "" for the one checked most often. */
+  readonly titrant: string;
+  /** The lot of the kept oil; "" for the one titrated most often. */
+  readonly oil: string;
+}
+
+export const nothingChosen: Chosen = { titrant: "", oil: "" };
+
+export interface Charts {
+  readonly scatter: Found;
+  readonly blanks: Found;
+  readonly strength: Found;
+  readonly oil: Found;
+  /** What may be chosen. */
+  readonly titrants: readonly string[];
+  readonly oils: readonly string[];
+  readonly chosen: Chosen;
+}
+
+/** "K-5, KOH". */
+const titrantName = ({ titrant, base }: TitrantHistory): string => `${titrant}, ${base}`;
+
+const mostChecked = (histories: readonly TitrantHistory[]): TitrantHistory | undefined =>
+  [...histories].sort((a, b) => b.checks.length - a.checks.length)[0];
+
+/** @param today as a spreadsheet counts days */
+export function chartsOf(
+  { titrations, titrants }: Extract<OverTimeRecord, { state: "read" }>,
+  { titrant, oil }: Chosen,
+  today: number,
+): Charts {
+  const history = titrants.find((each) => titrantName(each) === titrant) ?? mostChecked(titrants);
+  const oils = checkOils(titrations);
+  const lot = oils.includes(oil) ? oil : oils[0];
+  return {
+    scatter: scatterSeries(titrations),
+    blanks: blankSeries(titrations),
+    strength: strengthSeries(history, today),
+    oil: checkOilSeries(titrations, lot),
+    titrants: titrants.map(titrantName),
+    oils,
+    chosen: { titrant: history ? titrantName(history) : "", oil: lot ?? "" },
+  };
+}
+
+/** Those with figures enough for a chart, in the order they are shown. */
+export const drawable = ({ scatter, blanks, strength, oil }: Charts): Series[] =>
+  [scatter, blanks, strength, oil].filter((each) => each.kind === "series");

@@ -1,0 +1,76 @@
+/** The charts on a sheet of the workbook: the exact cells first, then one change. */
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import type { Host } from "../../sheet/port";
+import { planOverTime, writeOverTime } from "../../workbook/planning/plan-over-time";
+import type { Series } from "../../workbook/over-time/series";
+import { PlannedChange } from "../planned/planned-change";
+import { usePlanned } from "../planned/use-planned";
+import { PartHeading } from "../stepped/part-heading";
+import { type Charts, drawable } from "./charts";
+
+interface SheetProps {
+  readonly host: Host;
+  readonly series: readonly Series[];
+  readonly today: number;
+  readonly inMark: (text: string) => string;
+}
+
+function OneSheet({ host, series, today, inMark }: SheetProps) {
+  const asked = { series, today };
+  const planned = usePlanned({
+    key: JSON.stringify(asked),
+    plan: () => planOverTime(host, asked),
+    write: (confirmed, pause) => writeOverTime(host, asked, confirmed, pause),
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command="Make this sheet"
+      busyWords="Writing."
+      inMark={inMark}
+      afterwards={<p>Undo in the spreadsheet takes all of it back.</p>}
+    />
+  );
+}
+
+export interface OnSheetProps {
+  readonly host: Host;
+  readonly charts: Charts;
+  readonly today: number;
+  readonly inMark: (text: string) => string;
+}
+
+export function OnSheet({ host, charts, today, inMark }: OnSheetProps) {
+  const [isOpen, setOpen] = useState(false);
+  const series = drawable(charts);
+  if (series.length === 0) return null;
+  if (!isOpen) {
+    return (
+      <Button
+        size="large"
+        className="wide"
+        onClick={() => {
+          setOpen(true);
+        }}
+      >
+        Put these charts on a sheet
+      </Button>
+    );
+  }
+  return (
+    <section>
+      <PartHeading>Put these charts on a sheet</PartHeading>
+      <OneSheet host={host} series={series} today={today} inMark={inMark} />
+      <Button
+        size="large"
+        className="wide"
+        onClick={() => {
+          setOpen(false);
+        }}
+      >
+        Leave it
+      </Button>
+    </section>
+  );
+}

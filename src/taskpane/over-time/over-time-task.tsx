@@ -1,0 +1,147 @@
+/**
+ * Over time: what the workbook's own tables say of hand, solvent, titrant and a kept oil, in the order of
+ * time. A sentence each first, then a chart; on a sheet when asked.
+ */
+import "../widgets/widgets.css";
+import "../task.css";
+import "./over-time.css";
+import { Button } from "@fluentui/react-components";
+import { useMemo, useState } from "react";
+import type { Found } from "../../workbook/over-time/series";
+import { useRead } from "../lots/use-read";
+import type { TaskProps } from "../task-props";
+import { localDay, sheetDay } from "../widgets/day";
+import { PickList } from "../widgets/pick-list";
+import { Say } from "../widgets/say";
+import { decimalMarkOf, withMark } from "../widgets/typed-number";
+import { chartsOf, type Charts, type Chosen, nothingChosen } from "./charts";
+import { OnSheet } from "./on-sheet";
+import { looking, readRecord, shownNext } from "./read-record";
+import { SeriesPlotView } from "./series-plot";
+import { SeriesTable } from "./series-table";
+
+type InMark = (text: string) => string;
+
+function Part({ found, inMark }: { found: Found; inMark: InMark }) {
+  if (found.kind === "too few") {
+    return (
+      <>
+        <p>{inMark(found.sentence)}</p>
+        <LeftOut found={found} />
+      </>
+    );
+  }
+  return (
+    <>
+      <Say tone={found.isOdd ? "mind" : "done"}>{inMark(found.sentence)}</Say>
+      <SeriesPlotView series={found} inMark={inMark} />
+      <p className="legend soft">
+        {found.points.some(({ isOut }) => isOut) ? "Large diamonds are flagged. " : ""}
+        {found.source}
+      </p>
+      <LeftOut found={found} />
+      <SeriesTable series={found} inMark={inMark} />
+    </>
+  );
+}
+
+function LeftOut({ found }: { found: Found }) {
+  return found.leftOut.length === 0 ? null : <p className="soft">{found.leftOut.join(" ")}</p>;
+}
+
+interface ChooseProps {
+  readonly label: string;
+  readonly words: readonly string[];
+  readonly value: string;
+  readonly onPick: (word: string) => void;
+}
+
+/** Nothing to choose between one and none. */
+function Choose({ label, words, value, onPick }: ChooseProps) {
+  if (words.length < 2) return null;
+  const options = words.map((word) => [word, word] as const);
+  return <PickList label={label} value={value} options={options} onPick={onPick} />;
+}
+
+interface DrawnProps {
+  readonly charts: Charts;
+  readonly inMark: InMark;
+  readonly onChoose: (chosen: Chosen) => void;
+}
+
+function Drawn({ charts, inMark, onChoose }: DrawnProps) {
+  const { scatter, blanks, strength, oil, titrants, oils, chosen } = charts;
+  return (
+    <>
+      <section>
+        <h3>{scatter.title}</h3>
+        <Part found={scatter} inMark={inMark} />
+      </section>
+      <section>
+        <h3>{blanks.title}</h3>
+        <Part found={blanks} inMark={inMark} />
+      </section>
+      <section>
+        <h3>{strength.title}</h3>
+        <Choose
+          label="Bottle"
+          words={titrants}
+          value={chosen.titrant}
+          onPick={(titrant) => {
+            onChoose({ ...chosen, titrant });
+          }}
+        />
+        <Part found={strength} inMark={inMark} />
+      </section>
+      <section>
+        <h3>{oil.title}</h3>
+        <Choose
+          label="Kept oil"
+          words={oils}
+          value={chosen.oil}
+          onPick={(lot) => {
+            onChoose({ ...chosen, oil: lot });
+          }}
+        />
+        <Part found={oil} inMark={inMark} />
+      </section>
+    </>
+  );
+}
+
+export type OverTimeTaskProps = Pick<TaskProps, "host" | "locale" | "clock">;
+
+const machineClock = (): Date => new Date();
+
+export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTaskProps) {
+  const { found, again } = useRead(host, readRecord, looking, shownNext);
+  const [chosen, setChosen] = useState<Chosen>(nothingChosen);
+  const today = sheetDay(localDay(clock()));
+  const mark = decimalMarkOf(locale);
+  const inMark: InMark = (text) => withMark(text, mark);
+  const charts = useMemo(
+    () => (found.state === "read" ? chartsOf(found, chosen, today) : undefined),
+    [found, chosen, today],
+  );
+  return (
+    <div className="task">
+      <h2>Over time</h2>
+      <p>How your hand, your solvent and your titrant change, from the tables of this workbook.</p>
+      {found.state === "looking" ? <p role="status">Looking at the workbook.</p> : null}
+      {found.state === "refused" ? (
+        <>
+          <Say tone="mind">{found.sentence}</Say>
+          <Button size="large" className="wide" onClick={again}>
+            Look again
+          </Button>
+        </>
+      ) : null}
+      {charts ? (
+        <>
+          <Drawn charts={charts} inMark={inMark} onChoose={setChosen} />
+          <OnSheet host={host} charts={charts} today={today} inMark={inMark} />
+        </>
+      ) : null}
+    </div>
+  );
+}

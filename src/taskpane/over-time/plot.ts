@@ -1,0 +1,97 @@
+/** Where the points and lines of a series stand: figures in, places out. */
+import { scaleLinear } from "d3-scale";
+import { dayInWords } from "../../workbook/over-time/day-words";
+import type { Series } from "../../workbook/over-time/series";
+
+export interface PlotRoom {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+type Place = readonly [x: number, y: number];
+
+export interface PlacedLine {
+  readonly name: string;
+  readonly points: readonly Place[];
+  /** Height of its name, moved apart from the others. */
+  readonly nameAt: number;
+}
+
+export interface SeriesPlot {
+  readonly points: readonly { readonly at: Place; readonly isOut: boolean }[];
+  readonly lines: readonly PlacedLine[];
+  readonly across: readonly { readonly at: number; readonly label: string }[];
+  readonly up: readonly { readonly at: number; readonly label: string }[];
+}
+
+const nameHeight = 13;
+/** Room above the highest and below the lowest, as a part of what is between. */
+const air = 0.08;
+
+/** From the lowest up, each at least a name's height above the one before. */
+function apart(ends: readonly number[]): number[] {
+  const order = ends.map((_, index) => index).sort((a, b) => (ends[b] ?? 0) - (ends[a] ?? 0));
+  const placed = [...ends];
+  let room = Infinity;
+  for (const index of order) {
+    placed[index] = Math.min(ends[index] ?? 0, room);
+    room = placed[index] - nameHeight;
+  }
+  return placed;
+}
+
+const extent = (values: readonly number[], least: number): readonly [number, number] => {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  // equal values still need an axis of some width
+  const room = high > low ? (high - low) * air : least;
+  return [low - room, high + room];
+};
+
+/** The first and the last day, and those between as far as there is room. */
+function dayTicks([from, to]: readonly [number, number]): number[] {
+  const [first, last] = [Math.ceil(from), Math.floor(to)];
+  return first >= last ? [first] : [first, last];
+}
+
+export function seriesPlot({ points, lines }: Series, room: PlotRoom): SeriesPlot {
+  const days = points.map(({ day }) => Math.floor(day));
+  const [firstDay, lastDay] = [Math.min(...days), Math.max(...days)];
+  const x = scaleLinear()
+    .domain(firstDay === lastDay ? [firstDay - 1, firstDay + 1] : [firstDay, lastDay])
+    .range([room.left + 6, room.right - 6]);
+  const all = [...points.map(({ value }) => value), ...lines.flatMap(({ values }) => values)];
+  const y = scaleLinear()
+    .domain(extent(all, Math.abs(points[0]?.value ?? 1) * air || 1))
+    .range([room.bottom, room.top]);
+  const write = y.tickFormat(4);
+  const placed = (values: readonly number[]): Place[] =>
+    values.map((value, index) => [x(days[index] ?? firstDay), y(value)]);
+  const names = apart(lines.map(({ values }) => y(values.at(-1) ?? 0)));
+  return {
+    points: points.map(({ value, isOut }, index) => ({
+      at: [x(days[index] ?? firstDay), y(value)],
+      isOut,
+    })),
+    lines: lines.map(({ name, values }, index) => ({
+      name,
+      points: placed(values),
+      nameAt: names[index] ?? 0,
+    })),
+    across: dayTicks([firstDay, lastDay]).map((day) => ({ at: x(day), label: dayInWords(day) })),
+    up: y.ticks(4).map((tick) => ({ at: y(tick), label: write(tick).replace("−", "-") })),
+  };
+}
+
+/** The plot for somebody who does not see it: from when to when, where the last stands, what is out. */
+export function plotWords({ title, unit, what, points, lines, places }: Series): string {
+  const [first, last] = [points[0], points.at(-1)];
+  if (!first || !last) return title;
+  const figure = (value: number): string => `${value.toFixed(places)} ${unit}`;
+  const out = points.filter(({ isOut }) => isOut).length;
+  const held = lines.map(
+    ({ name, values }) => `${name.toLowerCase()} ${figure(values.at(-1) ?? 0)}`,
+  );
+  return `${title}: ${what.toLowerCase()}, ${String(points.length)} from ${dayInWords(first.day)} to ${dayInWords(last.day)}; the last ${figure(last.value)}; ${held.join(", ")}; ${out === 0 ? "none" : String(out)} flagged.`;
+}

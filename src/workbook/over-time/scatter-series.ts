@@ -1,0 +1,99 @@
+/** How far the titres of each titration scatter, held against how far this hand usually does. */
+import { isProblem } from "../../core/problem/problem";
+import { scatterLimit } from "../../core/record/scatter-limit";
+import { pooledDeviation, squaresOfTitres, usualScatter } from "../../core/record/usual-scatter";
+import { fewestValues } from "../../core/record/control-chart";
+import { dayInWords } from "./day-words";
+import { type DatedTitration, comparable } from "./method";
+import type { RecordedTitration } from "../planning/read-titrations";
+import { are, counted, type Found, type Point } from "./series";
+
+const title = "Scatter of each titration";
+const shown = { title, unit: "mL", what: "Standard deviation of its titres" } as const;
+const source = "Limit: Shewhart s chart, factor B6 (ISO 7870-2; NIST/SEMATECH e-Handbook 6.3.2.1).";
+const places = 3;
+
+interface Scattered {
+  readonly row: DatedTitration;
+  readonly count: number;
+  /** mL. */
+  readonly deviation: number;
+}
+
+/** Its titres alone, brought to one mass where each has its own. */
+function scattered(row: DatedTitration): Scattered[] {
+  const squares = squaresOfTitres(row);
+  if (isProblem(squares) || squares.freedom < 1) return [];
+  return [{ row, count: squares.freedom + 1, deviation: pooledDeviation(squares) }];
+}
+
+/** The usual scatter without the titrations that are beyond the limit it sets, until none is. */
+function settled(all: readonly Scattered[]): number {
+  let kept = all;
+  for (;;) {
+    const sigma = usualScatter(
+      kept.map(({ row }) => row),
+      kept[0]?.row.titreStep,
+    );
+    if (isProblem(sigma)) return Number.NaN;
+    const within = kept.filter(({ count, deviation }) => deviation <= scatterLimit(count, sigma));
+    if (within.length === kept.length || within.length < 2) return sigma;
+    kept = within;
+  }
+}
+
+function sentenceOf(points: readonly Point[], limits: readonly number[], sigma: number): string {
+  const out = points.filter(({ isOut }) => isOut);
+  const usual = `${sigma.toFixed(places)} mL`;
+  const last = out.at(-1);
+  if (!last) return `All ${String(points.length)} titrations scatter as usual, ${usual}.`;
+  const limit = limits[points.indexOf(last)] ?? 0;
+  return `${String(out.length)} of ${String(points.length)} titrations ${out.length === 1 ? "scatters" : "scatter"} more than the usual ${usual} explains, the last on ${dayInWords(last.day)}, lot ${last.of}: ${last.value.toFixed(places)} mL, limit ${limit.toFixed(places)} mL.`;
+}
+
+export function scatterSeries(all: readonly RecordedTitration[]): Found {
+  const { rows, leftOut } = comparable(all);
+  const measured = rows.flatMap(scattered);
+  if (measured.length < fewestValues) {
+    const more = fewestValues - measured.length;
+    return {
+      kind: "too few",
+      ...shown,
+      leftOut,
+      sentence: `${counted(more, "more titration")} with two titres or more ${more === 1 ? "makes" : "make"} a chart of the scatter.`,
+    };
+  }
+  const sigma = settled(measured);
+  const limits = measured.map(({ count }) => scatterLimit(count, sigma));
+  const points = measured.map(({ row, deviation }, place): Point => {
+    const isOut = deviation > (limits[place] ?? Infinity);
+    return {
+      day: row.day,
+      value: deviation,
+      of: row.lot,
+      said: isOut ? "above its limit" : "as usual",
+      isOut,
+    };
+  });
+  const single = rows.length - measured.length;
+  return {
+    kind: "series",
+    ...shown,
+    summary: "none",
+    source,
+    places,
+    isOdd: points.some(({ isOut }) => isOut),
+    points,
+    lines: [
+      { name: "Usual", values: points.map(() => sigma) },
+      { name: "Limit", values: limits },
+    ],
+    leftOut: [
+      ...leftOut,
+      ...(single > 0
+        ? [`${counted(single, "titration")} with one titre ${are(single)} left out.`]
+        : []),
+    ],
+    sentence: sentenceOf(points, limits, sigma),
+  };
+}

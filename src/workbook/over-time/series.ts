@@ -1,0 +1,56 @@
+/** Figures in the order of time, with what they are held against, and what that comes to in a sentence. */
+
+export interface Point {
+  /** As a spreadsheet counts days. */
+  readonly day: number;
+  readonly value: number;
+  /** The lot, or the bottle. */
+  readonly of: string;
+  /** "in control", or what is odd about it. */
+  readonly said: string;
+  readonly isOut: boolean;
+}
+
+/** A limit, a centre, a line: a figure beside each point. */
+export interface Line {
+  readonly name: string;
+  readonly values: readonly number[];
+}
+
+interface Shown {
+  readonly title: string;
+  /** "mL", "mol/L", "mg KOH/g". */
+  readonly unit: string;
+  /** What the points are. */
+  readonly what: string;
+  /** In plain words first. */
+  readonly sentence: string;
+  /** Rows that are not among the points, in a sentence each. */
+  readonly leftOut: readonly string[];
+}
+
+export interface Series extends Shown {
+  readonly kind: "series";
+  /** Something to mind. */
+  readonly isOdd: boolean;
+  readonly points: readonly Point[];
+  readonly lines: readonly Line[];
+  /** Where its limits come from. */
+  readonly source: string;
+  /** The function that says the same of cells: CONTROL, STRENGTHON, none. */
+  readonly summary: "control" | "strength" | "none";
+  /** Decimals its figures are shown to. */
+  readonly places: number;
+}
+
+export interface TooFew extends Shown {
+  readonly kind: "too few";
+}
+
+export type Found = Series | TooFew;
+
+export const counted = (count: number, one: string, many = `${one}s`): string =>
+  `${String(count)} ${count === 1 ? one : many}`;
+
+/** Is, or are. */
+export const are = (count: number): string => (count === 1 ? "is" : "are");

@@ -1,0 +1,69 @@
+/** The task Over time in Chromium, by keyboard: sentences, charts, and the sheet it makes. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { screenFaults } from "../taskpane/page/checks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
+import { hasBrowser } from "./browser";
+import { bookOf, undo } from "./host-in-page";
+
+describe.runIf(hasBrowser)("the task Over time in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("goes by keyboard alone from the sentences to a sheet, and undo takes it back whole", async () => {
+    const { page, complaints } = await chromium.open({}, overTimeQuery);
+    await page.getByRole("heading", { level: 3, name: "Blanks" }).waitFor();
+    const before = await bookOf(page);
+    await overTimeScenes(page, () => Promise.resolve());
+    const after = await bookOf(page);
+    expect(after.sheets.map(({ name }) => name)).toContain("Over time");
+    await undo(page);
+    expect(await bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("says each chart in words to who cannot see it", async () => {
+    const { page } = await chromium.open({}, overTimeQuery);
+    await page.getByRole("heading", { level: 3, name: "Blanks" }).waitFor();
+    const spoken = await page
+      .locator("svg[role=img]")
+      .evaluateAll((all) => all.map((each) => each.getAttribute("aria-label")));
+    expect(spoken).toHaveLength(3);
+    expect(spoken[1]).toMatch(/^Blanks: mean blank of a titration, \d+ from 1 Sep 2026/);
+    await page.context().close();
+  });
+
+  for (const look of [
+    { width: 320, colorScheme: "light" },
+    { width: 340, colorScheme: "dark" },
+    // a pane of 340 px at 200 % zoom
+    { width: 170, colorScheme: "light" },
+  ] as const) {
+    it(`has no accessibility fault on any screen, fits and can be touched, at ${look.width} px, ${look.colorScheme}`, async () => {
+      const options = {
+        viewport: { width: look.width, height: 700 },
+        colorScheme: look.colorScheme,
+        reducedMotion: "reduce",
+      } as const;
+      const faults: string[] = [];
+      for (const [query, walk] of [
+        [overTimeQuery, overTimeScenes],
+        ["task=over-time", overTimeNothing],
+      ] as const) {
+        const { page } = await chromium.open(options, query);
+        await walk(page, async (name) => {
+          const found = await screenFaults(page, look.width);
+          faults.push(...found.map((fault) => `${name}: ${fault}`));
+        });
+        await page.context().close();
+      }
+      expect(faults).toEqual([]);
+    });
+  }
+});

@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import { chartsOf, drawable, nothingChosen } from "../../../src/taskpane/over-time/charts";
+import { plotWords, seriesPlot } from "../../../src/taskpane/over-time/plot";
+import { readRecord } from "../../../src/taskpane/over-time/read-record";
+import { sheetDay } from "../../../src/taskpane/widgets/day";
+import { sampleLogbook } from "../../../src/workbook/sample/logbook";
+import { openMemory } from "../../host/open-memory";
+
+const room = { left: 40, right: 240, top: 20, bottom: 160 };
+
+async function ofSample(chosen = nothingChosen) {
+  const found = await readRecord(openMemory(sampleLogbook()));
+  if (found.state !== "read") throw new Error("not read");
+  return chartsOf(found, chosen, sheetDay("2026-09-30"));
+}
+
+describe("the charts of the sample logbook", () => {
+  it("are of its scatter, its blanks and its bottle with the most checks", async () => {
+    const charts = await ofSample();
+    expect(drawable(charts).map(({ title }) => title)).toEqual([
+      "Scatter of each titration",
+      "Blanks",
+      "Titrant K-5, KOH",
+    ]);
+    expect(charts.titrants).toEqual(["K-6, KOH", "K-5, KOH"]);
+    expect(charts.oil.kind).toBe("too few");
+  });
+
+  it("follow the bottle that is chosen", async () => {
+    const charts = await ofSample({ titrant: "K-6, KOH", oil: "" });
+    expect(charts.strength.sentence).toBe("2 more checks of K-6 make a line.");
+  });
+
+  it("stand within the room there is, earlier days left of later ones", async () => {
+    for (const series of drawable(await ofSample())) {
+      const { points, lines } = seriesPlot(series, room);
+      const places = [...points.map(({ at }) => at), ...lines.flatMap((line) => line.points)];
+      for (const [x, y] of places) {
+        expect(x).toBeGreaterThanOrEqual(room.left);
+        expect(x).toBeLessThanOrEqual(room.right);
+        expect(y).toBeGreaterThanOrEqual(room.top);
+        expect(y).toBeLessThanOrEqual(room.bottom);
+      }
+      const across = points.map(({ at }) => at[0]);
+      expect(across).toEqual([...across].sort((a, b) => a - b));
+    }
+  });
+
+  it("keep the names of their lines a name's height apart", async () => {
+    for (const series of drawable(await ofSample())) {
+      const names = seriesPlot(series, room).lines.map(({ nameAt }) => nameAt);
+      const sorted = [...names].sort((a, b) => a - b);
+      for (const [place, at] of sorted.entries()) {
+        if (place > 0) expect(at - (sorted[place - 1] ?? 0)).toBeGreaterThanOrEqual(12.999);
+      }
+    }
+  });
+
+  it("are said in words as well, with the last figure and what is flagged", async () => {
+    const [scatter] = drawable(await ofSample());
+    if (!scatter) throw new Error("no scatter");
+    expect(plotWords(scatter)).toMatch(
+      /^Scatter of each titration: standard deviation of its titres, 8 from 1 Sep 2026 to 23 Sep 2026; .*flagged\.$/,
+    );
+  });
+});
