@@ -5,7 +5,7 @@ import { plotWords, seriesPlot } from "./plot";
 
 const width = 320;
 const height = 200;
-const room = { left: 46, right: 240, top: 24, bottom: 166 };
+const room = { left: 54, right: 240, top: 24, bottom: 166 };
 
 const path = line<readonly [number, number]>();
 const dot = symbol(symbolCircle, 36)() ?? "";
@@ -33,7 +33,7 @@ export function SeriesPlotView({ series, inMark }: SeriesPlotProps) {
       {plot.up.map(({ at, label }) => (
         <g key={label} transform={`translate(${String(room.left)},${String(at)})`}>
           <path className="series-grid" d={`M0,0H${String(room.right - room.left)}`} />
-          <text x={-6} y={4} textAnchor="end">
+          <text x={-5} y={4} textAnchor="end">
             {inMark(label)}
           </text>
         </g>

@@ -1,6 +1,6 @@
 /** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
 import { enter, type EnterAction } from "../stepped/entered";
-import { withTitrant, type TakenTitrant } from "./titrants/take-titrant";
+import { type TakenTitrant, withoutCheck, withTitrant } from "./titrants/take-titrant";
 import { type Draft, mostReadings, type Reading, type ReadingList } from "./draft";
 import { entryNames } from "./readings";
 import type { titration } from "./titration";
@@ -89,7 +89,11 @@ function reduced(draft: Draft, action: Action): Draft {
         action,
       );
     }
-    case "pick":
+    case "pick": {
+      const { way = draft.picked.way } = action.picked;
+      const isLeft = draft.picked.way === "kept" && way !== "kept";
+      return enter(isLeft ? withoutCheck(draft) : draft, action);
+    }
     case "write":
     case "go":
       return enter(draft, action);

@@ -36,6 +36,9 @@ function summaryOf(series: Series, days: Area, values: Area, today: number): str
   return series.summary === "strength" ? `=TITRE.STRENGTHON(${on},${of},${String(today)})` : "";
 }
 
+/** A figure on the sheet is read, not reckoned on: six digits say all it knows. */
+const figure = (value: number): number => Number(value.toPrecision(6));
+
 const heading = (value: string): BookCell => ({ value, style: "heading" });
 
 function tableRows(series: Series): (BookCell | null)[][] {
@@ -46,8 +49,8 @@ function tableRows(series: Series): (BookCell | null)[][] {
     ...points.map(({ day, of, value, said }, place): BookCell[] => [
       { value: Math.floor(day), format: "yyyy-mm-dd" },
       { value: of },
-      { value, format },
-      ...lines.map(({ values }): BookCell => ({ value: values[place] ?? 0, format })),
+      { value: figure(value), format },
+      ...lines.map(({ values }): BookCell => ({ value: figure(values[place] ?? 0), format })),
       { value: said },
     ]),
   ];

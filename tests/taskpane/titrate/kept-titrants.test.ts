@@ -1,6 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { offersOf } from "../../../src/taskpane/titrate/titrants/kept-titrants";
-import { titrantRecordOf, wantsOfKeeping } from "../../../src/taskpane/titrate/titrants/keep-titrant";
+import {
+  titrantRecordOf,
+  wantsOfKeeping,
+} from "../../../src/taskpane/titrate/titrants/keep-titrant";
 import { aboutTitrant } from "../../../src/taskpane/titrate/nudges/titrant";
 import { recordOf } from "../../../src/taskpane/titrate/record";
 import { sheetDay } from "../../../src/taskpane/widgets/day";
@@ -66,6 +69,19 @@ describe("titrants on offer", () => {
     expect(record).toMatchObject({ titrantBase: "KOH", strengthSetBy: "KHP" });
     expect(record?.molarity.toNumber()).toBe(0.0981);
     expect(record?.titrantPercent?.toNumber()).toBe(0.42);
+  });
+});
+
+describe("a titrant that was taken, and is then known in another way", () => {
+  it("keeps its bottle, and neither the day nor the ± of the check before", () => {
+    const [offer] = offersOf(titrantHistories([check("2026-09-27", 0.0981)]), today);
+    if (!offer) throw new Error("no offer");
+    const taken = after(draftOf(but({})), { do: "take-titrant", taken: offer.taken });
+    const anew = after(taken, { do: "pick", picked: { way: "phthalate" } });
+    expect(anew.words).toMatchObject({ bottle: "K-5", checkedOn: "" });
+    expect(anew.typed.strengthPercent).toBe("");
+    const other = after(taken, { do: "pick", picked: { base: "NaOH" } });
+    expect(other.words.checkedOn).toBe("2026-09-27");
   });
 });
 

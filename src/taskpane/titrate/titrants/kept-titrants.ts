@@ -20,7 +20,7 @@ export interface Offer {
 /** More bottles are not in use at once. */
 const mostOffered = 4;
 /** Of a strength that is taken in. */
-const strengthDigits = 5;
+const strengthDigits = 4;
 
 const percentWords = (percent: number | undefined): string =>
   percent === undefined ? ", ± not known" : `, ± ${digits(percent, 2)} %`;

@@ -23,3 +23,13 @@ export const withTitrant = (draft: Draft, taken: TakenTitrant): Draft => ({
   },
   typed: { ...draft.typed, kept: taken.strength, strengthPercent: taken.percent },
 });
+
+/**
+ * Known in another way now: day and ± were those of the check that was kept. The bottle stays, since it
+ * is most often the same one that is checked anew.
+ */
+export const withoutCheck = (draft: Draft): Draft => ({
+  ...draft,
+  words: { ...draft.words, checkedOn: "", howKnown: "" },
+  typed: { ...draft.typed, strengthPercent: "" },
+});

@@ -1,4 +1,5 @@
 /** The titrants of the table Titrants, each a button that takes it into this titration. */
+import { Together } from "../../widgets/together";
 import type { Offer } from "../titrants/kept-titrants";
 import { useDesk, useMark } from "./desk";
 
@@ -29,7 +30,9 @@ export function KeptTitrants({ offers }: { offers: readonly Offer[] }) {
         >
           <strong>{inMark(offer.name)}</strong>
           <span className="unseen">. </span>
-          <span className="soft">{inMark(offer.about)}</span>
+          <span className="soft">
+            <Together>{inMark(offer.about)}</Together>
+          </span>
         </button>
       ))}
     </fieldset>
