@@ -35,7 +35,7 @@ const grid = [
   "Larger",
   "100%",
 ];
-const tasks = ["This cell", "Titrate", "Batch", "What if", "Logbook", "Share"];
+const tasks = ["This cell", "Titrate", "Batch", "What if", "Logbook", "Over time", "Share"];
 
 describe.runIf(hasBrowser)("the workbench by keyboard", () => {
   let served: Served;

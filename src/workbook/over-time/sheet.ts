@@ -11,7 +11,7 @@ const rowsAbove = 3;
 /** Rows that the longest summary fills. */
 const summaryRows = 12;
 /** A table is no wider than this; the summary stands right of it. */
-export const summaryColumn = 7;
+const summaryColumn = 7;
 
 export interface Section {
   readonly series: Series;

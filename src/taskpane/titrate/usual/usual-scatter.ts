@@ -2,7 +2,7 @@
  * How this hand scattered before: the titrations on record that are like the one at hand, pooled. The
  * figures are those of the day it was begun, so that an old row never changes by what comes later.
  */
-import { computed, exact } from "../../../core/exact/exact";
+import { computed } from "../../../core/exact/exact";
 import { range } from "../../../core/exact/lists";
 import { isProblem } from "../../../core/problem/problem";
 import type { Millilitre } from "../../../core/quantity/quantity";
@@ -14,6 +14,7 @@ import { timesApart } from "../../../core/replicates/lone-reading";
 import { judgement } from "../../../core/replicates/judgement";
 import { replicateSet } from "../../../core/replicates/outlier-test";
 import { meanBlank } from "../../../core/titration/corrected-titre";
+import { isSameMethod } from "../../../workbook/over-time/method";
 import type { OnRecord, RecordedTitration } from "../../../workbook/planning/read-titrations";
 import { sheetDay } from "../../widgets/day";
 import type { Draft } from "../draft";
@@ -40,9 +41,6 @@ const fewestFreedom = 10;
 /** Of one titration of three titres. */
 const freedomOfThree = 2;
 
-/** A titrant twice as strong makes drops count twice as much: rows beyond that are another method. */
-const withinFactor = exact(2);
-
 /** Digits that the row keeps of it. */
 const digitsKept = 4;
 
@@ -50,12 +48,6 @@ interface Method {
   readonly strength: Strength;
   readonly step: Millilitre;
 }
-
-const isLike = (row: RecordedTitration, { molarity }: Strength, step: Millilitre): boolean =>
-  row.titreStep?.eq(step) === true &&
-  row.molarity !== undefined &&
-  row.molarity.lte(molarity.times(withinFactor)) &&
-  molarity.lte(row.molarity.times(withinFactor));
 
 /** The row that this very draft became. */
 function isItself(row: RecordedTitration, draft: Draft, day: number): boolean {
@@ -88,7 +80,7 @@ const alike = (rows: readonly RecordedTitration[], draft: Draft, { strength, ste
   const today = sheetDay(draft.begunOn);
   return rows.filter(
     (row) =>
-      isLike(row, strength, step) &&
+      isSameMethod(row, { molarity: strength.molarity, titreStep: step }) &&
       (row.day === undefined || row.day <= today) &&
       !isItself(row, draft, today) &&
       !isProblem(usualFreedom([row])),
