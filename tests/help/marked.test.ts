@@ -24,7 +24,7 @@ describe("a fact of the trade", () => {
     ["mistakes.html", /emulsion that is hard to wash/],
     ["sampletoweigh.html", /twenty of the smallest steps/],
     ["titrant.html", /away from light/],
-    ["titrant.html", /each week of use/],
+    ["titrant.html", /a known oil comes out differently/],
     ["chargepercent.html", /are in use/],
     ["concordant.html", /is usual with a 25 or 50 mL burette/],
     ["pretreatment.html", /a second step\./],

@@ -6,6 +6,7 @@ import { hosting } from "./hosting";
 import { install } from "./install";
 import { logbook } from "./logbook";
 import { mistakesPage } from "./mistakes";
+import { overTime } from "./over-time";
 import { privacy } from "./privacy";
 import { sharing } from "./sharing";
 import { titrant } from "./titrant";
@@ -15,6 +16,7 @@ export const guides: readonly Guide[] = [
   firstTitration,
   titrant,
   uncertainty,
+  overTime,
   mistakesPage,
   logbook,
   sharing,

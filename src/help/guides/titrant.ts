@@ -58,7 +58,7 @@ export const titrant: Guide = {
     heading("Keep it"),
     points(
       "Tightly closed, in plastic, away from light, with its strength and the day it was measured (common practice, no source).",
-      "Measure it again each week of use, and whenever a known oil comes out differently (common practice, no source).",
+      "Keep each check in the table _Titrants_, with _Keep this titrant in Titrants_ in the titrant step: after three its own line says when it is old, and no number of days does ([Over time](over-time.html)). Measure it at once when a known oil comes out differently (common practice, no source).",
     ),
   ],
 };

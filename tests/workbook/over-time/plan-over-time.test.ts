@@ -48,6 +48,40 @@ describe("the charts on a sheet", () => {
     expect(first?.content).toMatchObject({ kind: "value", value: 0.15 });
   });
 
+  it("are drawn of the figures' own cells, days along the bottom, below their table", async () => {
+    const host = openMemory(sampleLogbook());
+    const wanted = await asked(host);
+    const can = await host.capabilities();
+    if (isFault(can)) throw new Error("no answer");
+    const drawing = Object.assign(Object.create(host) as MemoryHost, {
+      capabilities: () => Promise.resolve({ ...can, hasCharts: true }),
+    });
+    const plan = await planOverTime(drawing, wanted);
+    if (plan.kind !== "plan") throw new Error(plan.sentence);
+    const written = plan.steps.find((step) => step.do === "set-cells");
+    if (written?.do !== "set-cells") throw new Error("nothing written");
+    const charts = plan.steps.flatMap((step) => (step.do === "add-chart" ? [step] : []));
+    expect(charts.map(({ title }) => title)).toEqual(wanted.series.map(({ title }) => title));
+    for (const [place, { across, lines, place: over }] of charts.entries()) {
+      const series = wanted.series[place];
+      const at = (row: number, column: number): unknown => {
+        const content = written.contents[row]?.[column];
+        return content?.kind === "value" ? content.value : undefined;
+      };
+      expect(across.rows).toBe(series?.points.length);
+      for (const [point, { day, value }] of (series?.points ?? []).entries()) {
+        expect(at(across.row + point, across.column)).toBe(Math.floor(day));
+        const first = lines[0]?.values;
+        expect(at((first?.row ?? 0) + point, first?.column ?? 0)).toBeCloseTo(value, 6);
+      }
+      expect(lines.map(({ name }) => name)).toEqual([
+        series?.what,
+        ...(series?.lines.map(({ name }) => name) ?? []),
+      ]);
+      expect(over.row).toBeGreaterThanOrEqual(across.row + across.rows);
+    }
+  });
+
   it("are no charts where the program draws none, and the plan says so", async () => {
     const host = openMemory(sampleLogbook());
     const wanted = await asked(host);
