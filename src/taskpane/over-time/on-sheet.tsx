@@ -69,7 +69,7 @@ export function OnSheet({ host, charts, today, inMark }: OnSheetProps) {
           setOpen(false);
         }}
       >
-        Leave it
+        Close
       </Button>
     </section>
   );

@@ -39,6 +39,9 @@ function summaryOf(series: Series, days: Area, values: Area, today: number): str
 /** A figure on the sheet is read, not reckoned on: six digits say all it knows. */
 const figure = (value: number): number => Number(value.toPrecision(6));
 
+/** Nothing here is typed. */
+const style = "calculated";
+
 const heading = (value: string): BookCell => ({ value, style: "heading" });
 
 function tableRows(series: Series): (BookCell | null)[][] {
@@ -47,13 +50,26 @@ function tableRows(series: Series): (BookCell | null)[][] {
   return [
     ["Day", "Of", `${what}, ${unit}`, ...lines.map(({ name }) => name), "Said"].map(heading),
     ...points.map(({ day, of, value, said }, place): BookCell[] => [
-      { value: Math.floor(day), format: "yyyy-mm-dd" },
-      { value: of },
-      { value: figure(value), format },
-      ...lines.map(({ values }): BookCell => ({ value: figure(values[place] ?? 0), format })),
-      { value: said },
+      { value: Math.floor(day), format: "yyyy-mm-dd", style },
+      { value: of, style },
+      { value: figure(value), format, style },
+      ...lines.map(({ values }): BookCell => ({
+        value: figure(values[place] ?? 0),
+        format,
+        style,
+      })),
+      { value: said, style },
     ]),
   ];
+}
+
+/** The formula beside the headings, and the look of the cells it fills. */
+function addSummary(section: (BookCell | null)[][], formula: string, format: string): void {
+  for (let at = 0; at < summaryRows; at += 1) {
+    const row = (section[rowsAbove - 1 + at] ??= []);
+    while (row.length < summaryColumn) row.push(null);
+    row.push(at === 0 ? { formula, style } : { style }, { style, format });
+  }
 }
 
 /** @param hasCharts room is left for a chart under each table */
@@ -73,17 +89,13 @@ export function overTimeSheet(
       rows: count,
       columns: 1,
     });
-    const section = [
+    const section: (BookCell | null)[][] = [
       [{ value: series.title, style: "title" } as const],
       [{ value: `${series.sentence} ${series.source}`, style: "words" } as const],
       ...tableRows(series),
     ];
     const formula = summaryOf(series, column(0), column(2), today);
-    const headings = section[rowsAbove - 1] ?? [];
-    if (formula !== "") {
-      while (headings.length < summaryColumn) headings.push(null);
-      headings.push({ formula });
-    }
+    if (formula !== "") addSummary(section, formula, digitsOf(series));
     const length = Math.max(section.length, rowsAbove + summaryRows) + 1;
     const chart = { row: top + length, column: 0, rows: chartRows, columns: summaryColumn };
     const whole = length + (hasCharts ? chartRows + 1 : 0);
