@@ -4,18 +4,15 @@
  * slip of any size from a test, so that how far they lie apart counts too.
  */
 import { atMost } from "../exact/compare";
-import { computed, type Exact, exact } from "../exact/exact";
+import { computed, type Exact } from "../exact/exact";
 import { largest, range } from "../exact/lists";
 import type { UsualScatter } from "../record/pooled-scatter";
+import { threeDrops, threeSteps } from "../reference/agreement";
 import { deviations } from "./deviations";
 import { outlierTest, type ReplicateSet, riskAt } from "./outlier-test";
 import { studentT } from "./student-t";
 
 export type Mark = "agrees" | "suspect" | "apart" | "not tested";
-
-/** Readings farther apart than three drops of 0.05 mL, or three steps, do not agree (common practice, no source). */
-export const threeDrops = exact("0.15");
-export const steps = 3;
 
 /** Two as far from the mean as each other, but for a rounding error. */
 const tie = 1 - 1e-10;
@@ -72,7 +69,7 @@ function byRecord(set: ReplicateSet, usual: UsualScatter): Judgement {
 
 /** How far apart readings may lie that agree, mL: three drops, or three steps. */
 export const limitApart = ({ step }: ReplicateSet): Exact =>
-  largest([threeDrops, step.times(steps)]);
+  largest([threeDrops, step.times(threeSteps)]);
 
 /** By this set alone: one outlier test, and whatever it says, how far the others lie apart. */
 function byItself(set: ReplicateSet): Judgement {

@@ -1,5 +1,5 @@
 /** What a set of replicates is worth, in helper cells, as the core judges it. */
-import { steps, threeDrops } from "../../../core/replicates/judgement";
+import { threeDrops, threeSteps } from "../../../core/reference/agreement";
 import type { TwinArgument } from "../../../functions/twin";
 import { cellsOf } from "./list";
 import { outlierText, type TestText } from "./outlier-text";
@@ -41,7 +41,7 @@ export function judgementText(reading: Reading, columns: ReplicateColumns): Judg
   const test = outlierText(reading, columns);
   const explained = (count: string): string =>
     `TINV(${risk}/${count},${freedom})*${usual}*SQRT((${count}-1)/${count})`;
-  const drops = `MAX(${figure(threeDrops)},${steps}*${test.step})`;
+  const drops = `MAX(${figure(threeDrops)},${threeSteps}*${test.step})`;
   const allowed = helper(
     "what counts as agreement, mL",
     reading.guarded(when(hasRecord, explained(n), drops)),
