@@ -8,7 +8,7 @@ import { Chance } from "../endurance/chance";
 import { filesUnder } from "../rules/sources-of";
 import { isRefused } from "./compiled";
 import { type Mutation, mutationsOf } from "./mutations";
-import { MutatedSuite } from "./run";
+import { MutatedSuite, unending } from "./run";
 
 const { values } = parseArgs({
   options: {
@@ -41,7 +41,7 @@ function described({ file, start, end, text }: Mutation): string {
 }
 
 async function main(): Promise<void> {
-  const suite = await MutatedSuite.open();
+  let suite = await MutatedSuite.open();
   const whole = (await suite.noticedBy("quick")) ?? (await suite.noticedBy("thorough"));
   if (whole !== undefined) throw new Error(`The suite fails without any mutation: ${whole}`);
   let survivors = 0;
@@ -56,6 +56,8 @@ async function main(): Promise<void> {
       (isRefused(mutation) ? "the compiler" : undefined) ??
       (await suite.noticedBy("thorough", mutation));
     if (by === undefined) survivors += 1;
+    // what runs without end is left to itself, until the command ends
+    if (by === unending) suite = await MutatedSuite.open();
     console.log(`${String(number)} ${by ?? "SURVIVED"}\n    ${described(mutation)}`);
   }
   await suite.close();
@@ -65,4 +67,4 @@ async function main(): Promise<void> {
   );
 }
 
-void main();
+void main().then(() => process.exit());

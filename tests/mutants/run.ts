@@ -10,6 +10,10 @@ const folders = ["core", "functions", "published", "second-opinion"];
 const thorough = /hostile|laws|coverage|false-alarms|section-seven|number-meant/;
 const isThorough = ({ moduleId }: TestSpecification): boolean => thorough.test(moduleId);
 
+/** No part takes so long, ms; a loop that a mutation leaves without end takes for ever. */
+const longest = 600_000;
+export const unending = "no test: the work never ended";
+
 export type Part = "quick" | "thorough";
 
 export class MutatedSuite {
@@ -31,7 +35,7 @@ export class MutatedSuite {
         isolate: false,
         pool: "threads",
         maxWorkers: 1,
-        testTimeout: 60_000,
+        testTimeout: longest,
         reporters: [{}],
         include: folders.map((each) => `tests/${each}/**/*.test.ts`),
       },
@@ -60,8 +64,12 @@ export class MutatedSuite {
     const specifications = (await this.vitest.globTestSpecifications()).filter(
       (each) => isThorough(each) === (part === "thorough"),
     );
-    const { testModules, unhandledErrors } =
-      await this.vitest.runTestSpecifications(specifications);
+    const ended = await Promise.race([
+      this.vitest.runTestSpecifications(specifications),
+      new Promise<undefined>((late) => setTimeout(late, longest, undefined).unref()),
+    ]);
+    if (!ended) return unending;
+    const { testModules, unhandledErrors } = ended;
     for (const module of testModules) {
       const at = module.moduleId.slice(root.length);
       for (const test of module.children.allTests("failed")) return `${at}: ${test.fullName}`;

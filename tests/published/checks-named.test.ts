@@ -24,3 +24,21 @@ describe("where a check is printed", () => {
     expect(same.map((each) => each.where.slice(0, where.length))).toContain(where);
   });
 });
+
+describe("how near a check must come", () => {
+  /** "(within 2 %)", "(printed cut off, within 0.01 %)", "(within 1e-9)": relative. */
+  function saidIn(name: string): number {
+    const [, figure, percent] = /within ([\d.e-]+)( %)?\)/.exec(name) ?? [];
+    return Number(figure ?? 0) / (percent === undefined ? 1 : 100);
+  }
+
+  it.each(checks)("is what its name says, or the digits printed: $check", ({ check, within }) => {
+    expect(within ?? 0).toBeCloseTo(saidIn(check), 14);
+  });
+
+  it("is said in the names of some, and not in those of most", () => {
+    const said = checks.filter(({ check }) => saidIn(check) > 0).length;
+    expect(said).toBeGreaterThan(3);
+    expect(said).toBeLessThan(checks.length / 4);
+  });
+});
