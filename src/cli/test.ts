@@ -4,19 +4,22 @@
  * fills the time. `-- --strict` looks at types, lint and format as well, as CI does.
  */
 import { ofText } from "./proving/of-text";
-import { sideBySide, type Work } from "./proving/side-by-side";
+import { inTurn, sideBySide, type Work } from "./proving/side-by-side";
 
 const onBuild: readonly Work[] = [{ command: "vitest run --project browser --project built" }];
 
-const whole: readonly Work[] = [
+const onText = process.argv.includes("--strict") ? ofText : [];
+
+await sideBySide([
   { command: "webpack --mode production", then: onBuild },
-  { command: "tsx src/cli/docs.ts --check", isPatient: true },
-  { command: "tsx src/cli/samples.ts --check", isPatient: true },
+  ...inTurn([
+    { command: "tsx src/cli/docs.ts --check" },
+    { command: "tsx src/cli/samples.ts --check" },
+    ...onText,
+  ]),
   {
     command:
       "vitest run --project spreadsheet --project engine --project endurance --project unit*",
     isPatient: true,
   },
-];
-
-await sideBySide(process.argv.includes("--strict") ? [...whole, ...ofText] : whole);
+]);

@@ -1,6 +1,6 @@
 /** Programs side by side: none that fails is lost, whatever the others do. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { sideBySide } from "../../src/cli/proving/side-by-side";
+import { inTurn, sideBySide } from "../../src/cli/proving/side-by-side";
 
 const says = (words: string, code = 0) => ({
   command: `node -e console.log("${words}");process.exitCode=${String(code)}`,
@@ -39,6 +39,20 @@ describe("programs side by side", () => {
     expect(said).not.toContain("behind");
     expect(said.lastIndexOf("\nbroken\n")).toBeGreaterThan(said.indexOf("\nsecond\n"));
     expect(lines.at(-1)).toContain(`FAILED: ${broken.command}`);
+  });
+
+  it("go on in turn after one that failed, and end with 1", async () => {
+    await sideBySide(inTurn([says("one"), says("two", 1), says("three")]));
+    expect(process.exitCode).toBe(1);
+    const said = lines.join("\n");
+    const began = ["one", "two", "three"].map((word) =>
+      said.indexOf(`begun: ${says(word, word === "two" ? 1 : 0).command}`),
+    );
+    expect(began).toEqual([...began].sort((a, b) => a - b));
+    expect(began).not.toContain(-1);
+    expect(said).toContain("\nthree\n");
+    expect(lines.at(-1)).toContain('log("two")');
+    expect(lines.at(-1)).not.toContain('log("three")');
   });
 
   it("end with 1 when a program is not there", async () => {

@@ -13,6 +13,13 @@ export interface Work {
   readonly isPatient?: boolean;
   /** Begun once this has gone well. */
   readonly then?: readonly Work[];
+  /** Begun once this has ended, whatever became of it. */
+  readonly after?: readonly Work[];
+}
+
+/** One after the other, whatever becomes of each: what has time, and would be in the way of the rest. */
+export function inTurn([first, ...others]: readonly Work[]): readonly Work[] {
+  return first ? [{ ...first, after: inTurn(others) }] : [];
 }
 
 interface Ended {
@@ -50,7 +57,8 @@ async function failures(works: readonly Work[]): Promise<readonly Ended[]> {
       const { command, said, isWell } = end;
       if (isWell) console.log(`${said}well: ${command} (${seconds(began)})`);
       else console.log(`FAILED: ${command} (${seconds(began)}): what it says stands at the end`);
-      return isWell ? failures(work.then ?? []) : [end];
+      const next = await failures([...(isWell ? (work.then ?? []) : []), ...(work.after ?? [])]);
+      return isWell ? next : [end, ...next];
     }),
   );
   return all.flat();
