@@ -148,7 +148,8 @@ describe("formulas of added columns", () => {
       }),
       { numRuns: times(250) },
     );
-    expect(seen).toBeGreaterThan(6614);
+    // nine or more of a layout
+    expect(seen).toBeGreaterThan(times(250) * 9);
     expect(inBrackets).toBeGreaterThan(20);
   });
 
