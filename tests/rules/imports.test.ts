@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cyclesOf } from "./cycles-of";
+import { doors, houseOf, imported, isThroughDoor } from "./doors";
 import { exceptions, isWithin, mayImport, roomOf } from "./rooms";
 import { codeOf, filesUnder, importsOf, meantBy, type SourceFile } from "./sources-of";
 
@@ -25,6 +26,32 @@ describe("the architecture", () => {
       importsOf(file).filter((it) => it.startsWith("src/") && !mayImport(file.path, it)),
     );
     expect(found).toEqual([]);
+  });
+
+  it("has rooms that are entered by their doors", () => {
+    const meant = meantBy(files);
+    const found = offences((file) =>
+      importsOf(file)
+        .map(meant)
+        .filter((it) => it.startsWith("src/") && !isThroughDoor(file.path, it)),
+    );
+    expect(found).toEqual([]);
+  });
+
+  it("has no door that nobody uses", () => {
+    const meant = meantBy(files);
+    const used = new Set(
+      files.flatMap((file) =>
+        importsOf(file)
+          .map(meant)
+          .filter((it) => houseOf(it) !== houseOf(file.path))
+          .flatMap((it) => [imported(it), `${imported(it)} for ${houseOf(file.path)}`]),
+      ),
+    );
+    const idle = doors
+      .map(([file, to]) => (to === undefined ? file : `${file} for ${to}`))
+      .filter((it) => !used.has(it));
+    expect(idle).toEqual([]);
   });
 
   it("takes nothing from the tests", () => {

@@ -1,7 +1,7 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
 import { counted as many } from "../../sheet/counted";
 import { ofTheBook } from "../../adopt/recheck/reporting/caution";
-import { andList } from "../../adopt/recheck/reporting/and-list";
+import { andList } from "../../sheet/and-list";
 import { mostTries } from "../../adopt/recheck/judging/explained";
 import type {
   DoseState,

@@ -1,5 +1,5 @@
 /** Why a figure that a row holds could not be worked out: what is missing for it, in words. */
-import { andList } from "./and-list";
+import { andList } from "../../../sheet/and-list";
 import type { MappedColumn } from "../../recognising/mapping";
 import { type RoleId, roleOf } from "../../recognising/roles";
 import type { CheckedFigure } from "../judging/checked";

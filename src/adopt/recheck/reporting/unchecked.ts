@@ -1,5 +1,5 @@
 /** Rows that were not checked, gathered by reason. */
-import { andList } from "./and-list";
+import { andList } from "../../../sheet/and-list";
 import type { Unchecked } from "./finding";
 
 export class UncheckedRows {

@@ -13,7 +13,7 @@ import { counted } from "../../../sheet/counted";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
 import { ofTheBook } from "../../../adopt/recheck/reporting/caution";
-import { andList } from "../../../adopt/recheck/reporting/and-list";
+import { andList } from "../../../sheet/and-list";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { uncheckedWords } from "../../../adopt/recheck/reporting/unchecked";
