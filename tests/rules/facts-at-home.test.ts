@@ -13,6 +13,7 @@ const facts: readonly (readonly [fact: string, home: string, digits: RegExp])[] 
     "src/sheet/serial-days.ts",
     /\b(25_?569|86_?400_?000)\b|Date\.UTC\(1899, 11, 30\)/,
   ],
+  ["the last day that has a number", "src/core/reference/limits.ts", /\b2_?958_?46[56]\b/],
   ["the density of methanol", "src/core/reference/liquids.ts", /\b(0\.7914|791\.4)\b/],
   // As a value: in an example it is what a person types or reads.
   [

@@ -2,12 +2,14 @@
  * Grams of lye as pure base: a charge as weighed less what its assay takes, a titrant by its own. Where
  * one lye of unknown assay is in burette and vessel, both as weighed, the assay cancels in the dose.
  */
+import { assayCancels } from "../recognising/basis";
 import type { Part } from "./part";
 import type { Sources } from "./sources";
 
 const pure: Part = () => "100";
 const inUnderstand = "say it in Understand";
 
+/** A formula has to name its base: not known to be another is not enough. */
 const isOneLye = ({ onlyBase, onlyTitrantBase }: Sources): boolean =>
   onlyBase !== undefined && onlyBase.name === onlyTitrantBase?.name;
 
@@ -41,8 +43,6 @@ export function forDose(s: Sources): Sources {
     s.assay === undefined &&
     s.molarity === undefined &&
     s.titres !== undefined &&
-    s.strengthBasis === "as weighed" &&
-    s.charge?.basis === "as weighed" &&
-    isOneLye(s);
+    assayCancels(isOneLye(s), s.strengthBasis, s.charge?.basis);
   return cancels ? { ...s, assay: pure } : s;
 }

@@ -7,6 +7,7 @@ import { columnOf, columnsOf, isKnown, type LogbookMapping } from "../recognisin
 import type { SheetCells } from "../recognising/sheet-cells";
 import type { RecheckReport } from "./reporting/finding";
 import { Lots } from "./lots";
+import { doseRoles } from "./reading/figure-roles";
 import { rowReader } from "./reading/read-rows";
 import { TableCheck } from "./table-check";
 import { Tally } from "./reporting/tally";
@@ -43,9 +44,7 @@ function assayIn(logbooks: readonly Logbook[]): number | undefined {
 }
 
 const holdsDoses = ({ mapping }: Logbook): boolean =>
-  (["acidDose", "reactionDose", "catalyst", "catalystRate"] as const).some(
-    (role) => columnOf(mapping, role) !== undefined,
-  );
+  doseRoles.some((role) => columnOf(mapping, role) !== undefined);
 
 export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, RecheckReport> {
   const of = logbooks.reduce(

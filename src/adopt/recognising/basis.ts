@@ -2,6 +2,7 @@
  * What grams of lye mean: of the pure base, or of the lye as it comes out of its bag. A charge of 7 g/L
  * as weighed is 6.3 g/L of pure base where the lye is 90 %.
  */
+import type { Base } from "../../core/reference/bases";
 import type { RoleId } from "./roles";
 import type { Basis, LogbookMapping, MappedColumn } from "./shape";
 
@@ -22,6 +23,17 @@ export function doseBasisOf({ basis, heading }: MappedColumn): Basis | undefined
   if (/\bweighed\b|\b(?!100)\d+(?:[.,]\d+)?\s*%\s*pure\b/i.test(heading)) return "as weighed";
   return basisNamed(heading);
 }
+
+/** May burette and vessel hold one lye? What is not known of either speaks for it. */
+export const mayBeOneLye = (titrant: Base | undefined, catalyst: Base | undefined): boolean =>
+  !titrant || !catalyst || titrant.name === catalyst.name;
+
+/** Of one lye in burette and vessel, both in grams as weighed, the assay cancels in the dose. */
+export const assayCancels = (
+  isOneLye: boolean,
+  strength: Basis | undefined,
+  charge: Basis | undefined,
+): boolean => isOneLye && strength === "as weighed" && charge === "as weighed";
 
 /** Of a role, in its column or as the one figure for all rows. */
 export const basisOf = ({ columns, constants }: LogbookMapping, role: RoleId): Basis | undefined =>

@@ -1,7 +1,7 @@
 /** What the arithmetic still needs to be told, in words. */
 import { columnLetters } from "../../sheet/cell-name";
 import { amountWord } from "./answers";
-import { basisOf } from "./basis";
+import { assayCancels, basisOf, mayBeOneLye } from "./basis";
 import { columnOf, isKnown, type LogbookMapping } from "./mapping";
 import { type RoleId, roleOf } from "./roles";
 import { heldCell, type SheetCells } from "./sheet-cells";
@@ -49,8 +49,8 @@ function unitLacks(
   return [...ofColumns, ...ofFigures];
 }
 
-/** One lye in burette and vessel, both as weighed: its assay cancels in the dose. */
-function assayCancels(mapping: LogbookMapping): boolean {
+/** By what is said for the whole logbook. */
+function needsNoAssay(mapping: LogbookMapping): boolean {
   const word = (role: RoleId): string => {
     const from = mapping.constants.find((each) => each.role === role)?.from;
     return from?.kind === "typed" ? from.value : "";
@@ -58,11 +58,10 @@ function assayCancels(mapping: LogbookMapping): boolean {
   const named = soleBase(mapping);
   const titrant = baseWritten(word("titrantBase")) ?? named.titrant;
   const catalyst = baseWritten(word("base")) ?? named.catalyst;
-  const isOther = titrant && catalyst && titrant.name !== catalyst.name;
-  return (
-    !isOther &&
-    basisOf(mapping, "strength") === "as weighed" &&
-    basisOf(mapping, "baseCharge") === "as weighed"
+  return assayCancels(
+    mayBeOneLye(titrant, catalyst),
+    basisOf(mapping, "strength"),
+    basisOf(mapping, "baseCharge"),
   );
 }
 
@@ -118,7 +117,7 @@ export function lacks(mapping: LogbookMapping, cells?: SheetCells): Lack[] {
     if (knows("catalyst", "catalystRate") && !knows("baseCharge"))
       lacking(["baseCharge"], "What is the base charge?");
     basisLacks("baseCharge", "the base charge");
-    if (!knows("assay") && !assayCancels(mapping))
+    if (!knows("assay") && !needsNoAssay(mapping))
       lacking(["assay"], "What is the assay of the lye?");
   }
   return found;

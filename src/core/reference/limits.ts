@@ -31,6 +31,9 @@ const between = <U extends Unit>(
   hints: Pick<Limits, "ifBelow" | "ifAbove"> = {},
 ): Limits<U> => ({ unit, from, fromIncluded: true, to, ...hints });
 
+/** 31 December 9999: the last day that spreadsheets have a number for. */
+export const lastDay = 2_958_465;
+
 export const limits = {
   reading: above("mL", "0", "1000"),
   molarity: above("mol/L", "0", "2", {
@@ -64,8 +67,8 @@ export const limits = {
   usualFreedom: between("fraction", "1", "1000", {
     ifAbove: "more makes no difference: write 1000",
   }),
-  /** A day as the spreadsheet counts them; the last is that of the year 9999. */
-  day: above("fraction", "0", "2958465"),
+  /** A day as the spreadsheet counts them. */
+  day: above("fraction", "0", String(lastDay)),
   controlValue: above("fraction", "0", "1000000"),
   controlStep: above("fraction", "0", "10"),
   baseline: between("fraction", "2", "1000"),

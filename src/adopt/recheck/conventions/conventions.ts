@@ -1,6 +1,6 @@
 /**
- * Ways of keeping a logbook that are all right: what a strength or a charge in grams means, which
- * density stands behind a litre. Each is another reading of what the row gives, so that all that
+ * Ways of keeping a logbook that are all right: whose assay comes off in an acid value, which density
+ * stands behind a litre. What grams of lye mean is said or answered (basis-answers.ts). Each is another reading of what the row gives, so that all that
  * follows, what should be there and what a mistake did included, is in the maker's own convention.
  */
 import { densityAt } from "../../../core/batch/density";
@@ -10,12 +10,11 @@ import { type Oil, oilOfDensity } from "../../../core/reference/oils";
 import type { Readings } from "../reading/readings";
 
 export interface Convention {
-  /** The titrant's grams are of the flake that the batch is made with: its assay comes off. */
-  readonly strengthAsWeighed: boolean;
-  /** So it does in the acid value and % FFA; many leave it on there, since the dose has none of it. */
+  /**
+   * The titrant's grams are of the flake that the batch is made with, and its assay comes off in the acid
+   * value and % FFA; many leave it on there, since the dose has none of it.
+   */
   readonly acidAsWeighed: boolean;
-  /** The charge is as weighed out, not as pure base. */
-  readonly chargeAsWeighed: boolean;
   /** The lye for the acid is by a published coefficient, not a mole for a mole of oleic acid. */
   readonly byCoefficient: boolean;
   /** kg/L behind the sample's volume; undefined: the row's own. */
@@ -27,9 +26,7 @@ export interface Convention {
 }
 
 export const plainConvention: Convention = {
-  strengthAsWeighed: false,
   acidAsWeighed: false,
-  chargeAsWeighed: false,
   byCoefficient: false,
   sampleDensity: undefined,
   oilDensity: undefined,
@@ -87,15 +84,11 @@ export const canBeSameFlake = ({
 
 /** The row as it reads in a convention. */
 export const inConvention = (r: Readings, c: Convention): Readings =>
-  reading(r, c, isWeighed(r.strengthBasis, c.strengthAsWeighed), c.doseByTitre);
+  reading(r, c, r.strengthBasis === "as weighed", c.doseByTitre);
 
 /** The same for what the titration alone gives. */
 export const titrationInConvention = (r: Readings, c: Convention): Readings =>
   reading(r, c, r.strengthBasis !== "pure" && c.acidAsWeighed, false);
-
-/** What somebody said counts before what the figures show. */
-const isWeighed = (said: Readings["strengthBasis"], shown: boolean): boolean =>
-  said === undefined ? shown : said === "as weighed";
 
 function reading(
   r: Readings,
@@ -121,7 +114,7 @@ function reading(
       ? { strength: strength * titrantShare, strengthGiven: strength }
       : {}),
     ...(c.byCoefficient && r.base ? { lyeForAcid: coefficients[r.base.name] ?? 1 } : {}),
-    ...(charge && isWeighed(charge.basis, c.chargeAsWeighed)
+    ...(charge?.basis === "as weighed"
       ? { charge: { ...charge, value: charge.value * share, basis: "pure" as const } }
       : {}),
   };

@@ -33,27 +33,18 @@ const stepCosts = 3;
 const densityCosts = 3;
 const stepsOf = ({
   doseByTitre,
-  strengthAsWeighed,
   acidAsWeighed,
-  chargeAsWeighed,
   byCoefficient,
   sampleDensity,
   oilDensity,
 }: Convention): number =>
-  // The same flake in burette and vessel, and charged as weighed, is one habit.
-  stepCosts *
-    (Number(strengthAsWeighed || chargeAsWeighed) +
-      Number(acidAsWeighed && !strengthAsWeighed) +
-      Number(byCoefficient) +
-      Number(doseByTitre)) +
+  stepCosts * (Number(acidAsWeighed) + Number(byCoefficient) + Number(doseByTitre)) +
   densityCosts * (Number(oilDensity !== undefined) + Number(sampleDensity !== oilDensity));
 
-/** What somebody said, or may have left unsaid, of pure and as weighed: no density and no coefficient. */
-const withoutShares = (usual: Convention): Convention => ({
+/** No density and no coefficient. */
+const withoutShares = ({ acidAsWeighed }: Convention): Convention => ({
   ...plainConvention,
-  strengthAsWeighed: usual.strengthAsWeighed,
-  acidAsWeighed: usual.acidAsWeighed,
-  chargeAsWeighed: usual.chargeAsWeighed,
+  acidAsWeighed,
 });
 
 /**
@@ -104,24 +95,10 @@ export function learnConvention(rows: readonly Readings[], told: Told): LearnedC
     return best;
   };
   const either = [false, true];
-  const flags = either.flatMap((strengthAsWeighed) =>
-    either.flatMap((acidAsWeighed) =>
-      either.flatMap((chargeAsWeighed) =>
-        either.map((byCoefficient) => ({
-          ...plainConvention,
-          strengthAsWeighed,
-          acidAsWeighed,
-          chargeAsWeighed,
-          byCoefficient,
-        })),
-      ),
-    ),
-  );
   const knowsAssay = rows.some(({ assay }) => assay !== undefined && assay < 99.5);
-  const weighings = flags.filter(
-    ({ strengthAsWeighed, acidAsWeighed, chargeAsWeighed }) =>
-      (!(strengthAsWeighed || acidAsWeighed) || (knowsAssay && rows.some(canBeSameFlake))) &&
-      (!chargeAsWeighed || (knowsAssay && rows.some(({ charge }) => charge !== undefined))),
+  const mayComeOff = knowsAssay && rows.some(canBeSameFlake);
+  const weighings = (mayComeOff ? either : [false]).flatMap((acidAsWeighed) =>
+    either.map((byCoefficient) => ({ ...plainConvention, acidAsWeighed, byCoefficient })),
   );
   const isFree = rows.some((row) => row.isDensityStated !== true && hangsOnDensity(row));
   const isHot = rows.some(({ temperature }) => temperature !== undefined);

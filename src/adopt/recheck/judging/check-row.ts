@@ -13,7 +13,8 @@ import {
 import { explained } from "./explained";
 import { formulaReader } from "../reading/formula-facts";
 import { exactIn, usualSlipsOf } from "../conventions/habits-of-rows";
-import { type Judged, nothingLearned, order, RowJudge } from "./judge-row";
+import { type Judged, nothingLearned, RowJudge } from "./judge-row";
+import { figureRoles, heldRoles } from "../reading/figure-roles";
 import { learnConvention, type LearnedConvention } from "../conventions/learn-convention";
 import type { Lots } from "../lots";
 import { settledAcid } from "../arithmetic/of-lot";
@@ -43,7 +44,7 @@ const figuresOf = (
 const withSearch = (judged: Judged): Searched => figuresOf(judged, searched);
 const plainly = (judged: Judged): Searched => figuresOf(judged, (_, verdict) => verdict);
 
-const restOnLye: ReadonlySet<RoleId> = new Set(order.slice(order.indexOf("acidValue")));
+const restOnLye: ReadonlySet<RoleId> = new Set(figureRoles.slice(figureRoles.indexOf("acidValue")));
 
 /** Nothing that is this far off comes right by rounding: a look at the rest is spared. */
 const hopeless = 20;
@@ -75,7 +76,7 @@ export class RowChecker {
     mapping: LogbookMapping,
     private readonly lots: Lots,
   ) {
-    for (const role of [...order, "weighed"] as const) {
+    for (const role of heldRoles) {
       const column = columnOf(mapping, role);
       if (column) this.columns.set(role, column);
     }

@@ -5,6 +5,7 @@ import { carriedFrom, judged, type Verdict } from "./check-figure";
 import type { Checking } from "./checking";
 import { type Convention, inConvention, titrationInConvention } from "../conventions/conventions";
 import { coreFigures } from "../arithmetic/core-figures";
+import { doseRoles, figureRoles } from "../reading/figure-roles";
 import type { FormulaFacts } from "../reading/formula-facts";
 import type { HeldFigure } from "../reading/held-figure";
 import { isCopied, lotFigures } from "../arithmetic/of-lot";
@@ -17,20 +18,6 @@ import { fromNothing, hasTitration, times } from "../arithmetic/row-arithmetic";
 import { parts, expectedFigure } from "../arithmetic/expected-figure";
 import { takenAs, writtensOf } from "./writtens";
 
-/** In the order in which one is worked out from the other. */
-export const order: readonly RoleId[] = [
-  "meanTitre",
-  "correctedTitre",
-  "acidValue",
-  "ffa",
-  "oilMass",
-  "reactionDose",
-  "acidDose",
-  "catalystRate",
-  "catalyst",
-];
-
-const doses: readonly RoleId[] = ["acidDose", "reactionDose", "catalystRate", "catalyst"];
 const ofTitration: ReadonlySet<RoleId> = new Set(["acidValue", "ffa"]);
 
 /** What rounding on the way may do to a figure. */
@@ -90,7 +77,7 @@ export class RowJudge {
     const figures: { checking: Checking; verdict: Verdict }[] = [];
     const right: RightFigure[] = [];
     const upstream: Upstream[] = lotFigures(read.dose);
-    for (const role of order) {
+    for (const role of figureRoles) {
       const held = row.held.get(role);
       if (!held) continue;
       const checking = this.checking(held, read, [...upstream], [...right], learned);
@@ -172,7 +159,7 @@ export class RowJudge {
     readings: Readings,
   ): number | undefined {
     const figure = core(role === "catalystRate" ? "catalyst" : role);
-    if (figure === undefined || !doses.includes(role)) return figure;
+    if (figure === undefined || !doseRoles.includes(role)) return figure;
     const of = parts(unit, readings, {}, fromNothing);
     return of === "all" ? figure : of === undefined ? undefined : figure / of;
   }

@@ -1,7 +1,7 @@
 /** The lye of a row, in the burette and in the vessel: which, how strong, how pure, how much of it. */
 import { quoted } from "../../../core/problem/wording";
 import type { Base } from "../../../core/reference/bases";
-import { type Basis, basisOf } from "../../recognising/basis";
+import { assayCancels, type Basis, basisOf, mayBeOneLye } from "../../recognising/basis";
 import type { LogbookMapping } from "../../recognising/mapping";
 import type { RoleId } from "../../recognising/roles";
 import { baseWritten, soleBase } from "../../recognising/written-units";
@@ -36,7 +36,8 @@ function titrantAssay(
   if (basis !== "as weighed") return { assay: 100, cancels: false };
   if (!isSame) return undefined;
   if (assay !== undefined) return { assay, cancels: false };
-  const cancels = charge === undefined || charge.basis === "as weighed";
+  // no charge, and so no pure lye beside it
+  const cancels = assayCancels(isSame, basis, charge ? charge.basis : "as weighed");
   return cancels ? { assay: 100, cancels: true } : undefined;
 }
 
@@ -84,7 +85,7 @@ export function lyeReader(mapping: LogbookMapping, cells: ReturnType<typeof role
     if (!base && words.base(row) !== "") unread.push(notKnown("base", words.base(row), "dose"));
     const charge = chargeAt(row);
     const assay = value.assay(row) ?? elsewhere;
-    const isSame = !titrantBase || !base || titrantBase.name === base.name;
+    const isSame = mayBeOneLye(titrantBase, base);
     const pure =
       written === undefined || molarity !== undefined
         ? { assay: 100, cancels: false }

@@ -9,6 +9,7 @@ import type { SheetCells } from "../../recognising/sheet-cells";
 import { dateFrom } from "../../recognising/typed-date";
 import { withDittosRead } from "../../recognising/ditto";
 import { isNeutralised } from "../../recognising/neutralised";
+import { heldRoles } from "./figure-roles";
 import { unreadReader } from "./unread";
 import { massReader } from "./read-masses";
 import { amountReader } from "./read-amounts";
@@ -18,19 +19,6 @@ import type { Readings } from "./readings";
 import { roleCells } from "./role-cells";
 
 export type RowReader = (row: number) => Readings;
-
-const resultRoles: readonly RoleId[] = [
-  "meanTitre",
-  "correctedTitre",
-  "acidValue",
-  "ffa",
-  "oilMass",
-  "acidDose",
-  "reactionDose",
-  "catalyst",
-  "catalystRate",
-  "weighed",
-];
 
 const kilogram = amountUnits.find(({ name }) => name === "kg") as AmountUnit;
 
@@ -62,7 +50,7 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
     net: valueAt("correctedTitre"),
   };
   const date = at("date");
-  const held = resultRoles.flatMap((role) => {
+  const held = heldRoles.flatMap((role) => {
     const column = columnOf(mapping, role);
     return column ? [[role, figureAt(role)] as const] : [];
   });

@@ -1,12 +1,12 @@
 /** Days and their parts. Before March 1900 programs do not agree on what day it was. */
-import { serialsEnd, timeOfSerial } from "../../../sheet/serial-days";
+import { lastDay } from "../../../core/reference/limits";
+import { timeOfSerial } from "../../../sheet/serial-days";
 import { ofValues, type Standard } from "./adapter";
 import { doubt } from "./doubt";
 import { number, numbers, serialOf } from "./convert";
 import { type Cell, Fault } from "./value";
 
 const firstAgreed = 61;
-const lastDay = serialsEnd - 1;
 
 function dayOf(cell: Cell): Date {
   const serial = Math.floor(number(cell));

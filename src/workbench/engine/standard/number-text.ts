@@ -1,5 +1,6 @@
 /** Figures written out as text, in the few formats that programs agree on to the letter. */
 import { numfmt } from "@univerjs/core";
+import { lastDay } from "../../../core/reference/limits";
 import { ofValues, type Standard } from "./adapter";
 import { rounded } from "./arithmetic";
 import { number, numbers, text, truth } from "./convert";
@@ -34,7 +35,7 @@ function formatted(cell: Cell, format: Cell): string {
     const size = percent ? figure * 100 : figure;
     return `${fixed(size, decimals.length, commas !== undefined, percent === undefined)}${percent ?? ""}`;
   }
-  if (pattern !== "yyyy-mm-dd" || figure < 61 || figure > 2_958_465) doubt();
+  if (pattern !== "yyyy-mm-dd" || figure < 61 || figure > lastDay) doubt();
   return numfmt.format(pattern, figure);
 }
 

@@ -1,4 +1,5 @@
 /** The time of a day, and the day of a week. */
+import { lastDay } from "../../../core/reference/limits";
 import { ofValues, type Standard } from "./adapter";
 import { number, numbers } from "./convert";
 import { doubt } from "./doubt";
@@ -6,7 +7,6 @@ import { type Cell, Fault } from "./value";
 
 const daySeconds = 86_400;
 const firstAgreed = 61;
-const last = 2_958_465;
 
 /** What doubles leave of a second. */
 const lastDigits = 2e-6;
@@ -44,7 +44,7 @@ const fromMonday = (serial: number): number => (((serial - 2) % 7) + 7) % 7;
 function weekday(cell: Cell, kind: Cell | undefined): number {
   const [given = 0, second = 1] = numbers(kind === undefined ? [cell] : [cell, kind]);
   const serial = Math.floor(given);
-  if (serial < firstAgreed || serial > last) doubt();
+  if (serial < firstAgreed || serial > lastDay) doubt();
   if (serial < 0) throw new Fault("#NUM!");
   const way = Math.trunc(second);
   const day = fromMonday(serial);
