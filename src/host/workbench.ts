@@ -26,6 +26,7 @@ import {
   type Question,
   type Step,
 } from "../sheet/port";
+import { isRefused } from "../sheet/refusal";
 import { answer } from "./workbench/answers";
 import { type HostFile, noFacts } from "./workbench/file-facts";
 import { OneChange } from "./workbench/one-change";
@@ -176,6 +177,6 @@ export class WorkbenchHost implements Host {
     if (this.isBeingEdited()) return fault("being-edited");
     await this.settled();
     const bytes = await this.file.bytes();
-    return typeof bytes === "string" ? fault("failed", bytes) : bytes;
+    return isRefused(bytes) ? fault("failed", bytes.sentence) : bytes;
   }
 }

@@ -2,6 +2,7 @@
  * The page. When this runs the sheet stands there as plain tables already, put there by the build; the
  * pane comes next, and the embedded spreadsheet last, in place of the tables.
  */
+import { refused } from "../sheet/refusal";
 import "./workbench.css";
 import "./plain/plain.css";
 import "./bar/bar.css";
@@ -38,7 +39,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
     selection,
     {
       facts: () => late.files?.facts ?? noFacts,
-      bytes: () => late.files?.bytes() ?? Promise.resolve("The sheet is not ready yet."),
+      bytes: () => late.files?.bytes() ?? Promise.resolve(refused("The sheet is not ready yet.")),
       goneTo: larger.showSheet,
     },
     (sentence) => news.refuse(sentence),

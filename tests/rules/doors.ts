@@ -58,7 +58,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/host/workbench": "file-facts one-change",
   }),
   "src/taskpane": files({
-    "src/taskpane": "pane",
+    "src/taskpane": "pane unexpected",
     "src/taskpane/drafts": "task-memory",
     "src/taskpane/titrate/drafts": "in-browser",
   }),

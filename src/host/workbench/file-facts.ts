@@ -1,4 +1,5 @@
 import type { Block } from "../../sheet/port";
+import type { Refusal } from "../../sheet/refusal";
 
 /** What the open file says about itself that the embedded spreadsheet has no place for. */
 export interface FileFacts {
@@ -20,8 +21,8 @@ export const noFacts: FileFacts = {
 /** The open file and its page, as the host reaches them. */
 export interface HostFile {
   facts(): FileFacts;
-  /** As it would be saved now; a sentence when it cannot be. */
-  bytes(): Promise<Uint8Array | string>;
+  /** As it would be saved now. */
+  bytes(): Promise<Uint8Array | Refusal>;
   /** Scrolls to a block that was selected, no further than it takes to see it. */
   reveal?(block: Block): void;
   /** Somebody asked to be taken to a cell, and nothing was written. */

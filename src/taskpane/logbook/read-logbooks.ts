@@ -1,5 +1,6 @@
 /** Every logbook of the workbook that is open, and what was remembered of each. */
 import { type Host, isFault, type Sheet } from "../../sheet/port";
+import { isRefused, type Refusal, refused } from "../../sheet/refusal";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readRemembered } from "../../workbook/planning/logbook/remember-columns";
 import { recogniseSheet } from "../../adopt/recognising/recognise";
@@ -22,10 +23,10 @@ async function tablesOn(
   host: Host,
   { used }: Sheet,
   rows: readonly (readonly unknown[])[],
-): Promise<ReadTable[] | string> {
+): Promise<ReadTable[] | Refusal> {
   if (!used) return [];
   const answer = await host.read([{ ask: "cells", block: used }]);
-  if (isFault(answer)) return faultSentence(answer);
+  if (isFault(answer)) return refused(faultSentence(answer));
   const [found] = answer;
   if (found?.kind !== "cells") return [];
   const cells = cellsFromAnswer(found);
@@ -44,7 +45,7 @@ export async function readLogbooks(host: Host): Promise<Action> {
   const tables: ReadTable[] = [];
   for (const sheet of sheets.sheets.filter(isOffered)) {
     const found = await tablesOn(host, sheet, rows);
-    if (typeof found === "string") return { do: "failed", sentence: found };
+    if (isRefused(found)) return { do: "failed", sentence: found.sentence };
     tables.push(...found);
   }
   return { do: "found", tables };

@@ -1,5 +1,6 @@
 /** A copy of the workbook that is open: its file from the host, converted here. Nothing is sent anywhere. */
 import { type Fault, type FaultCode, type Host, isFault } from "../../sheet/port";
+import { type Refusal, refused } from "../../sheet/refusal";
 import { shareWorkbook } from "../../partner/sharing";
 import { isFileProblem, sayFile } from "../../xlsx";
 import type { Kind, Made, ShareAct } from "./share-state";
@@ -40,11 +41,11 @@ export async function whatIsOffered(host: Host): Promise<ShareAct> {
   return { do: "not-offered", sentence: words };
 }
 
-export async function makeCopy(host: Host, kind: Kind, now: Date): Promise<Made | string> {
+export async function makeCopy(host: Host, kind: Kind, now: Date): Promise<Made | Refusal> {
   const bytes = await host.fileBytes();
-  if (isFault(bytes)) return faultWords(bytes);
+  if (isFault(bytes)) return refused(faultWords(bytes));
   const day = dayOf(now);
   const shared = shareWorkbook(bytes, { kind, fileName: "the workbook that was open", day });
-  if (isFileProblem(shared)) return sayFile(shared);
+  if (isFileProblem(shared)) return refused(sayFile(shared));
   return { ...shared, fileName: `${fileNames[kind]}-${day}.xlsx` };
 }

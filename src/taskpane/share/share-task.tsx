@@ -5,6 +5,7 @@ import "./share.css";
 import { Button, Spinner } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef } from "react";
 import type { Host } from "../../sheet/port";
+import { isRefused } from "../../sheet/refusal";
 import { Say } from "../widgets/say";
 import { makeCopy, whatIsOffered } from "./make-copy";
 import { ReportView } from "./report-view";
@@ -73,7 +74,7 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
     act({ do: "make", kind });
     await shown();
     const made = await makeCopy(host, kind, clock());
-    if (typeof made === "string") act({ do: "failed", sentence: made });
+    if (isRefused(made)) act({ do: "failed", sentence: made.sentence });
     else act({ do: "made", made });
   };
 

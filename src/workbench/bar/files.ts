@@ -3,28 +3,24 @@
  * workbook as it is; what is open is given up only when the new one has been read.
  */
 import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
+import { isRefused, type Refusal } from "../../sheet/refusal";
 import type { GridState } from "../file/grid-state";
 import { firstVisible } from "../file/opened-file";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
 import type { Grid } from "../grid/mount";
-import { charactersIn } from "../look";
+import { unexpected } from "../../taskpane/unexpected";
 import type { Page } from "../page";
 import { askBeforeLosing } from "./ask";
 import { download } from "./download";
 import { drawn } from "./drawn";
+import { filePart, largeFile, sampleSession } from "./file-part";
 import { affectedIn } from "./held-list";
 import { openedWords } from "./opened-words";
 import type { News } from "./news";
-import { demonstration, sampleBytes, sampleFile } from "./sample-file";
+import { demonstration, sampleFile } from "./sample-file";
 import { addsToFile, callsOurs, savedWords } from "./saved-words";
 import { untouched } from "./untouched";
-
-/** Read when first needed: most who look at the page never open a file. */
-const filePart = () => import(/* webpackChunkName: "files" */ "../file");
-
-/** Bytes from which laying out a file keeps the page busy for more than a moment. */
-const largeFile = 300_000;
 
 export class Files {
   /** One thing at a time. */
@@ -59,15 +55,8 @@ export class Files {
   }
 
   private async current(): Promise<Session> {
-    if (this.session) return this.session;
-    const { Session } = await filePart();
-    return (this.session ??= Session.ofSample(
-      sampleFile,
-      sampleBytes,
-      this.sample,
-      charactersIn,
-      affectedIn(this.grid),
-    ));
+    const made = this.session ?? (await sampleSession(this.sample, this.grid));
+    return (this.session ??= made);
   }
 
   /** The name in the bar and of the window, and whether all of it is saved. */
@@ -83,8 +72,11 @@ export class Files {
     this.isBusy = true;
     try {
       await work();
-    } catch {
-      this.news.refuse("That did not work. The workbook is as it was: try again.");
+    } catch (thrown) {
+      unexpected(thrown);
+      this.news.refuse(
+        "That did not work. Look whether the workbook is as you left it: try again.",
+      );
     } finally {
       this.isBusy = false;
     }
@@ -111,10 +103,10 @@ export class Files {
     const { name } = file;
     news.clear();
     news.progress(`Reading ${name}.`);
-    const { fileSnapshot, isRefused, layOut, readFile, Session } = await filePart();
+    const { fileSnapshot, layOut, readFile, Session } = await filePart();
     const read = await readFile(file);
     if (isRefused(read)) {
-      news.refuse(read.refused);
+      news.refuse(read.sentence);
       return;
     }
     const { worker, opened } = read;
@@ -124,8 +116,12 @@ export class Files {
     const state = await untouched(this.page, grid.guard, () =>
       layOut(opened, grid.holding, (time, terms, isHeld) => {
         const unit = `file-${String(this.tried)}-${String(time)}`;
-        const frozenColumns = !grid.isNarrow;
-        const snapshot = fileSnapshot(opened, { unit, name, frozenColumns, isHeld });
+        const snapshot = fileSnapshot(opened, {
+          unit,
+          name,
+          frozenColumns: !grid.isNarrow,
+          isHeld,
+        });
         return grid.show(snapshot, terms, (percent) => {
           news.progress(`Working out ${name}: ${String(percent)} %.`);
         });
@@ -155,30 +151,33 @@ export class Files {
     });
   }
 
-  /** False when it could not be saved. */
+  /** False when it could not be saved: then the edits are in no file yet, whatever went wrong. */
   private async write(): Promise<boolean> {
-    this.isWriting = this.grid.edited.now;
+    const { news, grid } = this;
+    let isUnsaved = grid.edited.now;
+    this.isWriting = isUnsaved;
     try {
-      return await this.writeFile();
+      const session = await this.current();
+      await grid.finishTyping();
+      news.clear();
+      news.progress(`Saving ${session.name}.`);
+      isUnsaved = grid.edited.now;
+      const now = await grid.state();
+      grid.edited.set(false);
+      const isSaved = await this.intoFile(session, now);
+      if (isSaved) isUnsaved = false;
+      return isSaved;
     } finally {
+      if (isUnsaved) grid.edited.set(true);
       this.isWriting = false;
     }
   }
 
-  private async writeFile(): Promise<boolean> {
+  private async intoFile(session: Session, now: GridState): Promise<boolean> {
     const { news, grid } = this;
-    const session = await this.current();
-    await grid.finishTyping();
-    news.clear();
-    news.progress(`Saving ${session.name}.`);
-    const wasEdited = grid.edited.now;
-    const now = await grid.state();
-    grid.edited.set(false);
-    const { isRefused } = await filePart();
     const written = await session.written(now);
     if (isRefused(written)) {
-      if (wasEdited) grid.edited.set(true);
-      news.refuse(`${session.name} was not saved. ${written.refused}`);
+      news.refuse(`${session.name} was not saved. ${written.sentence}`);
       return false;
     }
     download(written.bytes, session.name);
@@ -191,10 +190,9 @@ export class Files {
   }
 
   /** The file as it would be saved now, for the pane. */
-  async bytes(): Promise<Uint8Array | string> {
-    const { isRefused } = await filePart();
+  async bytes(): Promise<Uint8Array | Refusal> {
     const session = await this.current();
     const written = await session.written(await this.grid.state());
-    return isRefused(written) ? written.refused : written.bytes;
+    return isRefused(written) ? written : written.bytes;
   }
 }

@@ -1,4 +1,5 @@
 /** What the page asks of the worker that holds the file, and what it hears. */
+import type { Refusal } from "../../sheet/refusal";
 import type { Edit } from "../../xlsx";
 import type { FileArrays, OpenedFile } from "./opened-file";
 
@@ -21,10 +22,7 @@ export type Asked =
   /** What was saved last is now the open file. */
   | { readonly ask: "keep" };
 
-export type Answer<Ask extends keyof Answers> =
-  | { readonly is: Answers[Ask] }
-  /** A sentence. */
-  | { readonly refused: string };
+export type Answer<Ask extends keyof Answers> = { readonly is: Answers[Ask] } | Refusal;
 
 export interface Letter<T> {
   readonly number: number;

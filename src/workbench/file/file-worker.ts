@@ -1,12 +1,12 @@
 /** The page's end of the worker that holds the open file. */
+import { refused } from "../../sheet/refusal";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 
 type Heard = (answer: Answer<keyof Answers>) => void;
 
-const stopped = {
-  refused:
-    "The file could not be worked on: it may need more memory than there is. Nothing was changed.",
-};
+const stopped = refused(
+  "The file could not be worked on: it may need more memory than there is. Nothing was changed.",
+);
 
 export class FileWorker {
   private readonly worker = new Worker(

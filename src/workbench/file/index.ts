@@ -2,4 +2,4 @@
 export { fileSnapshot } from "./file-snapshot";
 export { readFile } from "./read-file";
 export { layOut } from "../holding/lay-out";
-export { isRefused, Session } from "./session";
+export { Session } from "./session";

@@ -2,7 +2,8 @@
  * The open workbook and its file: what the grid held when they last agreed, and the worker with the
  * bytes. The sample's file is fetched when it is first asked for.
  */
-import type { Answer, Saved } from "./asked";
+import { isRefused, type Refusal, refused } from "../../sheet/refusal";
+import type { Saved } from "./asked";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
 import { pixelsPerCharacter } from "./file-snapshot";
@@ -40,10 +41,6 @@ export interface Writing extends Saved {
   readonly edits: Edits;
 }
 
-type Refused = Extract<Answer<"save">, { refused: string }>;
-
-export const isRefused = (answer: object): answer is Refused => "refused" in answer;
-
 export class Session {
   private constructor(
     readonly name: string,
@@ -79,10 +76,10 @@ export class Session {
   }
 
   /** The worker with the file. */
-  private async file(): Promise<FileWorker | Refused> {
-    if (this.worker || !this.fetched) return this.worker ?? { refused: "No file is open." };
+  private async file(): Promise<FileWorker | Refusal> {
+    if (this.worker || !this.fetched) return this.worker ?? refused("No file is open.");
     const bytes = await this.fetched();
-    if (!bytes) return { refused: "The sample's own file could not be fetched: try again." };
+    if (!bytes) return refused("The sample's own file could not be fetched: try again.");
     const worker = new FileWorker();
     const made = await worker.ask({ ask: "open", bytes });
     if (isRefused(made)) {
@@ -95,7 +92,7 @@ export class Session {
   }
 
   /** The file as it would be saved, read back and found right. */
-  async written(now: GridState): Promise<Writing | Refused> {
+  async written(now: GridState): Promise<Writing | Refusal> {
     const worker = await this.file();
     if (isRefused(worker)) return worker;
     const edits = editsOf(this.before, now, this.terms);

@@ -2,6 +2,7 @@
  * Runs beside the page and holds the open file: reading and writing a large one takes seconds, in which
  * the page must go on. It ends with the file, and all it took ends with it.
  */
+import { refused } from "../../sheet/refusal";
 import { isFileProblem, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../xlsx";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
@@ -14,8 +15,6 @@ interface Surroundings {
 
 let open: Workbook | undefined;
 let saved: Workbook | undefined;
-
-const refused = (sentence: string) => ({ refused: sentence });
 
 function withoutBytes(workbook: Workbook): OpenedFile {
   const { sheets, names, dates, looks, kept, isProtected, isUnsettled } = workbook;

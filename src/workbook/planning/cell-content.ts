@@ -6,7 +6,6 @@ import type { Content } from "../../sheet/port";
 import type { BookValue } from "../../sheet/book";
 import type { Column, TableShape } from "../tables/column";
 import { otherColumnFormula, ourColumnFormula } from "./logbook/column-formula";
-import type { RemarkCode } from "./plan";
 import { remarkWords } from "./remark-wording";
 import { isSameFormula } from "../../sheet/formula/same-formula";
 import { isEmpty, type Logbook, type ReadCell, readCell } from "./snapshot";
@@ -31,7 +30,7 @@ export interface RowCell {
 
 export interface Decision {
   readonly content: Content;
-  readonly remark?: { readonly code: RemarkCode; readonly sentence: string };
+  readonly remark?: { readonly sentence: string };
 }
 
 const keep: Content = { kind: "keep" };
@@ -55,7 +54,7 @@ function typed(at: RowCell, value: BookValue, ours: Column): Decision {
   if (!hasFormula) return { content };
   return {
     content,
-    remark: { code: "own-formula", sentence: remarkWords.figureForFormula(at.heading) },
+    remark: { sentence: remarkWords.figureForFormula(at.heading) },
   };
 }
 
@@ -66,7 +65,7 @@ function waiting({ now, ours, heading, logbook }: RowCell): Decision {
   if (!isOther) return { content: keep };
   return {
     content: keep,
-    remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+    remark: { sentence: remarkWords.ownFormula(heading) },
   };
 }
 
@@ -79,14 +78,14 @@ function forTyping(at: RowCell): Decision {
   if (!isEmpty(now)) {
     return {
       content: keep,
-      remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+      remark: { sentence: remarkWords.ownFormula(heading) },
     };
   }
   const formula = target.row > 2 ? otherColumnFormula(logbook, target.row, column) : undefined;
   if (formula === undefined) return { content: keep };
   return {
     content: { kind: "formula", formula, format: formatFor(at) },
-    remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+    remark: { sentence: remarkWords.ownFormula(heading) },
   };
 }
 
@@ -107,17 +106,17 @@ function calculated(at: RowCell, ours: Column): Decision {
     if (isOurs) {
       return {
         content,
-        remark: { code: "own-formula", sentence: remarkWords.formulaAmongFigures(heading) },
+        remark: { sentence: remarkWords.formulaAmongFigures(heading) },
       };
     }
     return {
       content,
-      remark: { code: "own-formula", sentence: remarkWords.ownFormula(heading) },
+      remark: { sentence: remarkWords.ownFormula(heading) },
     };
   }
   return {
     content: keep,
-    remark: { code: "no-formula", sentence: remarkWords.otherOrder(heading) },
+    remark: { sentence: remarkWords.otherOrder(heading) },
   };
 }
 

@@ -72,7 +72,6 @@ const aboutName = (wanted: string, used: string): Remark[] =>
     ? []
     : [
         {
-          code: "other-sheet-name",
           sentence: remarkWords.otherSheetName(wanted, used),
         },
       ];

@@ -3,6 +3,7 @@
  * what is there now, what would be written. Nothing is written that is not in a plan.
  */
 import type { Block, CellContent, Content, Step } from "../../sheet/port";
+import type { Refusal as Refused } from "../../sheet/refusal";
 
 /** One cell that would be written, or that holds something and stays. */
 export interface PlannedCell {
@@ -20,29 +21,8 @@ export interface PlannedCell {
   readonly mustConfirm: boolean;
 }
 
-export type RemarkCode =
-  /** A cell holds something that would be overwritten. */
-  | "cell-not-empty"
-  /** Cells of other rows that lost their column's formula get it again. */
-  | "formulas-back"
-  /** The row holds something in a column that is not ours; it stays. */
-  | "kept-in-row"
-  /** The table has no column for a figure of the record: it is not recorded. */
-  | "column-missing"
-  /** A column of that name holds another formula: the row gets that one. */
-  | "own-formula"
-  /** The columns its formula needs are missing or stand in another order: none is written. */
-  | "no-formula"
-  /** The last row holds the same titration. */
-  | "recorded-before"
-  /** The sheet's name was taken: another is used. */
-  | "other-sheet-name"
-  /** What the chart leaves out or lies over, or that there is none. */
-  | "about-chart";
-
 /** Something to know before it is written. */
 export interface Remark {
-  readonly code: RemarkCode;
   readonly sentence: string;
   /** Writing waits until this is confirmed: an address, or "recorded-before". */
   readonly confirm?: string;
@@ -76,10 +56,7 @@ export interface Plan {
 }
 
 /** Nothing can be planned, or nothing was done. */
-export interface Refusal {
-  readonly kind: "refused";
-  /** What happened and what to do. */
-  readonly sentence: string;
+export interface Refusal extends Refused {
   /** The row is occupied, and there is a free one: plan again for "next free". */
   readonly hasNextFree?: boolean;
   /** The host stopped half-way: some cells may be written. */

@@ -10,6 +10,7 @@ import {
   type ShareState,
 } from "../../../src/taskpane/share/share-state";
 import { isFileProblem, openXlsx } from "../../../src/xlsx";
+import { isRefused } from "../../../src/sheet/refusal";
 import { openMemory } from "../../host/open-memory";
 import { withFile } from "../page/file-host";
 
@@ -91,7 +92,7 @@ describe("a copy from the pane", () => {
     ["numbers", "numbers-only-2026-05-04.xlsx", ["Read me"]],
   ] as const)("is a workbook with a name and a report: %s", async (kind, fileName, added) => {
     const copy = await makeCopy(host("logbook"), kind, day);
-    if (typeof copy === "string") throw new Error(copy);
+    if (isRefused(copy)) throw new Error(copy.sentence);
     expect(copy.fileName).toBe(fileName);
     expect(copy.report.kind).toBe(kind);
     const opened = openXlsx(copy.bytes);
@@ -102,8 +103,14 @@ describe("a copy from the pane", () => {
   });
 
   it("that cannot be had is a sentence", async () => {
-    expect(await makeCopy(host("edited"), "partner", day)).toContain("A cell is being edited");
-    expect(await makeCopy(openMemory(), "partner", day)).toContain("does not hand out its file");
+    expect(await makeCopy(host("edited"), "partner", day)).toMatchObject({
+      kind: "refused",
+      sentence: expect.stringContaining("A cell is being edited") as string,
+    });
+    expect(await makeCopy(openMemory(), "partner", day)).toMatchObject({
+      kind: "refused",
+      sentence: expect.stringContaining("does not hand out its file") as string,
+    });
   });
 
   it("says of every fault what happened and what to do, in 6 to 200 characters", () => {

@@ -58,7 +58,6 @@ describe("a first record", () => {
     expect(plan.block.sheet).toBe("Titrations 2");
     expect(plan.remarks).toEqual([
       {
-        code: "other-sheet-name",
         sentence: "A sheet called Titrations is there already: the new one is called Titrations 2.",
       },
     ]);

@@ -19,7 +19,8 @@ import { finished } from "../finished";
 import type { Plan, Refusal, Remark } from "../plan";
 import { plannedCell } from "../planned-cell";
 import { read } from "../read";
-import { refusal, refused } from "../refusal";
+import { refused } from "../../../sheet/refusal";
+import { refusal } from "../refusal";
 
 /** From the headings to the last row, as many columns as are added. */
 const blockFor = ({ sheet, place }: LogbookMapping, columns: number): Block => ({
@@ -81,14 +82,12 @@ function remarksOf(table: Table | undefined, added: readonly Offer[]): Remark[] 
       ? []
       : [
           {
-            code: "own-formula" as const,
             sentence: `The logbook has a column of that kind already (${again.join("; ")}): it stays as it is, and the new one stands beside it.`,
           },
         ]),
     ...(table
       ? [
           {
-            code: "own-formula" as const,
             sentence: `The table ${table.name} grows to the right by ${added.length === 1 ? "one column" : `${String(added.length)} columns`}.`,
           },
         ]

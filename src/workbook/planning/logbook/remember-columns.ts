@@ -138,7 +138,6 @@ function changedTable(
         ? []
         : [
             {
-              code: "cell-not-empty",
               sentence: `${counted(lost.length, "cell")} of the table ${lost.length === 1 ? "holds" : "hold"} something else now (${lost
                 .slice(0, 3)
                 .map((cell) => cell.address)

@@ -10,7 +10,8 @@ import { placeOf } from "../headings";
 import type { Plan, Refusal, Remark } from "../plan";
 import { recordedBefore } from "./recorded-before";
 import { rowWords } from "./row-words";
-import { refusal, refused } from "../refusal";
+import { refused } from "../../../sheet/refusal";
+import { refusal } from "../refusal";
 import { remarkWords } from "../remark-wording";
 import { rowCells } from "./row-cells";
 import { type Logbook, nowText, readCell, type Snapshot } from "../snapshot";
@@ -60,22 +61,18 @@ function aboutColumns(
     headings,
     columns.filter(({ formula }) => formula).map(({ heading }) => heading),
   );
-  const code = "column-missing";
   return [
     ...(lost.length > 0
-      ? [{ code, sentence: remarkWords.columnsMissing(name, lost), confirm: code } as const]
+      ? [{ sentence: remarkWords.columnsMissing(name, lost), confirm: "column-missing" }]
       : []),
-    ...(results.length > 0
-      ? [{ code, sentence: remarkWords.resultsMissing(name, results) } as const]
-      : []),
+    ...(results.length > 0 ? [{ sentence: remarkWords.resultsMissing(name, results) }] : []),
   ];
 }
 
 function aboutRepeat(logbook: Logbook, target: RecordTable, values: readonly RowValue[]): Remark[] {
   const row = recordedBefore(logbook, target, values);
   if (row === undefined) return [];
-  const code = "recorded-before";
-  return [{ code, sentence: remarkWords.recordedBefore(row, target), confirm: code }];
+  return [{ sentence: remarkWords.recordedBefore(row, target), confirm: "recorded-before" }];
 }
 
 /** The row that is taken, or why none is. */
@@ -139,7 +136,6 @@ export function planRow(
       ...(back.cells.length > 0
         ? [
             {
-              code: "formulas-back",
               sentence: remarkWords.formulasBack(back.cells.length),
             } as const,
           ]

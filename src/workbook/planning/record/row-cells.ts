@@ -35,7 +35,7 @@ function planned(at: RowCell): Planned {
   const staysInRow = now.value !== "" && now.formula === "" && content.kind === "keep";
   const remarks: Remark[] = remark ? [remark] : [];
   if (staysInRow) {
-    remarks.push({ code: "kept-in-row", sentence: remarkWords.keptInRow(place, text) });
+    remarks.push({ sentence: remarkWords.keptInRow(place, text) });
   }
   const shown = content.kind === "keep" ? text : contentText(content, ours?.format);
   return {

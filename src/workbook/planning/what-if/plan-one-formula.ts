@@ -8,7 +8,7 @@ import { address, cellAt } from "../../../sheet/address";
 import { finished } from "../finished";
 import { plannedCell } from "../planned-cell";
 import type { Plan, Refusal } from "../plan";
-import { refused } from "../refusal";
+import { refused } from "../../../sheet/refusal";
 import { filledIn } from "./what-if-chart";
 import { type Around, readPlace } from "./what-if-place";
 import { whatIfWords } from "./what-if-wording";

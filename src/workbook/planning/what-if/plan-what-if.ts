@@ -12,7 +12,8 @@ import { finished } from "../finished";
 import type { Confirmed, Plan, PlannedCell, RecordOutcome, Refusal, Remark } from "../plan";
 import { freeSheetName } from "../plan-table";
 import { planOneFormula } from "./plan-one-formula";
-import { refusal, refused } from "../refusal";
+import { refused } from "../../../sheet/refusal";
+import { refusal } from "../refusal";
 import type { Pause } from "../settle";
 import { plannedCells, tableSteps } from "./what-if-cells";
 import { filledIn, planChart } from "./what-if-chart";
@@ -45,7 +46,6 @@ const overwritten = (cells: readonly PlannedCell[]): Remark[] =>
   cells
     .filter(({ mustConfirm }) => mustConfirm)
     .map(({ address: place, now }) => ({
-      code: "cell-not-empty",
       sentence: whatIfWords.holdsSomething(place, now),
       confirm: place,
     }));
@@ -78,7 +78,7 @@ interface Drawn {
   readonly makes: readonly string[];
 }
 
-const know = (sentence: string): Remark => ({ code: "about-chart", sentence });
+const know = (sentence: string): Remark => ({ sentence });
 
 async function drawn(
   host: Host,

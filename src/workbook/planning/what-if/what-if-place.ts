@@ -13,7 +13,8 @@ import { address } from "../../../sheet/address";
 import { asked } from "../asked";
 import type { Refusal } from "../plan";
 import { read } from "../read";
-import { refusal, refused } from "../refusal";
+import { refused } from "../../../sheet/refusal";
+import { refusal } from "../refusal";
 import { limits } from "../../../xlsx/limits";
 import { whatIfWords } from "./what-if-wording";
 
