@@ -41,8 +41,10 @@ const open: Readonly<Record<string, readonly string[]>> = {
   "src/workbook": files({
     "src/workbook/explain": "argument equation explain spreadsheet-error",
     "src/workbook/healing": "checks-again heal search wording",
+    "src/workbook/over-time":
+      "blank-series check-oil-series day-words method scatter-series series strength-series titrant-history titrant-line",
     "src/workbook/planning":
-      "carry-out fault-wording grown-rows plan plan-weigh-out read-lots snapshot what-it-reads",
+      "carry-out fault-wording grown-rows plan plan-over-time plan-weigh-out read-lots read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
     "src/workbook/planning/record": "record-batch record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",

@@ -111,9 +111,7 @@ export async function planOverTime(
       ...(can.hasCharts ? [`${charts}, each below its figures.`] : []),
       "Beside control charts and titrants, CONTROL or STRENGTHON of the same cells, live.",
     ],
-    remarks: can.hasCharts
-      ? []
-      : [{ code: "about-chart", sentence: whatIfWords.noCharts(can.program) }],
+    remarks: can.hasCharts ? [] : [{ sentence: whatIfWords.noCharts(can.program) }],
     block,
     table: "",
     steps: stepsOf(sheet, block, can.hasCharts),
