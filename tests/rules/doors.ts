@@ -46,9 +46,9 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/planning":
       "carry-out fault-wording grown-rows plan plan-over-time plan-weigh-out read-lots read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
-    "src/workbook/planning/record": "record-batch record-titration target-row",
+    "src/workbook/planning/record": "record-batch record-titrant record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
-    "src/workbook/record": "batch-record titration-record",
+    "src/workbook/record": "batch-record titrant-record titration-record",
     "src/workbook/sample": "cells logbook start-sheet",
     "src/workbook/tables": "column",
     "src/workbook/weigh-out": "weigh-out-record",

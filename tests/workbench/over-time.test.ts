@@ -30,7 +30,9 @@ describe("the sheet Over time in the workbench", () => {
     expect(asked.series).toHaveLength(2);
     const plan = await planOverTime(host, asked);
     if (plan.kind !== "plan") throw new Error(plan.sentence);
-    expect(plan.remarks.map(({ code }) => code)).toEqual(["about-chart"]);
+    expect(plan.remarks.map(({ sentence }) => sentence)).toEqual([
+      expect.stringContaining("A chart is drawn only in the spreadsheet program"),
+    ]);
     const { fingerprint } = plan;
     const outcome = await writeOverTime(host, asked, { fingerprint, agreed: [] });
     expect(outcome).toMatchObject({ kind: "recorded", differences: [] });
