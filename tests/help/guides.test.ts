@@ -64,14 +64,14 @@ describe("the guides", () => {
     expect(shown.startsWith(shows)).toBe(true);
   });
 
-  it("name only functions that there are, and only pages that there are", () => {
+  it("name only functions that there are", () => {
     const site = helpSite(catalogue);
-    const ids = catalogue.map(({ id }) => id);
-    for (const { file } of guides) {
-      for (const [, id] of (site[file] ?? "").matchAll(/TITRE\.([A-Z]+)\(/g)) {
-        expect([file, ids]).toEqual([file, expect.arrayContaining([id])]);
-      }
-    }
+    const ids: string[] = catalogue.map(({ id }) => id);
+    const named = guides.flatMap(({ file }) =>
+      [...(site[file] ?? "").matchAll(/TITRE\.([A-Z]+)\(/g)].map(([, id = ""]) => ({ file, id })),
+    );
+    expect(named.length).toBeGreaterThan(guides.length);
+    expect(named.filter(({ id }) => !ids.includes(id))).toEqual([]);
   });
 
   it("never offer the rule that mixes two fractions as a way to a dose", () => {

@@ -63,12 +63,15 @@ describe("the help site", () => {
   });
 
   it("writes every equation with the names of the function's own arguments", () => {
-    for (const entry of catalogue) {
-      const names = entry.arguments.map((argument) => argument.name);
-      for (const [, name = ""] of entry.equation.matchAll(/\{(\w+)\}/g)) {
-        expect([entry.id, names]).toEqual([entry.id, expect.arrayContaining([name])]);
-      }
-    }
+    const written = catalogue.flatMap(({ id, equation, arguments: taken }) =>
+      [...equation.matchAll(/\{(\w+)\}/g)].map(([, name = ""]) => ({
+        id,
+        name,
+        isTaken: taken.some((argument) => argument.name === name),
+      })),
+    );
+    expect(written.length).toBeGreaterThan(0);
+    expect(written.filter(({ isTaken }) => !isTaken)).toEqual([]);
   });
 
   it("shows text as text, and runs one script of its own on one page", () => {

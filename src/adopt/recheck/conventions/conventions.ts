@@ -1,7 +1,8 @@
 /**
  * Ways of keeping a logbook that are all right: whose assay comes off in an acid value, which density
- * stands behind a litre. What grams of lye mean is said or answered (basis-answers.ts). Each is another reading of what the row gives, so that all that
- * follows, what should be there and what a mistake did included, is in the maker's own convention.
+ * stands behind a litre. Each is another reading of what the row gives, so that all that follows, what
+ * should be there and what a mistake did included, is in the maker's own convention. What grams of lye
+ * mean is no convention to learn: it is said, or both answers are tried (basis-answers.ts).
  */
 import { densityAt } from "../../../core/batch/density";
 import { isProblem } from "../../../core/problem/problem";
