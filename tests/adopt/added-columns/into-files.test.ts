@@ -146,7 +146,7 @@ describe("formulas of added columns", () => {
           if (formula.includes("(TITRE.CATALYST(")) inBrackets += 1;
         }
       }),
-      { numRuns: times(250) },
+      { numRuns: times(700) },
     );
     // nine or more of a layout
     expect(seen).toBeGreaterThan(times(250) * 9);
