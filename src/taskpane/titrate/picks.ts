@@ -3,7 +3,7 @@ import { neutralisedWord } from "../../core/titration/neutralised";
 import { basePick, oilPick } from "../fields/picks";
 import { pick, type PickedOf } from "../fields/pick-facts";
 import { stages } from "../../core/titration/stages";
-import { type EndPoint, endPoints } from "./timer";
+import { type EndPoint, endPoints } from "../../core/reference/end-points";
 
 const isKept = { isKept: true } as const;
 

@@ -1,20 +1,8 @@
 /**
- * The end-point timer: how long must the colour stay? Two standards, two answers. Pure: the time comes
+ * The end-point timer: how long must the colour stay? Pure: the time comes
  * in, so that a paused timer, a sleeping machine and a test all tell the same.
  */
 import { counted } from "../../sheet/counted";
-
-export interface EndPoint {
-  readonly seconds: 15 | 30;
-  /** The methods that ask for it. */
-  readonly asked: string;
-}
-
-/** ISO 660 9.3.3, EN 14104 and AOCS Ca 5a-40 were read; ASTM D974 is commonly cited. */
-export const endPoints: readonly EndPoint[] = [
-  { seconds: 15, asked: "ISO 660, EN 14104, ASTM D974" },
-  { seconds: 30, asked: "AOCS Ca 5a-40" },
-];
 
 export type Timer =
   | { readonly state: "idle" }

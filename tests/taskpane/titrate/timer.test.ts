@@ -1,12 +1,6 @@
+import { endPoints } from "../../../src/core/reference/end-points";
 import { describe, expect, it } from "vitest";
-import {
-  endPoints,
-  idle,
-  left,
-  runTimer,
-  type Timer,
-  timerSaid,
-} from "../../../src/taskpane/titrate/timer";
+import { idle, left, runTimer, type Timer, timerSaid } from "../../../src/taskpane/titrate/timer";
 
 const start = (seconds: number, now: number): Timer =>
   runTimer(idle, { do: "start", seconds, now });

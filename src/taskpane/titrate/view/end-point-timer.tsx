@@ -1,7 +1,8 @@
 /** How long must the colour stay? Fifteen seconds or thirty, each with the standards that say so. */
 import { Button } from "@fluentui/react-components";
 import { type RefObject, useEffect, useRef, useState } from "react";
-import { endPoints, idle, left, runTimer, type Timer, timerSaid } from "../timer";
+import { endPoints } from "../../../core/reference/end-points";
+import { idle, left, runTimer, type Timer, timerSaid } from "../timer";
 import { useDesk } from "./desk";
 
 const now = (): number => performance.now();
