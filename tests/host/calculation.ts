@@ -107,6 +107,18 @@ class Working {
       }
       case "OR":
         return one(given.some((each) => first(this.of(each)) === true));
+      case "AND":
+        return one(given.every((each) => first(this.of(each)) === true));
+      case "NOT":
+        return one(given.every((each) => first(this.of(each)) !== true));
+      case "COUNTIF": {
+        const [among, condition] = given.map((each) => this.of(each));
+        if (first(condition ?? []) !== ">0") return error("#NAME?");
+        const isAbove = (each: CellContent): boolean => typeof each === "number" && each > 0;
+        return one((among ?? []).flat().filter(isAbove).length);
+      }
+      case "ISTEXT":
+        return one(given.every((each) => typeof first(this.of(each)) === "string"));
       case "ISNUMBER":
         return one(given.every((each) => typeof first(this.of(each)) === "number"));
       case "SEARCH": {

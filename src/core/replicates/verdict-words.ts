@@ -22,17 +22,20 @@ export const slipWord = (times: Times): string => slipWords[times];
 
 const beforeDose = "titrate again before any dose";
 
+/** Of readings that agree, and of no others. */
+export const useWords = ": use ";
+
 export const verdictWords = {
   one: (reading: string): string =>
     `One reading, ${reading} mL: nothing to compare it with. Titrate at least once more.`,
   both: "Both",
   all: (count: string): string => `All ${count}`,
   equal: (all: string, reading: string): string =>
-    `${all} readings are ${reading} mL: use it. Equal readings show no scatter; they do not prove that there is none.`,
+    `${all} readings are ${reading} mL${useWords}it. Equal readings show no scatter; they do not prove that there is none.`,
   agree: (count: string, within: string, mean: string): string =>
-    `The ${count} agree within ${within} mL: use ${mean} mL.`,
+    `The ${count} agree within ${within} mL${useWords}${mean} mL.`,
   agreeOnMasses: (count: string, within: string): string =>
-    `The ${count} agree within ${within} mL, each judged on its own mass: use all of them.`,
+    `The ${count} agree within ${within} mL, each judged on its own mass${useWords}all of them.`,
   slip: (reading: string, times: string, perhaps: string): string =>
     `${reading} mL is about ${times}: was it ${perhaps} mL? Correct it if your notes say so; otherwise titrate again.`,
   divisions: (count: string): string => `${count} divisions`,

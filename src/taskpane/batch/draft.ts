@@ -18,6 +18,8 @@ export const mostLots = 4;
 export interface Draft extends Entered<typeof batch> {
   readonly version: 1;
   readonly lots: readonly ChosenLot[];
+  /** Why the acid is not to be used yet, as it stood when "Use it all the same" was pressed; "" for never. */
+  readonly usedAllTheSame: string;
   /** It stands in the workbook. */
   readonly isRecorded: boolean;
 }
@@ -30,6 +32,7 @@ export function newDraft(after?: Draft): Draft {
     ...entered,
     typed: after ? entered.typed : { ratio: usual.molarRatio.toString() },
     lots: [],
+    usedAllTheSame: "",
     isRecorded: false,
   };
 }

@@ -4,8 +4,27 @@ import { exact } from "../../core/exact/exact";
 import type { WeighOutRecord } from "../../workbook/weigh-out/weigh-out-record";
 import { batchOf } from "./record";
 import { routeOf } from "./route-of";
+import { lotMark } from "../lots/lot-ticks";
+import { withMark } from "../widgets/typed-number";
+import { acidValueWords, lotWorths, notYet } from "./acid-worth";
 import { interval } from "./amount-text";
+import type { Mix } from "./mix";
 import type { Seen } from "./seen";
+
+/** What the acid is worth, short enough for the page: of several lots the word alone. */
+function worthLine(seen: Seen, mix: Mix): string {
+  const { mark } = seen;
+  const figure = withMark(acidValueWords(mix), mark);
+  const worths =
+    mix.lots.length === 1
+      ? lotWorths(seen)
+      : mix.lots.flatMap(({ recorded }) =>
+          recorded.worth ? [`Lot ${lotMark(recorded)}: ${recorded.worth.word}.`] : [],
+        );
+  return [`${figure}.`, ...worths, ...(notYet(seen) === "" ? [] : ["Used all the same."])].join(
+    " ",
+  );
+}
 
 /** @returns undefined while there is no weigh-out */
 export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {
@@ -25,6 +44,7 @@ export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {
     oil: mix.lots[0]?.recorded.oil ?? "",
     target: toTarget ? figures.value("target") : undefined,
     between: halfWidth ? `between ${interval(batch.catalyst, halfWidth, mark)} g` : "",
+    worth: worthLine(seen, mix),
     route: sentence,
     hasPounds: draft.picked.pounds === "yes",
   };

@@ -5,6 +5,7 @@ import type { BatchRecord } from "../../workbook/record/batch-record";
 import type { RecordOutcome } from "../../workbook/planning/plan";
 import { sheetDay } from "../widgets/day";
 import { digits } from "../widgets/shown-number";
+import { allTheSame, isHeldBack } from "./acid-worth";
 import { isTakenAsPure, type MixedLot } from "./mix";
 import type { View } from "./view-of";
 import type { Seen } from "./seen";
@@ -19,7 +20,9 @@ const secondOf = (lots: readonly MixedLot[]): BatchRecord["second"] => {
 };
 
 /** All that a row or a sheet to print is made of; undefined while there is no weigh-out. */
-export function batchOf({ draft, figures, working }: Seen, today: string): BatchRecord | undefined {
+export function batchOf(seen: Seen, today: string): BatchRecord | undefined {
+  const { draft, figures, working } = seen;
+  if (isHeldBack(seen)) return undefined;
   const { mix, batch, charge, ratio } = working;
   const amount = figures.value("amount");
   const assay = figures.value("assay");
@@ -47,7 +50,7 @@ export function batchOf({ draft, figures, working }: Seen, today: string): Batch
       draft,
       mix.lots.map(({ recorded }) => recorded),
     ),
-    note: draft.words.note.trim(),
+    note: [draft.words.note.trim(), allTheSame(seen)].filter((words) => words !== "").join(" "),
   };
 }
 

@@ -10,6 +10,8 @@ export type Action =
   | { readonly do: "share"; readonly lot: string; readonly text: string }
   /** A published level into the fields, as pure base. */
   | { readonly do: "take-charge"; readonly charge: PublishedCharge }
+  /** The dose is wanted although the acid is not to be used yet, for this reason. */
+  | { readonly do: "use-all-the-same"; readonly why: string }
   | { readonly do: "recorded" };
 
 /** What was recorded is the draft as it was then: a change makes it a batch not yet recorded. */
@@ -60,6 +62,8 @@ function reduced(draft: Draft, action: Action): Draft {
         typed: { ...draft.typed, [chargeField[unit]]: amount },
       };
     }
+    case "use-all-the-same":
+      return { ...draft, usedAllTheSame: action.why };
     case "recorded":
       return { ...draft, isRecorded: true };
   }

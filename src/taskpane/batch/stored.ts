@@ -17,6 +17,7 @@ export function draftFrom(value: unknown): Draft {
     version: 1,
     ...storedEntered(batch, value),
     lots: lotsFrom(value.lots),
+    usedAllTheSame: textOf(value.usedAllTheSame),
     isRecorded: value.isRecorded === true,
   };
 }

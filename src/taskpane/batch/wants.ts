@@ -5,6 +5,7 @@ import { allowedWords, limits, misses } from "../../core/reference/limits";
 import { oilNamed } from "../../core/reference/oils";
 import type { StepId } from "./batch";
 import type { NumberFieldId } from "./fields";
+import { isHeldBack } from "./acid-worth";
 import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../widgets/shown-number";
 import type { Seen } from "./seen";
@@ -158,7 +159,10 @@ export function stateOf(step: StepId, seen: Seen, all: readonly Want[]): StepSta
   if (step === "record") return seen.draft.isRecorded ? "done" : "to do";
   if (step === "weigh-out") {
     const { batch } = seen.working;
-    return batch === undefined || isProblem(batch) || forWeighOut(all).length > 0
+    return batch === undefined ||
+      isProblem(batch) ||
+      isHeldBack(seen) ||
+      forWeighOut(all).length > 0
       ? "to do"
       : "done";
   }

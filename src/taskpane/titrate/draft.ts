@@ -25,6 +25,8 @@ export interface Draft extends Entered<typeof titration> {
   readonly begunOn: string;
   readonly titres: readonly Reading[];
   readonly blanks: readonly Reading[];
+  /** Why the acid is not to be used yet, as it stood when "Use it all the same" was pressed; "" for never. */
+  readonly usedAllTheSame: string;
   /** It stands in the workbook. */
   readonly isRecorded: boolean;
 }
@@ -41,5 +43,6 @@ export const newDraft = (id: string, today: string, after?: Draft): Draft => ({
   ...firstEntered(titration, after),
   titres: [],
   blanks: [],
+  usedAllTheSame: "",
   isRecorded: false,
 });

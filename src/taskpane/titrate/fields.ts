@@ -37,6 +37,12 @@ const ofTheBench = kept({
   kept: required("Strength", limits.molarity, "As the table Titrants has it."),
   strengthPercent: optional("May be off by", limits.plusMinusPercent, undefined, "± %"),
   titreStep: required("Read to", limits.step, "Smallest difference you read."),
+  burettePercent: optional(
+    "Burette may be off by",
+    limits.plusMinusPercent,
+    "Marked ± 0.05 mL on 10 mL: 0.5. Left empty: not counted.",
+    "± %",
+  ),
   massStep: required("Weighed to", limits.massStep, "Smallest difference the balance shows."),
   samplePercent: optional(
     "May be off by",

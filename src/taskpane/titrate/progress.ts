@@ -49,6 +49,7 @@ function titrant(seen: Seen): Want[] {
       : []),
     ...wants(seen, step, "strengthPercent", "doubt"),
     ...wants(seen, step, "titreStep", "doubt"),
+    ...wants(seen, step, "burettePercent", "doubt"),
     ...(days !== undefined && days < 0
       ? [{ step, sentence: "The day it was checked is in the future.", for: "record" } as const]
       : []),

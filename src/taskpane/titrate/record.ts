@@ -11,6 +11,7 @@ import { keepsFromRecording, wanted } from "./progress";
 import { standingBlanks, usedOf } from "./readings";
 import { rowWordIds } from "./titration";
 import { hasOwnMasses, massStepOf, oneMass } from "./sample";
+import { isUsedAllTheSame } from "./worth";
 
 /** A list with a place for each column, null where nothing stands. */
 const places = <T>(count: number, at: (index: number) => T | null): (T | null)[] =>
@@ -31,7 +32,8 @@ const wordsOf = ({ words }: Draft) =>
   >;
 
 /** What the row has no column for goes into its note. */
-function noteOf({ draft, figures, working }: Seen): string {
+function noteOf(seen: Seen): string {
+  const { draft, figures, working } = seen;
   const { picked, typed, words } = draft;
   const said: string[] = [];
   if (words.note.trim() !== "") said.push(words.note.trim());
@@ -47,6 +49,7 @@ function noteOf({ draft, figures, working }: Seen): string {
   if (working.strength?.isAtMost) {
     said.push("Lye's assay unknown: strength, acid value and % FFA are as if it were pure.");
   }
+  if (isUsedAllTheSame(seen)) said.push("Used all the same.");
   return said.join(" ");
 }
 
@@ -86,7 +89,10 @@ export function recordOf(seen: Seen): TitrationRecord | undefined {
     masses,
     titreStep: figures.value("titreStep"),
     massStep: massStepOf(draft, figures),
+    isByVolume: draft.picked.sample === "by volume",
     titrantPercent: strength.percent,
+    burettePercent: figures.value("burettePercent"),
+    usual: working.usual,
     omitted: omittedOf(draft),
     note: noteOf(seen),
   };

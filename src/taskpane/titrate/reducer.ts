@@ -24,6 +24,8 @@ export type Action =
   | { readonly do: "remove-blank"; readonly index: number }
   | { readonly do: "omit"; readonly index: number; readonly reason: string }
   | { readonly do: "put-back"; readonly index: number }
+  /** The dose is wanted although the result is not to be used yet, for this reason. */
+  | { readonly do: "use-all-the-same"; readonly why: string }
   | { readonly do: "recorded" };
 
 const replaced = (
@@ -150,6 +152,8 @@ function reduced(draft: Draft, action: Action): Draft {
       };
     case "put-back":
       return { ...draft, titres: replaced(draft.titres, action.index, withoutReason) };
+    case "use-all-the-same":
+      return { ...draft, usedAllTheSame: action.why };
     case "recorded":
       return { ...draft, isRecorded: true };
   }

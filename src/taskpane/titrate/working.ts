@@ -179,6 +179,7 @@ export function workingOf(draft: Draft, figures: Figures, onRecord?: OnRecord): 
     hasOwnMasses: hasOwnMasses(draft),
     molarityPercent: strength.percent,
     samplePercent: undefined,
+    burettePercent: figures.in("%", "burettePercent"),
     usual,
   });
   if (isProblem(bench)) return { ...unready, acid };

@@ -1,32 +1,30 @@
-/** What a result is worth, in a word, and why. */
+/** What the result at hand is worth: the word its row will show. */
+import { type Worth, worthOf as worthOfResult } from "../../workbook/record/worth";
 import type { Draft } from "./draft";
+import type { Seen } from "./nudges/nudge";
 import type { Working } from "./working";
 
-export interface Worth {
-  readonly word: "Good" | "Usable" | "Not yet";
-  /** What keeps it from the better word; a sentence each. */
-  readonly why: readonly string[];
+/** Why no dose is made from it before somebody has said that it is to be used for all that; "" where one is. */
+export function heldBack({ working, draft }: Pick<Seen, "working" | "draft">): string {
+  const { word, why } = worthOf(working, draft);
+  const reason = why.join(" ");
+  return word !== "Not yet" || draft.usedAllTheSame === reason ? "" : reason;
 }
 
-/** What stands against any use of it. */
-function against({ judgement, titres }: Working): string[] {
-  if (titres.length === 1) return ["One titre, and nothing to compare it with: titrate again."];
-  return judgement?.agrees === false ? [judgement.verdict] : [];
-}
-
-/** What the ± does not count. */
-function uncounted({ doubt, strength }: Working, draft: Draft): string[] {
-  return [
-    ...(doubt ? [] : ["Its ± is not known yet."]),
-    ...(strength?.percent ? [] : ["The titrant’s own doubt is not in the ± yet."]),
-    ...(draft.picked.sample === "by volume" ? ["The sample was measured, not weighed."] : []),
-  ];
-}
+/** It is used although it is not to be used yet. */
+export const isUsedAllTheSame = ({ working, draft }: Pick<Seen, "working" | "draft">): boolean =>
+  worthOf(working, draft).word === "Not yet" && heldBack({ working, draft }) === "";
 
 /** @param working with a result */
-export function worthOf(working: Working, draft: Draft): Worth {
-  const no = against(working);
-  if (no.length > 0) return { word: "Not yet", why: no };
-  const less = uncounted(working, draft);
-  return less.length > 0 ? { word: "Usable", why: less } : { word: "Good", why: [] };
-}
+export const worthOf = (
+  { judgement, titres, usual, doubt, strength }: Working,
+  draft: Draft,
+): Worth =>
+  worthOfResult({
+    verdict: judgement?.verdict ?? "",
+    titres: titres.length,
+    hasRecord: usual !== undefined,
+    hasDoubt: doubt !== undefined,
+    hasTitrantPercent: strength?.percent !== undefined,
+    isByVolume: draft.picked.sample === "by volume",
+  });

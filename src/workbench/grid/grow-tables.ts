@@ -112,7 +112,7 @@ export class GrowTables {
       const wanted: Block = { ...block, rows: until - block.row + 1 };
       const cells = read({ ask: "cells", block: wanted });
       if (cells.kind !== "cells") return [];
-      const others = tables.filter((each) => each !== table).map((each) => each.block);
+      const others = tables.filter((each) => each !== table);
       const logbook: Logbook = { table, cells, others };
       return isTableOfOurs(logbook) ? grownRows(logbook, until) : [];
     });

@@ -1,5 +1,5 @@
 /** The rows a table of ours takes in when somebody typed or pasted right below it: its formulas go on. */
-import type { Block, Content, Step } from "../../sheet/port";
+import type { Content, Step } from "../../sheet/port";
 import { titreIdOf } from "../../sheet/formula/names";
 import { tokensOf } from "../../sheet/formula/token";
 import { batches } from "../tables/batches";
@@ -58,7 +58,7 @@ export function grownRows(logbook: Logbook, until: number): Step[] {
   if (table.hasTotals) return [];
   const isTaken = (row: number): boolean =>
     others.some(
-      (other: Block) =>
+      ({ block: other }) =>
         other.sheet === block.sheet &&
         other.row <= block.row + row &&
         block.row + row < other.row + other.rows &&

@@ -1,12 +1,13 @@
 /** The plan of a first record: a sheet of its own, with the table and the record in it. */
 import { areaName } from "../../sheet/cell-name";
-import { type Block, fault, type Step } from "../../sheet/port";
+import { type Block, fault, type Step, type Table } from "../../sheet/port";
 import type { BookCell, BookSheet, BookTable } from "../../sheet/book";
 import type { Column, RecordTable, TableShape } from "../tables/column";
 import type { RowValue } from "../tables/row-values";
 import { tableSheet } from "../tables/sheet";
 import { cellAt } from "../../sheet/address";
 import { finished } from "./finished";
+import { isUsable } from "./logbook/column-formula";
 import type { Plan, PlannedCell, Refusal, Remark } from "./plan";
 import { plannedCell } from "./planned-cell";
 import { rowWords } from "./record/row-words";
@@ -18,7 +19,7 @@ import type { Snapshot } from "./snapshot";
 const isSame = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
 /** The name, or the first of "Titrations 2", "Titrations 3" that no sheet has. */
-export function freeSheetName({ sheets }: Snapshot, name: string): string {
+export function freeSheetName({ sheets }: Pick<Snapshot, "sheets">, name: string): string {
   const isTaken = (wanted: string): boolean => sheets.sheets.some((s) => isSame(s.name, wanted));
   if (!isTaken(name)) return name;
   let number = 2;
@@ -76,6 +77,21 @@ const aboutName = (wanted: string, used: string): Remark[] =>
         },
       ];
 
+/** Columns whose formula names a column that another table of the workbook lacks. */
+function withoutMeans(shape: TableShape, others: readonly Table[]): string[] {
+  const headings = shape.columns.map(({ heading }) => heading);
+  return shape.columns
+    .filter(({ formula }) => formula !== undefined && !isUsable(formula, headings, shape, others))
+    .map(({ heading }) => heading);
+}
+
+const without = (shape: RecordTable, idle: readonly string[]): TableShape => ({
+  ...shape,
+  columns: shape.columns.map(({ formula, ...column }) =>
+    formula === undefined || idle.includes(column.heading) ? column : { ...column, formula },
+  ),
+});
+
 export function planTable(
   snapshot: Snapshot,
   shape: RecordTable,
@@ -83,9 +99,10 @@ export function planTable(
 ): Plan | Refusal {
   const stopped = hindrance(snapshot, shape);
   if (stopped) return stopped;
+  const idle = withoutMeans(shape, snapshot.others);
   const name = freeSheetName(snapshot, shape.name);
   const entry = Object.fromEntries(values.map(({ heading, value }) => [heading, value]));
-  const sheet = { ...tableSheet(shape, [entry]), name };
+  const sheet = { ...tableSheet(without(shape, idle), [entry]), name };
   const [table] = sheet.tables as [BookTable];
   const block = tableBlock(sheet, table);
   const row: Block = { ...block, row: block.row + 1, rows: 1 };
@@ -94,7 +111,12 @@ export function planTable(
     summary: `A new sheet ${name} with the table ${shape.name}; the ${shape.what} is its first row, row ${String(row.row + 1)}.`,
     cells: plannedCells(sheet, shape, row),
     makes: makes(sheet, shape, block),
-    remarks: aboutName(shape.name, name),
+    remarks: [
+      ...aboutName(shape.name, name),
+      ...idle.map(
+        (heading) => ({ code: "no-formula", sentence: remarkWords.otherOrder(heading) }) as const,
+      ),
+    ],
     block: row,
     table: shape.name,
     steps: [...sheetSteps(sheet, table), ...offers(shape, row), { do: "select", block: row }],

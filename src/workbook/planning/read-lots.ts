@@ -1,7 +1,13 @@
 /** The lots that are titrated, as the table `Titrations` has them. Reads only. */
 import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
 import type { BookValue } from "../../sheet/book";
-import { titrations } from "../tables/titrations";
+import { byVolumeWord, type Worth, worthOf } from "../record/worth";
+import {
+  readingHeadings,
+  sampleByHeading,
+  titrationsName,
+  usualHeadings,
+} from "../tables/titration-cells";
 import { placeOf } from "./headings";
 import { readTable } from "./read";
 
@@ -16,6 +22,8 @@ export interface RecordedLot {
   /** % FFA, and half the width of its interval; undefined while their cells show none. */
   readonly ffa: number | undefined;
   readonly halfWidth: number | undefined;
+  /** What the result is worth; undefined where no verdict stands beside it. */
+  readonly worth: Worth | undefined;
   /** What the acid value's cell shows instead of a figure. */
   readonly trouble: string;
   /** The titrant's lye was taken as pure, as the row's note says. */
@@ -31,6 +39,21 @@ const errorOf = (value: CellContent): string =>
 /** Written by the titration task where the assay was not known. */
 const asIfPureNote = /as if it were pure/i;
 
+/** As the row's own formula under Worth says; a table made before that column has the facts too. */
+function worthIn(under: (heading: string) => CellContent): Worth | undefined {
+  const isFilled = (heading: string): boolean => (number(under(heading)) ?? 0) > 0;
+  const verdict = text(under("Verdict"));
+  if (verdict === "") return undefined;
+  return worthOf({
+    verdict,
+    titres: readingHeadings.titres.filter(isFilled).length,
+    hasRecord: usualHeadings.every(isFilled),
+    hasDoubt: number(under("± FFA %")) !== undefined,
+    hasTitrantPercent: isFilled("Titrant ± %"),
+    isByVolume: text(under(sampleByHeading)).toLowerCase() === byVolumeWord,
+  });
+}
+
 const isSame = (one: BookValue, other: BookValue): boolean =>
   String(one).trim().toLowerCase() === String(other).trim().toLowerCase();
 
@@ -39,7 +62,7 @@ const isSame = (one: BookValue, other: BookValue): boolean =>
  * @returns undefined when there is no such table
  */
 export async function readLots(host: Host): Promise<readonly RecordedLot[] | undefined | Fault> {
-  const found = await readTable(host, titrations.name);
+  const found = await readTable(host, titrationsName);
   if (found === undefined || isFault(found)) return found;
   const { table, cells } = found;
   const { headings } = table;
@@ -58,6 +81,7 @@ export async function readLots(host: Host): Promise<readonly RecordedLot[] | und
       acidValue: number(acidValue),
       ffa: number(under("FFA %")),
       halfWidth: number(under("± FFA %")),
+      worth: number(acidValue) === undefined ? undefined : worthIn(under),
       trouble: errorOf(acidValue),
       isAsIfPure: asIfPureNote.test(text(under("Note"))),
     });

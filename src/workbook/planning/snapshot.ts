@@ -1,18 +1,20 @@
 /** What was read of a workbook before planning: its sheets, its names, and the logbook's table. */
-import type { Block, Cells, CellContent, Names, Sheets, Table } from "../../sheet/port";
+import type { Cells, CellContent, Names, Sheets, Table } from "../../sheet/port";
 import { valueText } from "./preview-text";
 
 export interface Logbook {
   readonly table: Table;
   /** The table's cells, headings first, and those below it as far as they may hold anything. */
   readonly cells: Cells;
-  /** Where the other tables of the workbook stand. */
-  readonly others: readonly Block[];
+  /** The other tables of the workbook. */
+  readonly others: readonly Table[];
 }
 
 export interface Snapshot {
   readonly sheets: Sheets;
   readonly names: Names;
+  /** The other tables of the workbook. */
+  readonly others: readonly Table[];
   /** Undefined when there is no table of that name. */
   readonly logbook: Logbook | undefined;
 }

@@ -6,6 +6,7 @@
 import { type neutralisedWord } from "../../core/titration/neutralised";
 import type { Exact } from "../../core/exact/exact";
 import type { Base } from "../../core/reference/bases";
+import type { UsualScatter } from "../../core/record/pooled-scatter";
 import type { Stage } from "../../core/titration/stages";
 
 export interface OmittedReading {
@@ -37,7 +38,12 @@ export interface TitrationRecord {
   readonly titreStep: Exact | undefined;
   /** Smallest difference weighed, g. */
   readonly massStep: Exact | undefined;
+  /** The sample was measured: massStep is the balance step worth as much. */
+  readonly isByVolume: boolean;
   readonly titrantPercent: Exact | undefined;
+  readonly burettePercent: Exact | undefined;
+  /** How the hand scattered before, as of this day; undefined where it is not used. */
+  readonly usual: UsualScatter | undefined;
   readonly omitted: readonly OmittedReading[];
   readonly note: string;
 }

@@ -5,6 +5,7 @@
 import { offeredUnitNames, offeredUnits } from "../../core/quantity/units";
 import { methanolDensity } from "../../core/reference/liquids";
 import type { BatchRecord } from "../record/batch-record";
+import { worthHeading } from "./titration-cells";
 import { baseChoices, calculated, cellOf, type RecordTable, typed } from "./column";
 
 const table = "Batches";
@@ -18,14 +19,26 @@ const ofLastTitration = (heading: string, lot = "Lots"): string =>
 export const asIfPure = "same lye taken as pure";
 
 const acidValueHeading = "Acid value mg KOH/g";
+const halfWidthHeading = "± acid value mg KOH/g";
 const first = ofLastTitration(acidValueHeading);
 const second = ofLastTitration(acidValueHeading, "Second lot");
 const share = one("Second lot %");
 
 /** Of one lot, or of two by their shares; a titrant taken as pure holds its assay's part of the base. */
-const acidValue =
-  `IF(${one("Second lot")}="",${first},IF(${share}>0,${first}*(1-${share}/100)+${second}*${share}/100,NA()))` +
+const ofMix = (ofFirst: string, ofSecond: string): string =>
+  `IF(${one("Second lot")}="",${ofFirst},IF(${share}>0,${ofFirst}*(1-${share}/100)+${ofSecond}*${share}/100,NA()))` +
   `*IF(${one("Titrant lye")}="${asIfPure}",${one("Assay %")}/100,1)`;
+const acidValue = ofMix(first, second);
+
+/** The same of the half-widths: which way each lot is off is not known, so they add up. */
+const halfOf = (lot?: string): string =>
+  `TITRE.ACIDVALUEFROMFFA(${ofLastTitration("± FFA %", lot)})`;
+const halfWidth = ofMix(halfOf(), halfOf("Second lot"));
+
+/** What the lot's result is worth, or those of both. */
+const worth =
+  `IF(${one("Second lot")}="",${ofLastTitration(worthHeading)},` +
+  `${one("Lots")}&": "&${ofLastTitration(worthHeading)}&" "&${one("Second lot")}&": "&${ofLastTitration(worthHeading, "Second lot")})`;
 
 /** The methanol in a litre of it. A methoxide of assay under 50 % is a solution in methanol. */
 const gramsInLitre = methanolDensity.times(1000).toString();
@@ -77,6 +90,22 @@ export const batches: RecordTable<BatchRecord> = {
       "From the lot's last titration; of two lots, by their shares of the mass.",
       acidValue,
     ),
+    {
+      ...calculated(
+        halfWidthHeading,
+        "0.00",
+        "Half the width of its 95 % interval, from the titration's own ±.",
+        halfWidth,
+      ),
+      mayLack: true,
+    },
+    calculated(
+      "Acid value worth",
+      "General",
+      "What the lot's titration says under Worth: good, usable or not yet, and why.",
+      `IF(ISNUMBER(${one(acidValueHeading)}),${worth},"")`,
+      30,
+    ),
     typed("Base", 10, "What the lye is.", { choices: baseChoices, of: ({ base }) => base }),
     typed("Lye lot", 10, "The lot of lye, from its label.", { of: ({ lyeLot }) => lyeLot }),
     typed("Assay %", 9, "How much of the lye is base, in percent: 90, not 0.90.", {
@@ -93,6 +122,15 @@ export const batches: RecordTable<BatchRecord> = {
       "Lye to weigh out: the acid part and the reaction part together.",
       `TITRE.CATALYST(${one("Oil kg")},${one(acidValueHeading)},${one("Base")},${one("Assay %")},${one("Charge %")},${one("Allowed FFA %")})`,
     ),
+    {
+      ...calculated(
+        "± catalyst g",
+        "0",
+        "Half the width of its 95 % interval: the acid part carries the doubt of the titration.",
+        `IF(ISNUMBER(${one("Catalyst g")}),TITRE.NEUTRALISER(${one("Oil kg")},${one(halfWidthHeading)},${one("Base")},${one("Assay %")}),NA())`,
+      ),
+      mayLack: true,
+    },
     calculated(
       "Methanol L",
       "0.0",

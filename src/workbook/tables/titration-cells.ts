@@ -18,6 +18,9 @@ export const readingHeadings = {
 /** How the hand scattered before, as of the row's day: both or neither. */
 export const usualHeadings = ["Usual scatter mL", "Usual freedom"] as const;
 
+export const sampleByHeading = "Sample by";
+export const worthHeading = "Worth";
+
 const spanOf = (headings: readonly string[]): string =>
   cellsOf(titrationsName, headings[0] ?? "", headings.at(-1) ?? "");
 export const titres = spanOf(readingHeadings.titres);
@@ -27,3 +30,5 @@ const ownMasses = spanOf(readingHeadings.ownMasses);
 export const masses = `IF(COUNT(${ownMasses})>0,${ownMasses},${one("Mass g")})`;
 /** The arguments by which a result is worked out. */
 export const bench = `${titres},${blanks},${one("Molarity mol/L")},${masses}`;
+/** The arguments that bring in the record. */
+export const usual = usualHeadings.map(one).join(",");

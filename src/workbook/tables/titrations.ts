@@ -8,6 +8,7 @@ import { isExact } from "../../core/exact/exact";
 import { stageNames } from "../../core/titration/stages";
 import { omittedWords } from "../record/omitted-words";
 import { waysKnown } from "../record/titrant-record";
+import { byVolumeWord, worthFormula } from "../record/worth";
 import type { TitrationRecord } from "../record/titration-record";
 import {
   baseChoices,
@@ -23,8 +24,12 @@ import {
   masses,
   one,
   readingHeadings,
+  sampleByHeading,
   titrationsName,
   titres,
+  usual,
+  usualHeadings,
+  worthHeading,
 } from "./titration-cells";
 
 type OfRecord = NonNullable<Column<TitrationRecord>["of"]>;
@@ -135,11 +140,36 @@ export const titrations: RecordTable<TitrationRecord> = {
       "Smallest difference the balance shows, g.",
       ({ massStep }) => massStep,
     ),
+    words(
+      sampleByHeading,
+      11,
+      "by volume, where the sample was measured. Left empty: weighed.",
+      ({ isByVolume }) => (isByVolume ? byVolumeWord : undefined),
+      { choices: ["weighed", byVolumeWord] },
+    ),
     reading(
       "Titrant ± %",
       "0.0",
       "How far off the titrant's strength may be, in percent.",
       ({ titrantPercent }) => titrantPercent,
+    ),
+    reading(
+      "Burette ± %",
+      "0.0",
+      "How far off the burette or syringe may be, percent of what it delivers. Left empty: not counted.",
+      ({ burettePercent }) => burettePercent,
+    ),
+    reading(
+      usualHeadings[0],
+      "0.0000",
+      "Your usual scatter on that day, from the rows before, mL: the pane writes it. Left empty: not used.",
+      ({ usual }) => usual?.scatter,
+    ),
+    reading(
+      usualHeadings[1],
+      "0",
+      "Degrees of freedom behind it: both or neither.",
+      ({ usual }) => usual?.freedom,
     ),
     calculated(
       "Corrected titre mL",
@@ -164,7 +194,7 @@ export const titrations: RecordTable<TitrationRecord> = {
         "± FFA %",
         "0.00",
         "Half the width of the 95 % interval of % FFA.",
-        `TITRE.FFAUNCERTAINTY(${bench},${one("Read to mL")},${one("Weighed to g")},${one("Titrant ± %")})`,
+        `TITRE.FFAUNCERTAINTY(${bench},${one("Read to mL")},${one("Weighed to g")},${one("Titrant ± %")},,,${one("Burette ± %")},${usual})`,
       ),
       mayLack: true,
     },
@@ -172,8 +202,24 @@ export const titrations: RecordTable<TitrationRecord> = {
       "Verdict",
       "General",
       "What the titres are worth, and what to do next.",
-      `TITRE.VERDICT(${titres},${one("Read to mL")},,${masses},${blanks})`,
+      `TITRE.VERDICT(${titres},${one("Read to mL")},,${masses},${blanks},${usual})`,
       60,
+    ),
+    calculated(
+      worthHeading,
+      "General",
+      "Good, usable or not yet, and why.",
+      worthFormula({
+        acidValue: one("Acid value mg KOH/g"),
+        verdict: one("Verdict"),
+        titres: `COUNTIF(${titres},">0")`,
+        usualScatter: one(usualHeadings[0]),
+        usualFreedom: one(usualHeadings[1]),
+        doubt: one("± FFA %"),
+        titrantPercent: one("Titrant ± %"),
+        sampleBy: one(sampleByHeading),
+      }),
+      40,
     ),
     words(
       "Omitted",

@@ -18,11 +18,12 @@ const acrossThePage = 92;
 const linesOf = (words: string): string[] => wrappedLines(words, acrossThePage);
 
 /** What was so when the sheet was made: these words do not follow the figures. */
-const wordsBelow = ({ between, route }: WeighOutRecord): string[] =>
+const wordsBelow = ({ between, worth, route }: WeighOutRecord): string[] =>
   [
     between === ""
       ? "The uncertainty of the lye is not known: the titration has no ±."
       : `The lye, 95 % interval: ${between}, from the uncertainty of the titration when this sheet was made.`,
+    `When this sheet was made: acid value ${worth}`,
     `When this sheet was made: ${route}`,
   ].flatMap(linesOf);
 

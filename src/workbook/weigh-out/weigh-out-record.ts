@@ -13,6 +13,8 @@ export interface WeighOutRecord {
   readonly target: Exact | undefined;
   /** Between what the lye is by the titration's doubt, in words; "" when that is not known. */
   readonly between: string;
+  /** The acid value with its ±, and what it is worth, in words. */
+  readonly worth: string;
   /** The route's sentence when the sheet was made. */
   readonly route: string;
   /** Weights in pounds and ounces as well. */

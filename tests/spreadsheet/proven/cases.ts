@@ -39,7 +39,7 @@ function signsOf(known: readonly Argument[]): readonly (readonly string[])[] {
 
 /** Asked by hand: months by the million keep the other program busy for minutes. */
 const isByHand = (name: string): boolean =>
-  /^(?:E(?:DATE|OMONTH)|TEXT|FIXED|TINV|TDIST|ROW|COLUMN|NOW|SUBTOTAL|CONVERT)$/.test(name);
+  /^(?:E(?:DATE|OMONTH)|TEXT|FIXED|TINV|TDIST|FDIST|ROW|COLUMN|NOW|SUBTOTAL|CONVERT)$/.test(name);
 
 const monthEnds = ["In!$A$31", "In!$A$32", "45322", "45382", "44255", "36585", "In!$A$5", '"2.5"'];
 const written = (): string[] => [
@@ -71,6 +71,11 @@ const written = (): string[] => [
     ["1", "2", "3", "9.5", "60"],
     ["1", "2"],
   ]).map((three) => `TDIST(${three.join(",")})`),
+  ...across([
+    ["0", "0.5", "2.353", "4.3", "31.8"],
+    ["1", "2", "3", "9.5"],
+    ["1", "2", "15", "20.9"],
+  ]).map((three) => `FDIST(${three.join(",")})`),
   "ROW()",
   "ROW(In!$A$19)",
 ];

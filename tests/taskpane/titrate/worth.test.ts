@@ -19,7 +19,7 @@ const eight: readonly (readonly [titres: readonly string[], said: RegExp])[] = [
   [["1.55", "16.0", "1.58"], /^Not yet: 16\.00 mL is about ten times the others: was it 1\.60 mL/],
   [["2.30", "2.35", "4.00"], /^Not yet: 4\.00 mL is 33 divisions from two that agree/],
   [["2.30", "2.80"], /^Not yet: The two lie 0\.50 mL apart, and no one can say which/],
-  [["2.40"], /^Not yet: One titre, and nothing to compare it with/],
+  [["2.40"], /^Not yet: One reading, 2\.40 mL: nothing to compare it with/],
   [["2.40", "2.45", "2.45", "2.40", "3.90"], /^Not yet: 3\.90 mL is 29 divisions from four/],
 ];
 
@@ -42,7 +42,7 @@ describe("what a result is worth", () => {
   it("is usable where a doubt is not counted, and says which", () => {
     expect(worth(but({ typed: { strengthPercent: "" } }))).toEqual({
       word: "Usable",
-      why: ["The titrant’s own doubt is not in the ± yet."],
+      why: ["How far off the titrant may be is not in the ± yet."],
     });
     expect(worth(but({ typed: { massStep: "" } })).why).toContain("Its ± is not known yet.");
     const byVolume = but({

@@ -23,6 +23,7 @@ export const lot = (mark: string | number, acidValue: number | undefined): Recor
   acidValue,
   ffa: acidValue === undefined ? undefined : (acidValue * 282) / 561,
   halfWidth: undefined,
+  worth: undefined,
   trouble: acidValue === undefined ? "#N/A" : "",
   isAsIfPure: false,
 });

@@ -22,7 +22,10 @@ export const fryerLot: TitrationRecord = {
   masses: exact("5.02"),
   titreStep: exact("0.05"),
   massStep: exact("0.01"),
+  isByVolume: false,
   titrantPercent: exact("0.5"),
+  burettePercent: undefined,
+  usual: undefined,
   omitted: [{ number: 2, titre: exact("2.9"), reason: "bubble" }],
   note: "",
 };
@@ -83,7 +86,15 @@ export const anyRecord: fc.Arbitrary<TitrationRecord> = fc.record({
   ),
   titreStep: orNothing(figure(0.01, 0.1, 2)),
   massStep: orNothing(figure(0.01, 0.1, 2)),
+  isByVolume: fc.boolean(),
   titrantPercent: orNothing(figure(0.1, 5, 1)),
+  burettePercent: orNothing(figure(0.1, 5, 1)),
+  usual: orNothing(
+    fc.record({
+      scatter: figure(0.01, 0.2, 4).map(Number),
+      freedom: fc.integer({ min: 1, max: 1000 }),
+    }),
+  ),
   omitted: fc.array(
     fc.record({
       number: fc.integer({ min: 1, max: 6 }),

@@ -41,6 +41,13 @@ describe("a record as a row", () => {
     expect(row).not.toHaveProperty("Blank 2 mL");
   });
 
+  it("keeps the record's figures of that day, and how the sample was taken", () => {
+    const usual = { scatter: 0.0312, freedom: 20 };
+    const row = values({ ...fryerLot, usual, burettePercent: exact("0.5"), isByVolume: true });
+    expect([row["Usual scatter mL"], row["Usual freedom"]]).toEqual([0.0312, 20]);
+    expect([row["Burette ± %"], row["Sample by"]]).toEqual([0.5, "by volume"]);
+  });
+
   it("gives each titre its own mass, and no mass for all", () => {
     const row = values({ ...fryerLot, masses: [exact("5"), null, exact("5.1"), exact("4.98")] });
     expect(row).not.toHaveProperty("Mass g");

@@ -17,6 +17,8 @@ export const slipwaySheet: WeighOutRecord = {
   ],
   oil: "used cooking oil",
   target: exact("1"),
+  worth:
+    "7.08 ± 0.12 mg KOH/g. Lot SW-17: Good. Lot NQ-41: Usable. Lot NQ-41: Not yet. Used all the same.",
   between: "between 963 and 990 g",
   route:
     "FFA 1.05 % (1 to under 3 %): a base batch with base for the acid; it makes more soap, so wash and settle longer; water not measured.",

@@ -7,10 +7,11 @@ import { fixed } from "../../widgets/shown-number";
 import { mostLots } from "../draft";
 import { useDesk, useMark } from "./desk";
 
-const acidWords = ({ acidValue, halfWidth, trouble }: RecordedLot): string => {
+const acidWords = ({ acidValue, halfWidth, worth, trouble }: RecordedLot): string => {
   if (acidValue === undefined) return `no dose: its acid value shows ${trouble}`;
   const ffa = ffaAsOleic(quantity("mg KOH/g", acidValue));
-  return `${fixed(ffa, 2)}${halfWidth === undefined ? "" : ` ± ${fixed(halfWidth, 2)}`} % FFA`;
+  const doubt = halfWidth === undefined ? "" : ` ± ${fixed(halfWidth, 2)}`;
+  return `${fixed(ffa, 2)}${doubt} % FFA${worth === undefined ? "" : `, ${worth.word.toLowerCase()}`}`;
 };
 
 export function LotList() {

@@ -1,4 +1,5 @@
 /** The weigh-out, its doubt and the route; above the allowed acid, no dose. */
+import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { limitWords } from "../../fields/limit-words";
@@ -6,6 +7,7 @@ import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { Together } from "../../widgets/together";
 import { fixed } from "../../widgets/shown-number";
+import { acidValueWords, isHeldBack, lotWorths, notYet } from "../acid-worth";
 import type { StepId } from "../batch";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
@@ -30,11 +32,14 @@ function Route() {
     <>
       <p>
         <Together>
-          {inMark(
-            `Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${fixed(mix.acidValue, 2)} mg KOH/g.`,
-          )}
+          {inMark(`Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${acidValueWords(mix)}.`)}
         </Together>
       </p>
+      {lotWorths(view).map((words) => (
+        <Say key={words} tone={notYet(view) === "" ? "know" : "mind"}>
+          {inMark(words)}
+        </Say>
+      ))}
       <Say tone="know">{inMark(sentence)}</Say>
       {water === undefined ? null : <Say tone="know">{water}</Say>}
     </>
@@ -43,15 +48,40 @@ function Route() {
 
 /** Says that there is no dose; and once a higher limit was typed, that there is one. */
 function Standing({ wasRefused }: { wasRefused: boolean }) {
-  const { batch } = useDesk().view.working;
+  const { view } = useDesk();
+  const { batch } = view.working;
   const inMark = useMark();
+  const isHeld = batch !== undefined && !isProblem(batch) && isHeldBack(view);
   return (
     <Spoken>
+      {isHeld ? (
+        <Say tone="mind">No dose yet: the titration is not worth one. Titrate again.</Say>
+      ) : null}
       {isProblem(batch) ? <Say tone="mind">No dose: {inMark(limitWords(batch))}</Say> : null}
       {wasRefused && batch !== undefined && !isProblem(batch) ? (
         <Say tone="know">Under the limit you typed there is a dose: it stands below.</Say>
       ) : null}
     </Spoken>
+  );
+}
+
+/** Readings that are apart give no dose, until somebody says that they are to be used for all that. */
+function HeldBack() {
+  const { view, act } = useDesk();
+  return (
+    <>
+      <Route />
+      <Button
+        size="large"
+        className="wide"
+        onClick={() => {
+          act({ do: "use-all-the-same", why: notYet(view) });
+        }}
+      >
+        Use it all the same
+      </Button>
+      <p className="soft">The row’s note will say so.</p>
+    </>
   );
 }
 
@@ -110,7 +140,8 @@ function Top({ onGo }: { onGo: (step: StepId) => void }) {
   if (wants.length > 0 || batch === undefined) {
     return <Wants title="Still wanted for a weigh-out" wants={wants} onGo={onGo} />;
   }
-  return isProblem(batch) ? <NoDose /> : <Dose />;
+  if (isProblem(batch)) return <NoDose />;
+  return isHeldBack(view) ? <HeldBack /> : <Dose />;
 }
 
 export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {

@@ -1,4 +1,5 @@
 /** Result: the acid and how sure it is, what the doubt is made of, and the one step that helps most. */
+import { Button } from "@fluentui/react-components";
 import { isProblem } from "../../../core/problem/problem";
 import { adviceInWords, bestChange } from "../../../core/uncertainty/advice";
 import { Say } from "../../widgets/say";
@@ -9,11 +10,35 @@ import { largeBlank } from "../nudges/readings";
 import { sharesOf } from "../shares";
 import { fixed, withDoubt } from "../../widgets/shown-number";
 import type { Acid, Doubt } from "../working";
-import { type Worth, worthOf } from "../worth";
+import type { Worth } from "../../../workbook/record/worth";
+import { heldBack, worthOf } from "../worth";
 import { useDesk, useMark, Wants } from "./desk";
 import { DotPlotView } from "./dot-plot";
 import { DoubtBars } from "./doubt-bars";
 import { Nudges } from "./nudges";
+
+/** Grams of the very lye in the burette: a dose, so that readings which are apart do not show it unasked. */
+function AcidPart() {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  const lye = lyePerLitre(view);
+  const why = heldBack(view);
+  if (lye === undefined) return null;
+  if (why === "") {
+    return <p>Of this lye, for the acid: {inMark(fixed(lye, 2))} g per litre of oil.</p>;
+  }
+  return (
+    <Button
+      size="large"
+      className="wide"
+      onClick={() => {
+        act({ do: "use-all-the-same", why });
+      }}
+    >
+      Use it all the same
+    </Button>
+  );
+}
 
 function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
   const { view } = useDesk();
@@ -22,7 +47,6 @@ function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
     ? withDoubt(acid.ffa, doubt.halfWidth)
     : { value: fixed(acid.ffa, 2), halfWidth: undefined };
   const atMost = view.working.strength?.isAtMost ? "at most " : "";
-  const lye = lyePerLitre(view);
   return (
     <div className="headline">
       <p className="headline-ffa">
@@ -40,12 +64,6 @@ function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
         </dd>
         <dt>Corrected titre</dt>
         <dd>{inMark(fixed(acid.correctedTitre, 3))} mL</dd>
-        {lye === undefined ? null : (
-          <>
-            <dt>Of this lye, for the acid</dt>
-            <dd>{inMark(fixed(lye, 2))} g per litre of oil</dd>
-          </>
-        )}
       </dl>
     </div>
   );
@@ -114,6 +132,7 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
         <Say tone="mind">Shown as if the lye were pure. The base charge still needs its assay.</Say>
       ) : null}
       <WorthView worth={worth} />
+      <AcidPart />
       <Replicates acid={acid} doubt={doubt} />
       {doubt && worth.word !== "Not yet" ? <MadeOf doubt={doubt} /> : null}
       <Wants title="Wanted for the ±" wants={forDoubt} onGo={onGo} />

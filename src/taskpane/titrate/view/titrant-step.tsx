@@ -72,6 +72,7 @@ export function TitrantStep({ host }: { host: Host }) {
       <Words field="checkedOn" />
       <Words field="bottle" />
       <Figure field="titreStep" />
+      <Figure field="burettePercent" />
       <Nudges nudges={aboutTitrant(view, histories)} />
       <KeepTitrant host={host} />
     </>

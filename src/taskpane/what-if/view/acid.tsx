@@ -8,8 +8,10 @@ import { Figures } from "./figures-field";
 
 const hasFigure = ({ acidValue }: RecordedLot): boolean => acidValue !== undefined && acidValue > 0;
 
-const figureOf = ({ acidValue, trouble }: RecordedLot): string =>
-  acidValue === undefined ? trouble : `${acidValue.toFixed(2)} mg KOH/g`;
+const figureOf = ({ acidValue, trouble, worth }: RecordedLot): string =>
+  acidValue === undefined
+    ? trouble
+    : `${acidValue.toFixed(2)} mg KOH/g${worth === undefined ? "" : `, ${worth.word.toLowerCase()}`}`;
 
 /** The lye of a titrant was taken as pure: the acid is at most this, and so is its dose. */
 function AsIfPure({ lots }: { lots: readonly RecordedLot[] }) {

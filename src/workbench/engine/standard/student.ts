@@ -1,4 +1,5 @@
-/** Student's t, from the same tables of our own that the uncertainty goes by. */
+/** Student's t and Fisher's F, from the same tables of our own that the uncertainty goes by. */
+import { fTail } from "../../../core/replicates/f-tail";
 import { studentT, twoSidedTail } from "../../../core/replicates/student-t";
 import { ofValues, type Standard } from "./adapter";
 import { numbers } from "./convert";
@@ -20,5 +21,10 @@ export const student: Readonly<Record<string, Standard>> = {
     const [t = 0, degrees = 0, sides = 0] = numbers([value, freedom, tails]);
     if (t < 0 || degrees < 1 || (sides !== 1 && sides !== 2)) refused();
     return (twoSidedTail(t, Math.floor(degrees)) * sides) / 2;
+  }),
+  FDIST: ofValues(3, 3, (value = null, above = null, below = null) => {
+    const [f = 0, first = 0, second = 0] = numbers([value, above, below]);
+    if (f < 0 || first < 1 || second < 1) refused();
+    return fTail(f, Math.floor(first), Math.floor(second));
   }),
 };

@@ -2,6 +2,7 @@
  * The formula a column gives to the record's row. A column keeps the one it has: one formula that
  * differs, written into a table's column, may replace the formulas of the whole column.
  */
+import type { Table } from "../../../sheet/port";
 import type { Column, TableShape } from "../../tables/column";
 import { targetOf } from "../../../sheet/formula/reference";
 import { tokensOf } from "../../../sheet/formula/token";
@@ -61,17 +62,36 @@ function isInOrder(
   return start !== undefined && meant.every((each, at) => placeOf(each, headings) === start + at);
 }
 
-/** Another table's columns are not ours to order. */
-const isOfAnother = (table: string, { name }: TableShape): boolean =>
-  table !== "" && table.toLowerCase() !== name.toLowerCase();
+const isCalled = (name: string, table: string): boolean =>
+  name.toLowerCase() === table.toLowerCase();
 
-const isUsable = (formula: string, headings: readonly string[], shape: TableShape): boolean =>
+/**
+ * Another table's columns are not ours to order, but they must be there: one of ours that an earlier
+ * Titrebook made lacks some.
+ */
+function isThere(columns: readonly string[], table: string, others: readonly Table[]): boolean {
+  const found = others.find(({ name }) => isCalled(name, table));
+  return (
+    found === undefined || columns.every((each) => placeOf(each, found.headings) !== undefined)
+  );
+}
+
+/** Does every reference of a formula of ours mean here what it means in our own table? */
+export const isUsable = (
+  formula: string,
+  headings: readonly string[],
+  shape: TableShape,
+  others: readonly Table[],
+): boolean =>
   tokensOf(formula)
     .filter(({ kind }) => kind === "structured")
     .every(({ text }) => {
       const target = targetOf({ text, shape: "structured" });
       if (target.kind !== "structured") return false;
-      return isOfAnother(target.table, shape) || isInOrder(target.columns, headings, shape);
+      const { table, columns } = target;
+      return table === "" || isCalled(table, shape.name)
+        ? isInOrder(columns, headings, shape)
+        : isThere(columns, table, others);
     });
 
 /** A column of ours: our own formula where it has that in any row or none at all; else the nearest. */
@@ -92,7 +112,7 @@ export function ourColumnFormula(
     return { kind: "formula", formula, isOurs: isOurs || formula === own };
   }
   if (ours.formula === undefined) return { kind: "none" };
-  return isUsable(ours.formula, headings, shape)
+  return isUsable(ours.formula, headings, shape, logbook.others)
     ? { kind: "formula", formula: ours.formula, isOurs: true }
     : { kind: "other-order" };
 }

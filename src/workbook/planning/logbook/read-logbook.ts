@@ -8,6 +8,7 @@ import {
   isFault,
   type Names,
   type Sheets,
+  type Table,
 } from "../../../sheet/port";
 import { asked } from "../asked";
 import { read } from "../read";
@@ -26,7 +27,7 @@ async function cellsOf(host: Host, block: Block, { sheets }: Sheets): Promise<Ce
   return isFault(found) ? found : found[0];
 }
 
-async function otherTables(host: Host, { tables }: Names, name: string): Promise<Block[] | Fault> {
+async function otherTables(host: Host, { tables }: Names, name: string): Promise<Table[] | Fault> {
   const others = tables.filter((each) => each.toLowerCase() !== name.toLowerCase());
   if (others.length === 0) return [];
   const found = await read(
@@ -34,7 +35,7 @@ async function otherTables(host: Host, { tables }: Names, name: string): Promise
     others.map((each) => ({ ask: "table", name: each }) as const),
   );
   if (isFault(found)) return found;
-  return found.flatMap((each) => (each.kind === "table" ? [each.block] : []));
+  return found.filter((each) => each.kind === "table");
 }
 
 export async function readLogbook(host: Host, tableName: string): Promise<Snapshot | Fault> {
@@ -48,9 +49,10 @@ export async function readLogbook(host: Host, tableName: string): Promise<Snapsh
   ]);
   if (isFault(found)) return found;
   const [sheets, names, table] = found;
-  if (table.kind === "nothing") return { sheets, names, logbook: undefined };
+  const others = await otherTables(host, names, tableName);
+  if (isFault(others)) return others;
+  if (table.kind === "nothing") return { sheets, names, others, logbook: undefined };
   const cells = await cellsOf(host, table.block, sheets);
   if (isFault(cells)) return cells;
-  const others = await otherTables(host, names, tableName);
-  return isFault(others) ? others : { sheets, names, logbook: { table, cells, others } };
+  return { sheets, names, others, logbook: { table, cells, others } };
 }

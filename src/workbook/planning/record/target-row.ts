@@ -3,7 +3,7 @@
  * table. Formulas may stand in it, waiting for readings. A row that holds something else is occupied:
  * nothing is written over, and the next free row is taken once somebody says so.
  */
-import type { Block } from "../../../sheet/port";
+import type { Table } from "../../../sheet/port";
 import type { TableShape } from "../../tables/column";
 import { isHeading } from "../headings";
 import { isSameFormula } from "../../../sheet/formula/same-formula";
@@ -47,12 +47,12 @@ const columnsOf = ({ table }: Logbook, { columns }: TableShape, kind: "input" | 
 /** The first row of the sheet, at or below the table's end, that no table may reach over. */
 const barrier = ({ table, others }: Logbook): number => {
   const { block } = table;
-  const isBelow = (other: Block): boolean =>
+  const isBelow = ({ block: other }: Table): boolean =>
     other.sheet === block.sheet &&
     other.row >= block.row + block.rows &&
     other.column < block.column + block.columns &&
     block.column < other.column + other.columns;
-  return Math.min(Infinity, ...others.filter(isBelow).map(({ row }) => row)) - block.row;
+  return Math.min(Infinity, ...others.filter(isBelow).map((other) => other.block.row)) - block.row;
 };
 
 /** Undefined when there is no such row. */

@@ -34,10 +34,7 @@ const mostConfirmed = 12;
 
 /** Where the table goes; a block of no size yet. */
 function placed(around: Around, place: WhatIfPlace): { at: Block; isNew: boolean } {
-  const sheet =
-    place.kind === "cell"
-      ? place.sheet
-      : freeSheetName({ ...around, logbook: undefined }, sheetName);
+  const sheet = place.kind === "cell" ? place.sheet : freeSheetName(around, sheetName);
   const { row, column } = place.kind === "cell" ? place : { row: 0, column: 0 };
   return { at: { sheet, row, column, rows: 1, columns: 1 }, isNew: place.kind === "new-sheet" };
 }

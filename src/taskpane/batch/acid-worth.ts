@@ -1,0 +1,46 @@
+/** What the acid of the batch is worth, by the titrations of its lots. */
+import { isProblem } from "../../core/problem/problem";
+import { worthText } from "../../workbook/record/worth";
+import { lotMark } from "../lots/lot-ticks";
+import { fixed } from "../widgets/shown-number";
+import type { Mix } from "./mix";
+import type { Seen } from "./seen";
+
+/** "4.66 ± 0.10 mg KOH/g": the part of it that is in doubt is that of its % FFA. */
+export function acidValueWords({ acidValue, ffa, halfWidth }: Mix): string {
+  const half = halfWidth === undefined ? undefined : (halfWidth * Number(acidValue)) / Number(ffa);
+  return `${fixed(acidValue, 2)}${half === undefined ? "" : ` ± ${fixed(half, 2)}`} mg KOH/g`;
+}
+
+type OfBatch = Pick<Seen, "draft" | "working">;
+
+const lotsOf = ({ working: { mix } }: OfBatch) =>
+  mix === undefined || isProblem(mix) ? [] : mix.lots.map(({ recorded }) => recorded);
+
+/** A sentence for each lot: "Lot SW-17: Good." */
+export const lotWorths = (seen: OfBatch): readonly string[] =>
+  lotsOf(seen).flatMap((lot) => {
+    if (lot.worth === undefined) return [];
+    const words = worthText(lot.worth);
+    return [`Lot ${lotMark(lot)}: ${words.endsWith(".") ? words : `${words}.`}`];
+  });
+
+/** Why the acid is not to be used yet; "" where it is. */
+export const notYet = (seen: OfBatch): string =>
+  lotsOf(seen)
+    .flatMap((lot) =>
+      lot.worth?.word === "Not yet" ? [`lot ${lotMark(lot)}: ${lot.worth.why.join(" ")}`] : [],
+    )
+    .join(" ");
+
+/** No dose is shown before somebody has said that it is to be used for all that. */
+export const isHeldBack = (seen: OfBatch): boolean => {
+  const why = notYet(seen);
+  return why !== "" && seen.draft.usedAllTheSame !== why;
+};
+
+/** For the row's note; "" where there is nothing to say. */
+export const allTheSame = (seen: OfBatch): string => {
+  const why = notYet(seen);
+  return why === "" ? "" : `Used all the same: ${why}`;
+};

@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { allTheSame, isHeldBack, lotWorths } from "../../../src/taskpane/batch/acid-worth";
+import { printOf } from "../../../src/taskpane/batch/print";
+import { batchOf, recordOf } from "../../../src/taskpane/batch/record";
+import { draftFrom } from "../../../src/taskpane/batch/stored";
+import { viewOf } from "../../../src/taskpane/batch/view-of";
+import { stateOf } from "../../../src/taskpane/batch/wants";
+import { after, but, draftOf, seen } from "./slate";
+
+const today = "2026-09-30";
+const apart = but({ lots: ["K"] });
+const why = "lot K: The two lie 0.50 mL apart.";
+
+const { recorded } = seen(apart);
+const used = after(draftOf(apart), { do: "use-all-the-same", why });
+const usedView = viewOf(used, ".", recorded);
+
+describe("a dose from readings that are apart", () => {
+  it("is held back: no weigh-out, no row, no sheet to print", () => {
+    const view = seen(apart);
+    expect(isHeldBack(view)).toBe(true);
+    expect([batchOf(view, today), printOf(view, today)]).toEqual([undefined, undefined]);
+    expect(stateOf("weigh-out", view, view.wants)).toBe("to do");
+  });
+
+  it("is given once somebody uses it all the same, and the row's note and the sheet say so", () => {
+    expect(isHeldBack(usedView)).toBe(false);
+    expect(stateOf("weigh-out", usedView, usedView.wants)).toBe("done");
+    expect(recordOf(usedView, today)?.note).toBe(`Used all the same: ${why}`);
+    expect(printOf(usedView, today)?.worth).toBe(
+      "5.00 ± 0.20 mg KOH/g. Lot K: Not yet: The two lie 0.50 mL apart. Used all the same.",
+    );
+  });
+
+  it("keeps the note that was written", () => {
+    const noted = after(used, { do: "write", words: { note: "Trial first." } });
+    expect(recordOf(viewOf(noted, ".", recorded), today)?.note).toBe(
+      `Trial first. Used all the same: ${why}`,
+    );
+  });
+
+  it("is asked about again when the reason is another one", () => {
+    const other = recorded.map((lot) =>
+      lot.lot === "K"
+        ? { ...lot, worth: { word: "Not yet", why: ["3.90 mL is far."] } as const }
+        : lot,
+    );
+    expect(isHeldBack(viewOf(used, ".", other))).toBe(true);
+  });
+
+  it("stays used when the pane is opened again", () => {
+    expect(draftFrom(JSON.parse(JSON.stringify(used)) as unknown).usedAllTheSame).toBe(why);
+  });
+
+  it("is no matter where the titration is good, or nothing is known of it", () => {
+    const good = seen(but({ lots: ["A"] }));
+    expect([isHeldBack(good), allTheSame(good)]).toEqual([false, ""]);
+    expect(lotWorths(good)).toEqual(["Lot A: Good."]);
+    expect(recordOf(good, today)?.note).toBe("");
+  });
+
+  it("is told of each lot of a mix, on the sheet by its word", () => {
+    const mixed = after(draftOf(but({ lots: ["A", "K"], shares: { A: "60" } })), {
+      do: "use-all-the-same",
+      why,
+    });
+    const view = viewOf(mixed, ".", recorded);
+    expect(lotWorths(view)).toEqual(["Lot A: Good.", "Lot K: Not yet: The two lie 0.50 mL apart."]);
+    expect(printOf(view, today)?.worth).toBe(
+      "5.00 ± 0.20 mg KOH/g. Lot A: Good. Lot K: Not yet. Used all the same.",
+    );
+  });
+});
