@@ -26,7 +26,7 @@ export interface OfResult {
 export const byVolumeWord = "by volume";
 
 /** What keeps a result from being good. */
-export const lessWords = {
+const lessWords = {
   noDoubt: "Its ± is not known yet.",
   noTitrantPercent: "How far off the titrant may be is not in the ± yet.",
   byVolume: "The sample was measured, not weighed.",

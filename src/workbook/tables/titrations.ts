@@ -8,29 +8,16 @@ import { isExact } from "../../core/exact/exact";
 import { stageNames } from "../../core/titration/stages";
 import { omittedWords } from "../record/omitted-words";
 import { waysKnown } from "../record/titrant-record";
-import { byVolumeWord, worthFormula } from "../record/worth";
+import { byVolumeWord } from "../record/worth";
 import type { TitrationRecord } from "../record/titration-record";
+import { baseChoices, type Column, oilChoices, type RecordTable, typed } from "./column";
 import {
-  baseChoices,
-  calculated,
-  type Column,
-  oilChoices,
-  type RecordTable,
-  typed,
-} from "./column";
-import {
-  bench,
-  blanks,
-  masses,
-  one,
   readingHeadings,
   sampleByHeading,
   titrationsName,
-  titres,
-  usual,
   usualHeadings,
-  worthHeading,
 } from "./titration-cells";
+import { titrationResults } from "./titration-results";
 
 type OfRecord = NonNullable<Column<TitrationRecord>["of"]>;
 type More = Partial<Pick<Column<TitrationRecord>, "width" | "choices" | "tells" | "isEssential">>;
@@ -171,56 +158,7 @@ export const titrations: RecordTable<TitrationRecord> = {
       "Degrees of freedom behind it: both or neither.",
       ({ usual }) => usual?.freedom,
     ),
-    calculated(
-      "Corrected titre mL",
-      "0.000",
-      "Mean titre less mean blank, mL.",
-      `TITRE.CORRECTED(${titres},${blanks})`,
-    ),
-    calculated(
-      "Acid value mg KOH/g",
-      "0.00",
-      "Mean of each titre's own acid value.",
-      `TITRE.MEANACIDVALUE(${bench})`,
-    ),
-    calculated(
-      "FFA %",
-      "0.00",
-      "The same acid as percent oleic, for display.",
-      `TITRE.FFAFROMACIDVALUE(${one("Acid value mg KOH/g")})`,
-    ),
-    {
-      ...calculated(
-        "± FFA %",
-        "0.00",
-        "Half the width of the 95 % interval of % FFA.",
-        `TITRE.FFAUNCERTAINTY(${bench},${one("Read to mL")},${one("Weighed to g")},${one("Titrant ± %")},,,${one("Burette ± %")},${usual})`,
-      ),
-      mayLack: true,
-    },
-    calculated(
-      "Verdict",
-      "General",
-      "What the titres are worth, and what to do next.",
-      `TITRE.VERDICT(${titres},${one("Read to mL")},,${masses},${blanks},${usual})`,
-      60,
-    ),
-    calculated(
-      worthHeading,
-      "General",
-      "Good, usable or not yet, and why.",
-      worthFormula({
-        acidValue: one("Acid value mg KOH/g"),
-        verdict: one("Verdict"),
-        titres: `COUNTIF(${titres},">0")`,
-        usualScatter: one(usualHeadings[0]),
-        usualFreedom: one(usualHeadings[1]),
-        doubt: one("± FFA %"),
-        titrantPercent: one("Titrant ± %"),
-        sampleBy: one(sampleByHeading),
-      }),
-      40,
-    ),
+    ...titrationResults,
     words(
       "Omitted",
       26,
