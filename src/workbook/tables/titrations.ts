@@ -11,12 +11,7 @@ import { waysKnown } from "../record/titrant-record";
 import { byVolumeWord } from "../record/worth";
 import type { TitrationRecord } from "../record/titration-record";
 import { baseChoices, type Column, oilChoices, type RecordTable, typed } from "./column";
-import {
-  readingHeadings,
-  sampleByHeading,
-  titrationsName,
-  usualHeadings,
-} from "./titration-cells";
+import { readingHeadings, sampleByHeading, titrationsName, usualHeadings } from "./titration-cells";
 import { titrationResults } from "./titration-results";
 
 type OfRecord = NonNullable<Column<TitrationRecord>["of"]>;
