@@ -48,7 +48,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
     "src/workbook/planning/record": "record-batch record-titrant record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
-    "src/workbook/record": "batch-record titrant-record titration-record",
+    "src/workbook/record": "batch-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",
     "src/workbook/tables": "column",
     "src/workbook/weigh-out": "weigh-out-record",
