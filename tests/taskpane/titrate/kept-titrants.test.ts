@@ -51,6 +51,12 @@ describe("titrants on offer", () => {
     expect(byLine?.taken.strength).toBe("0.09942");
   });
 
+  it("never has a smaller ± by its line than by one check: what all checks share is in no scatter", () => {
+    // the three lie on the line, so that its own ± is 0
+    const [, byLine] = offersOf(titrantHistories(drifting), today);
+    expect(byLine?.taken.percent).toBe("0.42");
+  });
+
   it("leave out what is of a day to come, of a base nobody knows, or of no strength a titrant has", () => {
     const odd = [
       check("2026-10-01", 0.1, { titrant: "A" }),

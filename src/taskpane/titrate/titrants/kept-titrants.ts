@@ -55,15 +55,19 @@ function latestOf(history: TitrantHistory, base: TakenTitrant["base"], today: nu
   };
 }
 
-/** Where its line changes, the strength it has come to. */
+/**
+ * Where its line changes, the strength it has come to. Scatter about the line knows nothing of what all
+ * checks share, a balance or KHP that is off: its ± is never below that of one check.
+ */
 function byLine(history: TitrantHistory, base: TakenTitrant["base"], today: number): Offer[] {
   const line = titrantLine(history, today);
   if (isProblem(line) || !line.isChanging) return [];
+  const percent = Math.max(line.percent, history.latest.percent ?? 0);
   return [
     {
       name: nameOf(line.strength, history),
-      about: `Today, by the line of its ${line.checks} checks${percentWords(line.percent)}`,
-      taken: takenOf(history, base, line.strength, line.percent),
+      about: `Today, by the line of its ${line.checks} checks${percentWords(percent)}`,
+      taken: takenOf(history, base, line.strength, percent),
     },
   ];
 }
