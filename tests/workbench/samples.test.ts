@@ -20,7 +20,7 @@ describe("the sample workbooks", () => {
   let made: ReadonlyMap<string, Uint8Array>;
   beforeAll(async () => {
     made = await makeSamples();
-  }, 60_000);
+  }, 300_000);
 
   it("are those that npm run samples makes, and no others", () => {
     expect([...made.keys()].sort()).toEqual([...files].sort());

@@ -1,6 +1,6 @@
 /**
  * Programs side by side: one line as each begins, what it has to say as it ends; what failed is said
- * last of all, so that the end of a log is the place to look. One that fails makes the whole fail, and
+ * once more last of all, so that the end of a log is the place to look. One that fails makes the whole fail, and
  * those behind it are not begun; all others go on to their end.
  */
 import { spawn } from "node:child_process";
@@ -56,7 +56,8 @@ async function failures(works: readonly Work[]): Promise<readonly Ended[]> {
       const end = await ended(work);
       const { command, said, isWell } = end;
       if (isWell) console.log(`${said}well: ${command} (${seconds(began)})`);
-      else console.log(`FAILED: ${command} (${seconds(began)}): what it says stands at the end`);
+      else
+        console.log(`${said}FAILED: ${command} (${seconds(began)}): it is said again at the end`);
       const next = await failures([...(isWell ? (work.then ?? []) : []), ...(work.after ?? [])]);
       return isWell ? next : [end, ...next];
     }),
