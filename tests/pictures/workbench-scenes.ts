@@ -22,6 +22,8 @@ export async function workbenchScenes(page: Page, look: Look): Promise<void> {
   await gridIsReady(page);
   await page.waitForSelector("#save:enabled", { timeout: 60_000 });
   await openSheet(page, "Batches");
+  // past it and back: then the whole of its column is in view
+  await goTo(page, at("Batches", "± catalyst g", 1));
   await goTo(page, at("Batches", "Catalyst g", 1));
   await look("a dose explained");
   await openSheet(page, "Titrations");
