@@ -1,4 +1,6 @@
 /** Figures of a weigh-out as they are shown: four digits, never fewer before the point. */
+import { largest } from "../../core/exact/lists";
+import type { Batch } from "../../core/batch/batch";
 import { computed, type Exact, isExact, one, ten } from "../../core/exact/exact";
 import { inPounds } from "../../core/quantity/pounds";
 import type { Gram } from "../../core/quantity/quantity";
@@ -32,11 +34,19 @@ export const amountTo = (value: Exact | number, places: number, mark: DecimalMar
 export const amount = (value: Exact, mark: DecimalMark): string =>
   amountTo(value, placesFor(value), mark);
 
-/** @example interval(1286.7, 16.7, ".") // "1,270 and 1,303" */
-export function interval(value: Exact, halfWidth: Exact, mark: DecimalMark): string {
+/** What a dose is made of; pure, so that the lye for the reaction is the same part of it as weighed. */
+type Dose = Pick<Batch, "catalyst" | "pureForAcid" | "pureForReaction">;
+
+/**
+ * No oil has less than no acid: the dose never falls below the lye for the reaction.
+ * @example interval of 1286.7, 777 of it for the reaction, ± 16.7 // "1,270 and 1,303"
+ */
+export function interval(dose: Dose, halfWidth: Exact, mark: DecimalMark): string {
+  const { catalyst: value, pureForAcid, pureForReaction } = dose;
   const places = placesFor(value);
-  const low = value.minus(halfWidth);
-  return `${amountTo(low.isNegative() ? 0 : low, places, mark)} and ${amountTo(value.plus(halfWidth), places, mark)}`;
+  const least = value.times(pureForReaction).div(pureForAcid.plus(pureForReaction));
+  const low = largest([value.minus(halfWidth), least]);
+  return `${amountTo(low, places, mark)} and ${amountTo(value.plus(halfWidth), places, mark)}`;
 }
 
 /** @example poundsText(1287 g) // "2 lb 13.4 oz" */

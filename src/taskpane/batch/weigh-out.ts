@@ -66,9 +66,7 @@ function lyeLine(seen: Seen, made: Batch): Line {
   const lot = draft.words.lyeLot.trim();
   const assay = seen.figures.value("assay");
   const doubt = halfWidth
-    ? [
-        `95 % between ${interval(made.catalyst, halfWidth, mark)} g, from the uncertainty of the titration`,
-      ]
+    ? [`95 % between ${interval(made, halfWidth, mark)} g, from the uncertainty of the titration`]
     : ["Its uncertainty is not known: the titration has no ±."];
   const ofAssay = assay
     ? [`Each 1 % that its assay is off is about ${amount(made.catalyst.div(assay), mark)} g of it`]

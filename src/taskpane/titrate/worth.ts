@@ -1,4 +1,5 @@
 /** What the result at hand is worth: the word its row will show. */
+import { isProblem } from "../../core/problem/problem";
 import { type Worth, worthOf as worthOfResult } from "../../workbook/record/worth";
 import type { Draft } from "./draft";
 import type { Seen } from "./nudges/nudge";
@@ -17,14 +18,17 @@ export const isUsedAllTheSame = ({ working, draft }: Pick<Seen, "working" | "dra
 
 /** @param working with a result */
 export const worthOf = (
-  { judgement, titres, usual, doubt, strength }: Working,
+  { judgement, titres, usual, acid, doubt, strength }: Working,
   draft: Draft,
 ): Worth =>
   worthOfResult({
     verdict: judgement?.verdict ?? "",
     titres: titres.length,
     hasRecord: usual !== undefined,
-    hasDoubt: doubt !== undefined,
+    doubtShare:
+      doubt === undefined || acid === undefined || isProblem(acid)
+        ? undefined
+        : doubt.halfWidth / acid.ffa.toNumber(),
     hasTitrantPercent: strength?.percent !== undefined,
     isByVolume: draft.picked.sample === "by volume",
   });

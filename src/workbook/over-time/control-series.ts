@@ -32,7 +32,7 @@ export interface Asked {
 }
 
 const source =
-  "Limits: 3 sigma by moving ranges (NIST/SEMATECH e-Handbook 6.3.2.2); runs by Nelson, 1984.";
+  "Limits: 3 sigma by moving ranges, never below what reading to a step explains (NIST/SEMATECH e-Handbook 6.3.2.2); runs by Nelson, 1984.";
 
 /** What the last values, all flagged alike, say. */
 function atTheEnd(flag: Flag, count: number, isAbove: boolean, { one, many }: Asked): string {

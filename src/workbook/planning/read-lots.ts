@@ -39,6 +39,9 @@ const errorOf = (value: CellContent): string =>
 /** Written by the titration task where the assay was not known. */
 const asIfPureNote = /as if it were pure/i;
 
+const share = (part: number | undefined, whole: number | undefined): number | undefined =>
+  part === undefined || whole === undefined ? undefined : part / whole;
+
 /** As the row's own formula under Worth says; a table made before that column has the facts too. */
 function worthIn(under: (heading: string) => CellContent): Worth | undefined {
   const isFilled = (heading: string): boolean => (number(under(heading)) ?? 0) > 0;
@@ -48,7 +51,7 @@ function worthIn(under: (heading: string) => CellContent): Worth | undefined {
     verdict,
     titres: readingHeadings.titres.filter(isFilled).length,
     hasRecord: usualHeadings.every(isFilled),
-    hasDoubt: number(under("± FFA %")) !== undefined,
+    doubtShare: share(number(under("± FFA %")), number(under("FFA %"))),
     hasTitrantPercent: isFilled("Titrant ± %"),
     isByVolume: text(under(sampleByHeading)).toLowerCase() === byVolumeWord,
   });

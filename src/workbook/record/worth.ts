@@ -17,7 +17,8 @@ export interface OfResult {
   readonly titres: number;
   /** A usual scatter from the record stands beside them. */
   readonly hasRecord: boolean;
-  readonly hasDoubt: boolean;
+  /** ± over the result; undefined while the ± is not known. */
+  readonly doubtShare: number | undefined;
   /** The titrant's own ± is filled in. */
   readonly hasTitrantPercent: boolean;
   readonly isByVolume: boolean;
@@ -25,9 +26,13 @@ export interface OfResult {
 
 export const byVolumeWord = "by volume";
 
+/** A ± that is more of its result than this is too wide to be called good (common practice, no source). */
+const mostDoubt = 0.2;
+
 /** What keeps a result from being good. */
 const lessWords = {
   noDoubt: "Its ± is not known yet.",
+  wide: "Its ± is more than a fifth of it: titrate again.",
   noTitrantPercent: "How far off the titrant may be is not in the ± yet.",
   byVolume: "The sample was measured, not weighed.",
   oneTitre: "One titre, and nothing beside it but your record.",
@@ -39,8 +44,10 @@ const isAgreed = (verdict: string): boolean => verdict.includes(useWords);
 export function worthOf(of: OfResult): Worth {
   const isLone = of.titres === 1 && of.hasRecord;
   if (!isLone && !isAgreed(of.verdict)) return { word: "Not yet", why: [of.verdict] };
+  const { doubtShare } = of;
   const why = [
-    ...(of.hasDoubt ? [] : [lessWords.noDoubt]),
+    ...(doubtShare === undefined ? [lessWords.noDoubt] : []),
+    ...(doubtShare !== undefined && doubtShare > mostDoubt ? [lessWords.wide] : []),
     ...(of.hasTitrantPercent ? [] : [lessWords.noTitrantPercent]),
     ...(of.isByVolume ? [lessWords.byVolume] : []),
     ...(isLone ? [lessWords.oneTitre] : []),
@@ -60,25 +67,32 @@ export interface WorthCells {
   readonly titres: string;
   readonly usualScatter: string;
   readonly usualFreedom: string;
+  readonly ffa: string;
   readonly doubt: string;
   readonly titrantPercent: string;
   readonly sampleBy: string;
 }
+
+/** Said where another program cannot work the acid value out, so that no dose stands there without a word. */
+const notHere = "Not yet: no acid value here.";
 
 /** The same as a formula of plain functions, without its equals sign: "" while there is no result. */
 export function worthFormula(cells: WorthCells): string {
   const isLone = `AND(${cells.titres}=1,${cells.usualScatter}>0,${cells.usualFreedom}>0)`;
   const isAgreed = `ISNUMBER(SEARCH("${useWords}",IF(ISTEXT(${cells.verdict}),${cells.verdict},"")))`;
   const hasDoubt = `ISNUMBER(${cells.doubt})`;
+  const isWide = `IF(${hasDoubt},${cells.doubt}>${mostDoubt}*${cells.ffa},FALSE)`;
   const hasPercent = `${cells.titrantPercent}>0`;
   const isByVolume = `${cells.sampleBy}="${byVolumeWord}"`;
-  const isGood = `AND(${hasDoubt},${hasPercent},NOT(${isByVolume}),NOT(${isLone}))`;
+  const isGood = `AND(${hasDoubt},NOT(${isWide}),${hasPercent},NOT(${isByVolume}),NOT(${isLone}))`;
   const why = [
     `IF(${hasDoubt},""," ${lessWords.noDoubt}")`,
+    `IF(${isWide}," ${lessWords.wide}","")`,
     `IF(${hasPercent},""," ${lessWords.noTitrantPercent}")`,
     `IF(${isByVolume}," ${lessWords.byVolume}","")`,
     `IF(${isLone}," ${lessWords.oneTitre}","")`,
   ].join("&");
   const words = `IF(OR(${isLone},${isAgreed}),IF(${isGood},"Good","Usable:"&${why}),"Not yet: "&${cells.verdict})`;
-  return `IF(ISNUMBER(${cells.acidValue}),${words},"")`;
+  const none = `IF(ISNA(${cells.acidValue}),"",IF(ISERROR(${cells.acidValue}),"${notHere}",""))`;
+  return `IF(ISNUMBER(${cells.acidValue}),${words},${none})`;
 }

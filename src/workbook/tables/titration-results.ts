@@ -58,6 +58,7 @@ export const titrationResults: readonly Column<unknown>[] = [
       titres: `COUNTIF(${titres},">0")`,
       usualScatter: one(usualHeadings[0]),
       usualFreedom: one(usualHeadings[1]),
+      ffa: one("FFA %"),
       doubt: one("± FFA %"),
       titrantPercent: one("Titrant ± %"),
       sampleBy: one(sampleByHeading),

@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { exact } from "../../../src/core/exact/exact";
+import { as } from "../../../src/core/quantity/quantity";
+import { interval } from "../../../src/taskpane/batch/amount-text";
 import { allTheSame, isHeldBack, lotWorths } from "../../../src/taskpane/batch/acid-worth";
 import { printOf } from "../../../src/taskpane/batch/print";
 import { batchOf, recordOf } from "../../../src/taskpane/batch/record";
@@ -14,6 +17,19 @@ const why = "lot K: The two lie 0.50 mL apart.";
 const { recorded } = seen(apart);
 const used = after(draftOf(apart), { do: "use-all-the-same", why });
 const usedView = viewOf(used, ".", recorded);
+
+describe("the interval of a dose", () => {
+  it("never falls below the lye for the reaction: no oil has less than no acid", () => {
+    // by hand: of 900 g as weighed 700/810 are for the reaction
+    const dose = {
+      catalyst: as("g", exact(900)),
+      pureForAcid: as("g", exact(110)),
+      pureForReaction: as("g", exact(700)),
+    };
+    expect(interval(dose, exact(15), ".")).toBe("885.0 and 915.0");
+    expect(interval(dose, exact(400), ".")).toBe("777.8 and 1,300.0");
+  });
+});
 
 describe("a dose from readings that are apart", () => {
   it("is held back: no weigh-out, no row, no sheet to print", () => {

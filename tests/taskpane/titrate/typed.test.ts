@@ -75,7 +75,8 @@ const typed: Readonly<Record<string, Typed>> = {
   "two that agree": {
     slip: { titres: ["2.40", "2.45"] },
     said: "The two agree within 0.05 mL: use 2.425 mL.",
-    worth: "Good",
+    // by hand: 12.706 x 0.03536 x sqrt(1/2 + 1) = 0.55 of 2.275 mL, which is 24 %
+    worth: "Usable",
   },
   "two that are equal, in a neutralised solvent": {
     slip: { titres: ["2.40", "2.40"], blanks: [], picked: { blank: "neutralised" } },

@@ -51,4 +51,12 @@ describe("what a result is worth", () => {
     });
     expect(worth(byVolume).why).toEqual(["The sample was measured, not weighed."]);
   });
+
+  it("is usable, not good, where its ± is more than a fifth of it", () => {
+    // by hand: 12.706 x 0.07071 x sqrt(1/2 + 1) = 1.10 of 2.30 mL
+    expect(worth(but({ titres: ["2.40", "2.50"] }))).toEqual({
+      word: "Usable",
+      why: ["Its ± is more than a fifth of it: titrate again."],
+    });
+  });
 });

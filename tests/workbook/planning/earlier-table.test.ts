@@ -80,7 +80,9 @@ describe("a table of titrations that an earlier Titrebook made", () => {
   it("still tells what its results are worth", async () => {
     const lots = await readLots(earlier());
     if (lots === undefined || isFault(lots)) throw new Error("no lots");
-    expect(lots.map(({ worth }) => worth)).toEqual([{ word: "Good", why: [] }]);
+    expect(lots.map(({ worth }) => worth)).toEqual([
+      { word: "Usable", why: ["Its ± is more than a fifth of it: titrate again."] },
+    ]);
   });
 
   it("gives a new table of batches no formula that names a column it lacks", async () => {

@@ -24,7 +24,7 @@ export function usualWords(usual: Usual): string {
 }
 
 export const usualQuestion =
-  "Use it? It finds a slip that three titres hide, and gives two titres a smaller ±.";
+  "Use it? It finds a slip that three titres hide, and as a rule gives two titres a smaller ±.";
 
 /** The F test at 95 %. */
 export const moreWords =

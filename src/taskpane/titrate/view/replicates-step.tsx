@@ -18,7 +18,9 @@ import { UsualScatter } from "./usual-scatter";
 function Verdict() {
   const { view } = useDesk();
   const inMark = useMark();
-  const { judgement } = view.working;
+  const { judgement, titres, usual } = view.working;
+  // one titre beside a record is usable
+  const isUsable = judgement?.agrees === true || (titres.length === 1 && usual !== undefined);
   const places = Math.max(0, ...view.draft.titres.map(({ used }) => placesIn(used)));
   return (
     <div className="verdict" role="status" aria-atomic="true">
@@ -26,7 +28,7 @@ function Verdict() {
         <>
           <p className="verdict-figures">
             <span>
-              <span className="soft">{judgement.agrees ? "Mean" : "Mean, not to be used yet"}</span>{" "}
+              <span className="soft">{isUsable ? "Mean" : "Mean, not to be used yet"}</span>{" "}
               <strong>{inMark(fixed(judgement.mean, places + 1))} mL</strong>
             </span>
             {judgement.scatter === undefined ? null : (
