@@ -121,6 +121,8 @@ class Working {
         return one(given.every((each) => typeof first(this.of(each)) === "string"));
       case "ISNUMBER":
         return one(given.every((each) => typeof first(this.of(each)) === "number"));
+      case "ABS":
+        return one(Math.abs(number(first(given.flatMap((each) => this.of(each))))));
       case "SEARCH": {
         const [sought, within] = given.map((each) => String(first(this.of(each))).toLowerCase());
         const at = (within ?? "").indexOf(sought ?? "");

@@ -43,6 +43,7 @@ export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {
     })),
     oil: mix.lots[0]?.recorded.oil ?? "",
     target: toTarget ? figures.value("target") : undefined,
+    acidValue: exact(mix.acidValue.toNumber()),
     between: halfWidth ? `between ${interval(batch, halfWidth, mark)} g` : "",
     worth: worthLine(seen, mix),
     route: sentence,

@@ -8,12 +8,15 @@ import type { BookCell, BookSheet } from "../../sheet/book";
 import { wrappedLines } from "../../sheet/wrapped-lines";
 import { given, heading, type Row, text } from "./cells";
 import { lotRows } from "./lot-rows";
-import { placesOf } from "./places";
+import { at, type Places, placesOf } from "./places";
 import { weighRows } from "./weigh-rows";
 import type { WeighOutRecord } from "./weigh-out-record";
 
 /** Letters across the page in the usual type: no cell need be wrapped to be read on paper. */
 const acrossThePage = 92;
+
+/** Two ways to the same figure differ by less than this part of it. */
+const sameTo = "0.000001";
 
 const linesOf = (words: string): string[] => wrappedLines(words, acrossThePage);
 
@@ -26,6 +29,16 @@ const wordsBelow = ({ between, worth, route }: WeighOutRecord): string[] =>
     `When this sheet was made: acid value ${worth}`,
     `When this sheet was made: ${route}`,
   ].flatMap(linesOf);
+
+/** A titration made after the sheet moves its amounts, and not the words that were read before it was made. */
+const stillSo = ({ acidValue }: WeighOutRecord, { mix }: Places): BookCell => {
+  const then = acidValue.toString();
+  const words = `The acid value is no longer ${acidValue.toFixed(2)}: make this sheet anew before anything is weighed.`;
+  return {
+    formula: `=IF(ISNUMBER(${at(mix)}),IF(ABS(${at(mix)}-${then})>${sameTo}*${then},"${words}",""),"")`,
+    style: "caution",
+  };
+};
 
 function fromRows({ batch, oil }: WeighOutRecord): Row[] {
   const unit = amountUnits.find(({ name }) => name === batch.unit)?.shown ?? batch.unit;
@@ -82,7 +95,7 @@ export function weighOutSheet(record: WeighOutRecord, name: string): BookSheet {
       { value: batch.date, format: "yyyy-mm-dd", align: "left" },
     ],
     [null, text("A result is not a permission. Tick each amount once it stands on the scale.")],
-    [],
+    [null, stillSo(record, places)],
     heading("To weigh", "Amount", "Unit", ""),
     ...weighRows(record, places),
     ...words.map((each): Row => [null, text(each)]),

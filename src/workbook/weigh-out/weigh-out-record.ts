@@ -11,6 +11,8 @@ export interface WeighOutRecord {
   readonly oil: string;
   /** % FFA the mix was to meet; undefined when shares were typed. */
   readonly target: Exact | undefined;
+  /** Of the batch when the sheet was made, mg KOH/g, as the sheet works it out. */
+  readonly acidValue: Exact;
   /** Between what the lye is by the titration's doubt, in words; "" when that is not known. */
   readonly between: string;
   /** The acid value with its ±, and what it is worth, in words. */

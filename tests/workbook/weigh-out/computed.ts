@@ -17,6 +17,8 @@ export const slipwaySheet: WeighOutRecord = {
   ],
   oil: "used cooking oil",
   target: exact("1"),
+  // by hand: 0.6 x 56.1 x 0.0998 x (14.6/3 - 0.15)/10.02 + 0.4 x 56.1 x 0.0998 x 2.3/10
+  acidValue: exact("2.0963799156886225"),
   worth:
     "7.08 ± 0.12 mg KOH/g. Lot SW-17: Good. Lot NQ-41: Usable. Lot NQ-41: Not yet. Used all the same.",
   between: "between 963 and 990 g",

@@ -40,6 +40,15 @@ describe("the sheet to print", () => {
     expect(figure(sheet, "Allowed acid")).toBe(5);
   });
 
+  it("says so once its acid value is not what it was when the sheet was made", async () => {
+    const flag = (sheet: BookSheet) => sheet.rows[3]?.[1]?.value;
+    expect(flag(await sheetOf())).toBe("");
+    const older = await sheetOf({ ...slipwaySheet, acidValue: exact("1.2903") });
+    expect(flag(older)).toBe(
+      "The acid value is no longer 1.29: make this sheet anew before anything is weighed.",
+    );
+  });
+
   it("is right for one lot and for four, and for a titrant taken as pure", async () => {
     const one = { ...slipwaySheet, lots: [{ lot: "SW-17", percent: exact("100") }] };
     const single = await sheetOf({ ...one, target: undefined });
