@@ -8,7 +8,7 @@ import {
   titrationsName,
   usualHeadings,
 } from "../tables/titration-cells";
-import { placeOf } from "./headings";
+import { rowsUnder, type Under } from "./headings";
 import { readTable } from "./read";
 
 export interface RecordedLot {
@@ -43,7 +43,7 @@ const share = (part: number | undefined, whole: number | undefined): number | un
   part === undefined || whole === undefined ? undefined : part / whole;
 
 /** As the row's own formula under Worth says; a table made before that column has the facts too. */
-function worthIn(under: (heading: string) => CellContent): Worth | undefined {
+function worthIn(under: Under): Worth | undefined {
   const isFilled = (heading: string): boolean => (number(under(heading)) ?? 0) > 0;
   const verdict = text(under("Verdict"));
   if (verdict === "") return undefined;
@@ -70,8 +70,7 @@ export async function readLots(host: Host): Promise<readonly RecordedLot[] | und
   const { table, cells } = found;
   const { headings } = table;
   const lots: RecordedLot[] = [];
-  for (const row of cells.values.slice(1).reverse()) {
-    const under = (heading: string): CellContent => row[placeOf(heading, headings) ?? -1] ?? "";
+  for (const under of rowsUnder(headings, cells.values.slice(1)).reverse()) {
     const lot = under("Lot");
     if (typeof lot === "object" || String(lot).trim() === "") continue;
     if (lots.some((each) => isSame(each.lot, lot))) continue;

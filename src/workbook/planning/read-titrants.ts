@@ -3,7 +3,7 @@ import { type CellContent, type Fault, type Host, isFault } from "../../sheet/po
 import { serialsEnd } from "../../sheet/serial-days";
 import type { TitrantCheck } from "../over-time/titrant-history";
 import { titrants } from "../tables/titrants";
-import { placeOf } from "./headings";
+import { rowsUnder } from "./headings";
 import { readTable } from "./read";
 
 const number = (value: CellContent): number | undefined =>
@@ -24,8 +24,7 @@ export async function readTitrants(
   const found = await readTable(host, titrants.name);
   if (found === undefined || isFault(found)) return found;
   const { headings } = found.table;
-  return found.cells.values.slice(1).flatMap((row): TitrantCheck[] => {
-    const under = (heading: string): CellContent => row[placeOf(heading, headings) ?? -1] ?? "";
+  return rowsUnder(headings, found.cells.values.slice(1)).flatMap((under): TitrantCheck[] => {
     const strength = number(under("Strength mol/L"));
     const titrant = text(under("Titrant"));
     if (titrant === "" || strength === undefined || strength <= 0) return [];

@@ -14,7 +14,7 @@ import type { OnSample } from "../../core/replicates/at-mean-mass";
 import { neutralisedWords } from "../../core/titration/neutralised";
 import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
 import { readingHeadings, titrationsName, usualHeadings } from "../tables/titration-cells";
-import { placeOf } from "./headings";
+import { placeOf, rowsUnder, type Under } from "./headings";
 import { readTable } from "./read";
 
 export interface RecordedTitration extends PastTitration {
@@ -34,7 +34,6 @@ export interface OnRecord {
   readonly hasUsual: boolean;
 }
 
-type Under = (heading: string) => CellContent;
 /** "wrong": something stands there that is no figure. */
 type Found<U extends Unit> = Quantity<U> | undefined | "wrong";
 
@@ -118,8 +117,8 @@ export async function readTitrations(host: Host): Promise<OnRecord | Fault> {
   if (found === undefined) return { rows: [], hasUsual: true };
   if (isFault(found)) return found;
   const { headings } = found.table;
-  const rows = found.cells.values.slice(1).flatMap((row) => {
-    const read = titrationIn((heading) => row[placeOf(heading, headings) ?? -1] ?? "");
+  const rows = rowsUnder(headings, found.cells.values.slice(1)).flatMap((under) => {
+    const read = titrationIn(under);
     return read ? [read] : [];
   });
   const hasUsual = usualHeadings.every((heading) => placeOf(heading, headings) !== undefined);
