@@ -1,6 +1,7 @@
 /** The plan of a sheet with the figures over time: written as one undo step and read back. */
 import type { Area } from "../../sheet/area";
 import { type Block, type Chart, fault, type Host, isFault, type Step } from "../../sheet/port";
+import { counted } from "../../sheet/counted";
 import { cellAt } from "../../sheet/address";
 import type { BookCell } from "../../sheet/book";
 import { overTimeSheet, type OverTimeSheet, type Section } from "../over-time/sheet";
@@ -16,7 +17,7 @@ import { plannedCell } from "./planned-cell";
 import { refusal } from "./refusal";
 import { whatIfWords } from "./what-if/what-if-wording";
 import type { Pause } from "./settle";
-import { contentOf } from "./sheet-steps";
+import { contentOf, plainSheetSteps, type PlainSheet, wholeBlock } from "./sheet-steps";
 
 export interface OverTimeAsked {
   /** Those that can be drawn. */
@@ -59,17 +60,9 @@ function chartOf(sheet: string, { series, column, chart }: Section): Chart {
   };
 }
 
-function stepsOf(sheet: OverTimeSheet, block: Block, hasCharts: boolean): Step[] {
-  const contents = sheet.rows.map((row) =>
-    Array.from({ length: block.columns }, (_, column) => contentOf(row[column] ?? null)),
-  );
+function stepsOf(sheet: OverTimeSheet & PlainSheet, block: Block, hasCharts: boolean): Step[] {
   return [
-    { do: "add-sheet", name: block.sheet },
-    { do: "set-cells", block, contents },
-    ...sheet.columnWidths.map(
-      (characters, column) =>
-        ({ do: "set-width", sheet: block.sheet, column, characters }) as const,
-    ),
+    ...plainSheetSteps(sheet),
     ...(hasCharts
       ? sheet.sections.map((section): Step => ({
           do: "add-chart",
@@ -92,15 +85,9 @@ export async function planOverTime(
   if (isFault(snapshot)) return refusal(snapshot);
   if (snapshot.sheets.isProtected) return refusal(fault("workbook-protected"));
   const name = freeSheetName(snapshot, wantedName);
-  const sheet = overTimeSheet(series, today, can.hasCharts);
-  const block: Block = {
-    sheet: name,
-    row: 0,
-    column: 0,
-    rows: sheet.rows.length,
-    columns: sheet.columnWidths.length,
-  };
-  const charts = `${String(series.length)} ${series.length === 1 ? "chart" : "charts"}`;
+  const sheet = { name, ...overTimeSheet(series, today, can.hasCharts) };
+  const block = wholeBlock(sheet);
+  const charts = counted(series.length, "chart");
   return finished({
     what: "make the sheet",
     where: `the sheet ${name}`,

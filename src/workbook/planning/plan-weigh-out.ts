@@ -13,7 +13,7 @@ import { freeSheetName } from "./plan-table";
 import { readLogbook } from "./logbook/read-logbook";
 import { refusal } from "./refusal";
 import type { Pause } from "./settle";
-import { contentOf } from "./sheet-steps";
+import { contentOf, plainSheetSteps, wholeBlock } from "./sheet-steps";
 
 const longestSheetName = 28;
 
@@ -45,15 +45,8 @@ function plannedCells(sheet: BookSheet): PlannedCell[] {
 }
 
 function stepsOf(sheet: BookSheet, block: Block): Step[] {
-  const contents = sheet.rows.map((row) =>
-    Array.from({ length: block.columns }, (_, column) => contentOf(row[column] ?? null)),
-  );
   return [
-    { do: "add-sheet", name: sheet.name },
-    { do: "set-cells", block, contents },
-    ...sheet.columnWidths.map(
-      (characters, column) => ({ do: "set-width", sheet: sheet.name, column, characters }) as const,
-    ),
+    ...plainSheetSteps(sheet),
     {
       do: "print-area",
       block,
@@ -71,13 +64,7 @@ export async function planWeighOut(host: Host, record: WeighOutRecord): Promise<
   if (snapshot.sheets.isProtected) return refusal(fault("workbook-protected"));
   const name = freeSheetName(snapshot, nameFor(record));
   const sheet = weighOutSheet(record, name);
-  const block: Block = {
-    sheet: name,
-    row: 0,
-    column: 0,
-    rows: sheet.rows.length,
-    columns: sheet.columnWidths.length,
-  };
+  const block = wholeBlock(sheet);
   const cells = plannedCells(sheet);
   return finished({
     what: "make the sheet",

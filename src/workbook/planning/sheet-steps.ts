@@ -18,8 +18,11 @@ export function contentOf(cell: BookCell | null): Content {
     : { kind: "formula", formula: cell.formula, ...look };
 }
 
+/** What a sheet is made of where it holds no table. */
+export type PlainSheet = Pick<BookSheet, "name" | "rows" | "columnWidths">;
+
 /** Some rows of the sheet, all of one width. */
-function cells(sheet: BookSheet, row: number, rows: number, columns: number): Step {
+function cells(sheet: PlainSheet, row: number, rows: number, columns: number): Step {
   const contents = sheet.rows
     .slice(row, row + rows)
     .map((given) =>
@@ -27,6 +30,26 @@ function cells(sheet: BookSheet, row: number, rows: number, columns: number): St
     );
   return { do: "set-cells", block: { sheet: sheet.name, row, column: 0, rows, columns }, contents };
 }
+
+/** @param widths in characters, from the first column on */
+export const widthSteps = (sheet: string, widths: readonly number[]): Step[] =>
+  widths.map((characters, column) => ({ do: "set-width", sheet, column, characters }));
+
+/** All cells of a sheet without a table. */
+export const wholeBlock = ({ name, rows, columnWidths }: PlainSheet): Block => ({
+  sheet: name,
+  row: 0,
+  column: 0,
+  rows: rows.length,
+  columns: columnWidths.length,
+});
+
+/** The steps that make a sheet without a table. */
+export const plainSheetSteps = (sheet: PlainSheet): Step[] => [
+  { do: "add-sheet", name: sheet.name },
+  cells(sheet, 0, sheet.rows.length, sheet.columnWidths.length),
+  ...widthSteps(sheet.name, sheet.columnWidths),
+];
 
 const notes = (sheet: BookSheet): Step[] =>
   sheet.rows.flatMap((given, row) =>
@@ -53,9 +76,7 @@ export function sheetSteps(sheet: BookSheet, table: BookTable): Step[] {
     cells(sheet, 0, body, table.columns),
     { do: "add-table", name: table.name, block: tableBlock(sheet, table) },
     cells(sheet, body, table.rows - 1, table.columns),
-    ...sheet.columnWidths.map(
-      (characters, column) => ({ do: "set-width", sheet: sheet.name, column, characters }) as const,
-    ),
+    ...widthSteps(sheet.name, sheet.columnWidths),
     ...notes(sheet),
     { do: "freeze-rows", sheet: sheet.name, rows: sheet.frozenRows },
   ];

@@ -24,6 +24,7 @@ import { plannedCell } from "../planned-cell";
 import { read } from "../read";
 import { isFrom, lineOf, sourceOf } from "./recheck-lines";
 import { refusal } from "../refusal";
+import { widthSteps } from "../sheet-steps";
 
 const reportName = "Re-check report";
 const headingRow = 3;
@@ -127,9 +128,7 @@ export async function planReport(
   const steps: Step[] = [
     { do: "add-sheet", name: sheet },
     { do: "set-cells", block, contents },
-    ...widths.map(
-      (characters, column) => ({ do: "set-width", sheet, column, characters }) as const,
-    ),
+    ...widthSteps(sheet, widths),
     { do: "freeze-rows", sheet, rows: headingRow + 1 },
     { do: "select", block: cellAt(sheet, headingRow, 0) },
   ];

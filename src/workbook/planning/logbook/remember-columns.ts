@@ -25,6 +25,7 @@ import type { Plan, PlannedCell, Refusal } from "../plan";
 import { plannedCell } from "../planned-cell";
 import { read, readTable } from "../read";
 import { refusal } from "../refusal";
+import { widthSteps } from "../sheet-steps";
 import { contentText } from "../preview-text";
 
 const headingRow = 2;
@@ -93,9 +94,7 @@ function newSheet(rows: readonly RememberedRow[]): Plan {
       { do: "add-sheet", name: sheet },
       { do: "set-cells", block, contents },
       { do: "add-table", name: rememberedTable, block: table },
-      ...widths.map(
-        (characters, column) => ({ do: "set-width", sheet, column, characters }) as const,
-      ),
+      ...widthSteps(sheet, widths),
       { do: "freeze-rows", sheet, rows: headingRow + 1 },
     ],
   });
