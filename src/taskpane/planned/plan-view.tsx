@@ -1,20 +1,9 @@
 /** What a change would do, cell by cell, and what must be agreed to first. */
 import { Button, Checkbox } from "@fluentui/react-components";
 import { useState } from "react";
-import {
-  type Plan,
-  type PlannedCell,
-  columnMissingKey,
-  recordedBeforeKey,
-} from "../../workbook/planning/plan";
+import type { Plan, PlannedCell } from "../../workbook/planning/plan";
 import { Say } from "../widgets/say";
 import { isAgreed } from "./carrying";
-
-/** What is agreed to that is no address. */
-const agreeing: Readonly<Record<string, string>> = {
-  [recordedBeforeKey]: "Record it once more",
-  [columnMissingKey]: "Record it without that",
-};
 
 /** The address without its sheet, which the summary names. */
 const short = (address: string): string => address.slice(address.lastIndexOf("!") + 1);
@@ -89,7 +78,7 @@ export function PlanView(props: PlanViewProps) {
   return (
     <>
       <p>{plan.summary}</p>
-      {plan.remarks.map(({ sentence, confirm }) =>
+      {plan.remarks.map(({ sentence, confirm, agreeing }) =>
         confirm === undefined ? (
           <Say key={sentence} tone="know">
             {sentence}
@@ -99,7 +88,7 @@ export function PlanView(props: PlanViewProps) {
             <Say tone="mind">{sentence}</Say>
             <Checkbox
               size="large"
-              label={agreeing[confirm] ?? `Do it all the same: ${confirm}`}
+              label={agreeing ?? `Do it all the same: ${confirm}`}
               checked={ticked.includes(sentence)}
               onChange={(_, { checked }) => {
                 setTicked((was) =>

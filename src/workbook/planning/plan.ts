@@ -21,15 +21,13 @@ export interface PlannedCell {
   readonly mustConfirm: boolean;
 }
 
-/** What is confirmed that is no address: the same stands on record, or the table lacks a column. */
-export const recordedBeforeKey = "recorded-before";
-export const columnMissingKey = "column-missing";
-
 /** Something to know before it is written. */
 export interface Remark {
   readonly sentence: string;
-  /** Writing waits until this is confirmed: an address, or one of the keys above. */
+  /** Writing waits until this is confirmed: an address, or a key of its own. */
   readonly confirm?: string;
+  /** What one agrees to by that, where the key is no address. */
+  readonly agreeing?: string;
 }
 
 export interface Plan {

@@ -7,7 +7,7 @@ import { looksUpItsRow, workingsName } from "../../../partner/sharing/workings/w
 import { finished } from "../finished";
 import { formulasBack } from "../formulas-back";
 import { placeOf } from "../headings";
-import { columnMissingKey, type Plan, recordedBeforeKey, type Refusal, type Remark } from "../plan";
+import type { Plan, Refusal, Remark } from "../plan";
 import { recordedBefore } from "./recorded-before";
 import { rowWords } from "./row-words";
 import { refused } from "../../../sheet/refusal";
@@ -63,7 +63,13 @@ function aboutColumns(
   );
   return [
     ...(lost.length > 0
-      ? [{ sentence: remarkWords.columnsMissing(name, lost), confirm: columnMissingKey }]
+      ? [
+          {
+            sentence: remarkWords.columnsMissing(name, lost),
+            confirm: "column-missing",
+            agreeing: "Record it without that",
+          },
+        ]
       : []),
     ...(results.length > 0 ? [{ sentence: remarkWords.resultsMissing(name, results) }] : []),
   ];
@@ -72,7 +78,13 @@ function aboutColumns(
 function aboutRepeat(logbook: Logbook, target: RecordTable, values: readonly RowValue[]): Remark[] {
   const row = recordedBefore(logbook, target, values);
   if (row === undefined) return [];
-  return [{ sentence: remarkWords.recordedBefore(row, target), confirm: recordedBeforeKey }];
+  return [
+    {
+      sentence: remarkWords.recordedBefore(row, target),
+      confirm: "recorded-before",
+      agreeing: "Record it once more",
+    },
+  ];
 }
 
 /** The row that is taken, or why none is. */
