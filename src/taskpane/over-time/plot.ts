@@ -2,45 +2,26 @@
 import { scaleLinear } from "d3-scale";
 import { dayInWords } from "../../workbook/over-time/day-words";
 import type { Series } from "../../workbook/over-time/series";
-
-export interface PlotRoom {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
-}
+import {
+  namesApart,
+  type PlacedLine,
+  type PlotRoom,
+  type Tick,
+  ticksOf,
+} from "../widgets/plot-parts";
 
 type Place = readonly [x: number, y: number];
-
-export interface PlacedLine {
-  readonly name: string;
-  readonly points: readonly Place[];
-  /** Height of its name, moved apart from the others. */
-  readonly nameAt: number;
-}
 
 export interface SeriesPlot {
   readonly points: readonly { readonly at: Place; readonly isOut: boolean }[];
   readonly lines: readonly PlacedLine[];
-  readonly across: readonly { readonly at: number; readonly label: string }[];
-  readonly up: readonly { readonly at: number; readonly label: string }[];
+  readonly across: readonly Tick[];
+  readonly up: readonly Tick[];
 }
 
 const nameHeight = 13;
 /** Room above the highest and below the lowest, as a part of what is between. */
 const air = 0.08;
-
-/** From the lowest up, each at least a name's height above the one before. */
-function apart(ends: readonly number[]): number[] {
-  const order = ends.map((_, index) => index).sort((a, b) => (ends[b] ?? 0) - (ends[a] ?? 0));
-  const placed = [...ends];
-  let room = Infinity;
-  for (const index of order) {
-    placed[index] = Math.min(ends[index] ?? 0, room);
-    room = placed[index] - nameHeight;
-  }
-  return placed;
-}
 
 const extent = (values: readonly number[], least: number): readonly [number, number] => {
   const [low, high] = [Math.min(...values), Math.max(...values)];
@@ -65,10 +46,13 @@ export function seriesPlot({ points, lines }: Series, room: PlotRoom): SeriesPlo
   const y = scaleLinear()
     .domain(extent(all, Math.abs(points[0]?.value ?? 1) * air || 1))
     .range([room.bottom, room.top]);
-  const write = y.tickFormat(4);
   const placed = (values: readonly number[]): Place[] =>
     values.map((value, index) => [x(days[index] ?? firstDay), y(value)]);
-  const names = apart(lines.map(({ values }) => y(values.at(-1) ?? 0)));
+  const names = namesApart(
+    lines.map(({ values }) => y(values.at(-1) ?? 0)),
+    room,
+    nameHeight,
+  );
   return {
     points: points.map(({ value, isOut }, index) => ({
       at: [x(days[index] ?? firstDay), y(value)],
@@ -80,7 +64,7 @@ export function seriesPlot({ points, lines }: Series, room: PlotRoom): SeriesPlo
       nameAt: names[index] ?? 0,
     })),
     across: dayTicks([firstDay, lastDay]).map((day) => ({ at: x(day), label: dayInWords(day) })),
-    up: y.ticks(4).map((tick) => ({ at: y(tick), label: write(tick).replace("−", "-") })),
+    up: ticksOf(y),
   };
 }
 

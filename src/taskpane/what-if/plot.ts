@@ -3,6 +3,13 @@ import { scaleLinear } from "d3-scale";
 import { isProblem } from "../../core/problem/problem";
 import type { Doses } from "../../workbook/what-if/doses";
 import { columnName } from "../../workbook/what-if/names";
+import {
+  namesApart,
+  type PlacedLine,
+  type PlotRoom,
+  type Tick,
+  ticksOf,
+} from "../widgets/plot-parts";
 import type { WhatIfQuestion } from "../../workbook/what-if/question";
 
 /** More lines than this cannot be told apart. */
@@ -14,29 +21,10 @@ export interface Line {
   readonly points: readonly (readonly [size: number, dose: number])[];
 }
 
-export interface Tick {
-  readonly at: number;
-  readonly label: string;
-}
-
-export interface PlacedLine {
-  readonly name: string;
-  readonly points: readonly (readonly [x: number, y: number])[];
-  /** Height of its name, moved apart from the others. */
-  readonly nameAt: number;
-}
-
 export interface DosePlot {
   readonly lines: readonly PlacedLine[];
   readonly across: readonly Tick[];
   readonly up: readonly Tick[];
-}
-
-export interface PlotRoom {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly bottom: number;
 }
 
 /** Columns with a dose at every size; of many, some evenly from the first to the last. */
@@ -61,26 +49,6 @@ export function linesOf(question: WhatIfQuestion, doses: Doses): Line[] {
 
 const nameHeight = 14;
 
-/** From the lowest name up, each at least a name's height above the one before. */
-function apart(ends: readonly number[], lowest: number, highest: number): number[] {
-  const order = ends.map((_, index) => index).sort((a, b) => (ends[b] ?? 0) - (ends[a] ?? 0));
-  const placed = [...ends];
-  let room = lowest + nameHeight;
-  for (const index of order) {
-    placed[index] = Math.min(ends[index] ?? 0, room - nameHeight);
-    room = placed[index];
-  }
-  // what was pushed out at the top comes back in, and pushes the others down
-  let top = highest - nameHeight;
-  for (const index of [...order].reverse()) {
-    placed[index] = Math.max(placed[index] ?? 0, top + nameHeight);
-    top = placed[index];
-  }
-  return placed;
-}
-
-const short = (text: string): string => text.replace("−", "-");
-
 export function dosePlot(lines: readonly Line[], room: PlotRoom): DosePlot {
   const points = lines.flatMap((line) => line.points);
   const most = (pick: 0 | 1): number => Math.max(...points.map((point) => point[pick]));
@@ -92,16 +60,15 @@ export function dosePlot(lines: readonly Line[], room: PlotRoom): DosePlot {
     .range([room.bottom, room.top])
     .nice(4);
   const ends = lines.map(({ points: all }) => y(all.at(-1)?.[1] ?? 0));
-  const names = apart(ends, room.bottom, room.top);
-  const [writeX, writeY] = [x.tickFormat(4), y.tickFormat(4)];
+  const names = namesApart(ends, room, nameHeight);
   return {
     lines: lines.map(({ name, points: all }, index) => ({
       name,
       points: all.map(([size, dose]) => [x(size), y(dose)] as const),
       nameAt: names[index] ?? 0,
     })),
-    across: x.ticks(4).map((tick) => ({ at: x(tick), label: short(writeX(tick)) })),
-    up: y.ticks(4).map((tick) => ({ at: y(tick), label: short(writeY(tick)) })),
+    across: ticksOf(x),
+    up: ticksOf(y),
   };
 }
 

@@ -1,5 +1,6 @@
 /** Where the dots of the replicates stand, and the mean with its interval: figures in, places out. */
 import { scaleLinear } from "d3-scale";
+import { type Tick, ticksOf } from "../../widgets/plot-parts";
 
 export interface Dot {
   readonly name: string;
@@ -16,7 +17,7 @@ export interface DotPlot {
   readonly mean: number;
   /** Ends of the interval; undefined while the doubt is not known. */
   readonly interval: readonly [from: number, to: number] | undefined;
-  readonly ticks: readonly { readonly x: number; readonly label: string }[];
+  readonly ticks: readonly Tick[];
 }
 
 /** A dot is this wide; closer ones are stacked. */
@@ -52,13 +53,11 @@ export function dotPlot(
   const scale = scaleLinear()
     .domain([low - room, high + room])
     .range([edge, width - edge]);
-  const ticks = scale.ticks(4);
-  const write = scale.tickFormat(4);
   const [from, to] = ends;
   return {
     dots: stacked(dots.map((dot) => ({ ...dot, x: scale(dot.value) }))),
     mean: scale(mean),
     interval: from === undefined || to === undefined ? undefined : [scale(from), scale(to)],
-    ticks: ticks.map((tick) => ({ x: scale(tick), label: write(tick).replace("−", "-") })),
+    ticks: ticksOf(scale),
   };
 }

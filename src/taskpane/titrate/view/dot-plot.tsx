@@ -67,8 +67,8 @@ export function DotPlotView({ dots, mean, halfWidth, words }: DotPlotProps) {
           [width - edge / 2, axisAt],
         ])}
       />
-      {plot.ticks.map(({ x, label }) => (
-        <g key={label} transform={`translate(${x},${axisAt})`}>
+      {plot.ticks.map(({ at, label }) => (
+        <g key={label} transform={`translate(${at},${axisAt})`}>
           <path className="plot-axis" d="M0,0V5" />
           <text y={20} textAnchor="middle">
             {inMark(label)}
