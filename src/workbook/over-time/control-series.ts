@@ -1,4 +1,5 @@
 /** Single values in the order of time on a control chart: blanks, the acid value of a kept oil. */
+import { counted } from "../../sheet/counted";
 import { exact } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import {
@@ -11,7 +12,7 @@ import {
 import { controlFlags, type Flag, flags, isBeyond } from "../../core/record/control-flags";
 import { usual } from "../../core/reference/defaults";
 import { dayInWords } from "./day-words";
-import { are, counted, type Found, type Point } from "./series";
+import { are, type Found, type Point } from "./series";
 
 export interface Value {
   readonly day: number;
@@ -49,6 +50,10 @@ function atTheEnd(flag: Flag, count: number, isAbove: boolean, { one, many }: As
   }
 }
 
+/** No single value may be out while their weighted mean is. */
+const isShifting = ({ weighted, centre, weightedWidth }: ControlChart): boolean =>
+  isBeyond(weighted.minus(centre), weightedWidth);
+
 function sentenceOf(
   chart: ControlChart,
   found: readonly Flag[],
@@ -70,7 +75,7 @@ function sentenceOf(
   if (last) {
     return `${String(flagged)} of ${counted(found.length, one, many)} ${are(flagged)} flagged, the last on ${dayInWords(last.day)}: ${last.value.toFixed(places)} ${unit}, ${found[place] ?? ""}.`;
   }
-  return isBeyond(chart.weighted.minus(chart.centre), chart.weightedWidth)
+  return isShifting(chart)
     ? `No single ${one} is out, but their weighted mean is: something shifts slowly.`
     : `All ${String(found.length)} ${many} are in control.`;
 }
@@ -111,7 +116,7 @@ export function controlSeries(
     source,
     places,
     points,
-    isOdd: !sentence.startsWith("All "),
+    isOdd: points.some(({ isOut }) => isOut) || isShifting(chart),
     lines: [
       { name: "Upper limit", values: level(action) },
       { name: "Centre", values: level(0) },

@@ -2,9 +2,10 @@
  * Titrations that may be compared: the same burette and a titrant of about the same strength. A titrant
  * twice as strong makes drops count twice as much.
  */
+import { counted } from "../../sheet/counted";
 import type { Exact } from "../../core/exact/exact";
 import type { RecordedTitration } from "../planning/read-titrations";
-import { are, counted } from "./series";
+import { are } from "./series";
 
 const withinFactor = 2;
 

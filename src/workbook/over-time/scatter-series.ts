@@ -1,4 +1,5 @@
 /** How far the titres of each titration scatter, held against how far this hand usually does. */
+import { counted } from "../../sheet/counted";
 import { isProblem } from "../../core/problem/problem";
 import { scatterLimit } from "../../core/record/scatter-limit";
 import { pooledDeviation, squaresOfTitres, usualScatter } from "../../core/record/usual-scatter";
@@ -6,7 +7,7 @@ import { fewestValues } from "../../core/record/control-chart";
 import { dayInWords } from "./day-words";
 import { type DatedTitration, comparable } from "./method";
 import type { RecordedTitration } from "../planning/read-titrations";
-import { are, counted, type Found, type Point } from "./series";
+import { are, type Found, type Point } from "./series";
 
 const title = "Scatter of each titration";
 const shown = { title, unit: "mL", what: "Standard deviation of its titres" } as const;

@@ -49,8 +49,5 @@ export interface TooFew extends Shown {
 
 export type Found = Series | TooFew;
 
-export const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${String(count)} ${count === 1 ? one : many}`;
-
 /** Is, or are. */
 export const are = (count: number): string => (count === 1 ? "is" : "are");

@@ -1,13 +1,14 @@
 /** The strength of one bottle of titrant, check by check, with its line, the band and the day it leaves 1 %. */
+import { counted } from "../../sheet/counted";
 import { isProblem } from "../../core/problem/problem";
+import { fewestStrengths } from "../../core/record/strength-line";
 import { say } from "../../core/problem/wording";
 import { dayInWords } from "./day-words";
-import { counted, type Found } from "./series";
+import { are, type Found } from "./series";
 import type { TitrantHistory } from "./titrant-history";
 import { type TitrantLine, titrantLine } from "./titrant-line";
 
 const source = "Line and band: least squares with its 95 % interval (JCGM 100:2008, H.3).";
-const fewest = 3;
 
 /** "By its own line it has lost 0.6 % in 24 days", and when it is old. */
 export function lineWords({ since, first, asked, checks, within, isOld }: TitrantLine): string {
@@ -32,13 +33,11 @@ export function strengthSeries(history: TitrantHistory | undefined, today: numbe
   const { checks, titrant, base, undated } = history;
   const title = `Titrant ${titrant}, ${base}`;
   const leftOut =
-    undated > 0
-      ? [`${counted(undated, "check")} without a date ${undated === 1 ? "is" : "are"} left out.`]
-      : [];
+    undated > 0 ? [`${counted(undated, "check")} without a date ${are(undated)} left out.`] : [];
   const now = Math.max(today, Math.floor(history.latest.day));
   const line = titrantLine(history, now);
   if (isProblem(line)) {
-    const more = fewest - checks.length;
+    const more = fewestStrengths - checks.length;
     const sentence =
       more > 0
         ? `${counted(more, "more check")} of ${titrant} ${more === 1 ? "makes" : "make"} a line.`

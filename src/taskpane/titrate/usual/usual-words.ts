@@ -1,12 +1,10 @@
 /** What is said of the record: how this hand scattered before, and what today makes of it. */
 import { computed } from "../../../core/exact/exact";
+import { counted } from "../../../sheet/counted";
 import type { Usual } from "./usual-scatter";
 import { fixed } from "../../widgets/shown-number";
 
 const places = 3;
-
-const counted = (count: number, what: string): string =>
-  `${count} ${what}${count === 1 ? "" : "s"}`;
 
 const leftOut = ({ accidents }: Usual): string =>
   accidents === 0
