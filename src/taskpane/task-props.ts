@@ -3,6 +3,8 @@ import type { Host } from "../sheet/port";
 import type { TaskMemory } from "./drafts/task-memory";
 import type { DraftStore } from "./titrate/drafts/store";
 
+export const machineClock = (): Date => new Date();
+
 export interface TaskProps {
   readonly host: Host;
   readonly drafts: DraftStore;

@@ -10,7 +10,7 @@ import { useRef } from "react";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { TaskShell } from "../stepped/task-shell";
-import type { TaskProps } from "../task-props";
+import { machineClock, type TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
@@ -32,8 +32,6 @@ import { stateOf } from "./wants";
 import { workOf } from "./work-in-hand";
 
 export type BatchTaskProps = Pick<TaskProps, "host" | "memory" | "locale" | "clock">;
-
-const machineClock = (): Date => new Date();
 
 const keeping: Keeping<Draft, Action> = {
   task: "batch",

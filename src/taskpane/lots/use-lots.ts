@@ -2,7 +2,7 @@
 import { type Host, isFault } from "../../sheet/port";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readLots, type RecordedLot } from "../../workbook/planning/read-lots";
-import { useRead } from "./use-read";
+import { keepRead, useRead } from "./use-read";
 
 export type Lots =
   | { readonly state: "looking" }
@@ -20,11 +20,7 @@ async function looked(host: Host): Promise<Lots> {
   return found.length === 0 ? { state: "none" } : { state: "read", lots: found };
 }
 
-/** What is shown stays on screen while a workbook that is being edited cannot be read. */
-const shown = (found: Lots, was: Lots): Lots =>
-  found.state === "refused" && was.state === "read" ? was : found;
-
 export function useLots(host: Host): { readonly lots: Lots; readonly again: () => void } {
-  const { found: lots, again } = useRead(host, looked, looking, shown);
+  const { found: lots, again } = useRead(host, looked, looking, keepRead);
   return { lots, again };
 }

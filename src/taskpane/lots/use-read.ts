@@ -11,6 +11,18 @@ export interface Read<Found> {
   readonly again: () => void;
 }
 
+/** What is shown stays on screen while a workbook that is being edited cannot be read. */
+export const keepRead = <Found extends { readonly state: string }>(
+  found: Found,
+  was: Found,
+): Found => (found.state === "refused" && was.state === "read" ? was : found);
+
+/** The same, where what cannot be read now is undefined. */
+export const keepKnown = <Found>(
+  found: Found | undefined,
+  was: Found | undefined,
+): Found | undefined => found ?? was;
+
 /**
  * @param look the same function at every call
  * @param first what holds until something was read

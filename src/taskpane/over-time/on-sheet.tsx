@@ -1,12 +1,10 @@
 /** The charts on a sheet of the workbook: the exact cells first, then one change. */
-import { Button } from "@fluentui/react-components";
-import { useState } from "react";
 import type { Host } from "../../sheet/port";
 import { planOverTime, writeOverTime } from "../../workbook/planning/plan-over-time";
 import type { Series } from "../../workbook/over-time/series";
+import { OnRequest } from "../planned/on-request";
 import { PlannedChange } from "../planned/planned-change";
 import { usePlanned } from "../planned/use-planned";
-import { PartHeading } from "../stepped/part-heading";
 import { type Charts, drawable } from "./charts";
 
 interface SheetProps {
@@ -42,35 +40,11 @@ export interface OnSheetProps {
 }
 
 export function OnSheet({ host, charts, today, inMark }: OnSheetProps) {
-  const [isOpen, setOpen] = useState(false);
   const series = drawable(charts);
   if (series.length === 0) return null;
-  if (!isOpen) {
-    return (
-      <Button
-        size="large"
-        className="wide"
-        onClick={() => {
-          setOpen(true);
-        }}
-      >
-        Put these charts on a sheet
-      </Button>
-    );
-  }
   return (
-    <section>
-      <PartHeading>Put these charts on a sheet</PartHeading>
-      <OneSheet host={host} series={series} today={today} inMark={inMark} />
-      <Button
-        size="large"
-        className="wide"
-        onClick={() => {
-          setOpen(false);
-        }}
-      >
-        Close
-      </Button>
-    </section>
+    <OnRequest words="Put these charts on a sheet" closeWords="Close">
+      {() => <OneSheet host={host} series={series} today={today} inMark={inMark} />}
+    </OnRequest>
   );
 }

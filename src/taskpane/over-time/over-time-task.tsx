@@ -8,15 +8,15 @@ import "./over-time.css";
 import { Button } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { Found } from "../../workbook/over-time/series";
-import { useRead } from "../lots/use-read";
-import type { TaskProps } from "../task-props";
+import { keepRead, useRead } from "../lots/use-read";
+import { machineClock, type TaskProps } from "../task-props";
 import { localDay, sheetDay } from "../widgets/day";
 import { PickList } from "../widgets/pick-list";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
 import { chartsOf, type Charts, type Chosen, nothingChosen } from "./charts";
 import { OnSheet } from "./on-sheet";
-import { looking, readRecord, shownNext } from "./read-record";
+import { looking, readRecord } from "./read-record";
 import { SeriesPlotView } from "./series-plot";
 import { SeriesTable } from "./series-table";
 
@@ -111,10 +111,8 @@ function Drawn({ charts, inMark, onChoose }: DrawnProps) {
 
 export type OverTimeTaskProps = Pick<TaskProps, "host" | "locale" | "clock">;
 
-const machineClock = (): Date => new Date();
-
 export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTaskProps) {
-  const { found, again } = useRead(host, readRecord, looking, shownNext);
+  const { found, again } = useRead(host, readRecord, looking, keepRead);
   const [chosen, setChosen] = useState<Chosen>(nothingChosen);
   const today = sheetDay(localDay(clock()));
   const mark = decimalMarkOf(locale);

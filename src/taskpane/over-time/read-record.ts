@@ -27,7 +27,3 @@ export async function readRecord(host: Host): Promise<OverTimeRecord> {
     titrants: titrantHistories(titrants ?? []),
   };
 }
-
-/** What is shown stays on screen while a workbook that is being edited cannot be read. */
-export const shownNext = (found: OverTimeRecord, was: OverTimeRecord): OverTimeRecord =>
-  found.state === "refused" && was.state === "read" ? was : found;

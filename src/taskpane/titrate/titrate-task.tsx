@@ -9,7 +9,7 @@ import "./timer.css";
 import "./result.css";
 import { Button } from "@fluentui/react-components";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
-import type { TaskProps } from "../task-props";
+import { machineClock, type TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
@@ -21,8 +21,6 @@ import { Steps } from "./view/steps";
 import { viewOf } from "./view-of";
 
 export type TitrateTaskProps = Pick<TaskProps, "host" | "drafts" | "locale" | "clock">;
-
-const machineClock = (): Date => new Date();
 
 export function TitrateTask({ host, drafts, locale, clock = machineClock }: TitrateTaskProps) {
   const titrations = useTitrations(drafts, clock);

@@ -2,7 +2,7 @@
 import { type Host, isFault } from "../../../sheet/port";
 import { titrantHistories, type TitrantHistory } from "../../../workbook/over-time/titrant-history";
 import { readTitrants } from "../../../workbook/planning/read-titrants";
-import { useRead } from "../../lots/use-read";
+import { keepKnown, useRead } from "../../lots/use-read";
 
 /** Undefined where it cannot be read now; none where there is no such table. */
 async function looked(host: Host): Promise<readonly TitrantHistory[] | undefined> {
@@ -12,10 +12,7 @@ async function looked(host: Host): Promise<readonly TitrantHistory[] | undefined
 
 type Found = readonly TitrantHistory[] | undefined;
 
-/** What was read stays while a workbook that is being edited cannot be read. */
-const shown = (found: Found, was: Found): Found => found ?? was;
-
 const none: readonly TitrantHistory[] = [];
 
 export const useHistories = (host: Host): readonly TitrantHistory[] =>
-  useRead<Found>(host, looked, undefined, shown).found ?? none;
+  useRead<Found>(host, looked, undefined, keepKnown).found ?? none;

@@ -1,12 +1,11 @@
 /** Keep this titrant in Titrants: the exact cells first, then one row. */
 import { Button } from "@fluentui/react-components";
-import { useState } from "react";
 import type { Host } from "../../../sheet/port";
 import { planTitrant, recordTitrant } from "../../../workbook/planning/record/record-titrant";
 import type { TitrantRecord } from "../../../workbook/record/titrant-record";
+import { OnRequest } from "../../planned/on-request";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
-import { PartHeading } from "../../stepped/part-heading";
 import { titrantRecordOf, wantsOfKeeping } from "../titrants/keep-titrant";
 import { useDesk, useMark } from "./desk";
 
@@ -43,43 +42,21 @@ function Keeping({ host, record, onDone }: KeepingProps) {
 
 export function KeepTitrant({ host }: { host: Host }) {
   const { view } = useDesk();
-  const [isOpen, setOpen] = useState(false);
   if (view.draft.picked.way === "kept" || view.working.strength === undefined) return null;
-  if (!isOpen) {
-    return (
-      // a block of its own: what follows it in the form must not stand beside it
-      <div>
-        <Button
-          size="large"
-          className="wide"
-          onClick={() => {
-            setOpen(true);
-          }}
-        >
-          Keep this titrant in Titrants
-        </Button>
-      </div>
-    );
-  }
-  const close = (): void => {
-    setOpen(false);
-  };
   const record = titrantRecordOf(view);
   return (
-    <section>
-      <PartHeading>Keep this titrant in Titrants</PartHeading>
-      {record === undefined ? (
-        <ul>
-          {wantsOfKeeping(view).map((want) => (
-            <li key={want}>{want}</li>
-          ))}
-        </ul>
-      ) : (
-        <Keeping host={host} record={record} onDone={close} />
-      )}
-      <Button size="large" className="wide" onClick={close}>
-        Leave it
-      </Button>
-    </section>
+    <OnRequest words="Keep this titrant in Titrants" closeWords="Leave it">
+      {(close) =>
+        record === undefined ? (
+          <ul>
+            {wantsOfKeeping(view).map((want) => (
+              <li key={want}>{want}</li>
+            ))}
+          </ul>
+        ) : (
+          <Keeping host={host} record={record} onDone={close} />
+        )
+      }
+    </OnRequest>
   );
 }
