@@ -54,9 +54,3 @@ export function bandOf(set: ReplicateSet, found: Judgement = judgement(set)): Ba
     ? { from: Math.max(band.from, tested.from), to: Math.min(band.to, tested.to) }
     : band;
 }
-
-/** On the edge is inside, with the slack every limit has. */
-export const isInside = ({ from, to }: Band, reading: number): boolean => {
-  const slack = 1e-9 * Math.max(Math.abs(from), Math.abs(to));
-  return reading >= from - slack && reading <= to + slack;
-};

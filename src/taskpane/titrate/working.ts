@@ -12,7 +12,7 @@ import {
   type Percent,
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
-import { judgement, type Mark } from "../../core/replicates/judgement";
+import { type Judgement as Found, judgement, type Mark } from "../../core/replicates/judgement";
 import { type Beside, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { type Scatter, scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
@@ -35,6 +35,8 @@ import { type Usual, usualOf } from "./usual/usual-scatter";
 
 export interface Judgement {
   readonly set: ReplicateSet;
+  /** What the core says of it. */
+  readonly found: Found;
   readonly mean: Exact;
   readonly scatter: Scatter | undefined;
   readonly verdict: string;
@@ -101,6 +103,7 @@ function judge(
   const { marks } = found;
   return {
     set,
+    found,
     mean: mean(set.readings),
     scatter: scatterOf(set),
     verdict: verdict(set, found),

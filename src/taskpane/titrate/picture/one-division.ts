@@ -1,11 +1,9 @@
 /** What one division of the burette comes to: in % FFA, and in base for a batch. */
 import { pureForAcid } from "../../../core/batch/catalyst";
-import { oilMass } from "../../../core/batch/oil-mass";
-import { exact } from "../../../core/exact/exact";
+import { densityAt } from "../../../core/batch/density";
 import { mean } from "../../../core/exact/lists";
 import { isProblem } from "../../../core/problem/problem";
 import { as, type Gram, type Millilitre, type Percent } from "../../../core/quantity/quantity";
-import { amountUnitNamed } from "../../../core/quantity/units";
 import { baseNamed } from "../../../core/reference/bases";
 import { acidValue } from "../../../core/titration/acid-value";
 import { ffaAsOleic } from "../../../core/titration/free-fatty-acid";
@@ -31,12 +29,11 @@ export function oneDivision({ draft, figures, working }: Seen): OneDivision | un
   const own = titres.flatMap(({ mass }) => mass ?? []);
   const mass = one ?? (own.length > 0 ? as("g", mean(own)) : undefined);
   const base = baseNamed(draft.picked.base);
-  const litres = amountUnitNamed("l");
-  if (step === undefined || mass === undefined || isProblem(mass) || !base || !litres)
-    return undefined;
+  if (step === undefined || mass === undefined || isProblem(mass) || !base) return undefined;
   if (strength === undefined || strength.isAtMost) return undefined;
   const value = acidValue(step, strength.molarity, mass);
-  const oil = oilMass(exact(picturedLitres), litres, oilOf(draft, figures));
-  if (isProblem(value) || isProblem(oil)) return undefined;
+  const density = densityAt(oilOf(draft, figures));
+  if (isProblem(value) || isProblem(density)) return undefined;
+  const oil = as("kg", density.times(picturedLitres));
   return { step, ffa: ffaAsOleic(value), base: pureForAcid(oil, value, base), baseName: base.name };
 }

@@ -17,7 +17,7 @@ interface Picture {
 export function titratedOf({ draft, working }: Seen): Picture | undefined {
   const { judgement, titres } = working;
   if (judgement === undefined) return undefined;
-  const { set } = judgement;
+  const { set, found } = judgement;
   const standing = titres.flatMap(({ number }, place): Titrated[] => {
     const value = set.judged[place]?.toNumber();
     const mark = judgement.marks.get(number) ?? "not tested";
@@ -38,7 +38,7 @@ export function titratedOf({ draft, working }: Seen): Picture | undefined {
   );
   return {
     titrated: [...standing, ...omitted],
-    band: bandOf(set),
+    band: bandOf(set, found),
     step: set.step.toNumber(),
     places,
     isByRecord: set.usual !== undefined,

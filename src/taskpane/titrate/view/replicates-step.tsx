@@ -4,6 +4,7 @@ import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
+import { worthOf } from "../worth";
 import { readingTips } from "../tips";
 import { useDesk, useMark } from "./desk";
 import { DivisionPlotView } from "./division-plot";
@@ -18,9 +19,8 @@ import { UsualScatter } from "./usual-scatter";
 function Verdict() {
   const { view } = useDesk();
   const inMark = useMark();
-  const { judgement, titres, usual } = view.working;
-  // one titre beside a record is usable
-  const isUsable = judgement?.agrees === true || (titres.length === 1 && usual !== undefined);
+  const { judgement } = view.working;
+  const isUsable = worthOf(view.working, view.draft).word !== "Not yet";
   const places = Math.max(0, ...view.draft.titres.map(({ used }) => placesIn(used)));
   return (
     <div className="verdict" role="status" aria-atomic="true">
