@@ -29,3 +29,14 @@ export function bareLogbook(
   const cells = { values, formulas: filled(""), formats: filled("General") };
   return { mapping, cells: { sheet: "Log", row: 0, column: 0, ...cells } };
 }
+
+/** Figures typed for the whole logbook; the base charge is of pure base. */
+export const typedConstants = (
+  constants: readonly (readonly [role: RoleId, value: string, unit?: string | undefined])[],
+): LogbookMapping["constants"] =>
+  constants.map(([role, value, unit]) => ({
+    role,
+    unit,
+    ...(role === "baseCharge" ? { basis: "pure" as const } : {}),
+    from: { kind: "typed" as const, value },
+  }));

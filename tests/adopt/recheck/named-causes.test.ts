@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
-import { bareLogbook } from "./bare-logbook";
+import { bareLogbook, typedConstants } from "./bare-logbook";
 
 type Row = readonly LogbookValue[];
 
@@ -13,12 +13,7 @@ const withConstants = (
   ...book,
   mapping: {
     ...book.mapping,
-    constants: constants.map(([role, value, unit]) => ({
-      role,
-      unit,
-      ...(role === "baseCharge" ? { basis: "pure" as const } : {}),
-      from: { kind: "typed" as const, value },
-    })),
+    constants: typedConstants(constants),
   },
 });
 

@@ -4,7 +4,7 @@ import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { aboveLimitWords } from "../../../src/adopt/recheck/reporting/above-limit";
 import { effectWords, isAllRight } from "../../../src/taskpane/logbook/listed";
-import { bareLogbook } from "./bare-logbook";
+import { bareLogbook, typedConstants } from "./bare-logbook";
 
 const roles = [
   ["titre", "mL"],
@@ -27,18 +27,11 @@ function row(titre: number): number[] {
 
 function recheck(rows: readonly number[][]) {
   const { mapping, cells } = bareLogbook(roles, rows);
-  const constants = (
-    [
-      ["assay", "90", "%"],
-      ["base", "KOH", undefined],
-      ["baseCharge", "0.765", "%"],
-    ] as const
-  ).map(([role, value, unit]) => ({
-    role,
-    unit,
-    ...(role === "baseCharge" ? { basis: "pure" as const } : {}),
-    from: { kind: "typed" as const, value },
-  }));
+  const constants = typedConstants([
+    ["assay", "90", "%"],
+    ["base", "KOH", undefined],
+    ["baseCharge", "0.765", "%"],
+  ]);
   return recheckAtOnce([{ mapping: { ...mapping, constants }, cells }]);
 }
 

@@ -4,7 +4,7 @@ import fc from "fast-check";
 import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { doseBasisOf } from "../../../src/adopt/recognising/basis";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
-import { bareLogbook } from "./bare-logbook";
+import { bareLogbook, typedConstants } from "./bare-logbook";
 
 type Column = readonly [role: RoleId, unit: string | undefined, heading: string];
 
@@ -14,20 +14,13 @@ function book(columns: readonly Column[], rows: readonly (readonly number[])[]) 
     columns.map(([role, unit]) => [role, unit]),
     rows,
   );
-  const constants = (
-    [
-      ["molarity", "0.1", "mol/L"],
-      ["assay", "85", "%"],
-      ["base", "KOH", undefined],
-      ["density", "0.91", "kg/L"],
-      ["baseCharge", "6.3", "g/L"],
-    ] as const
-  ).map(([role, value, unit]) => ({
-    role,
-    unit,
-    ...(role === "baseCharge" ? { basis: "pure" as const } : {}),
-    from: { kind: "typed" as const, value },
-  }));
+  const constants = typedConstants([
+    ["molarity", "0.1", "mol/L"],
+    ["assay", "85", "%"],
+    ["base", "KOH", undefined],
+    ["density", "0.91", "kg/L"],
+    ["baseCharge", "6.3", "g/L"],
+  ]);
   return recheckAtOnce([
     {
       mapping: {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import fc from "fast-check";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
-import { bareLogbook } from "./bare-logbook";
+import { bareLogbook, typedConstants } from "./bare-logbook";
 
 type Constant = readonly ["assay" | "base" | "baseCharge" | "titrantBase", string, string?];
 
@@ -12,12 +12,7 @@ function recheck(
   constants: readonly Constant[],
 ) {
   const { mapping, cells } = bareLogbook(columns, rows);
-  const said = constants.map(([role, value, unit]) => ({
-    role,
-    unit,
-    ...(role === "baseCharge" ? { basis: "pure" as const } : {}),
-    from: { kind: "typed" as const, value },
-  }));
+  const said = typedConstants(constants);
   return recheckAtOnce([{ mapping: { ...mapping, constants: said }, cells }]).findings;
 }
 
