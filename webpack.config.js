@@ -13,6 +13,7 @@ import { LicenseWebpackPlugin } from "license-webpack-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import { tsImport } from "tsx/esm/api";
 import webpack from "webpack";
+import { stoodInFor } from "./src/cli/build/stand-ins.js";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -153,21 +154,10 @@ async function workbenchParts(policy) {
   return { policy, plain: await plainLogbook() };
 }
 
-/**
- * The renderer of the embedded spreadsheet can load 77 dictionaries of hyphenation, 5 MB. Cells are not
- * hyphenated, so an empty file stands in for all of them.
- */
-const renderer = /@univerjs[\\/]engine-render[\\/]lib[\\/]es$/;
-const withoutHyphenation = new webpack.NormalModuleReplacementPlugin(
-  /^\.\/[a-z][a-z0-9-]*-[\w-]{8}\.js$/,
-  (resource) => {
-    if (renderer.test(resource.context)) {
-      resource.request = here("src/workbench/grid/no-hyphenation.ts");
-    }
-  },
-);
+/** What the renderer never uses here is not brought along; see the loader. */
+const withoutUnused = { test: stoodInFor, loader: here("src/cli/build/stand-ins.js") };
 
-/** ... and stands in the same chunk, so that nothing is fetched for it. */
+/** The dictionaries it would load one by one stand in the same chunk, empty: nothing is fetched for them. */
 const noExtraChunk = {
   test: /engine-render[\\/]lib[\\/]es[\\/]index\.js$/,
   parser: { dynamicImportMode: "eager" },
@@ -175,7 +165,7 @@ const noExtraChunk = {
 
 /** Faults of its own that are mended as it is bundled; see the loader. */
 const mendedLibrary = {
-  test: /@univerjs[\\/](core|sheets-ui)[\\/]lib[\\/]es[\\/]index\.js$/,
+  test: /@univerjs[\\/](core|engine-render|sheets-ui)[\\/]lib[\\/]es[\\/]index\.js$/,
   loader: here("src/cli/build/mended-library.js"),
 };
 
@@ -241,7 +231,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
     },
     {
       ...shared,
-      module: { rules: [...shared.module.rules, noExtraChunk, mendedLibrary] },
+      module: { rules: [...shared.module.rules, noExtraChunk, mendedLibrary, withoutUnused] },
       // The grid is one chunk: it is all needed, and at once.
       optimization: { ...shared.optimization, splitChunks: false },
       entry: { workbench: "./src/workbench/start.tsx" },
@@ -263,7 +253,6 @@ export default async (env = {}, { mode = "production" } = {}) => {
         })),
         licencesOf("workbench"),
         ...finish,
-        withoutHyphenation,
       ],
     },
   ];

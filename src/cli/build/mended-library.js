@@ -1,6 +1,6 @@
 /**
- * A loader of the build: two faults of the embedded spreadsheet that nothing but its text can be mended
- * for. A build stops when a text is not as it was.
+ * A loader of the build: faults of the embedded spreadsheet that nothing but its text can be mended for. A
+ * build stops when a text is not as it was.
  */
 const mends = [
   {
@@ -9,6 +9,13 @@ const mends = [
     file: /[\\/]core[\\/]lib[\\/]es[\\/]index\.js$/,
     was: "if (!cancelled) callback();",
     is: "channel.port1.onmessage = null; channel.port1.close(); channel.port2.close(); if (!cancelled) callback();",
+  },
+  {
+    // Where the browser let a page read the machine's fonts, it read every one of them, and measured text
+    // by these files: cells are drawn by the browser, which knows its fonts.
+    file: /[\\/]engine-render[\\/]lib[\\/]es[\\/]index\.js$/,
+    was: "this._loadFontsToBook();",
+    is: "",
   },
   {
     // Half a second after a double click the name of a sheet was taken for held down, and torn out of its
