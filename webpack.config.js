@@ -1,6 +1,6 @@
 /**
  * Three pieces come out of one build:
- *   functions: functions.js, which only calculates
+ *   functions: functions.js, which only calculates, and the same as a script for other spreadsheets
  *   add-in:    functions.json, taskpane.html, manifest.xml, icons and the help pages
  *   workbench: index.html, the page with the embedded spreadsheet
  * Types are checked by `npm run check`, not here, so that a first start is quick.
@@ -19,18 +19,23 @@ const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 
 const { version } = JSON.parse(readFileSync(here("package.json"), "utf8"));
 
+const { PROCESS_ASSETS_STAGE_ADDITIONAL, PROCESS_ASSETS_STAGE_REPORT } = webpack.Compilation;
+
 /** Adds files made in memory or read from the project to what the build writes. */
 class ExtraFiles {
-  constructor(files) {
+  constructor(files, stage = PROCESS_ASSETS_STAGE_ADDITIONAL) {
     this.files = files;
+    this.stage = stage;
   }
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("ExtraFiles", (compilation) =>
       compilation.hooks.processAssets.tapPromise(
-        { name: "ExtraFiles", stage: webpack.Compilation.PROCESS_ASSETS_STAGE_ADDITIONAL },
-        async () => {
-          for (const [name, content] of Object.entries(await this.files())) {
-            compilation.emitAsset(name, new webpack.sources.RawSource(content));
+        { name: "ExtraFiles", stage: this.stage },
+        async (assets) => {
+          for (const [name, content] of Object.entries(await this.files(assets))) {
+            // as it was made: not to be made small, which would take its comments out
+            const info = { minimized: true };
+            compilation.emitAsset(name, new webpack.sources.RawSource(content), info);
           }
         },
       ),
@@ -125,6 +130,19 @@ async function addInFiles(base) {
   };
 }
 
+/** For Google Sheets: made of functions.js as it is handed out, and of the licences of what is in it. */
+async function googleSheets(assets) {
+  const { googleSheetsFiles } = await tsImport(
+    "./src/cli/build/google-sheets/script.ts",
+    import.meta.url,
+  );
+  const made = (name) => assets[name].source().toString();
+  return googleSheetsFiles(made("functions.js"), made("licences-functions.txt"), version);
+}
+
+/** Once functions.js is small, and its licences are written, which is done last of all. */
+const afterLicences = PROCESS_ASSETS_STAGE_REPORT + 2;
+
 /** functions.js only calculates: what does not, is left out of it as it is compiled. */
 async function calculatingRules() {
   const { withoutHelp } = await tsImport("./src/cli/build/without-help.ts", import.meta.url);
@@ -202,7 +220,7 @@ export default async (env = {}, { mode = "production" } = {}) => {
       optimization: small,
       entry: { functions: "./src/functions/register.ts" },
       output: { path: folder, filename: "[name].js" },
-      plugins: [licencesOf("functions"), ...finish],
+      plugins: [licencesOf("functions"), new ExtraFiles(googleSheets, afterLicences), ...finish],
     },
     {
       ...common(mode, "add-in"),

@@ -5,7 +5,7 @@ const outsideCode = (said: string): string =>
   text(said)
     .replace(/\*\*([^*]+)\*\*/g, "<strong>$1</strong>")
     .replace(/(^|[\s("])_([^_]+)_(?=[\s.,:;)"]|$)/g, "$1<em>$2</em>")
-    .replace(/\[([^\]]+)\]\(([a-z0-9.#-]+)\)/g, '<a href="$2">$1</a>');
+    .replace(/\[([^\]]+)\]\(([a-z0-9./#-]+)\)/g, '<a href="$2">$1</a>');
 
 export const inline = (said: string): string =>
   said

@@ -25,6 +25,7 @@ describe("the help site", () => {
       ...Object.keys(site),
       "search.js",
       "../icons/icon-32.png",
+      "../other/google-sheets/titrebook.js",
       ...readdirSync(pictures),
     ];
     for (const [name, content] of Object.entries(site)) {

@@ -68,7 +68,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbench": "look",
     "src/workbench/engine": "cells node workbook-cells",
   }),
-  "src/help": files({ "src/help": "readme" }),
+  "src/help": files({ "src/help": "readme site" }),
   "src/cli": [],
 };
 

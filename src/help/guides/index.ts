@@ -6,6 +6,7 @@ import { hosting } from "./hosting";
 import { install } from "./install";
 import { logbook } from "./logbook";
 import { mistakesPage } from "./mistakes";
+import { otherSpreadsheets } from "./other-spreadsheets";
 import { overTime } from "./over-time";
 import { privacy } from "./privacy";
 import { sharing } from "./sharing";
@@ -20,6 +21,7 @@ export const guides: readonly Guide[] = [
   mistakesPage,
   logbook,
   sharing,
+  otherSpreadsheets,
   glossary,
   install,
   hosting,
