@@ -5,7 +5,7 @@
 import { answers } from "./excel/answers";
 import { wholeFile } from "./excel/file";
 import { caught, run } from "./excel/run";
-import { allOrNothing } from "./excel/way-back";
+import { allOrNothing } from "./excel/writing";
 import { inTime } from "../sheet/port/in-time";
 import {
   type Capabilities,
@@ -15,6 +15,7 @@ import {
   type Host,
   isFault,
   type Question,
+  type Shortfall,
   type Step,
 } from "../sheet/port";
 
@@ -28,7 +29,6 @@ export class ExcelHost implements Host {
         kind: "capabilities",
         program: "the spreadsheet program",
         canWrite: !workbook.readOnly,
-        groupsUndo: true,
         hasFileBytes: true,
         hasCharts: Office.context.requirements.isSetSupported("ExcelApi", "1.8"),
       };
@@ -40,8 +40,8 @@ export class ExcelHost implements Host {
   }
 
   /** The program names its undo steps itself: the label is not used. */
-  write(_label: string, steps: readonly Step[]): Promise<undefined | Fault> {
-    return run((context) => allOrNothing(context, steps), { mergeUndoGroup: true });
+  write(_label: string, steps: readonly Step[]): Promise<undefined | Shortfall | Fault> {
+    return allOrNothing(steps);
   }
 
   watch(heard: (event: Event) => void): () => void {

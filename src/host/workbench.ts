@@ -67,7 +67,6 @@ export class WorkbenchHost implements Host {
       kind: "capabilities",
       program: "the workbench",
       canWrite: true,
-      groupsUndo: true,
       hasFileBytes: this.file !== undefined,
       hasCharts: false,
     });

@@ -79,7 +79,7 @@ export interface Nothing {
 
 export type Found = Cells | Table | Sheets | Names | Nothing;
 
-/** One thing to do to the workbook. A list of them is one undo step. */
+/** One thing to do to the workbook. A list of them is one undo step, where the host does not say otherwise. */
 export type Step =
   | { readonly do: "add-sheet"; readonly name: string }
   | {
@@ -150,13 +150,24 @@ export type Content =
 /** `large` is read at arm's length, on paper. */
 export type Style = "title" | "heading" | "input" | "calculated" | "words" | "caution" | "large";
 
+/** What only makes a sheet easier to read or to print: a record stands without it. */
+export type Decoration = Extract<
+  Step["do"],
+  "set-width" | "freeze-rows" | "add-note" | "offer-words" | "add-chart" | "print-area" | "select"
+>;
+
+/** All that counts is written, but in more than one piece: undo has to be used more than once. */
+export interface Shortfall {
+  readonly kind: "shortfall";
+  /** What did not work, each once; may be empty. */
+  readonly missing: readonly Decoration[];
+}
+
 export interface Capabilities {
   readonly kind: "capabilities";
   /** What the program is called in a sentence: "the workbench". */
   readonly program: string;
   readonly canWrite: boolean;
-  /** Several steps can be undone as one. */
-  readonly groupsUndo: boolean;
   readonly hasFileBytes: boolean;
   readonly hasCharts: boolean;
 }
@@ -173,8 +184,11 @@ export interface Host {
   capabilities(): Promise<Capabilities | Fault>;
   /** Answers in the order asked. */
   read(questions: readonly Question[]): Promise<readonly Found[] | Fault>;
-  /** Does every step, or none; then one undo takes all of it back. */
-  write(label: string, steps: readonly Step[]): Promise<undefined | Fault>;
+  /**
+   * Does every step, or none; then one undo takes all of it back, unless the answer is a shortfall.
+   * Decorations never keep the rest from being written.
+   */
+  write(label: string, steps: readonly Step[]): Promise<undefined | Shortfall | Fault>;
   /** Call back on each event until the returned function is called. */
   watch(heard: (event: Event) => void): () => void;
   /** The workbook as an .xlsx file. */

@@ -61,6 +61,7 @@ class Working {
       case "call":
         return this.call(part);
       case "prefix":
+        if (part.operator === "@") return one(first(this.of(part.operand)));
         return this.of(part.operand).map((row) => row.map((each) => -number(each)));
       default:
         return error("#NAME?");

@@ -2,6 +2,7 @@
 import { expect } from "vitest";
 import {
   type Block,
+  type CellContent,
   type Cells,
   type Content,
   type Found,
@@ -111,10 +112,14 @@ export const read = async (host: Host, ...questions: Question[]): Promise<readon
   if (isFault(found)) throw new Error(`fault ${found.code} ${found.about}`);
   return found;
 };
-export const cells = async (host: Host, at: Block): Promise<Cells> => {
+const isBusy = (content: CellContent): boolean =>
+  typeof content === "object" && content.error === "#BUSY!";
+
+/** Functions may answer late: whoever reads looks again, a few times. */
+export const cells = async (host: Host, at: Block, tries = 3): Promise<Cells> => {
   const [found] = await read(host, { ask: "cells", block: at });
   if (found?.kind !== "cells") throw new Error("no cells");
-  return found;
+  return tries > 0 && found.values.flat().some(isBusy) ? cells(host, at, tries - 1) : found;
 };
 export const done = async (host: Host, ...steps: Step[]): Promise<void> => {
   expect(await host.write("Test", steps)).toBeUndefined();

@@ -39,7 +39,8 @@ export const planned = async (host: Host, record: TitrationRecord): Promise<Plan
 export async function recorded(host: Host, record: TitrationRecord): Promise<RecordOutcome> {
   const { plan, choice } = await plannedRow(host, record);
   const { fingerprint, mustConfirm } = plan;
-  return recordTitration(host, record, { fingerprint, agreed: mustConfirm }, undefined, choice);
+  const noPause = () => Promise.resolve();
+  return recordTitration(host, record, { fingerprint, agreed: mustConfirm }, noPause, choice);
 }
 
 /** Everything a host can tell about a workbook. */

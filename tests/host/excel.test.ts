@@ -2,7 +2,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import { hostContract } from "./contract";
 import { ExcelHost, excelHost } from "../../src/host/excel";
 import type { MemoryBook } from "./memory/book";
-import type { Block, Chart, Step } from "../../src/sheet/port";
+import type { Block, Chart, Decoration, Step } from "../../src/sheet/port";
 import type { Book } from "../../src/sheet/book";
 import { ExcelStandIn, installExcel } from "./excel/stand-in";
 import { memoryBook } from "./open-memory";
@@ -72,8 +72,8 @@ const chart: Chart = {
   ],
   place: { ...cell(4, 0), rows: 10, columns: 4 },
 };
-const steps: Step[] = [
-  { do: "add-chart", ...chart },
+/** What counts. */
+const counting: Step[] = [
   put(cell(1, 0), "changed"),
   put(cell(1, 1), "changed too"),
   { do: "grow-table", name: "Lots", block: { ...cell(0, 0), rows: 3, columns: 2 } },
@@ -81,6 +81,16 @@ const steps: Step[] = [
   { do: "add-sheet", name: "More" },
   put(cell(0, 0, "More"), "new"),
 ];
+const decorations: readonly (readonly [Decoration, RegExp, Step])[] = [
+  ["add-chart", /^(?:series|legend)\./, { do: "add-chart", ...chart }],
+  ["add-note", /^notes\.add/, { do: "add-note", block: cell(0, 0), text: "Which lot." }],
+  ["offer-words", /^dataValidation\./, { do: "offer-words", block: cell(1, 0), words: ["a"] }],
+  ["set-width", /columnWidth/, { do: "set-width", sheet: "More", column: 0, characters: 9 }],
+  ["freeze-rows", /^freezePanes\./, { do: "freeze-rows", sheet: "More", rows: 1 }],
+  ["print-area", /^pageLayout\./, { do: "print-area", block: cell(0, 0), landscape: true }],
+  ["select", /select/, { do: "select", block: cell(1, 0) }],
+];
+const steps: Step[] = [...counting, ...decorations.map(([, , step]) => step)];
 
 /** What a person sees of a workbook. */
 const seen = ({ sheets, tables }: MemoryBook) => ({
@@ -90,6 +100,17 @@ const seen = ({ sheets, tables }: MemoryBook) => ({
     charts,
     cells: Object.entries(cells).filter(([, { value, formula }]) => value !== "" || formula !== ""),
   })),
+});
+
+/** What its cells and tables hold, whatever they look like. */
+const held = ({ sheets, tables }: MemoryBook) => ({
+  tables,
+  sheets: sheets.map(({ name, cells }) => [
+    name,
+    Object.entries(cells)
+      .filter(([, { value, formula }]) => value !== "" || formula !== "")
+      .map(([place, { value, formula }]) => [place, value, formula]),
+  ]),
 });
 
 describe("writing to the spreadsheet program", () => {
@@ -104,23 +125,66 @@ describe("writing to the spreadsheet program", () => {
     for (const { misuses } of opened.splice(0)) expect(misuses).toEqual([]);
   });
 
-  it("asks for one undo step, and waits for a cell that is being edited", async () => {
+  it("is one undo record without an undo group, and waits for a cell that is being edited", async () => {
     const standIn = opening();
+    const before = seen(structuredClone(standIn.model.book));
     expect(await new ExcelHost().write("Test", steps)).toBeUndefined();
-    expect(standIn.options).toEqual([{ delayForCellEdit: true, mergeUndoGroup: true }]);
+    expect(new Set(standIn.options.map((each) => JSON.stringify(each)))).toEqual(
+      new Set(['{"delayForCellEdit":true}']),
+    );
+    expect(standIn.undoRecords).toBe(1);
+    standIn.undo();
+    expect(seen(standIn.model.book)).toEqual(before);
   });
 
-  it("puts everything back when it fails at any change it makes", async () => {
+  it("puts everything back when it fails at any change that counts", async () => {
     const whole = opening();
-    await new ExcelHost().write("Test", steps);
-    expect(whole.changes).toBeGreaterThanOrEqual(steps.length);
+    await new ExcelHost().write("Test", counting);
+    expect(whole.changes).toBeGreaterThanOrEqual(counting.length);
     for (let at = 1; at <= whole.changes; at += 1) {
       const standIn = opening();
       const before = seen(structuredClone(standIn.model.book));
       standIn.failing = { at, code: "GeneralException" };
-      expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: "failed" });
+      expect(await new ExcelHost().write("Test", counting)).toMatchObject({ code: "failed" });
       expect(seen(standIn.model.book)).toEqual(before);
     }
+  });
+
+  it("puts everything back in a run of its own", async () => {
+    const standIn = opening();
+    const before = seen(structuredClone(standIn.model.book));
+    standIn.failing = { at: 4, code: "GeneralException" };
+    await new ExcelHost().write("Test", counting);
+    // Reading what is there, writing, going back.
+    expect(standIn.options).toHaveLength(3);
+    expect(seen(standIn.model.book)).toEqual(before);
+  });
+
+  it.each(decorations)(
+    "keeps a record although %s fails, and says that it did",
+    async (kind, what) => {
+      const whole = opening();
+      await new ExcelHost().write("Test", counting);
+      const wanted = held(whole.model.book);
+      const standIn = opening();
+      standIn.broken = { what, code: "GeneralException" };
+      expect(await new ExcelHost().write("Test", steps)).toEqual({
+        kind: "shortfall",
+        missing: [kind],
+      });
+      expect(held(standIn.model.book)).toEqual(wanted);
+      const drawn = standIn.model.book.sheets.flatMap(({ charts }) => charts);
+      expect(drawn).toHaveLength(kind === "add-chart" ? 0 : 1);
+    },
+  );
+
+  it("asks an older program for nothing that it has not", async () => {
+    const standIn = opening();
+    standIn.model.newest = 13;
+    const follows = { ...chart, acrossTitle: "='Log'!$A$1" };
+    const wanted: Step[] = [...steps, { do: "add-chart", ...follows }];
+    expect(await new ExcelHost().write("Test", wanted)).toBeUndefined();
+    expect(standIn.model.book.sheets[0]?.charts).toMatchObject([{}, { acrossTitle: "" }]);
   });
 
   it("draws a chart from the cells it is given, and leaves the one that was there on the way back", async () => {
@@ -164,7 +228,7 @@ describe("writing to the spreadsheet program", () => {
   it("says so when it cannot put everything back", async () => {
     const standIn = opening();
     standIn.failing = { at: 3, code: "GeneralException", for: 50 };
-    expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: "half-done" });
+    expect(await new ExcelHost().write("Test", counting)).toMatchObject({ code: "half-done" });
   });
 
   it("tells the faults of the program apart", async () => {
@@ -173,11 +237,15 @@ describe("writing to the spreadsheet program", () => {
       InvalidOperationInCellEditMode: "being-edited",
       ItemAlreadyExists: "name-taken",
       ApiNotFound: "not-offered",
+      UndoNotSupported: "not-undoable",
+      RequestPayloadSizeLimitExceeded: "too-large",
+      ResponsePayloadSizeLimitExceeded: "too-large",
+      ServiceNotAvailable: "busy",
       SomethingElse: "failed",
     };
     for (const [code, expected] of Object.entries(codes)) {
       opening().failing = { at: 1, code };
-      expect(await new ExcelHost().write("Test", steps)).toMatchObject({ code: expected });
+      expect(await new ExcelHost().write("Test", counting)).toMatchObject({ code: expected });
     }
   });
 

@@ -15,6 +15,7 @@ import {
   type Found,
   type Host,
   type Question,
+  type Shortfall,
   type Step,
 } from "../../src/sheet/port";
 
@@ -84,7 +85,6 @@ export class MemoryHost implements Host {
       kind: "capabilities",
       program: "the memory workbook",
       canWrite: !this.present.isReadOnly,
-      groupsUndo: true,
       hasFileBytes: false,
       hasCharts: true,
     }));
@@ -97,7 +97,7 @@ export class MemoryHost implements Host {
     });
   }
 
-  write(label: string, steps: readonly Step[]): Promise<undefined | Fault> {
+  write(label: string, steps: readonly Step[]): Promise<undefined | Shortfall | Fault> {
     return this.calling("write", async (interfered) => {
       if (this.present.isReadOnly) return fault("read-only");
       const before = this.present;

@@ -61,6 +61,12 @@ const slips: readonly (readonly [string, RegExp | string, string, RegExp])[] = [
   ["icon", "icons/icon-64.png", "icons/icon-32.png", /no picture of 64/],
   ["ribbon icon", '<bt:Image size="80" resid="Icon.80"/>', "", /lacks 80/],
   ["sets", /<Set Name="SharedRuntime"[^>]*>/, "", /SharedRuntime is not asked for/],
+  [
+    "version of a set",
+    'Name="ExcelApi" MinVersion="1.13"',
+    'Name="ExcelApi" MinVersion="1.9"',
+    /ExcelApi is not asked for in version 1\.13/,
+  ],
 ];
 
 describe("the manifest", () => {

@@ -66,6 +66,9 @@ const pages = (root: Element): (string | undefined)[] =>
 
 const sizeIn = (address: string): number => Number(/-(\d+)\.png(?:\?|$)/.exec(address)?.[1]);
 
+/** What all of it needs; what needs more is asked for by the host where it is used. */
+const setsNeeded = { CustomFunctionsRuntime: "1.3", SharedRuntime: "1.1", ExcelApi: "1.13" };
+
 export const manifestRules: readonly ManifestRule[] = [
   {
     rule: "Elements stand in the order of the schema.",
@@ -165,14 +168,16 @@ export const manifestRules: readonly ManifestRule[] = [
     ],
   },
   {
-    rule: "It asks for the functions' runtime 1.3 and the shared runtime.",
+    rule: "It asks for the functions' runtime 1.3, the shared runtime and ExcelApi 1.13.",
     source:
       "office-js-docs-reference, requirement sets; without them an old program loads half of it",
     faults: (root) =>
-      ["CustomFunctionsRuntime", "SharedRuntime"].flatMap((name) =>
-        named(root, "Set").some(({ attributes }) => attributes.Name === name)
+      Object.entries(setsNeeded).flatMap(([name, version]) =>
+        named(root, "Set").some(
+          ({ attributes }) => attributes.Name === name && attributes.MinVersion === version,
+        )
           ? []
-          : [`${name} is not asked for`],
+          : [`${name} is not asked for in version ${version}`],
       ),
   },
 ];

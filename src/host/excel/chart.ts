@@ -11,11 +11,18 @@ interface Title {
   setFormula(formula: string): void;
 }
 
-function setTitle(title: Title, words: string): void {
-  title.visible = true;
-  if (words.startsWith("=")) title.setFormula(words);
-  else title.text = words;
+/** A title that follows a cell stays away where the program has none: its words are not known here. */
+function setTitle(title: Title, words: string, followsSince = "1.7"): void {
+  const follows = words.startsWith("=");
+  const isOffered =
+    !follows || Office.context.requirements.isSetSupported("ExcelApi", followsSince);
+  title.visible = isOffered;
+  if (!follows) title.text = words;
+  else if (isOffered) title.setFormula(words);
 }
+
+/** The ExcelApi since which the title of an axis can follow a cell. */
+const axisFollowsSince = "1.16";
 
 export function addChart(context: Excel.RequestContext, chart: Chart): void {
   const { lines, place } = chart;
@@ -31,8 +38,8 @@ export function addChart(context: Excel.RequestContext, chart: Chart): void {
     series.setXAxisValues(rangeOf(context, chart.across));
   }
   setTitle(made.title, chart.title);
-  setTitle(made.axes.categoryAxis.title, chart.acrossTitle);
-  setTitle(made.axes.valueAxis.title, chart.upTitle);
+  setTitle(made.axes.categoryAxis.title, chart.acrossTitle, axisFollowsSince);
+  setTitle(made.axes.valueAxis.title, chart.upTitle, axisFollowsSince);
   made.legend.position = "Right";
   const whole = rangeOf(context, place);
   made.setPosition(whole.getCell(0, 0), whole.getCell(place.rows - 1, place.columns - 1));

@@ -7,19 +7,28 @@ const faultOf: Record<string, FaultCode> = {
   ItemAlreadyExists: "name-taken",
   NotImplemented: "not-offered",
   ApiNotFound: "not-offered",
+  ApiNotAvailable: "not-offered",
   UnsupportedOperation: "not-offered",
+  UnsupportedFeature: "not-offered",
+  UndoNotSupported: "not-undoable",
+  RequestPayloadSizeLimitExceeded: "too-large",
+  ResponsePayloadSizeLimitExceeded: "too-large",
+  ActivityLimitReached: "busy",
+  RequestAborted: "busy",
+  ServiceNotAvailable: "busy",
 };
 
-/** Its errors name no sheet or table that a person would know. */
-export const caught = (thrown: unknown): Fault =>
-  fault(faultOf[(thrown as { code?: string } | undefined)?.code ?? ""] ?? "failed");
+const codeOf = (thrown: unknown): string => (thrown as { code?: string } | undefined)?.code ?? "";
 
+/** Its errors name no sheet or table that a person would know. */
+export const caught = (thrown: unknown): Fault => fault(faultOf[codeOf(thrown)] ?? "failed");
+
+/** Several runs are never asked to be one undo: with that option alone the web throws. */
 export async function run<T>(
   work: (context: Excel.RequestContext) => Promise<T>,
-  options: Excel.RunOptions = {},
 ): Promise<T | Fault> {
   try {
-    return await Excel.run({ delayForCellEdit: true, ...options }, work);
+    return await Excel.run({ delayForCellEdit: true }, work);
   } catch (thrown) {
     return caught(thrown);
   }

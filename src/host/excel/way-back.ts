@@ -8,15 +8,13 @@ import {
   type Fault,
   fault,
   type Found,
-  isFault,
   type Question,
   type Step,
 } from "../../sheet/port";
 import { answers } from "./answers";
-import { caught } from "./run";
 import { doStep } from "./steps";
 
-interface WayBack {
+export interface WayBack {
   /** Sheets that are not there yet. */
   readonly newSheets: readonly string[];
   /** Charts that are there already, on the sheets that get one. */
@@ -63,7 +61,7 @@ function stepBack(step: Step, found: Found | undefined): Step[] {
 }
 
 /** Reads the way back; a fault where a sheet to be changed is protected. */
-async function wayBack(
+export async function wayBack(
   context: Excel.RequestContext,
   steps: readonly Step[],
 ): Promise<WayBack | Fault> {
@@ -115,7 +113,8 @@ const idsOf = (
 ): ReadonlyMap<string, readonly string[]> =>
   new Map([...charts].map(([sheet, items]) => [sheet, items.map(({ id }) => id)]));
 
-async function goBack(context: Excel.RequestContext, way: WayBack): Promise<void> {
+/** In a conversation of its own: what is left of one in which something failed is not to be relied on. */
+export async function goBack(context: Excel.RequestContext, way: WayBack): Promise<void> {
   for (const step of way.steps) doStep(context, step);
   const added = way.newSheets.map((name) => context.workbook.worksheets.getItemOrNullObject(name));
   await context.sync();
@@ -125,25 +124,4 @@ async function goBack(context: Excel.RequestContext, way: WayBack): Promise<void
     for (const chart of charts) if (!before.includes(chart.id)) chart.delete();
   }
   await context.sync();
-}
-
-/** Does every step, or goes back: in one conversation, so that an undo never finds half of it. */
-export async function allOrNothing(
-  context: Excel.RequestContext,
-  steps: readonly Step[],
-): Promise<undefined | Fault> {
-  const way = await wayBack(context, steps);
-  if (isFault(way)) return way;
-  try {
-    for (const step of steps) doStep(context, step);
-    await context.sync();
-    return undefined;
-  } catch (thrown) {
-    try {
-      await goBack(context, way);
-    } catch {
-      return fault("half-done");
-    }
-    return caught(thrown);
-  }
 }

@@ -10,6 +10,12 @@ export type FaultCode =
   | "name-taken"
   /** Somebody is typing in a cell. */
   | "being-edited"
+  /** It has too much else to do. */
+  | "busy"
+  /** More at once than it takes, or hands over. */
+  | "too-large"
+  /** It would not keep what undoing needs. */
+  | "not-undoable"
   /** No answer in time: whether it was done is not known. */
   | "no-answer"
   /** Something failed half-way, and what was done till then could not be taken back. */

@@ -27,7 +27,7 @@ function OneSheet({ host, series, today, inMark }: SheetProps) {
       command="Make this sheet"
       busyWords="Writing."
       inMark={inMark}
-      afterwards={<p>Undo in the spreadsheet takes all of it back.</p>}
+      undoTakes="takes all of it back"
     />
   );
 }

@@ -15,6 +15,7 @@ export type Carrying =
       readonly state: "written";
       readonly sentence: string;
       readonly differences: readonly string[];
+      readonly isOneUndo: boolean;
       /** All of it is there and worked out. */
       readonly isWell: boolean;
     }
@@ -40,7 +41,12 @@ export function afterWriting(outcome: RecordOutcome): Carrying {
       return {
         state: "written",
         sentence: outcome.sentence,
-        differences: [...outcome.differences.map(({ sentence }) => sentence), ...outcome.troubles],
+        differences: [
+          ...outcome.differences.map(({ sentence }) => sentence),
+          ...outcome.troubles,
+          ...outcome.asides,
+        ],
+        isOneUndo: outcome.isOneUndo,
         isWell: outcome.differences.length === 0 && outcome.troubles.length === 0,
       };
     case "to-confirm":

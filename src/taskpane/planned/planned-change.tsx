@@ -12,12 +12,20 @@ export interface PlannedChangeProps {
   /** While it is written: "Writing the row." */
   readonly busyWords: string;
   readonly inMark: InMark;
-  /** Shown once it is written: how to take it back, what is next. */
-  readonly afterwards: ReactNode;
+  /** What undo does to it, once it is written: "takes the row back". */
+  readonly undoTakes: string;
+  /** Shown once it is written: what is next. */
+  readonly afterwards?: ReactNode;
 }
 
+/** One undo is promised only where one is enough. */
+const undoSentence = (takes: string, isOneUndo: boolean): string =>
+  isOneUndo
+    ? `Undo in the spreadsheet ${takes}.`
+    : `Undo in the spreadsheet ${takes}, but may have to be pressed several times.`;
+
 export function PlannedChange(props: PlannedChangeProps) {
-  const { planned, command, busyWords, inMark, afterwards } = props;
+  const { planned, command, busyWords, inMark, undoTakes, afterwards } = props;
   const { carrying, isTried, again, takeNextFree, carryOut } = planned;
   const isDone = carrying.state === "written";
   const isWell = isDone && carrying.isWell;
@@ -63,6 +71,7 @@ export function PlannedChange(props: PlannedChangeProps) {
               {sentence}
             </Say>
           ))}
+          <p>{undoSentence(undoTakes, carrying.isOneUndo)}</p>
           {afterwards}
         </>
       ) : null}

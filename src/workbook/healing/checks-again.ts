@@ -1,6 +1,6 @@
 /** CHECKS takes no cell, so nothing makes a spreadsheet run it again but writing its formula again. */
 import { isProblem } from "../../core/problem/problem";
-import type { Block, Fault, Host } from "../../sheet/port";
+import { type Block, type Fault, type Host, isFault } from "../../sheet/port";
 import { titreCallId } from "../../sheet/formula/names";
 import { readFormula } from "../../sheet/formula/read";
 import { titreCalls } from "../../sheet/formula/walk";
@@ -13,11 +13,17 @@ export function callsChecks(formula: string): boolean {
 }
 
 /** @param block  the one cell in which the formula stands */
-export const writeAgain = (host: Host, block: Block, formula: string): Promise<undefined | Fault> =>
-  host.write("Run the checks again", [
+export async function writeAgain(
+  host: Host,
+  block: Block,
+  formula: string,
+): Promise<undefined | Fault> {
+  const done = await host.write("Run the checks again", [
     {
       do: "set-cells",
       block,
       contents: [[{ kind: "formula", formula: respelled(formula) ?? formula }]],
     },
   ]);
+  return isFault(done) ? done : undefined;
+}

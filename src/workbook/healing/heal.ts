@@ -54,7 +54,7 @@ export async function heal(host: Host, pause: () => Promise<void>): Promise<Heal
   while (left.mendable.length > 0 && tries < mostTries) {
     tries += 1;
     const stopped = await host.write("Ask Titrebook again", stepsFor(left.mendable));
-    if (stopped) return stopped;
+    if (isFault(stopped)) return stopped;
     await pause();
     const found = await searchUnanswered(host);
     if (isFault(found)) return found;

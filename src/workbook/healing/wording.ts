@@ -44,6 +44,9 @@ const faults: Partial<Record<Fault["code"], string>> = {
   "read-only": "This workbook takes no changes: save a copy under another name and open that.",
   "sheet-protected": "A sheet is protected: take its protection off, then ask again.",
   "being-edited": "A cell is being edited: finish it with Enter, then ask again.",
+  busy: "The spreadsheet is busy with something else: wait until it is done, then ask again.",
+  "too-large":
+    "These are more cells than the spreadsheet takes at once: ask in the program on a computer.",
   "no-answer": "The spreadsheet did not answer in time: wait a moment, then ask again.",
 };
 

@@ -34,6 +34,10 @@ export async function carryOut(
   const sentence = notAgreed(plan, confirmed);
   if (sentence !== undefined) return { kind: "to-confirm", plan, sentence };
   const done = await asked(() => host.write(label, plan.steps));
-  if (isFault(done) && done.code !== "no-answer") return refusal(done);
-  return readBack(host, plan, done, pause);
+  if (isFault(done)) {
+    return done.code === "no-answer"
+      ? readBack(host, plan, { unanswered: done }, pause)
+      : refusal(done);
+  }
+  return readBack(host, plan, done ? { shortfall: done } : {}, pause);
 }

@@ -89,6 +89,10 @@ export type RecordOutcome =
       readonly isReadBack: boolean;
       /** Empty when every cell holds what was written. */
       readonly differences: readonly Difference[];
+      /** One undo takes all of it back. */
+      readonly isOneUndo: boolean;
+      /** What was left out that no figure needs, in sentences. */
+      readonly asides: readonly string[];
       /** What keeps a result of the row from being worked out, in sentences. Empty when all are. */
       readonly troubles: readonly string[];
       /** What the calculated cells show, by heading. */

@@ -1,6 +1,7 @@
 /** After writing, or after a write that was not answered: look at what is there. */
-import { type Cells, type Fault, type Host, isFault } from "../../sheet/port";
+import { type Cells, type Fault, type Host, isFault, type Shortfall } from "../../sheet/port";
 import { address } from "../../sheet/address";
+import { missingSentence } from "./fault-wording";
 import type { Plan, RecordOutcome } from "./plan";
 import { read } from "./read";
 import { type Pause, settled } from "./settle";
@@ -17,19 +18,30 @@ const notKnown = (plan: Plan): RecordOutcome => ({
   sentence: `The spreadsheet did not answer in time. Look at ${plan.where}: if it is not there in a minute, ${plan.what} again.`,
 });
 
-/** `unanswered` is the fault of a write that was not answered in time. */
+/** How the write went, where it was neither refused nor all well. */
+interface Wrote {
+  /** It was not answered in time. */
+  readonly unanswered?: Fault;
+  readonly shortfall?: Shortfall;
+}
+
 export async function readBack(
   host: Host,
   plan: Plan,
-  unanswered: Fault | undefined,
+  { unanswered, shortfall }: Wrote,
   pause?: Pause,
 ): Promise<RecordOutcome> {
-  const cells = await settled(host, plan, () => blockOf(host, plan), pause);
+  const { cells, isWrittenAgain } = await settled(host, plan, () => blockOf(host, plan), pause);
+  const aside = missingSentence(shortfall?.missing ?? []);
+  const undo = {
+    isOneUndo: shortfall === undefined && !isWrittenAgain,
+    asides: aside === undefined ? [] : [aside],
+  };
   if (isFault(cells)) {
     if (unanswered) return notKnown(plan);
     const sentence = `Written in ${address(plan.block)}, but it could not be read back: look at it there.`;
     const nothing = { differences: [], troubles: [], results: {} };
-    return { kind: "recorded", plan, isReadBack: false, ...nothing, sentence };
+    return { kind: "recorded", plan, isReadBack: false, ...undo, ...nothing, sentence };
   }
   const differences = verifyRecord(plan, cells);
   if (unanswered && differences.length > 0) return notKnown(plan);
@@ -39,5 +51,14 @@ export async function readBack(
       ? `Written in ${plan.where}.`
       : `Written in ${plan.where}, but ${count === 1 ? "one cell is" : `${String(count)} cells are`} not as written: ${differences[0]?.sentence ?? ""}`;
   const results = resultsIn(plan, cells);
-  return { kind: "recorded", plan, isReadBack: true, differences, troubles: [], results, sentence };
+  return {
+    kind: "recorded",
+    plan,
+    isReadBack: true,
+    ...undo,
+    differences,
+    troubles: [],
+    results,
+    sentence,
+  };
 }

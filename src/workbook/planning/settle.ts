@@ -23,22 +23,30 @@ const showing = (plan: Plan, cells: Cells, errors: readonly string[]): PlannedCe
     (cell) => cell.content.kind === "formula" && errors.includes(errorIn(cells, cell)),
   );
 
+export interface Settled {
+  readonly cells: Cells | Fault;
+  /** Formulas were written again, each time as an undo of its own. */
+  readonly isWrittenAgain: boolean;
+}
+
 /** Reads until the functions have answered, or as often as it may. */
 export async function settled(
   host: Host,
   plan: Plan,
   read: () => Promise<Cells | Fault>,
   pause: Pause | undefined,
-): Promise<Cells | Fault> {
+): Promise<Settled> {
+  let isWrittenAgain = false;
   let cells = await read();
   for (let tries = 0; pause && tries < mostTries && !isFault(cells); tries += 1) {
     const unknown = showing(plan, cells, ["#NAME?"]);
     if (unknown.length === 0 && showing(plan, cells, ["#BUSY!"]).length === 0) break;
     await pause();
     if (unknown.length > 0) {
+      isWrittenAgain = true;
       await asked(() => host.write("Ask the functions again", unknown.map(written)));
     }
     cells = await read();
   }
-  return cells;
+  return { cells, isWrittenAgain };
 }

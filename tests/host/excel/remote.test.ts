@@ -4,6 +4,7 @@ import { memoryBook } from "../open-memory";
 
 interface Range {
   values: unknown;
+  formulas: unknown;
   load(names: string): void;
 }
 interface Context {
@@ -48,6 +49,78 @@ describe("the stand-in for the spreadsheet program", () => {
     expect(found).toEqual([[5]]);
     expect(excel.model.book.sheets[0]?.cells["0,0"]?.value).toBe(6);
     expect(excel.misuses).toEqual([]);
+  });
+
+  it("refuses an undo group, and makes each request that changes something one undo record", async () => {
+    const excel = standIn();
+    const grouped = excel.run({ mergeUndoGroup: true }, () => Promise.resolve());
+    await expect(grouped).rejects.toThrow("UndoNotSupported");
+    await run(excel, async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.values = [[6]];
+      cell.values = [[7]];
+      await context.sync();
+      cell.load("values");
+      await context.sync();
+      cell.values = [[8]];
+      await context.sync();
+    });
+    expect(excel.undoRecords).toBe(2);
+    excel.undo();
+    expect(excel.model.book.sheets[0]?.cells["0,0"]?.value).toBe(7);
+  });
+
+  it("refuses a request of more than 5 MB before anything of it is done", async () => {
+    const excel = standIn();
+    const large = run(excel, async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.values = [[6]];
+      cell.values = [["x".repeat(5_000_000)]];
+      await context.sync();
+    });
+    await expect(large).rejects.toThrow("RequestPayloadSizeLimitExceeded");
+    expect(excel.undoRecords).toBe(0);
+    expect(excel.model.book.sheets[0]?.cells["0,0"]?.value).toBe(5);
+  });
+
+  it("hands over no more than 5 MB at a time", async () => {
+    const excel = standIn();
+    const [sheet] = excel.model.book.sheets;
+    if (sheet)
+      sheet.cells["0,0"] = { value: "x".repeat(5_000_000), formula: "", format: "General" };
+    const large = run(excel, async (context) => {
+      context.workbook.getActiveCell().load("values");
+      await context.sync();
+    });
+    await expect(large).rejects.toThrow("ResponsePayloadSizeLimitExceeded");
+  });
+
+  it("shows the calls of a file with an @, and those just written busy at first", async () => {
+    const formula = "=TITRE.ACIDVALUE(2.3,0.1,10)";
+    const rows = [[{ formula }]];
+    const excel = new ExcelStandIn(
+      memoryBook({
+        name: "test",
+        sheets: [{ name: "S", rows, columnWidths: [], tables: [], frozenRows: 0 }],
+      }),
+    );
+    const shown = (): Promise<unknown> =>
+      run(excel, async (context) => {
+        const cell = context.workbook.getActiveCell();
+        cell.load("values");
+        cell.load("formulas");
+        await context.sync();
+        return [cell.values, cell.formulas];
+      });
+    const calculated = [[expect.closeTo(1.29, 2)]];
+    expect(await shown()).toEqual([calculated, [[`=@${formula.slice(1)}`]]]);
+    await run(excel, async (context) => {
+      context.workbook.getActiveCell().formulas = [[formula]];
+      await context.sync();
+    });
+    expect(await shown()).toEqual([[["#BUSY!"]], [[formula]]]);
+    await shown();
+    expect(await shown()).toEqual([calculated, [[formula]]]);
   });
 
   it("knows no member and no property that it was not given", async () => {

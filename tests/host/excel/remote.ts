@@ -1,8 +1,10 @@
 /**
  * Objects that behave as those of the spreadsheet program do: nothing can be read that was not loaded
- * and synced, what is set waits for the sync, and a misspelt member is an error. Everything that was
- * asked for is kept in a log.
+ * and synced, what is set waits for the sync, and a misspelt member is an error. What is asked and what
+ * is answered at one sync have a size, which may not go over a limit. Everything that was asked for is
+ * kept in a log.
  */
+import { bytesOf, mostBytes, perCall } from "./request-size";
 
 /** An error as the program throws it. */
 export class ProgramError extends Error {
@@ -18,6 +20,9 @@ export class Conversation {
   /** What our code should never have asked for. */
   readonly misuses: string[] = [];
   syncs = 0;
+  /** What is asked since the last sync, and what it is answered, in bytes. */
+  private asked = 0;
+  private answered = 0;
 
   /** Our code is wrong: the program would throw, and the test must fail. */
   misused(what: string): never {
@@ -27,23 +32,43 @@ export class Conversation {
 
   constructor(
     /** Called before each change to the workbook. */
-    readonly changing: () => void,
+    readonly changing: (what?: string) => void,
+    /** Called as each sync begins and as it ends. */
+    private readonly around: { readonly begins: () => void; readonly ends: () => void },
   ) {}
 
   later(work: () => void): void {
     this.waiting.push(work);
   }
 
+  /** A call, with what is handed over. */
+  asks(given: unknown): void {
+    this.asked += perCall + bytesOf(given);
+  }
+
+  answers(given: unknown): void {
+    this.answered += perCall + bytesOf(given);
+  }
+
+  /** Too much asked for is refused before anything is done; too much to answer, after all of it is. */
   readonly sync = (): Promise<void> => {
     this.syncs += 1;
     const work = this.waiting;
     this.waiting = [];
+    const asked = this.asked;
+    this.asked = 0;
+    this.answered = 0;
     // What was done before something fails stays done.
     try {
+      if (asked > mostBytes) throw new ProgramError("RequestPayloadSizeLimitExceeded");
+      this.around.begins();
       for (const each of work) each();
+      if (this.answered > mostBytes) throw new ProgramError("ResponsePayloadSizeLimitExceeded");
       return Promise.resolve();
     } catch (thrown) {
       return Promise.reject(thrown as Error);
+    } finally {
+      this.around.ends();
     }
   };
 }
@@ -66,6 +91,7 @@ export interface Members {
 
 export function remote(talk: Conversation, path: string, members: Members): object {
   const known = new Map<string, unknown>(Object.entries(members.loaded ?? {}));
+  talk.asks(path);
   const { reads = {}, sets = {}, changes = {}, gives = {}, parts = {} } = members;
   if (members.isNull) {
     const isNull = members.isNull;
@@ -77,7 +103,10 @@ export function remote(talk: Conversation, path: string, members: Members): obje
       if (!read) talk.misused(`nothing to load: ${path}.${name}`);
       talk.log.push(`${path} load ${name}`);
       talk.later(() => {
-        if (!members.isNull?.()) known.set(name, read());
+        if (members.isNull?.()) return;
+        const found = read();
+        talk.answers(found);
+        known.set(name, found);
       });
     }
   };
@@ -92,8 +121,9 @@ export function remote(talk: Conversation, path: string, members: Members): obje
         if (change) {
           return (...given: unknown[]) => {
             talk.log.push(`${path}.${name}`);
+            talk.asks(given);
             talk.later(() => {
-              talk.changing();
+              talk.changing(`${path}.${name}`);
               change(...given);
             });
           };
@@ -114,8 +144,9 @@ export function remote(talk: Conversation, path: string, members: Members): obje
         const set = sets[String(name)] as ((value: unknown) => void) | undefined;
         if (!set) return talk.misused(`cannot be set: ${path}.${String(name)}`);
         talk.log.push(`${path}.${String(name)} = ${JSON.stringify(value)}`);
+        talk.asks(value);
         talk.later(() => {
-          talk.changing();
+          talk.changing(`${path}.${String(name)}`);
           set(value);
         });
         return true;

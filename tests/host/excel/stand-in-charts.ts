@@ -19,10 +19,15 @@ interface Drawn extends Omit<Chart, "lines"> {
 
 let made = 0;
 
-function titleAt({ talk }: Talk, set: (words: string) => void): object {
+/** @param formulaSince the ExcelApi, behind its 1 and the point, that lets it follow a cell */
+function titleAt(
+  { talk, model }: Talk,
+  set: (words: string) => void,
+  formulaSince: number,
+): object {
   return remote(talk, "title", {
     sets: { visible: () => undefined, text: set },
-    changes: { setFormula: set },
+    changes: model.newest < formulaSince ? {} : { setFormula: set },
   });
 }
 
@@ -53,17 +58,17 @@ function chartAt(on: Talk, chart: () => Drawn): object {
       },
     },
     parts: {
-      title: () => titleAt(on, (words) => (chart().title = words)),
+      title: () => titleAt(on, (words) => (chart().title = words), 7),
       axes: () =>
         remote(talk, "axes", {
           parts: {
             categoryAxis: () =>
               remote(talk, "axis", {
-                parts: { title: () => titleAt(on, (words) => (chart().acrossTitle = words)) },
+                parts: { title: () => titleAt(on, (words) => (chart().acrossTitle = words), 16) },
               }),
             valueAxis: () =>
               remote(talk, "axis", {
-                parts: { title: () => titleAt(on, (words) => (chart().upTitle = words)) },
+                parts: { title: () => titleAt(on, (words) => (chart().upTitle = words), 16) },
               }),
           },
         }),

@@ -99,6 +99,7 @@ export function sheetAt(
       activate: () => void sheet(),
       delete: () => {
         const gone = sheet();
+        model.isUndoLost = true;
         model.book.sheets = model.book.sheets.filter((each) => each !== gone);
         model.book.tables = model.book.tables.filter(({ block }) => block.sheet !== gone.name);
       },

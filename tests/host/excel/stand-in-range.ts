@@ -17,7 +17,18 @@ import { typeInto } from "./typed";
 export interface Model {
   book: MemoryBook;
   selection: Block;
+  /** The newest ExcelApi it has, behind its 1 and the point. */
+  newest: number;
+  /** A sheet was deleted, which nothing takes back. */
+  isUndoLost: boolean;
+  /** How many requests were answered. */
+  syncs: number;
+  /** Cells that show #BUSY! until so many requests were answered: functions of an add-in answer late. */
+  readonly late: Map<MemoryCell, number>;
 }
+
+/** Whoever writes a formula and reads it at once sees it busy: the answer to the next reading has it. */
+const lateBy = 2;
 
 export interface Talk {
   readonly model: Model;
@@ -57,7 +68,12 @@ function rangeReads({ model }: Talk, where: Where): Record<string, () => unknown
   const cell = (row: number, column: number): MemoryCell => cellAt(sheet(), row, column);
   const contents = (): CellContent[][] => {
     const results = resultsOf(model.book, calculation);
-    return grid(where(), (row, column) => results.valueAt({ sheet: sheet().name, row, column }));
+    const at = { ...where(), sheet: sheet().name };
+    return grid(at, (row, column) =>
+      (model.late.get(cell(row, column)) ?? 0) >= model.syncs
+        ? { error: "#BUSY!" }
+        : results.valueAt({ sheet: at.sheet, row, column }),
+    );
   };
   const plain = (content: CellContent) => (typeof content === "object" ? content.error : content);
   const type = (content: CellContent): string =>
@@ -96,12 +112,16 @@ export function rangeAt(on: Talk, where: Where, isNull?: () => boolean): object 
       throw new ProgramError("InvalidArgument");
     }
     for (const [r, line] of given.entries()) {
-      for (const [c, one] of line.entries()) put(cellToChange(holder, row + r, column + c), one);
+      for (const [c, one] of line.entries()) {
+        // null leaves a cell as it is
+        if (one !== null) put(cellToChange(holder, row + r, column + c), one);
+      }
     }
   };
   const type = (typed: unknown[][]): void => {
     each(typed, (cell, one) => {
       typeInto(cell, one, model.book);
+      if (/TITRE\./i.test(cell.formula)) model.late.set(cell, model.syncs + lateBy);
     });
   };
   const range = remote(talk, "range", {

@@ -1,6 +1,11 @@
-/** A stand-in for the spreadsheet program: its runtime, over a workbook in memory. */
+/**
+ * A stand-in for the spreadsheet program: its runtime, over a workbook in memory, at least as strict.
+ * Undo groups are refused, as the web does with the option alone; one sync is one undo record; a sheet
+ * that is deleted ends what can be undone; too large a request fails; functions of an add-in answer late.
+ */
 import { cellToChange, emptySheet, type MemoryBook, sheetNamed } from "../memory/book";
 import type { Block } from "../../../src/sheet/port";
+import { shownAsOpened } from "./as-opened";
 import { Conversation, ProgramError, remote } from "./remote";
 import { findSheet, findTable, sheetAt, tableAt } from "./stand-in-objects";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";
@@ -19,37 +24,53 @@ export class ExcelStandIn {
   readonly misuses: string[] = [];
   /** The program fails at this change of the next write, counted from 1, with this code. */
   failing: { readonly at: number; readonly code: string; readonly for?: number } | undefined;
+  /** It fails each time something of that name is changed: "notes.add". */
+  broken: { readonly what: RegExp; readonly code: string } | undefined;
   private past: MemoryBook[] = [];
   private future: MemoryBook[] = [];
   /** How often the workbook was changed. */
   changes = 0;
+  /** The workbook as it was when the request began that changes it. */
+  private before: MemoryBook | undefined;
   private readonly handlers = { selection: new Set<Handler>(), change: new Set<Handler>() };
 
   constructor(book: MemoryBook) {
     const sheet = book.sheets[0]?.name ?? "";
-    this.model = { book, selection: { sheet, row: 0, column: 0, rows: 1, columns: 1 } };
+    shownAsOpened(book);
+    const selection = { sheet, row: 0, column: 0, rows: 1, columns: 1 };
+    this.model = { book, selection, newest: 21, isUndoLost: false, syncs: 0, late: new Map() };
   }
 
-  /** Excel.run: one conversation; its changes are one undo step when they are merged. */
+  get undoRecords(): number {
+    return this.past.length;
+  }
+
+  /** Excel.run: one conversation, each sync of which that changes anything is one undo record. */
   readonly run = async <T>(
     options: Options,
     work: (context: unknown) => Promise<T>,
   ): Promise<T> => {
     this.options.push(options);
-    const before = structuredClone(this.model.book);
+    if (options.mergeUndoGroup) throw new ProgramError("UndoNotSupported");
     const count = this.changes;
-    const talk = new Conversation(() => {
-      this.changing(options.mergeUndoGroup ?? false);
-    });
+    const talk = new Conversation(
+      (what) => {
+        this.changing(what);
+      },
+      {
+        begins: () => (this.model.syncs += 1),
+        ends: () => {
+          if (this.before) this.remember(this.before);
+          this.before = undefined;
+        },
+      },
+    );
     try {
       return await work({ workbook: this.workbook({ model: this.model, talk }), sync: talk.sync });
     } finally {
       this.log.push(...talk.log);
       this.misuses.push(...talk.misuses);
-      if (this.changes > count) {
-        if (options.mergeUndoGroup) this.remember(before);
-        for (const heard of this.handlers.change) void heard();
-      }
+      if (this.changes > count) for (const heard of this.handlers.change) void heard();
     }
   };
 
@@ -72,18 +93,21 @@ export class ExcelStandIn {
     for (const heard of this.handlers.selection) void heard();
   }
 
-  private changing(isMerged: boolean): void {
+  private changing(what = ""): void {
     this.changes += 1;
+    if (this.broken?.what.test(what)) throw new ProgramError(this.broken.code);
     const { failing } = this;
     if (failing && this.changes >= failing.at && this.changes < failing.at + (failing.for ?? 1)) {
       throw new ProgramError(failing.code);
     }
-    if (!isMerged) this.remember(structuredClone(this.model.book));
+    this.before ??= structuredClone(this.model.book);
   }
 
   private remember(book: MemoryBook): void {
     this.past.push(book);
     this.future = [];
+    if (this.model.isUndoLost) this.past = [];
+    this.model.isUndoLost = false;
   }
 
   private event(handlers: Set<Handler>, { talk }: Talk): object {
@@ -108,15 +132,17 @@ export class ExcelStandIn {
         names: () => this.list(on, "names", () => Object.keys(model.book.definedNames)),
         protection: () =>
           remote(talk, "protection", { reads: { protected: () => model.book.isProtected } }),
-        notes: () =>
-          remote(talk, "notes", {
+        notes: () => {
+          if (model.newest < 18) talk.misused("no such member: workbook.notes");
+          return remote(talk, "notes", {
             changes: {
               add: (range: object, text: string) => {
                 const { sheet, row, column } = blockOf(range);
                 cellToChange(sheetToChange(model, sheet), row, column).note = text;
               },
             },
-          }),
+          });
+        },
         onSelectionChanged: () => this.event(this.handlers.selection, on),
       },
     });
@@ -185,7 +211,12 @@ export function installExcel(standIn: ExcelStandIn): void {
     Excel: { run: standIn.run, RangeValueType: { error: "Error" } },
     Office: {
       HostType: { Excel: "Excel" },
-      context: { requirements: { isSetSupported: () => true } },
+      context: {
+        requirements: {
+          isSetSupported: (_: string, version: string) =>
+            Number(version.split(".")[1]) <= standIn.model.newest,
+        },
+      },
       onReady: () => Promise.resolve({ host: "Excel" }),
     },
   });

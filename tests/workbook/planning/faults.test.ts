@@ -2,9 +2,16 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import type { MemoryHost } from "../../host/memory";
 import type { Call } from "../../host/memory/interference";
-import { type Fault, fault, type FaultCode, type Host } from "../../../src/sheet/port";
+import {
+  type Decoration,
+  type Fault,
+  fault,
+  type FaultCode,
+  type Host,
+} from "../../../src/sheet/port";
 import { inTime } from "../../../src/sheet/port/in-time";
 import type { Book } from "../../../src/sheet/book";
+import { afterWriting } from "../../../src/taskpane/planned/carrying";
 import { faultSentence } from "../../../src/workbook/planning/fault-wording";
 import type { Confirmed, RecordOutcome } from "../../../src/workbook/planning/plan";
 import { recordTitration } from "../../../src/workbook/planning/record/record-titration";
@@ -21,6 +28,9 @@ const codes: FaultCode[] = [
   "target-not-empty",
   "name-taken",
   "being-edited",
+  "busy",
+  "too-large",
+  "not-undoable",
   "no-answer",
   "half-done",
   "not-offered",
@@ -236,11 +246,14 @@ describe("functions that do not answer at once", () => {
   };
 
   it("are waited for", async () => {
-    expect(await record(slow("#BUSY!", "reading", 2))).toMatchObject({ differences: [] });
+    const outcome = await record(slow("#BUSY!", "reading", 2));
+    expect(outcome).toMatchObject({ differences: [], isOneUndo: true });
   });
 
   it("are asked again when the program did not know them", async () => {
-    expect(await record(slow("#NAME?", "writing", 1))).toMatchObject({ differences: [] });
+    // What is written again is an undo more.
+    const outcome = await record(slow("#NAME?", "writing", 1));
+    expect(outcome).toMatchObject({ differences: [], isOneUndo: false });
   });
 
   it("are reported, cell by cell, when they never answer", async () => {
@@ -248,6 +261,29 @@ describe("functions that do not answer at once", () => {
     if (outcome.kind !== "recorded") throw new Error("not recorded");
     expect(outcome.differences.length).toBeGreaterThan(2);
     expect(outcome.differences[0]?.sentence).toMatch(/shows #NAME\?: its function did not answer/);
+  });
+});
+
+describe("a record without what only makes it easier to read", () => {
+  const short = async (missing: readonly Decoration[]): Promise<RecordOutcome> => {
+    const memory = openMemory();
+    const confirmed = await agreement(memory);
+    const write = memory.write.bind(memory);
+    memory.write = async (label, steps) =>
+      (await write(label, steps)) ?? { kind: "shortfall", missing };
+    return recordTitration(memory, fryerLot, confirmed);
+  };
+
+  it("is recorded, with what was left out said and no single undo promised", async () => {
+    const outcome = await short(["add-note", "set-width"]);
+    expect(outcome).toMatchObject({ kind: "recorded", differences: [], isOneUndo: false });
+    expect(outcome).toMatchObject({ asides: [expect.stringMatching(/notes.*and column widths/)] });
+    expect(afterWriting(outcome)).toMatchObject({ isWell: true, isOneUndo: false });
+  });
+
+  it("says nothing of what nobody would miss", async () => {
+    expect(await short(["select"])).toMatchObject({ asides: [] });
+    expect(await short([])).toMatchObject({ asides: [] });
   });
 });
 

@@ -29,6 +29,8 @@ async function written(one: readonly CellContent[], other: readonly CellContent[
     kind: "recorded",
     plan,
     isReadBack: true,
+    isOneUndo: true,
+    asides: [],
     differences: [],
     troubles: [],
     results: {},

@@ -32,7 +32,8 @@ export function PrintSheet({ host, today }: { host: Host; today: string }) {
         command="Make the weigh-out sheet"
         busyWords="Making the sheet."
         inMark={inMark}
-        afterwards={<p>Print it from the spreadsheet: two pages, upright. Undo takes it back.</p>}
+        undoTakes="takes it back"
+        afterwards={<p>Print it from the spreadsheet: two pages, upright.</p>}
       />
     </section>
   );

@@ -46,12 +46,10 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
       command={view.draft.isRecorded ? "Record once more" : "Record this batch"}
       busyWords="Writing the row."
       inMark={inMark}
+      undoTakes="takes the row back"
       afterwards={
         <>
-          <p>
-            Undo in the spreadsheet takes the row back. Type what was weighed and what was made into
-            its columns Weighed g and Litres made.
-          </p>
+          <p>Type what was weighed and what was made into its columns Weighed g and Litres made.</p>
           <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
             Next batch
           </Button>

@@ -45,9 +45,9 @@ function Change({ host, table, chosen, inMark, onDone }: ChangeProps) {
       }
       busyWords="Writing the columns."
       inMark={inMark}
+      undoTakes="takes all of them back"
       afterwards={
         <>
-          <p>Undo in the spreadsheet takes all of them back at once.</p>
           <Button size="large" className="wide" autoFocus onClick={onDone}>
             Look at the logbook again
           </Button>

@@ -36,7 +36,7 @@ export function Remember({
         command="Write it on a sheet"
         busyWords="Writing."
         inMark={inMark}
-        afterwards={<p>Undo in the spreadsheet takes it back.</p>}
+        undoTakes="takes it back"
       />
     </section>
   );

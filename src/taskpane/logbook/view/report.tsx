@@ -34,7 +34,7 @@ export function Report({
         command="Write this report"
         busyWords="Writing the report."
         inMark={inMark}
-        afterwards={<p>Undo in the spreadsheet takes the sheet away again.</p>}
+        undoTakes="takes the sheet away again"
       />
     </section>
   );

@@ -28,9 +28,9 @@ function Keeping({ host, record, onDone }: KeepingProps) {
       command="Keep this titrant"
       busyWords="Writing the row."
       inMark={inMark}
+      undoTakes="takes the row back"
       afterwards={
         <>
-          <p>Undo in the spreadsheet takes the row back.</p>
           <Button size="large" className="wide" autoFocus onClick={onDone}>
             Go on with the titration
           </Button>

@@ -59,9 +59,10 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
         command={draft.isRecorded ? "Record once more" : "Record this titration"}
         busyWords="Writing the row."
         inMark={inMark}
+        undoTakes="takes the row back"
         afterwards={
           <>
-            <p>Undo in the spreadsheet takes the row back; the titration stays here, under Lots.</p>
+            <p>The titration stays here, under Lots.</p>
             <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
               Next titration
             </Button>

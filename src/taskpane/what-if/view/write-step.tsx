@@ -62,9 +62,9 @@ function OneChange({ host, asked, onDone }: ChangeProps) {
       command={asked.form === "table" ? "Write this table" : "Write this formula"}
       busyWords="Writing."
       inMark={inMark}
+      undoTakes="takes all of it back"
       afterwards={
         <>
-          <p>Undo in the spreadsheet takes all of it back.</p>
           <Button
             size="large"
             className="wide"
