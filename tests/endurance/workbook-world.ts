@@ -90,7 +90,7 @@ export class WorkbookWorld {
     const done = await this.host.write("Typing", [
       { do: "set-cells", block, contents: [[content]] },
     ]);
-    if (done) throw new Error(`typing was refused: ${done.code}`);
+    if (isFault(done)) throw new Error(`typing was refused: ${done.code}`);
     this.written();
     this.same(wanted, this.present, "typing");
   }

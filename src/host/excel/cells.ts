@@ -36,14 +36,13 @@ const styleOf = (content: Content): Style | undefined =>
   content.kind === "keep" ? undefined : content.style;
 
 interface Patch {
-  readonly row: number;
   readonly column: number;
   readonly columns: number;
   readonly style: Style;
 }
 
 /** Cells beside one another that look alike. */
-function patchesOf(contents: readonly Content[], row: number): Patch[] {
+function patchesOf(contents: readonly Content[]): Patch[] {
   const found: Patch[] = [];
   for (const [column, content] of contents.entries()) {
     const style = styleOf(content);
@@ -51,7 +50,7 @@ function patchesOf(contents: readonly Content[], row: number): Patch[] {
     const last = found.at(-1);
     const goesOn = last?.style === style && last.column + last.columns === column;
     if (goesOn) found[found.length - 1] = { ...last, columns: last.columns + 1 };
-    else found.push({ row, column, columns: 1, style });
+    else found.push({ column, columns: 1, style });
   }
   return found;
 }
@@ -61,15 +60,14 @@ function setLooks(
   range: (row: number, column: number, rows: number, columns: number) => Excel.Range,
   contents: readonly (readonly Content[])[],
 ): void {
-  const key = (row: number): string =>
-    JSON.stringify(patchesOf(contents[row] ?? [], 0).map(({ row: _, ...rest }) => rest));
-  for (let row = 0; row < contents.length;) {
-    let end = row + 1;
-    while (end < contents.length && key(end) === key(row)) end += 1;
-    for (const { column, columns, style } of patchesOf(contents[row] ?? [], row)) {
+  const patches = contents.map(patchesOf);
+  const isAlike = (one: number, other: number): boolean =>
+    JSON.stringify(patches[one]) === JSON.stringify(patches[other]);
+  for (let row = 0, end = 0; row < contents.length; row = end) {
+    for (end = row + 1; end < contents.length && isAlike(row, end);) end += 1;
+    for (const { column, columns, style } of patches[row] ?? []) {
       setLook(range(row, column, end - row, columns), style);
     }
-    row = end;
   }
 }
 
