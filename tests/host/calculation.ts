@@ -32,6 +32,7 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
     typeof a === "string" && typeof b === "string"
       ? a.toLowerCase() === b.toLowerCase()
       : number(a) === number(b),
+  ">=": (a, b) => number(a) >= number(b),
   ">": (a, b) => number(a) > number(b),
   "<": (a, b) => number(a) < number(b),
 };
@@ -121,7 +122,9 @@ class Working {
       case "ISTEXT":
         return one(given.every((each) => typeof first(this.of(each)) === "string"));
       case "ISNUMBER":
-        return one(given.every((each) => typeof first(this.of(each)) === "number"));
+        return given.length === 1 && given[0]
+          ? this.of(given[0]).map((row) => row.map((each) => typeof each === "number"))
+          : error("#VALUE!");
       case "ABS":
         return one(Math.abs(number(first(given.flatMap((each) => this.of(each))))));
       case "SEARCH": {

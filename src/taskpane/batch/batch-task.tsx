@@ -12,7 +12,7 @@ import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { TaskShell } from "../stepped/task-shell";
 import { machineClock, type TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
-import { localDay } from "../widgets/day";
+import { localDay, sheetDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { batch, type StepId } from "./batch";
@@ -64,7 +64,8 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
 }
 
 export function BatchTask({ host, memory, locale, clock = machineClock }: BatchTaskProps) {
-  const { lots, again } = useLots(host);
+  const today = localDay(clock());
+  const { lots, again } = useLots(host, sheetDay(today));
   const { draft, act, replace, isUnkept, held } = useKeptDraft(memory, keeping);
   /** Somebody has begun the next batch: the focus is theirs, in the pane. */
   const byHand = useRef(false);
@@ -76,7 +77,6 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
-  const today = localDay(clock());
   const next = (): void => {
     byHand.current = true;
     replace(newDraft);

@@ -1,4 +1,5 @@
 /** The lots on record, read again whenever the workbook changes. */
+import { useCallback } from "react";
 import { type Host, isFault } from "../../sheet/port";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readLots, type RecordedLot } from "../../workbook/planning/read-lots";
@@ -13,14 +14,19 @@ export type Lots =
 
 const looking: Lots = { state: "looking" };
 
-async function looked(host: Host): Promise<Lots> {
-  const found = await readLots(host);
+async function looked(host: Host, until: number | undefined): Promise<Lots> {
+  const found = await readLots(host, until);
   if (found === undefined) return { state: "none" };
   if (isFault(found)) return { state: "refused", sentence: faultSentence(found) };
   return found.length === 0 ? { state: "none" } : { state: "read", lots: found };
 }
 
-export function useLots(host: Host): { readonly lots: Lots; readonly again: () => void } {
-  const { found: lots, again } = useRead(host, looked, looking, keepRead);
+/** @param until the batch's day, as a spreadsheet counts days: titrations of a later day do not count */
+export function useLots(
+  host: Host,
+  until?: number,
+): { readonly lots: Lots; readonly again: () => void } {
+  const look = useCallback((on: Host) => looked(on, until), [until]);
+  const { found: lots, again } = useRead(host, look, looking, keepRead);
   return { lots, again };
 }

@@ -60,22 +60,41 @@ function worthIn(under: Under): Worth | undefined {
 const isSame = (one: BookValue, other: BookValue): boolean =>
   String(one).trim().toLowerCase() === String(other).trim().toLowerCase();
 
+const isLater = (under: Under, until: number): boolean => (number(under("Date")) ?? 0) >= until + 1;
+
+/** A row of a day that is yet to come says only that the lot is there. */
+const notYetMade = (lot: RecordedLot): RecordedLot => ({
+  ...lot,
+  acidValue: undefined,
+  ffa: undefined,
+  halfWidth: undefined,
+  worth: undefined,
+  trouble: "its titration is dated on a day yet to come",
+});
+
 /**
  * The last row of each lot counts, as in the formulas of `Batches`; the latest lot comes first.
+ * @param until the batch's day, as a spreadsheet counts days: later rows do not count for it
  * @returns undefined when there is no such table
  */
-export async function readLots(host: Host): Promise<readonly RecordedLot[] | undefined | Fault> {
+export async function readLots(
+  host: Host,
+  until = Infinity,
+): Promise<readonly RecordedLot[] | undefined | Fault> {
   const found = await readTable(host, titrationsName);
   if (found === undefined || isFault(found)) return found;
   const { table, cells } = found;
   const { headings } = table;
   const lots: RecordedLot[] = [];
-  for (const under of rowsUnder(headings, cells.values.slice(1)).reverse()) {
+  const latestFirst = rowsUnder(headings, cells.values.slice(1)).reverse();
+  const isYetToCome = (under: Under): boolean => isLater(under, until);
+  const made = latestFirst.filter((under) => !isYetToCome(under));
+  for (const under of [...made, ...latestFirst.filter(isYetToCome)]) {
     const lot = under("Lot");
     if (typeof lot === "object" || String(lot).trim() === "") continue;
     if (lots.some((each) => isSame(each.lot, lot))) continue;
     const acidValue = under("Acid value mg KOH/g");
-    lots.push({
+    const found: RecordedLot = {
       lot,
       stage: text(under("Stage")),
       oil: text(under("Oil")),
@@ -86,7 +105,8 @@ export async function readLots(host: Host): Promise<readonly RecordedLot[] | und
       worth: number(acidValue) === undefined ? undefined : worthIn(under),
       trouble: errorOf(acidValue),
       isAsIfPure: asIfPureNote.test(text(under("Note"))),
-    });
+    };
+    lots.push(isYetToCome(under) ? notYetMade(found) : found);
   }
   return lots;
 }

@@ -1,6 +1,7 @@
 /** The lots of oil of the sample logbook: where each came from, and what its last titration says. */
 import type { BookChart, BookSheet } from "../../sheet/book";
 import { sampleDay } from "./entries";
+import { ofLastTitration } from "../tables/last-titration";
 import { calculated, cellOf, type TableShape, typed } from "../tables/column";
 import { type Entry, tableSheet } from "../tables/sheet";
 
@@ -29,7 +30,7 @@ const lots: TableShape = {
       "Acid value mg KOH/g",
       "0.00",
       "From the lot's last titration.",
-      `LOOKUP(2,1/(Titrations[Lot]=${own}),Titrations[Acid value mg KOH/g])`,
+      ofLastTitration("Acid value mg KOH/g", own),
     ),
     calculated(
       "FFA %",

@@ -1,27 +1,28 @@
 /**
  * The `Batches` table: one row for each batch. The acid value comes by reference from the lot's last
- * titration, so that it follows when a reading is put right.
+ * titration up to the batch's day, so that it follows when a reading is put right.
  */
 import { offeredUnitNames, offeredUnits } from "../../core/quantity/units";
 import { methanolDensity } from "../../core/reference/liquids";
 import type { BatchRecord } from "../record/batch-record";
+import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
 import { baseChoices, calculated, cellOf, type RecordTable, typed } from "./column";
 
 const table = "Batches";
 const one = (heading: string): string => cellOf(table, heading);
 
-/** A column of a lot's last row in `Titrations`: a lot titrated again after treatment counts anew. */
-const ofLastTitration = (heading: string, lot = "Lots"): string =>
-  `LOOKUP(2,1/(Titrations[Lot]=${one(lot)}),Titrations[${heading}])`;
+/** A column of a lot's last row in `Titrations` up to the batch's day: a lot treated and titrated again counts anew. */
+const ofLot = (heading: string, lot = "Lots"): string =>
+  ofLastTitration(heading, one(lot), one("Date"));
 
 /** What stands under `Titrant lye` when the acid value was worked out as if the lye were pure. */
 export const asIfPure = "same lye taken as pure";
 
 const acidValueHeading = "Acid value mg KOH/g";
 const halfWidthHeading = "± acid value mg KOH/g";
-const first = ofLastTitration(acidValueHeading);
-const second = ofLastTitration(acidValueHeading, "Second lot");
+const first = ofLot(acidValueHeading);
+const second = ofLot(acidValueHeading, "Second lot");
 const share = one("Second lot %");
 
 /** Of one lot, or of two by their shares; a titrant taken as pure holds its assay's part of the base. */
@@ -32,13 +33,13 @@ const acidValue = ofMix(first, second);
 
 /** The same of the half-widths: which way each lot is off is not known, so they add up. */
 const halfOf = (lot?: string): string =>
-  `TITRE.ACIDVALUEFROMFFA(${ofLastTitration("± FFA %", lot)})`;
+  `TITRE.ACIDVALUEFROMFFA(${ofLot("± FFA %", lot)})`;
 const halfWidth = ofMix(halfOf(), halfOf("Second lot"));
 
 /** What the lot's result is worth, or those of both. */
 const worth =
-  `IF(${one("Second lot")}="",${ofLastTitration(worthHeading)},` +
-  `${one("Lots")}&": "&${ofLastTitration(worthHeading)}&" "&${one("Second lot")}&": "&${ofLastTitration(worthHeading, "Second lot")})`;
+  `IF(${one("Second lot")}="",${ofLot(worthHeading)},` +
+  `${one("Lots")}&": "&${ofLot(worthHeading)}&" "&${one("Second lot")}&": "&${ofLot(worthHeading, "Second lot")})`;
 
 /** The methanol in a litre of it. A methoxide of assay under 50 % is a solution in methanol. */
 const gramsInLitre = methanolDensity.times(1000).toString();
@@ -50,7 +51,8 @@ const brought =
 export const batches: RecordTable<BatchRecord> = {
   name: table,
   title: "Batches",
-  guidance: "One row for each batch. The acid value comes from the lot's last titration.",
+  guidance:
+      "One row for each batch. The acid value comes from the lot's last titration up to the batch's day.",
   what: "batch",
   tellingWords: "same date, same number, same lots, same amount",
   columns: [
@@ -82,12 +84,12 @@ export const batches: RecordTable<BatchRecord> = {
       "Oil kg",
       "0.00",
       "Kilograms of oil, from a volume at the temperature under Oil at C.",
-      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${ofLastTitration("Oil")},${one("Oil at C")})`,
+      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${ofLot("Oil")},${one("Oil at C")})`,
     ),
     calculated(
       acidValueHeading,
       "0.00",
-      "From the lot's last titration; of two lots, by their shares of the mass.",
+      "From the lot's last titration up to that day; of two lots, by their shares of the mass.",
       acidValue,
     ),
     {
@@ -135,7 +137,7 @@ export const batches: RecordTable<BatchRecord> = {
       "Methanol L",
       "0.0",
       "At 20 C, to the triglyceride left after the acid, by the ratio under Methanol ratio.",
-      `TITRE.METHANOL(${one("Oil kg")},${one("Methanol ratio")},${one(acidValueHeading)},${ofLastTitration("Oil")})`,
+      `TITRE.METHANOL(${one("Oil kg")},${one("Methanol ratio")},${one(acidValueHeading)},${ofLot("Oil")})`,
     ),
     calculated(
       "Route",

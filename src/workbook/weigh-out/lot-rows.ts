@@ -1,11 +1,12 @@
 /** Which lots the batch is of, with their acid values by reference. */
 import { asIfPure } from "../tables/batches";
+import { ofLastTitration } from "../tables/last-titration";
 import { given, heading, type Row, text, worked } from "./cells";
-import { at, type Places } from "./places";
+import { at, dayRow, type Places } from "./places";
 import type { WeighOutRecord } from "./weigh-out-record";
 
 const lastOf = (cell: string): string =>
-  `LOOKUP(2,1/(Titrations[Lot]=${cell}),Titrations[Acid value mg KOH/g])`;
+  ofLastTitration("Acid value mg KOH/g", cell, at(dayRow));
 
 /** The lots, their shares, and the acid of the mix. */
 export function lotRows({ batch, lots, target }: WeighOutRecord, places: Places): Row[] {

@@ -14,6 +14,9 @@ export interface Places {
   readonly weigh: number;
 }
 
+/** The batch's day, under the title. */
+export const dayRow = 2;
+
 /** An empty row and the headings of the lots. */
 const headingsBetween = 2;
 

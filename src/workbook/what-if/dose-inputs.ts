@@ -3,7 +3,7 @@
  * are compared stand across the head of the table, the others above it.
  */
 import type { BookCell, BookValue } from "../../sheet/book";
-import { titrations } from "../tables/titrations";
+import { ofLastTitration } from "../tables/last-titration";
 import type { Compared, DoseColumn } from "./question";
 
 export type FigureId = "lot" | "acid" | "ffa" | "base" | "assay" | "charge";
@@ -42,9 +42,8 @@ export const figuresAbove = (by: Compared, columns: readonly DoseColumn[]): read
 
 const typed = (value: BookValue): BookCell => ({ value, style: "input" });
 
-/** The lot's last row, as in `Batches`: a lot titrated again counts anew. */
-const ofLot = (lot: string): string =>
-  `=LOOKUP(2,1/(${titrations.name}[Lot]=${lot}),${titrations.name}[Acid value mg KOH/g])`;
+/** The lot's last row: a lot titrated again counts anew. */
+const ofLot = (lot: string): string => `=${ofLastTitration("Acid value mg KOH/g", lot)}`;
 
 /** @param at the cell of another figure of the same column, as a formula writes it */
 export function figureCell(

@@ -5,17 +5,31 @@ import type { Book } from "../../../src/sheet/book";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
 import { readLots } from "../../../src/workbook/planning/read-lots";
 import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
+import {
+  planTitration,
+  recordTitration,
+} from "../../../src/workbook/planning/record/record-titration";
 import type { BatchRecord } from "../../../src/workbook/record/batch-record";
+import type { TitrationRecord } from "../../../src/workbook/record/titration-record";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { cells } from "../../host/contract-parts";
 import { openMemory } from "../../host/open-memory";
 import { slipwayBatch } from "../record/batch-records";
+import { fryerLot } from "../record/records";
 
 async function recorded(host: MemoryHost, record: BatchRecord): Promise<RecordOutcome> {
   const plan = await planBatch(host, record);
   if (plan.kind !== "plan") throw new Error(plan.sentence);
   const { fingerprint, mustConfirm } = plan;
   return recordBatch(host, record, { fingerprint, agreed: mustConfirm });
+}
+
+async function titrated(host: MemoryHost, record: TitrationRecord): Promise<void> {
+  const plan = await planTitration(host, record);
+  if (plan.kind !== "plan") throw new Error(plan.sentence);
+  const { fingerprint, mustConfirm } = plan;
+  const outcome = await recordTitration(host, record, { fingerprint, agreed: mustConfirm });
+  expect(outcome.kind).toBe("recorded");
 }
 
 async function resultsOf(record: Partial<BatchRecord>, host = openMemory(sampleLogbook())) {
@@ -61,6 +75,51 @@ describe("recording a batch", () => {
     const now = await cells(host, outcome.plan.block);
     // By hand: the mean titre is now 14.9/3.
     expect(now.values[0]?.[6]).toBeCloseTo((56.1 * 0.0998 * (14.9 / 3 - 0.15)) / 10.02, 12);
+  });
+
+  /** By hand: the mean of 2.4, 2.45 and 2.4, less 0.125, on 5.02 g of 0.1 mol/L. */
+  const again = (56.1 * 0.1 * (7.25 / 3 - 0.125)) / 5.02;
+
+  it.each([
+    ["on a later day leaves it as it was", slipwayBatch.date + 1, slipway],
+    ["on its own day counts", slipwayBatch.date, again],
+    ["on its own day, an hour written with it, counts", slipwayBatch.date + 0.6, again],
+  ])("of a lot titrated again %s", async (_, date, expected) => {
+    const host = openMemory(sampleLogbook());
+    const outcome = await recorded(host, slipwayBatch);
+    if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
+    await titrated(host, { ...fryerLot, lot: "SW-17", date });
+    const now = await cells(host, outcome.plan.block);
+    expect(now.values[0]?.[6]).toBeCloseTo(expected, 12);
+  });
+
+  it("follows the lot's last row where the batch has no day", async () => {
+    const host = openMemory(sampleLogbook());
+    const outcome = await recorded(host, slipwayBatch);
+    if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
+    await titrated(host, { ...fryerLot, lot: "SW-17", date: slipwayBatch.date + 1 });
+    const { row } = outcome.plan.block;
+    host.change(({ sheets }) => {
+      const day = sheets.find(({ name }) => name === "Batches")?.cells[`${String(row)},0`];
+      expect(day?.value).toBe(slipwayBatch.date);
+      if (day) day.value = "Thursday";
+    });
+    const now = await cells(host, outcome.plan.block);
+    expect(now.values[0]?.[6]).toBeCloseTo(again, 12);
+  });
+
+  it("offers a lot whose titration is yet to come without an acid value, and says why", async () => {
+    const host = openMemory(sampleLogbook());
+    const until = slipwayBatch.date;
+    await titrated(host, { ...fryerLot, lot: "SW-17", date: until + 1 });
+    await titrated(host, { ...fryerLot, lot: "NEW-1", date: until + 1 });
+    const lots = await readLots(host, until);
+    if (lots === undefined || "code" in lots) throw new Error("no lots");
+    expect(lots.find(({ lot }) => lot === "SW-17")?.acidValue).toBeCloseTo(slipway, 12);
+    expect(lots.find(({ lot }) => lot === "NEW-1")).toMatchObject({
+      acidValue: undefined,
+      trouble: "its titration is dated on a day yet to come",
+    });
   });
 
   it("makes the table with its first row where there is none, and undo takes it away whole", async () => {
