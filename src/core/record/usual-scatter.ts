@@ -23,13 +23,13 @@ export interface Squares {
   readonly freedom: number;
 }
 
-const squaresOf = (values: readonly Exact[]): Squares =>
+export const squaresOf = (values: readonly Exact[]): Squares =>
   values.length < 2
     ? { squares: 0, freedom: 0 }
     : { squares: sumOfSquares(deviations(values)), freedom: values.length - 1 };
 
 /** Sets that scatter alike, put together. */
-const pooled = (sets: readonly Squares[]): Squares => ({
+export const pooled = (sets: readonly Squares[]): Squares => ({
   squares: sets.reduce((sum, each) => sum + each.squares, 0),
   freedom: sets.reduce((sum, each) => sum + each.freedom, 0),
 });

@@ -1,6 +1,7 @@
 import { type Exact, hundred } from "../exact/exact";
 import type { Millilitre, Percent } from "../quantity/quantity";
 import type { UsualScatter } from "../record/pooled-scatter";
+import { meanBlank, neutralised } from "../titration/corrected-titre";
 import { onMeanMass, type OnSample } from "./at-mean-mass";
 import { deviations } from "./deviations";
 import {
@@ -24,6 +25,8 @@ export interface ReplicateSet {
   readonly step: Exact;
   readonly confidence: Percent;
   readonly hasOwnMasses: boolean;
+  /** The blanks beside them, from the same hand; none: not titrated, or neutralised. */
+  readonly blanks: readonly Millilitre[];
   /** How the same hand scattered before; undefined: the set speaks for itself. */
   readonly usual: UsualScatter | undefined;
 }
@@ -32,8 +35,8 @@ export interface ReplicateSet {
 export interface Beside {
   /** Each reading with its own mass; left out: one mass served all. */
   readonly samples?: readonly OnSample[] | undefined;
-  /** Mean blank, mL, for readings on their own masses; left out: they are net already. */
-  readonly blank?: Millilitre | undefined;
+  /** Taken off readings on their own masses; left out: they are net already. */
+  readonly blanks?: readonly Millilitre[] | undefined;
   readonly usual?: UsualScatter | undefined;
 }
 
@@ -50,10 +53,10 @@ export function replicateSet(
   readings: readonly Millilitre[],
   step: Millilitre | undefined,
   confidence: Percent,
-  { samples, blank, usual }: Beside = {},
+  { samples, blanks = neutralised, usual }: Beside = {},
 ): ReplicateSet {
   const asJudged = samples
-    ? onMeanMass(samples, blank)
+    ? onMeanMass(samples, meanBlank(blanks))
     : (reading: Millilitre): Millilitre => reading;
   return {
     readings,
@@ -62,6 +65,7 @@ export function replicateSet(
     step: step ?? inferredStep(readings),
     confidence,
     hasOwnMasses: samples !== undefined,
+    blanks,
     usual,
   };
 }

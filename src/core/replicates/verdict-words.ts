@@ -36,6 +36,8 @@ export const verdictWords = {
     `The ${count} agree within ${within} mL${useWords}${mean} mL.`,
   agreeOnMasses: (count: string, within: string): string =>
     `The ${count} agree within ${within} mL, each judged on its own mass${useWords}all of them.`,
+  /** Behind agreement by the record (F test at 95 %). */
+  more: "Today scatters more than usual: only today’s readings are counted in the ±.",
   slip: (reading: string, times: string, perhaps: string): string =>
     `${reading} mL is about ${times}: was it ${perhaps} mL? Correct it if your notes say so; otherwise titrate again.`,
   divisions: (count: string): string => `${count} divisions`,

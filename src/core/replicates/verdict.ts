@@ -6,6 +6,8 @@ import { computed, type Exact } from "../exact/exact";
 import { mean, range } from "../exact/lists";
 import { shown } from "../exact/rounding";
 import { decimalSlip } from "./decimal-slip";
+import { scattersMore } from "../record/pooled-scatter";
+import { pooled, squaresOf } from "../record/usual-scatter";
 import { type Judgement, judgement, without } from "./judgement";
 import { type Lone, loneReading } from "./lone-reading";
 import type { ReplicateSet } from "./outlier-test";
@@ -80,6 +82,14 @@ function ofApart(set: ReplicateSet, found: Judgement, places: number): string {
   return said + allowance(set, found);
 }
 
+/** The F test of the ±: then the record is left out of it. */
+function ofToday({ judged, blanks, usual }: ReplicateSet): string {
+  if (usual === undefined) return "";
+  return scattersMore(pooled([squaresOf(judged), squaresOf(blanks)]), usual)
+    ? ` ${words.more}`
+    : "";
+}
+
 /**
  * @param found what the set was judged, where that is known already
  * @returns at most 200 characters
@@ -87,7 +97,8 @@ function ofApart(set: ReplicateSet, found: Judgement, places: number): string {
 export function verdict(set: ReplicateSet, found: Judgement = judgement(set)): string {
   const places = placesOf(set);
   if (set.judged.length === 1) return words.one(named(set.readings[0], places));
-  if (found.marks.every((mark) => mark === "agrees")) return ofAgreement(set, places);
+  if (found.marks.every((mark) => mark === "agrees"))
+    return ofAgreement(set, places) + ofToday(set);
   const slip = decimalSlip(set, found);
   if (slip) {
     const reading = named(set.readings[slip.place], places);

@@ -58,7 +58,7 @@ export function setOf(given: Given): Outcome<ReplicateSet> {
   const usual = usualOf(given);
   if (isProblem(usual)) return usual;
   if (sampleMasses === undefined || isOneCell(sampleMasses)) {
-    return replicateSet(list.filled, read, confidence, { usual });
+    return replicateSet(list.filled, read, confidence, { usual, blanks: given.blanks });
   }
   const pairs = pairLists(
     list,
@@ -77,5 +77,5 @@ export function setOf(given: Given): Outcome<ReplicateSet> {
     if (isProblem(above)) return above;
   }
   const samples = pairs.filter((pair) => pair !== null);
-  return replicateSet(list.filled, read, confidence, { samples, blank, usual });
+  return replicateSet(list.filled, read, confidence, { samples, blanks: given.blanks, usual });
 }

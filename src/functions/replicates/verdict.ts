@@ -19,6 +19,7 @@ export const VERDICT = worksheetFunction(
       "It says what OUTLIERS marks: agrees, suspect, apart or not tested. The figures of the test stand in SPREAD.",
       "One reading ten or a hundred times the others, or a tenth, is named as a slip of the decimal point.",
       "A reading more than three times as far from the others as readings may lie apart is named even where three readings are too few for a test: common practice, no source.",
+      "With a usual scatter it says so when today, titres and blanks, scatters more than the record explains (F test at 95 %): then the ± counts today alone.",
       "Choosing the best two of three is never offered: the pair's mean is worse than the mean of all three in two sets of three, and its spread flatters.",
     ],
     example: {

@@ -16,7 +16,7 @@ import { type Judgement as Found, judgement, type Mark } from "../../core/replic
 import { type Beside, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { type Scatter, scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
-import { correctedTitre, meanBlank } from "../../core/titration/corrected-titre";
+import { correctedTitre } from "../../core/titration/corrected-titre";
 import { ffaFromAcidValue } from "../../core/titration/free-fatty-acid";
 import { eachAcidValue, meanAcidValue, type Replicate } from "../../core/titration/mean-acid-value";
 import { benchFigures, type BenchFigures } from "../../core/uncertainty/bench";
@@ -153,7 +153,7 @@ export function workingOf(draft: Draft, figures: Figures, onRecord?: OnRecord): 
   const one = isProblem(found) ? undefined : found;
   const replicates = replicatesOf(titres, one);
   const samples = hasOwnMasses(draft) ? replicates : undefined;
-  const judged = judge(titres, titreStep, { samples, blank: meanBlank(blanks), usual });
+  const judged = judge(titres, titreStep, { samples, blanks, usual });
   const unready = {
     strength,
     usual,

@@ -19,6 +19,26 @@ describe("the verdict", () => {
     expect(byRecord([2.3, 2.35, 2.4])).toBe("The three agree within 0.10 mL: use 2.350 mL.");
   });
 
+  /**
+   * By hand, a record of 0.05 mL: squares of the titres 0.011667 of 2, of the blanks 0.0128 of 1. F tables
+   * at 5 %: F(2, 20) = 3.49, F(3, 20) = 3.10; 2.33 without the blanks, 3.26 with them.
+   */
+  it("says behind agreement when titres and blanks of today scatter more than the record explains", () => {
+    const usual = { scatter: 0.05, freedom: 20 };
+    const of = (blanks: readonly number[]): string =>
+      verdict(
+        replicateSet([2.4, 2.5, 2.35].map(mL), mL(0.05), quantity("%", 95), {
+          usual,
+          blanks: blanks.map(mL),
+        }),
+      );
+    const agree = "The three agree within 0.15 mL: use 2.417 mL.";
+    expect(of([])).toBe(agree);
+    expect(of([0.1, 0.26])).toBe(
+      `${agree} Today scatters more than usual: only today’s readings are counted in the ±.`,
+    );
+  });
+
   it("says that equal readings prove no lack of scatter", () => {
     expect(verdict(setOf([2.3, 2.3, 2.3]))).toBe(
       "All three readings are 2.3 mL: use it. Equal readings show no scatter; they do not prove that there is none.",

@@ -387,6 +387,18 @@ const special: Record<string, Given[][]> = {
       [2.345678912, 2.31, 2.4],
       [1 / 3, 2 / 3, 0.5],
     ].map((readings) => [row(...readings)]),
+    // titres that agree by the record, with blanks that scatter little, more, and too much
+    ...[[0.1], [0.1, 0.12], [0.1, 0.26], [0.1, 0.6], ["neutralised"]].flatMap((blanks) =>
+      [undefined, column(10, 10.1, 9.9)].map((masses) => [
+        column(2.4, 2.5, 2.35),
+        one(0.05),
+        undefined,
+        masses,
+        row(...blanks),
+        one(0.05),
+        one(20),
+      ]),
+    ),
     ...judged,
   ],
   SPREAD: [

@@ -1,7 +1,7 @@
 /** Titrations as a maker would type them, good and bad: what the pane says to each, and what its row says. */
 import { describe, expect, it } from "vitest";
 import { quantity } from "../../../src/core/quantity/quantity";
-import { moreWords } from "../../../src/taskpane/titrate/usual/usual-words";
+import { verdictWords } from "../../../src/core/replicates/verdict-words";
 import { recordOf } from "../../../src/taskpane/titrate/record";
 import { type View, viewOf } from "../../../src/taskpane/titrate/view-of";
 import { worthOf } from "../../../src/taskpane/titrate/worth";
@@ -96,13 +96,13 @@ const typed: Readonly<Record<string, Typed>> = {
     slip: { titres: ["2.40", "2.60", "2.80"], ...byRecord },
     said: "The three lie 0.40 mL apart, and no one can say which is off: titrate again before any dose (your usual scatter explains 0.117 mL from the mean).",
     worth: "Not yet",
-    also: moreWords,
+    also: verdictWords.more,
   },
   "today scattered more than usual": {
     slip: { titres: ["2.40", "2.55", "2.35"], blanks: ["0.10", "0.25"], ...byRecord },
     said: "The three agree within 0.20 mL: use 2.433 mL.",
     worth: "Good",
-    also: moreWords,
+    also: verdictWords.more,
   },
 };
 
@@ -114,7 +114,7 @@ const firstSentence = (words: string): string =>
 const spoken = (one: Typed): string => {
   const { judgement, scattersMore } = seenOf(one).working;
   const said = firstSentence(judgement?.verdict ?? "");
-  return scattersMore ? `${said} ${moreWords}` : said;
+  return scattersMore ? `${said} ${verdictWords.more}` : said;
 };
 
 describe.each(Object.entries(typed))("of titrations as they are typed, %s", (_, one) => {

@@ -11,6 +11,8 @@ export interface JudgementText {
   readonly test: TestText;
   /** TRUE where a usual scatter is given. */
   readonly hasRecord: string;
+  /** mL; 0 where none is given. */
+  readonly usual: string;
   readonly usualFreedom: string;
   /** Place of the suspect reading, counted from 1; 0 where there is none. */
   readonly suspect: string;
@@ -71,7 +73,7 @@ export function judgementText(reading: Reading, columns: ReplicateColumns): Judg
       ),
     ),
   );
-  return { test, hasRecord, usualFreedom: freedom, suspect, others, allowed, agree };
+  return { test, hasRecord, usual, usualFreedom: freedom, suspect, others, allowed, agree };
 }
 
 /** The mark of the reading in a place of its range. */

@@ -1,6 +1,6 @@
 /** The replicates as helper columns: as read, as on the mean mass, and how far from the mean. */
 import type { TwinArgument } from "../../../functions/twin";
-import { blanksOf, isAbove } from "./blanks";
+import { type BlanksText, blanksOf, isAbove } from "./blanks";
 import { constantOf } from "./constant";
 import { cellsOf, checked, filledIn } from "./list";
 import { canPair, isOneCell } from "./pairs";
@@ -23,6 +23,7 @@ export interface ReplicateColumns {
   readonly risk: string;
   /** How many sample masses are filled in; 0 where one mass served all. */
   readonly masses: string;
+  readonly blanks: BlanksText;
 }
 
 /** The masses where each reading has its own; undefined where one mass served all. */
@@ -47,6 +48,7 @@ interface OnMasses {
   readonly asJudged: ReplicateColumns["asJudged"];
   /** How many masses are filled in. */
   readonly filled: string;
+  readonly blanks: BlanksText;
 }
 
 /** Each reading less blank, times mean mass over its own mass. No masses filled in: the readings themselves. */
@@ -56,7 +58,8 @@ function asOnMeanMass(
   read: TwinArgument,
   masses: TwinArgument,
 ): OnMasses {
-  const blank = blankOf(reading);
+  const blanks = blanksRead(reading);
+  const blank = blanks.mean;
   const { helper, helperColumn } = reading.call;
   const filled = helper("sample masses filled in", filledIn(masses));
   const cells = cellsOf(masses);
@@ -88,23 +91,24 @@ function asOnMeanMass(
   );
   const asJudged = (value: string, place: number): string =>
     when(`${filled}=0`, value, onMean(value, place));
-  return { judged, asJudged, filled };
+  return { judged, asJudged, filled, blanks };
 }
 
 /** Read even where it plays no part: a blank that is wrong or not there yet is said. */
-function blankOf(reading: Reading): string {
-  const { mean, count } = blanksOf(reading);
+function blanksRead(reading: Reading): BlanksText {
+  const blanks = blanksOf(reading);
+  const { count } = blanks;
   if (!constantOf(count)) {
     reading.needs(`ISNA(${count})`);
     reading.allow(`ISNUMBER(${count})`);
   }
-  return mean;
+  return blanks;
 }
 
 /** One mass for all changes nothing. */
 function asRead(reading: Reading, read: TwinArgument): OnMasses {
-  blankOf(reading);
-  return { judged: read, asJudged: (value) => value, filled: "0" };
+  const blanks = blanksRead(reading);
+  return { judged: read, asJudged: (value) => value, filled: "0", blanks };
 }
 
 export function replicateColumns(reading: Reading): ReplicateColumns | undefined {
@@ -124,6 +128,7 @@ export function replicateColumns(reading: Reading): ReplicateColumns | undefined
     judged,
     asJudged,
     filled: filledMasses,
+    blanks,
   } = masses ? asOnMeanMass(reading, readings, read, masses) : asRead(reading, read);
   reading.allow(`ISNUMBER(SUM(${judged.text}))`);
   const confidence = reading.figure("confidencePercent");
@@ -141,5 +146,6 @@ export function replicateColumns(reading: Reading): ReplicateColumns | undefined
     confidence,
     risk: `(100-${confidence})/100`,
     masses: filledMasses,
+    blanks,
   };
 }

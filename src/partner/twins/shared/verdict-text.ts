@@ -8,12 +8,13 @@ import {
 import { verdictWords as words } from "../../../core/replicates/verdict-words";
 import type { JudgementText } from "./judgement-text";
 import { cellsOf } from "./list";
+import { moreText } from "./more-text";
 import { counted, loneText } from "./lone-text";
 import type { Reading } from "./reading";
 import type { ReplicateColumns } from "./replicate-columns";
 import { areEqual } from "./scatter";
 import { decimalsOf, exactly, fixed } from "./shown-text";
-import { and, figure, or, significant, spoken, text, when } from "./text";
+import { and, figure, never, or, significant, spoken, text, when } from "./text";
 
 /** Digits of a figure that was worked out in the sheet. */
 const digits = 10;
@@ -108,7 +109,9 @@ export function verdictText(
   );
   const saySlip = helper("a slip, in words", when(`${alone.slip}=0`, '""', slip));
   const sayApart = helper("apart, in words", apart);
-  const sayAgreeing = helper("agreement, in words", agreeing);
+  const more = moreText(reading, columns, found);
+  const ofToday = more === never ? "" : `&${when(more, text(` ${words.more}`), '""')}`;
+  const sayAgreeing = helper("agreement, in words", `${agreeing}${ofToday}`);
   const doubtful = when(`${alone.slip}>0`, saySlip, when(`${alone.lone}>0`, sayLone, sayApart));
   const several = when(and(`${suspect}=0`, agree), sayAgreeing, doubtful);
   return when(`${count}=1`, spoken(words.one, first), several);

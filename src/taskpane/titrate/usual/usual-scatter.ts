@@ -13,7 +13,6 @@ import { usual as usually } from "../../../core/reference/defaults";
 import { timesApart } from "../../../core/replicates/lone-reading";
 import { judgement } from "../../../core/replicates/judgement";
 import { replicateSet } from "../../../core/replicates/outlier-test";
-import { meanBlank } from "../../../core/titration/corrected-titre";
 import { isSameMethod } from "../../../workbook/over-time/method";
 import type { OnRecord, RecordedTitration } from "../../../workbook/planning/read-titrations";
 import { sheetDay } from "../../widgets/day";
@@ -63,7 +62,7 @@ function isItself(row: RecordedTitration, draft: Draft, day: number): boolean {
 /** Do readings lie so far apart that no scatter explains it? They say nothing of the hand. */
 function isAccident({ titres, blanks, samples }: RecordedTitration, step: Millilitre): boolean {
   const sets = [
-    replicateSet(titres, step, usually.confidence, { samples, blank: meanBlank(blanks) }),
+    replicateSet(titres, step, usually.confidence, { samples, blanks }),
     ...(blanks.length > 0 ? [replicateSet(blanks, step, usually.confidence)] : []),
   ];
   return sets.some((set) => range(set.judged).gt(timesApart * judgement(set).allowed));

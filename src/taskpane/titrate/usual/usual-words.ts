@@ -23,7 +23,3 @@ export function usualWords(usual: Usual): string {
 
 export const usualQuestion =
   "Use it? It finds a slip that three titres hide, and as a rule gives two titres a smaller ±.";
-
-/** The F test at 95 %. */
-export const moreWords =
-  "Today scatters more than usual: only today’s readings are counted in the ±.";

@@ -1,7 +1,8 @@
 /** How this hand scattered before: asked about once, said from then on. */
 import { Button } from "@fluentui/react-components";
+import { verdictWords } from "../../../core/replicates/verdict-words";
 import { Say } from "../../widgets/say";
-import { moreWords, usualQuestion, usualWords } from "../usual/usual-words";
+import { usualQuestion, usualWords } from "../usual/usual-words";
 import { useDesk, useMark } from "./desk";
 
 /** The answer is kept; it can be taken back. */
@@ -43,7 +44,9 @@ function Asked() {
 export function UsualScatter() {
   const { view } = useDesk();
   const inMark = useMark();
-  const { record, scattersMore } = view.working;
+  const { record, scattersMore, judgement } = view.working;
+  /** The verdict itself says so of readings that agree. */
+  const isToSay = scattersMore && judgement?.verdict.includes(verdictWords.more) !== true;
   const answer = view.draft.picked.record;
   if (record === undefined) return null;
   const isFound = record.scatter !== undefined;
@@ -54,7 +57,7 @@ export function UsualScatter() {
         {isFound && answer === "without" ? " It is not used." : ""}
       </p>
       {isFound && answer === "" ? <Asked /> : null}
-      {scattersMore ? <Say tone="mind">{moreWords}</Say> : null}
+      {isToSay ? <Say tone="mind">{verdictWords.more}</Say> : null}
       {isFound && answer !== "" ? <Answered isUsed={answer === "use"} /> : null}
     </section>
   );
