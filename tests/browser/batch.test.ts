@@ -5,7 +5,13 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
-import { batchScenes, fillLimit, fillLye, fillOilOfBatch } from "../taskpane/page/batch-scenes";
+import {
+  batchScenes,
+  fillLimit,
+  heldBackScenes,
+  fillLye,
+  fillOilOfBatch,
+} from "../taskpane/page/batch-scenes";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { hasBrowser } from "./browser";
 import { bookOf, lastRow, undo } from "./host-in-page";
@@ -134,6 +140,23 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("holds a dose back from readings that are apart, and takes back that it is used all the same", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    const dose = page.locator(".amounts").getByText("KOH, lot K-207");
+    const held: number[] = [];
+    await heldBackScenes(page, async () => {
+      held.push(await dose.count());
+    });
+    expect(held).toEqual([0, 0, 1]);
+    expect(await hand.hears()).toBe("Do not use it");
+    await page.keyboard.press("Enter");
+    await page.getByText("No dose yet").waitFor();
+    expect(await dose.count()).toBe(0);
+    expect(await hand.hears()).toBe("Use it all the same");
+    await page.context().close();
+  });
+
   it("shows on paper what is to be weighed, dark on light, and nothing to press", async () => {
     const { page } = await chromium.open({ colorScheme: "dark" }, sample);
     await toWeighOut(new BenchHand(page), ["SW-17"]);
@@ -184,21 +207,23 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
   });
 
   it.each([
-    [320, "light"],
-    [340, "dark"],
+    [320, "light", "the whole task", batchScenes],
+    [340, "dark", "the whole task", batchScenes],
+    [320, "light", "a dose held back", heldBackScenes],
   ] as const)(
-    "has nothing axe objects to, nothing wider than the pane and nothing too small to touch, at %i px, %s",
-    async (width, colorScheme) => {
+    "has nothing axe objects to, nothing wider than the pane and nothing too small to touch, at %i px, %s, in %s",
+    async (width, colorScheme, _, scenes) => {
       const options = { viewport: { width, height: 700 }, colorScheme } as const;
       const { page, complaints } = await chromium.open(
         { ...options, reducedMotion: "reduce" },
         sample,
       );
       const found: string[] = [];
-      await batchScenes(page, async (name) => {
+      const look = async (name: string): Promise<void> => {
         const faults = await screenFaults(page, width);
         found.push(...faults.map((fault) => `${name}: ${fault}`));
-      });
+      };
+      await scenes(page, look);
       expect(found).toEqual([]);
       expect(complaints).toEqual([]);
       await page.context().close();

@@ -1,6 +1,6 @@
 /** What is photographed: each task of the pane, the built workbench, the help, in the widths of each. */
 import type { Page } from "playwright-core";
-import { batchScenes } from "../taskpane/page/batch-scenes";
+import { batchScenes, heldBackScenes } from "../taskpane/page/batch-scenes";
 import { logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
@@ -33,7 +33,10 @@ const build = (...walks: readonly Walk[]): Subject => ({
 
 export const subjects: Readonly<Record<string, Subject>> = {
   titrate: pane({ at: "", through: scenes }, { at: titrantQuery, through: titrantScenes }),
-  batch: pane({ at: "task=batch&book=sample", through: batchScenes }),
+  batch: pane(
+    { at: "task=batch&book=sample", through: batchScenes },
+    { at: "task=batch&book=sample", through: heldBackScenes },
+  ),
   "what-if": pane(
     { at: "task=what-if", through: whatIfScenes },
     { at: "task=what-if&book=sample", through: whatIfLotScenes },

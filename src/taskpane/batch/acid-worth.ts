@@ -1,7 +1,7 @@
 /** What the acid of the batch is worth, by the titrations of its lots. */
 import { isProblem } from "../../core/problem/problem";
-import { worthText } from "../../workbook/record/worth";
-import { lotMark } from "../lots/lot-ticks";
+import { usedAllTheSameWords } from "../../workbook/record/worth";
+import { lotWorth, notYetOf } from "../lots/not-yet";
 import { fixed } from "../widgets/shown-number";
 import type { Mix } from "./mix";
 import type { Seen } from "./seen";
@@ -19,18 +19,13 @@ const lotsOf = ({ working: { mix } }: OfBatch) =>
 
 /** A sentence for each lot: "Lot SW-17: Good." */
 export const lotWorths = (seen: OfBatch): readonly string[] =>
-  lotsOf(seen).flatMap((lot) => {
-    if (lot.worth === undefined) return [];
-    const words = worthText(lot.worth);
-    return [`Lot ${lotMark(lot)}: ${words.endsWith(".") ? words : `${words}.`}`];
-  });
+  lotsOf(seen).flatMap((lot) => lotWorth(lot) ?? []);
 
 /** Why the acid is not to be used yet; "" where it is. */
 export const notYet = (seen: OfBatch): string =>
   lotsOf(seen)
-    .flatMap((lot) =>
-      lot.worth?.word === "Not yet" ? [`lot ${lotMark(lot)}: ${lot.worth.why.join(" ")}`] : [],
-    )
+    .map(notYetOf)
+    .filter((why) => why !== "")
     .join(" ");
 
 /** No dose is shown before somebody has said that it is to be used for all that. */
@@ -42,5 +37,5 @@ export const isHeldBack = (seen: OfBatch): boolean => {
 /** For the row's note; "" where there is nothing to say. */
 export const allTheSame = (seen: OfBatch): string => {
   const why = notYet(seen);
-  return why === "" ? "" : `Used all the same: ${why}`;
+  return why === "" ? "" : usedAllTheSameWords(why);
 };

@@ -3,18 +3,24 @@ import { type Exact, exact } from "../../core/exact/exact";
 import { as, type Percent } from "../../core/quantity/quantity";
 import { baseNamed } from "../../core/reference/bases";
 import type { AcidSource, DoseColumn } from "../../workbook/what-if/question";
+import { notYetOf } from "../lots/not-yet";
 import type { NumberFieldId } from "./fields";
 import { type Bench, needed, neededList, type Wanting } from "./wanting";
 
 /** The acid value of a recorded lot, by reference. */
-function lotSource({ lots }: Bench, mark: string, want: Wanting): AcidSource | undefined {
+function lotSource({ lots, draft }: Bench, mark: string, want: Wanting): AcidSource | undefined {
   if (lots === undefined) return want("compare", "The recorded lots are still being read.");
   const found = lots.find(({ lot }) => String(lot) === mark);
   if (!found) return want("compare", `Lot ${mark} is not in Titrations any more.`);
   if (found.acidValue === undefined || found.acidValue <= 0) {
     return want("compare", `Lot ${mark} shows no acid value: ${found.trouble}.`);
   }
-  return { value: as("mg KOH/g", exact(found.acidValue)), lot: found.lot };
+  const why = notYetOf(found);
+  if (why !== "" && !draft.usedAllTheSame.includes(why)) {
+    return want("compare", `No dose yet of ${why} Or use it all the same.`);
+  }
+  const source = { value: as("mg KOH/g", exact(found.acidValue)), lot: found.lot };
+  return why === "" ? source : { ...source, usedAllTheSame: why };
 }
 
 const typedAcid = (value: Exact): AcidSource => ({ value: as("mg KOH/g", value) });

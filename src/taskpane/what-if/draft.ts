@@ -16,6 +16,8 @@ export interface Draft extends Entered<typeof whatIf> {
   readonly lots: readonly string[];
   /** The one lot, when something else is compared. */
   readonly lot: string;
+  /** Why lots are not worth a dose yet that are used for all that, in the words of their rows. */
+  readonly usedAllTheSame: readonly string[];
   /** Bases to be compared. */
   readonly bases: readonly Base["name"][];
 }
@@ -28,5 +30,6 @@ export const newDraft = (): Draft => ({
   lists: { sizes: "", acid: "", assay: "", charge: "" },
   lots: [],
   lot: "",
+  usedAllTheSame: [],
   bases: [],
 });

@@ -11,6 +11,7 @@ export type Action =
   | { readonly do: "choose-lot"; readonly lot: string; readonly isChosen: boolean }
   | { readonly do: "one-lot"; readonly lot: string }
   | { readonly do: "choose-base"; readonly base: Base["name"]; readonly isChosen: boolean }
+  | { readonly do: "use-all-the-same"; readonly why: string; readonly isUsed: boolean }
   /** One more figure at the end of a list. */
   | { readonly do: "append"; readonly list: ListId; readonly text: string };
 
@@ -36,6 +37,10 @@ export function reduce(draft: Draft, action: Action): Draft {
       return { ...draft, lots: withOrWithout(draft.lots, action.lot, action.isChosen) };
     case "one-lot":
       return { ...draft, lot: action.lot };
+    case "use-all-the-same": {
+      const usedAllTheSame = withOrWithout(draft.usedAllTheSame, action.why, action.isUsed);
+      return { ...draft, usedAllTheSame };
+    }
     case "choose-base":
       return { ...draft, bases: withOrWithout(draft.bases, action.base, action.isChosen) };
   }

@@ -26,6 +26,7 @@ export function draftFrom(value: unknown): Draft {
     >,
     lots: texts(value.lots),
     lot: textOf(value.lot),
+    usedAllTheSame: texts(value.usedAllTheSame),
     bases: baseNames.filter((name) => texts(value.bases).includes(name)),
   };
 }

@@ -55,6 +55,9 @@ export function worthOf(of: OfResult): Worth {
   return { word: why.length > 0 ? "Usable" : "Good", why };
 }
 
+/** What a row's note or a sheet keeps of a result that was used although it was not worth a dose yet. */
+export const usedAllTheSameWords = (why: string): string => `Used all the same: ${why}`;
+
 /** "Usable: Its ± is not known yet." */
 export const worthText = ({ word, why }: Worth): string =>
   why.length === 0 ? word : `${word}: ${why.join(" ")}`;

@@ -32,8 +32,7 @@ const ofMix = (ofFirst: string, ofSecond: string): string =>
 const acidValue = ofMix(first, second);
 
 /** The same of the half-widths: which way each lot is off is not known, so they add up. */
-const halfOf = (lot?: string): string =>
-  `TITRE.ACIDVALUEFROMFFA(${ofLot("± FFA %", lot)})`;
+const halfOf = (lot?: string): string => `TITRE.ACIDVALUEFROMFFA(${ofLot("± FFA %", lot)})`;
 const halfWidth = ofMix(halfOf(), halfOf("Second lot"));
 
 /** What the lot's result is worth, or those of both. */
@@ -52,7 +51,7 @@ export const batches: RecordTable<BatchRecord> = {
   name: table,
   title: "Batches",
   guidance:
-      "One row for each batch. The acid value comes from the lot's last titration up to the batch's day.",
+    "One row for each batch. The acid value comes from the lot's last titration up to the batch's day.",
   what: "batch",
   tellingWords: "same date, same number, same lots, same amount",
   columns: [

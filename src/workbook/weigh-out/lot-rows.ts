@@ -5,8 +5,7 @@ import { given, heading, type Row, text, worked } from "./cells";
 import { at, dayRow, type Places } from "./places";
 import type { WeighOutRecord } from "./weigh-out-record";
 
-const lastOf = (cell: string): string =>
-  ofLastTitration("Acid value mg KOH/g", cell, at(dayRow));
+const lastOf = (cell: string): string => ofLastTitration("Acid value mg KOH/g", cell, at(dayRow));
 
 /** The lots, their shares, and the acid of the mix. */
 export function lotRows({ batch, lots, target }: WeighOutRecord, places: Places): Row[] {

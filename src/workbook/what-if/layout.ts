@@ -8,6 +8,7 @@ import { isProblem } from "../../core/problem/problem";
 import type { Area, Place } from "../../sheet/area";
 import type { BookCell } from "../../sheet/book";
 import type { Doses } from "./doses";
+import { usedAllTheSameWords } from "../record/worth";
 import { figureCell, type FigureId, figuresAcross } from "./dose-inputs";
 import { formatOf, placesFor } from "./format";
 import { inputsOf } from "./cells-above";
@@ -43,7 +44,12 @@ const words = (name: string, value: string, style: BookCell["style"] = "words"):
 });
 const named = (cell: BookCell | null, name: string): LaidCell | null => cell && { ...cell, name };
 
-/** Title, guidance and the caution. */
+/** Why results are not worth a dose yet that are used for all that; each once. */
+const usedAllTheSame = ({ columns }: WhatIfQuestion): string[] => [
+  ...new Set(columns.flatMap(({ acid }) => acid.usedAllTheSame ?? [])),
+];
+
+/** Title, guidance and the cautions. */
 const top = (question: WhatIfQuestion): Row[] => [
   [words("Title", `Catalyst, g as weighed: ${tableName(question)}`, "title")],
   [
@@ -53,6 +59,9 @@ const top = (question: WhatIfQuestion): Row[] => [
     ),
   ],
   [words("Caution", caution("permission"), "caution")],
+  ...usedAllTheSame(question).map((why): Row => [
+    words("Used all the same", usedAllTheSameWords(why), "caution"),
+  ]),
 ];
 
 const known = (rows: Doses["rows"]): Gram[] =>

@@ -13,6 +13,8 @@ export interface AcidSource {
   readonly value: AcidValue;
   /** Of this lot in `Titrations`, by reference: the value is what its row shows now. */
   readonly lot?: BookValue;
+  /** Why its row says that it is not worth a dose yet, where it is used for all that. */
+  readonly usedAllTheSame?: string;
 }
 
 /** All that a dose of this column rests on beside the batch size. */

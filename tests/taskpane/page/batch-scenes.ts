@@ -46,6 +46,25 @@ async function former(hand: BenchHand, look: Look): Promise<void> {
   await hand.type("What you used to weigh", "");
 }
 
+/** SW-18 of the sample has a titre far from the others: no dose until somebody says so. */
+export async function heldBackScenes(page: Page, look: Look): Promise<void> {
+  const hand = new BenchHand(page);
+  await ready(page);
+  await hand.press(/^Show all/);
+  await fillOilOfBatch(hand, ["SW-18"]);
+  await look("oil, a lot not worth a dose yet");
+  await hand.next("Lye");
+  await fillLye(hand);
+  await hand.next("Methanol");
+  await fillLimit(hand);
+  await hand.next("Weigh-out");
+  await page.getByText("No dose yet").waitFor();
+  await look("weigh-out held back");
+  await hand.press("Use it all the same");
+  await page.getByText("KOH, lot K-207, 90 %").waitFor();
+  await look("weigh-out used all the same");
+}
+
 /** Walks through the whole task once. */
 export async function batchScenes(page: Page, look: Look): Promise<void> {
   const hand = new BenchHand(page);

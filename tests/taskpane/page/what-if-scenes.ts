@@ -107,4 +107,8 @@ export async function whatIfLotScenes(page: Page, look: Look): Promise<void> {
   await hand.pick("Assays");
   await hand.pick("Of a recorded lot");
   await look("compare, one lot");
+  await hand.choose("Lot", "SW-18");
+  await look("compare, a lot not worth a dose yet");
+  await hand.press("Use SW-18 all the same");
+  await look("compare, a lot used all the same");
 }

@@ -48,6 +48,24 @@ describe("a what-if table under way", () => {
     }
   });
 
+  it("holds the doses of a lot back whose readings are apart, until it is used all the same", () => {
+    const why = "lot K: The two lie 0.50 mL apart.";
+    const lots = [
+      { ...lot("K", 5), worth: { word: "Not yet" as const, why: ["The two lie 0.50 mL apart."] } },
+    ];
+    const held = after(
+      ...filled,
+      { do: "list", list: "acid", text: "" },
+      { do: "choose-lot", lot: "K", isChosen: true },
+    );
+    expect(sentences(seen(held, lots))).toContain(`No dose yet of ${why} Or use it all the same.`);
+    const used = reduce(held, { do: "use-all-the-same", why, isUsed: true });
+    expect(question(seen(used, lots)).columns[0]?.acid.usedAllTheSame).toBe(why);
+    expect(question(seen(draftFrom(used), lots))).toEqual(question(seen(used, lots)));
+    const back = reduce(used, { do: "use-all-the-same", why, isUsed: false });
+    expect(seen(back, lots).working.question).toBeUndefined();
+  });
+
   it("understands a decimal comma where that is usual", () => {
     const draft = after(
       ...filled,

@@ -12,6 +12,7 @@ import type { Compared, DoseColumn, WhatIfQuestion } from "../../../src/workbook
 export interface ColumnGiven {
   readonly acid?: number;
   readonly lot?: BookValue;
+  readonly usedAllTheSame?: string;
   readonly base?: string;
   readonly assay?: number;
   readonly charge?: number;
@@ -27,6 +28,7 @@ export const column = (given: ColumnGiven): DoseColumn => ({
   acid: {
     value: quantity("mg KOH/g", String(given.acid ?? 5)),
     ...(given.lot === undefined ? {} : { lot: given.lot }),
+    ...(given.usedAllTheSame === undefined ? {} : { usedAllTheSame: given.usedAllTheSame }),
   },
   base: baseWanted(given.base ?? "KOH"),
   assay: quantity("%", String(given.assay ?? 90)),

@@ -159,6 +159,20 @@ describe("the what-if table as cells", () => {
     ]);
   });
 
+  it("says above the doses which lot is used although its readings are apart, once, and stays whole", () => {
+    const why = "lot K: The two lie 0.50 mL apart.";
+    const doubtful = { acid: 5, lot: "K", usedAllTheSame: why };
+    const { rows } = formulasOf({ sizes: [10], columns: [doubtful, doubtful, { acid: 2 }] });
+    const texts = rows.map((row) => row.map((cell) => cell?.formula ?? cell?.value ?? ""));
+    expect(texts.flat().filter((text) => String(text).includes(why))).toEqual([
+      `Used all the same: ${why}`,
+    ]);
+    // one row further down than without it: unit to limit in A5 to A11, acid values in row 14
+    expect(texts[3]?.[0]).toBe(`Used all the same: ${why}`);
+    expect(texts.at(-1)?.[2]).toBe("=TITRE.CATALYST($B17,C$14,$A$8,$A$9,$A$10,$A$11)");
+    expect(texts[13]?.slice(2)).toContain(2);
+  });
+
   it("gives a name to every cell", () => {
     const names = formulasOf({ by: "base" }).rows.flatMap((row) =>
       row.flatMap((cell) => (cell ? [cell.name] : [])),

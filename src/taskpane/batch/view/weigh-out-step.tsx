@@ -1,7 +1,7 @@
 /** The weigh-out, its doubt and the route; above the allowed acid, no dose. */
-import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
 import { isProblem } from "../../../core/problem/problem";
+import { AllTheSame } from "../../lots/all-the-same";
 import { limitWords } from "../../fields/limit-words";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
@@ -19,14 +19,12 @@ import { Former } from "./former";
 import { Limit } from "./limit";
 import { Lines } from "./lines";
 
-/** The acid, and which way this oil can go. */
-function Route() {
+/** The acid and what it is worth. */
+function Acid() {
   const { view } = useDesk();
   const inMark = useMark();
   const { mix } = view.working;
-  const sentence = routeOf(view);
-  const water = waterInAll(view);
-  if (mix === undefined || isProblem(mix) || sentence === undefined) return null;
+  if (mix === undefined || isProblem(mix)) return null;
   const doubt = mix.halfWidth === undefined ? "" : ` ± ${fixed(mix.halfWidth, 2)}`;
   return (
     <>
@@ -40,9 +38,38 @@ function Route() {
           {inMark(words)}
         </Say>
       ))}
+    </>
+  );
+}
+
+/** The acid, and which way this oil can go. */
+function Route() {
+  const { view } = useDesk();
+  const inMark = useMark();
+  const sentence = routeOf(view);
+  const water = waterInAll(view);
+  if (sentence === undefined) return null;
+  return (
+    <>
+      {notYet(view) === "" ? <Acid /> : null}
       <Say tone="know">{inMark(sentence)}</Say>
       {water === undefined ? null : <Say tone="know">{water}</Say>}
     </>
+  );
+}
+
+/** Shown wherever a lot is not worth a dose yet: used or not, and the other way round at a press. */
+function AsAnswered() {
+  const { view, act } = useDesk();
+  const why = notYet(view);
+  if (why === "") return null;
+  return (
+    <AllTheSame
+      isUsed={!isHeldBack(view)}
+      onUse={(isUsed) => {
+        act({ do: "use-all-the-same", why: isUsed ? why : "" });
+      }}
+    />
   );
 }
 
@@ -62,26 +89,6 @@ function Standing({ wasRefused }: { wasRefused: boolean }) {
         <Say tone="know">Under the limit you typed there is a dose: it stands below.</Say>
       ) : null}
     </Spoken>
-  );
-}
-
-/** Readings that are apart give no dose, until somebody says that they are to be used for all that. */
-function HeldBack() {
-  const { view, act } = useDesk();
-  return (
-    <>
-      <Route />
-      <Button
-        size="large"
-        className="wide"
-        onClick={() => {
-          act({ do: "use-all-the-same", why: notYet(view) });
-        }}
-      >
-        Use it all the same
-      </Button>
-      <p className="soft">The row’s note will say so.</p>
-    </>
   );
 }
 
@@ -133,6 +140,19 @@ function Dose() {
   );
 }
 
+/** Readings that are apart give no dose and no route, until somebody says that they are to be used for all that. */
+function Doubtful() {
+  const { view } = useDesk();
+  return (
+    <>
+      <Acid />
+      <AsAnswered />
+      <p className="soft">The row’s note will say so.</p>
+      {isHeldBack(view) ? null : <Dose />}
+    </>
+  );
+}
+
 function Top({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
   const { batch } = view.working;
@@ -141,7 +161,7 @@ function Top({ onGo }: { onGo: (step: StepId) => void }) {
     return <Wants title="Still wanted for a weigh-out" wants={wants} onGo={onGo} />;
   }
   if (isProblem(batch)) return <NoDose />;
-  return isHeldBack(view) ? <HeldBack /> : <Dose />;
+  return notYet(view) === "" ? <Dose /> : <Doubtful />;
 }
 
 export function WeighOutStep({ onGo }: { onGo: (step: StepId) => void }) {

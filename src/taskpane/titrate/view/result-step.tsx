@@ -1,7 +1,7 @@
 /** Result: the acid and how sure it is, what the doubt is made of, and the one step that helps most. */
-import { Button } from "@fluentui/react-components";
 import { isProblem } from "../../../core/problem/problem";
 import { adviceInWords, bestChange } from "../../../core/uncertainty/advice";
+import { AllTheSame } from "../../lots/all-the-same";
 import { Say } from "../../widgets/say";
 import { dotsOf, plotWords } from "../picture/ffa-dots";
 import type { StepId } from "../titration";
@@ -11,7 +11,7 @@ import { sharesOf } from "../shares";
 import { fixed, withDoubt } from "../../widgets/shown-number";
 import type { Acid, Doubt } from "../working";
 import type { Worth } from "../../../workbook/record/worth";
-import { heldBack, worthOf } from "../worth";
+import { heldBack, isUsedAllTheSame, worthOf } from "../worth";
 import { useDesk, useMark, Wants } from "./desk";
 import { DotPlotView } from "./dot-plot";
 import { DoubtBars } from "./doubt-bars";
@@ -22,21 +22,22 @@ function AcidPart() {
   const { view, act } = useDesk();
   const inMark = useMark();
   const lye = lyePerLitre(view);
-  const why = heldBack(view);
+  const held = heldBack(view);
   if (lye === undefined) return null;
-  if (why === "") {
-    return <p>Of this lye, for the acid: {inMark(fixed(lye, 2))} g per litre of oil.</p>;
-  }
   return (
-    <Button
-      size="large"
-      className="wide"
-      onClick={() => {
-        act({ do: "use-all-the-same", why });
-      }}
-    >
-      Use it all the same
-    </Button>
+    <>
+      {held === "" ? (
+        <p>Of this lye, for the acid: {inMark(fixed(lye, 2))} g per litre of oil.</p>
+      ) : null}
+      {held !== "" || isUsedAllTheSame(view) ? (
+        <AllTheSame
+          isUsed={held === ""}
+          onUse={(isUsed) => {
+            act({ do: "use-all-the-same", why: isUsed ? held : "" });
+          }}
+        />
+      ) : null}
+    </>
   );
 }
 

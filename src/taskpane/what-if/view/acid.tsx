@@ -1,6 +1,9 @@
 /** Acid values: typed, or those of recorded lots, which the table then follows by reference. */
+import { Fragment } from "react";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
+import { AllTheSame } from "../../lots/all-the-same";
 import { lotMark, LotTicks } from "../../lots/lot-ticks";
+import { lotWorth, notYetOf } from "../../lots/not-yet";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { Choose, Figure, useDesk, useMark } from "./desk";
@@ -23,6 +26,27 @@ function AsIfPure({ lots }: { lots: readonly RecordedLot[] }) {
   );
 }
 
+/** One for each chosen lot whose readings give no dose yet. */
+function NotYet({ lots }: { lots: readonly RecordedLot[] }) {
+  const { view, act } = useDesk();
+  const inMark = useMark();
+  return lots.map((lot) => {
+    const why = notYetOf(lot);
+    return why === "" ? null : (
+      <Fragment key={why}>
+        <Say tone="mind">{inMark(lotWorth(lot) ?? "")}</Say>
+        <AllTheSame
+          what={lotMark(lot)}
+          isUsed={view.draft.usedAllTheSame.includes(why)}
+          onUse={(isUsed) => {
+            act({ do: "use-all-the-same", why, isUsed });
+          }}
+        />
+      </Fragment>
+    );
+  });
+}
+
 export function AcidValues() {
   const { view, act } = useDesk();
   const inMark = useMark();
@@ -41,6 +65,7 @@ export function AcidValues() {
           }}
         >
           <AsIfPure lots={lots.filter(isChosen)} />
+          <NotYet lots={lots.filter(isChosen)} />
         </LotTicks>
       )}
       <Figures list="acid" />
@@ -52,6 +77,7 @@ function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
   const { view, act } = useDesk();
   const inMark = useMark();
   const usable = lots.filter(hasFigure);
+  const chosen = usable.filter((lot) => lotMark(lot) === view.draft.lot);
   const options = usable.map(
     (lot) => [lotMark(lot), inMark(`${lotMark(lot)}: ${figureOf(lot)}`)] as const,
   );
@@ -65,7 +91,8 @@ function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
           act({ do: "one-lot", lot });
         }}
       />
-      <AsIfPure lots={usable.filter((lot) => lotMark(lot) === view.draft.lot)} />
+      <AsIfPure lots={chosen} />
+      <NotYet lots={chosen} />
     </>
   );
 }

@@ -1,0 +1,15 @@
+/** What a lot's own row says of its result, where a dose is to be made of it. */
+import type { RecordedLot } from "../../workbook/planning/read-lots";
+import { worthText } from "../../workbook/record/worth";
+import { lotMark } from "./lot-ticks";
+
+/** Why no dose is made of this lot yet: "lot SW-17: the three lie 0.50 mL apart ..."; "" where one is. */
+export const notYetOf = (lot: RecordedLot): string =>
+  lot.worth?.word === "Not yet" ? `lot ${lotMark(lot)}: ${lot.worth.why.join(" ")}` : "";
+
+/** "Lot SW-17: Good." */
+export function lotWorth(lot: RecordedLot): string | undefined {
+  if (lot.worth === undefined) return undefined;
+  const words = worthText(lot.worth);
+  return `Lot ${lotMark(lot)}: ${words.endsWith(".") ? words : `${words}.`}`;
+}
