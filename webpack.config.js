@@ -1,7 +1,7 @@
 /**
  * Three pieces come out of one build:
  *   functions: functions.js, which only calculates, and the same as a script for other spreadsheets
- *   add-in:    functions.json, taskpane.html, manifest.xml, icons and the help pages
+ *   add-in:    functions.json, taskpane.html, manifest.xml, icons, the help pages, install/
  *   workbench: index.html, the page with the embedded spreadsheet
  * Types are checked by `npm run check`, not here, so that a first start is quick.
  */
@@ -117,11 +117,14 @@ async function addInFiles(base) {
     "./src/cli/build/release-manifest.ts",
     import.meta.url,
   );
+  const { installFiles } = await tsImport("./src/cli/build/install/files.ts", import.meta.url);
+  const manifest = releaseManifest(readFileSync(here("manifest.xml"), "utf8"), base, version);
   const filesOf = (from, to) =>
     readdirSync(here(from)).map((name) => [`${to}/${name}`, readFileSync(here(`${from}/${name}`))]);
   return {
     "functions.json": JSON.stringify(functionsJson(catalogue, base), null, 1),
-    "manifest.xml": releaseManifest(readFileSync(here("manifest.xml"), "utf8"), base, version),
+    "manifest.xml": manifest,
+    ...installFiles(manifest),
     ...Object.fromEntries(filesOf("src/taskpane/icons", "icons")),
     ...Object.fromEntries(filesOf("src/help/pictures", "help")),
     ...Object.fromEntries(

@@ -13,6 +13,7 @@ import { addNames } from "./patch/defined-names";
 import { Draft } from "./patch/draft";
 import type { Edit } from "./patch/edits";
 import { Gatherer } from "./patch/gather";
+import { addPane } from "./patch/pane";
 import { addPrintNames } from "./patch/print-setup";
 import { growTablePart } from "./patch/table/part";
 import { answer, type FileProblem, isFileProblem } from "./problem";
@@ -33,6 +34,7 @@ function apply(draft: Draft): Uint8Array {
   styles.save();
   addNames(file, workbookPart, draft.names);
   addPrintNames(file, draft.all());
+  if (draft.pane) addPane(file, draft.pane);
   if (draft.isWorkedOutOnOpening) setCalculation(file, workbookPart, true);
   forgetFormulas(file, workbookPart, dropped);
   return file.toBytes();

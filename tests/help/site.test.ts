@@ -26,6 +26,7 @@ describe("the help site", () => {
       "search.js",
       "../icons/icon-32.png",
       "../other/google-sheets/titrebook.js",
+      "../install/titrebook.zip",
       ...readdirSync(pictures),
     ];
     for (const [name, content] of Object.entries(site)) {

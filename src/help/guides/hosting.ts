@@ -12,7 +12,16 @@ export const hosting: Guide = {
       "Every address is written for that base; the build fails when an address of your own machine is left. The files are in `dist`: copy all of them into the folder that `https://your.host/titrebook/` serves. `--env out=some/folder` writes them elsewhere.",
     ),
     text(
-      "`checksums.txt` lists the SHA-256 sum of every file. On the server: `sha256sum -c checksums.txt`. Give your members the `manifest.xml` from there ([how to load it](install.html)).",
+      "`checksums.txt` lists the SHA-256 sum of every file. On the server: `sha256sum -c checksums.txt`. Give your members the address of `install/` there: one zip with what makes Titrebook known to their Excel, and its undoing ([the steps](install.html)). It names your address, so theirs must come from your build.",
+    ),
+    heading("On GitHub Pages"),
+    steps(
+      "Fork the project. _Settings_, _Pages_, _Source_: _GitHub Actions_.",
+      "_Actions_: switch workflows on, choose _Publish the built files_, _Run workflow_. It builds for the address of your fork's pages, checks the sums and publishes; for a new version, bring the fork up to date and press it again. It never runs by itself.",
+      "Your members go to `install/` below that address. The pages are public; no workbook is among them.",
+    ),
+    text(
+      "The workflow stands in `.github/workflows/pages.yml`; it has not been run there yet. The headers below are the host's to set: `Access-Control-Allow-Origin: *` is commonly reported of it, and files are kept for ten minutes.",
     ),
     heading("What the server must do"),
     table(
@@ -61,7 +70,7 @@ export const hosting: Guide = {
     steps(
       "Build the new version and check its sums.",
       "Copy the scripts first and the pages last, or switch the whole folder at once. Keep the base: workbooks and manifests point there.",
-      "Members need not do anything. Only when `manifest.xml` itself has changed, in its texts or its icons, do they load it again.",
+      "Members need not do anything. Only when `manifest.xml` itself has changed, in its texts or its icons, do they install it again.",
     ),
     heading("Why nothing breaks"),
     points(

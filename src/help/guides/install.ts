@@ -6,34 +6,36 @@ import { block, type Guide, heading, type Part, points, steps, text } from "./gu
 
 const installParts: readonly Part[] = [
   text(
-    "You need one file, `manifest.xml`: from whoever hosts Titrebook for you, or, on the machine of a developer, from this project. The steps follow the maker's published instructions; names of menus differ a little between versions.",
+    "Get [titrebook.zip](../install/titrebook.zip) from whoever hosts Titrebook for you, or, where it is developed, from `dist/install`, and unpack it (right-click, _Extract All_). It holds one small file that Excel has to know, `manifest.xml`, and scripts that put it in its place. The steps follow the maker's published instructions and tools; **none of them has been tried in Excel yet**.",
   ),
   heading("Excel on Windows"),
   steps(
-    "Make a folder, for example `C:\\Titrebook`, put `manifest.xml` into it, and share it: right-click, _Properties_, _Sharing_, _Share_, with yourself. Note the network path that is shown, such as `\\\\MYPC\\Titrebook`.",
-    "In Excel: _File_, _Options_, _Trust Center_, _Trust Center Settings_, _Trusted Add-in Catalogs_. Paste the network path as _Catalog Url_, _Add catalog_, tick _Show in Menu_, _OK_ twice, and start Excel again.",
-    "_Home_ (or _Insert_), _Add-ins_, _More Add-ins_ or _My Add-ins_, _SHARED FOLDER_: choose Titrebook, _Add_.",
+    "Double-click `install-windows.cmd`. Windows may warn of a file from the internet: _More info_, _Run anyway_. It copies `manifest.xml` into a folder of your own and writes one value under your own registry key (`HKCU\\Software\\Microsoft\\Office\\16.0\\Wef\\Developer`); no administrator is needed.",
+    "Close Excel if it is open, and open `start.xlsx` from the same folder; press _Enable Editing_ where Excel offers it. The pane opens beside it, and its question is answered with 1.2903.",
     "_Open Titrebook_ is now on the _Home_ tab, and `=TITRE.` in a cell lists the functions.",
   ),
   text(
-    "To take it out: remove `manifest.xml` from the folder and the catalogue from the list; close Excel; delete what is in `%LOCALAPPDATA%\\Microsoft\\Office\\16.0\\Wef\\` (this takes out every add-in that was loaded in this way).",
+    "To take it out: double-click `remove-windows.cmd` and start Excel again. If it still stands there, close Excel and delete what is in `%LOCALAPPDATA%\\Microsoft\\Office\\16.0\\Wef\\`: this forgets every add-in that was loaded by hand.",
   ),
   heading("Excel on the Mac"),
   steps(
-    "In the Finder press Command+Shift+G and go to `~/Library/Containers/com.microsoft.Excel/Data/Documents`. Make a folder `wef` there if there is none.",
-    "Copy `manifest.xml` into `wef`, and start Excel again.",
-    "_Home_ (or _Insert_), the small arrow beside _Add-ins_ or _My Add-ins_: Titrebook stands under _Developer Add-ins_.",
+    "Open _Terminal_, type `bash` and a space, drag `install-mac.sh` from the Finder into its window, and press Enter. If the Mac asks whether Terminal may reach data of other apps, allow it: the script copies `manifest.xml` into Excel's own folder `wef`.",
+    "Quit Excel if it is open, and open `start.xlsx` from the same folder. No pane? _Home_, _Add-ins_: Titrebook stands under _Developer Add-ins_. Each time Excel is started it is opened once in one of these ways.",
   ),
   text(
-    "To take it out: delete the file from `wef`, quit Excel, and empty `~/Library/Containers/com.microsoft.Excel/Data/Library/Caches`.",
+    "To take it out: the same with `remove-mac.sh`, and start Excel again. If it still stands there, quit Excel and empty `~/Library/Containers/com.Microsoft.OsfWebHost/Data`, then `~/Library/Containers/com.microsoft.Excel/Data/Library/Caches`.",
   ),
   heading("Excel on the web"),
   steps(
-    "Open a workbook. _Home_ (or _Insert_), _Add-ins_, _More Add-ins_, _My Add-ins_, _Manage My Add-ins_, _Upload My Add-in_.",
+    "Open a workbook. _Home_, _Add-ins_, _More Settings_, _Upload My Add-in_.",
     "Choose `manifest.xml`, _Upload_. It is kept by this browser alone.",
   ),
   text(
-    "To take it out: in the same list, the three dots beside Titrebook, _Remove_; or clear this browser's data for the spreadsheet's site.",
+    "To take it out: in the list of your add-ins, the three dots beside Titrebook, _Remove_; or clear this browser's data for the spreadsheet's site.",
+  ),
+  heading("A network share, for trying only"),
+  text(
+    "Excel on Windows also loads `manifest.xml` from a share that is listed under _File_, _Options_, _Trust Center_, _Trust Center Settings_, _Trusted Add-in Catalogs_ (tick _Show in Menu_); it then stands under _Home_, _Add-ins_, _Advanced_, _SHARED FOLDER_. Its maker means shares for trying an add-in, not for working with it: use the script above, or the way below for many people.",
   ),
   heading("A whole organisation"),
   text(
@@ -42,7 +44,7 @@ const installParts: readonly Part[] = [
   heading("When something is stale"),
   points(
     "The program keeps the list of functions for up to a day, apart from their code. Both ways round work: an old list with new code, and a new list with old code.",
-    'To hurry it along: close the program, clear its cache as under "To take it out", load the manifest again.',
+    'To hurry it along: close the program, clear its cache as under "To take it out", install it again.',
     "Cells that show #NAME? after that: open the pane and press _Ask again_.",
   ),
   heading("Where it runs"),
@@ -65,6 +67,6 @@ const developerParts: readonly Part[] = [
 export const install: Guide = {
   file: "install.html",
   title: "Loading it into Excel",
-  lead: "One file, loaded once on each machine, on Windows, the Mac or the web; and how to take it out again.",
+  lead: "One script on each machine, on Windows or the Mac, or one file on the web; and how to take it out again.",
   parts: [...installParts, ...developerParts],
 };

@@ -10,6 +10,8 @@ export const namespaces = {
   chart: "http://schemas.openxmlformats.org/drawingml/2006/chart",
   sheetDrawing: "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing",
   dynamicArrays: "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray",
+  webExtensionPanes: "http://schemas.microsoft.com/office/webextensions/taskpanes/2010/11",
+  webExtension: "http://schemas.microsoft.com/office/webextensions/webextension/2010/11",
 } as const;
 
 export const strictMarks = [
@@ -35,6 +37,7 @@ export const relationshipTypes = {
   chart: `${office}/chart`,
   /** MS-OWEXML 2.1: the panes of add-ins that open with the file. */
   webExtensionPanes: "http://schemas.microsoft.com/office/2011/relationships/webextensiontaskpanes",
+  webExtension: "http://schemas.microsoft.com/office/2011/relationships/webextension",
 } as const;
 
 export const contentTypes = {
@@ -46,4 +49,6 @@ export const contentTypes = {
   legacyDrawing: "application/vnd.openxmlformats-officedocument.vmlDrawing",
   drawing: "application/vnd.openxmlformats-officedocument.drawing+xml",
   chart: "application/vnd.openxmlformats-officedocument.drawingml.chart+xml",
+  webExtensionPanes: "application/vnd.ms-office.webextensiontaskpanes+xml",
+  webExtension: "application/vnd.ms-office.webextension+xml",
 } as const;

@@ -5,6 +5,7 @@ import type { Package } from "../package/package";
 import { readWorkbookPart } from "../read/workbook-part";
 import { type NewName, refuseName } from "./defined-names";
 import { addSheet, refuseSheetName } from "./new-sheet";
+import type { AddIn } from "./pane";
 import { SheetDraft, type TableDraft } from "./sheet-draft";
 
 const folded = (name: string): string => name.toLowerCase();
@@ -13,6 +14,7 @@ export class Draft {
   readonly file: Package;
   readonly names: NewName[] = [];
   isWorkedOutOnOpening = false;
+  pane: AddIn | undefined;
   private readonly sheets = new Map<string, SheetDraft>();
   private readonly takenNames: Set<string>;
   private nextSheetId: number;

@@ -7,6 +7,7 @@ import type { Chart } from "../chart/chart";
 import type { Area } from "../../sheet/area";
 import type { PrintSetup } from "../../sheet/print-setup";
 import type { CellValue } from "../model";
+import type { AddIn } from "./pane";
 
 /** A value to write. A date becomes a number by the workbook's own date system. */
 export type NewValue = CellValue | { readonly date: string };
@@ -106,6 +107,8 @@ export type Edit =
     }
   /** The program that opens the file next works all of it out, whatever results it holds. */
   | { readonly do: "work-out-on-opening" }
+  /** The pane of an add-in opens with the file. */
+  | ({ readonly do: "open-pane" } & AddIn)
   | { readonly do: "define-name"; readonly name: string; readonly refersTo: string }
   | {
       readonly do: "set-width";

@@ -113,6 +113,9 @@ export class Gatherer {
       case "work-out-on-opening":
         draft.isWorkedOutOnOpening = true;
         return;
+      case "open-pane":
+        draft.pane = edit;
+        return;
       case "define-name":
         draft.takeName(edit.name, "defined");
         draft.names.push(edit);

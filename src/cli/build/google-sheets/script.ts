@@ -1,7 +1,7 @@
 /** other/google-sheets: the functions as one script to paste, and the page that says how. */
 import { readFileSync } from "node:fs";
 import { catalogue } from "../../../functions/catalogue";
-import { helpSite } from "../../../help/site";
+import { helpPage } from "../help-page";
 import { wrapperOf } from "./wrapper";
 
 const around = readFileSync(new URL("around.js", import.meta.url), "utf8");
@@ -33,14 +33,11 @@ const googleSheetsScript = (functions: string, licences: string, version: string
     ...catalogue.map((entry) => `${wrapperOf(entry)}\n`),
   ].join("\n");
 
-/** A page of the help, in a folder of its own. */
-const fromHere = (page: string): string => page.replace(/(href|src)="/g, '$1="../../help/');
-
 export const googleSheetsFiles = (
   functions: string,
   licences: string,
   version: string,
 ): Record<string, string> => ({
   "other/google-sheets/titrebook.js": googleSheetsScript(functions, licences, version),
-  "other/google-sheets/index.html": fromHere(helpSite(catalogue)["other-spreadsheets.html"] ?? ""),
+  "other/google-sheets/index.html": helpPage("other-spreadsheets.html", "../../help/"),
 });
