@@ -6,19 +6,23 @@
  */
 import type { Block } from "./area";
 import type { Fault } from "./port/fault";
+import type { CellScalar } from "./port/scalar";
+import type { Shortfall, Step } from "./port/step";
 
 export type { Block, CellPlace } from "./area";
 
 export { type Fault, type FaultCode, fault, isFault } from "./port/fault";
-
-export type CellScalar = string | number | boolean;
+export type { Chart, Content, Decoration, Shortfall, Step, Style } from "./port/step";
+export type { CellScalar } from "./port/scalar";
 
 /** What a cell holds: "" where there is nothing. */
 export type CellContent = CellScalar | { readonly error: string };
 
 export type Question =
-  /** The cells of a block. */
+  /** The cells of a block: all of it can be much to hand over. */
   | { readonly ask: "cells"; readonly block: Block }
+  /** What the cells of a block show, without formulas and formats. */
+  | { readonly ask: "values"; readonly block: Block }
   /** A table by name, in any case. */
   | { readonly ask: "table"; readonly name: string }
   /** Every sheet of the workbook. */
@@ -28,7 +32,10 @@ export type Question =
   /** The one cell that is active in what is selected. */
   | { readonly ask: "selection" };
 
-/** Answers hold results: whoever reads waits until a calculation under way is done. */
+/**
+ * Answers hold results: whoever reads waits until a calculation under way is done. A function of an
+ * add-in may still be at it, in the spreadsheet program: its cell holds the error #BUSY! then.
+ */
 export interface Cells {
   readonly kind: "cells";
   readonly block: Block;
@@ -37,6 +44,12 @@ export interface Cells {
   readonly formulas: readonly (readonly string[])[];
   /** Number formats as the spreadsheet writes them; "General" where none was given. */
   readonly formats: readonly (readonly string[])[];
+}
+
+export interface Values {
+  readonly kind: "values";
+  readonly block: Block;
+  readonly values: Cells["values"];
 }
 
 export interface Table {
@@ -77,91 +90,7 @@ export interface Nothing {
   readonly kind: "nothing";
 }
 
-export type Found = Cells | Table | Sheets | Names | Nothing;
-
-/** One thing to do to the workbook. A list of them is one undo step, where the host does not say otherwise. */
-export type Step =
-  | { readonly do: "add-sheet"; readonly name: string }
-  | {
-      readonly do: "set-cells";
-      readonly block: Block;
-      /** As many rows, and in each as many cells, as the block has. */
-      readonly contents: readonly (readonly Content[])[];
-    }
-  /** Make a block, headings in its first row, a table. */
-  | { readonly do: "add-table"; readonly name: string; readonly block: Block }
-  /** Let a table reach to a block that begins where it begins. */
-  | { readonly do: "grow-table"; readonly name: string; readonly block: Block }
-  | {
-      readonly do: "set-width";
-      readonly sheet: string;
-      readonly column: number;
-      readonly characters: number;
-    }
-  | { readonly do: "freeze-rows"; readonly sheet: string; readonly rows: number }
-  /** What to type in a cell, shown beside it. */
-  | { readonly do: "add-note"; readonly block: Block; readonly text: string }
-  /** Words to choose from in a block; others may be typed as well. */
-  | { readonly do: "offer-words"; readonly block: Block; readonly words: readonly string[] }
-  /** Only where the program has charts. It follows its cells. */
-  | ({ readonly do: "add-chart" } & Chart)
-  /** What of its sheet is printed: this block, on one page, or on two of which the second begins at a row. */
-  | {
-      readonly do: "print-area";
-      readonly block: Block;
-      readonly landscape: boolean;
-      readonly secondPage?: number;
-    }
-  | { readonly do: "select"; readonly block: Block };
-
-/** A chart of figures against figures. */
-export interface Chart {
-  readonly sheet: string;
-  readonly kind: "lines";
-  /** The words of a title; or a reference, with its equals sign, to the cell that holds them. */
-  readonly title: string;
-  readonly acrossTitle: string;
-  readonly upTitle: string;
-  /** The figures along the bottom: one column. */
-  readonly across: Block;
-  /** A line for each, as long as `across`. Its name does not follow a cell. */
-  readonly lines: readonly { readonly name: string; readonly values: Block }[];
-  /** The cells it lies over. */
-  readonly place: Block;
-}
-
-export type Content =
-  | { readonly kind: "keep" }
-  | {
-      readonly kind: "value";
-      /** A text stays a text, whatever it begins with ("=1+1"); "" empties the cell. */
-      readonly value: CellScalar;
-      readonly format?: string;
-      readonly style?: Style;
-    }
-  | {
-      readonly kind: "formula";
-      /** With its equals sign, English names, commas. */
-      readonly formula: string;
-      readonly format?: string;
-      readonly style?: Style;
-    };
-
-/** `large` is read at arm's length, on paper. */
-export type Style = "title" | "heading" | "input" | "calculated" | "words" | "caution" | "large";
-
-/** What only makes a sheet easier to read or to print: a record stands without it. */
-export type Decoration = Extract<
-  Step["do"],
-  "set-width" | "freeze-rows" | "add-note" | "offer-words" | "add-chart" | "print-area" | "select"
->;
-
-/** All that counts is written, but in more than one piece: undo has to be used more than once. */
-export interface Shortfall {
-  readonly kind: "shortfall";
-  /** What did not work, each once; may be empty. */
-  readonly missing: readonly Decoration[];
-}
+export type Found = Cells | Values | Table | Sheets | Names | Nothing;
 
 export interface Capabilities {
   readonly kind: "capabilities";

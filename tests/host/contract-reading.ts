@@ -24,6 +24,26 @@ export function readingContract(opening: Opening): void {
     expect(found.formats[0]).toEqual(["General", "General", "General"]);
   });
 
+  it("answers what cells show without their formulas, an error as an error and a text as a text", async () => {
+    const { host } = await opening(bookOf([[1.5, null, "=A1*2"], ["#N/A", true, "=1/0"], ["007"]]));
+    const [found, plain, none] = await read(
+      host,
+      { ask: "values", block: block(0, 0, 2, 3) },
+      { ask: "values", block: block(2, 0) },
+      { ask: "values", block: block(0, 0, 1, 1, "No such sheet") },
+    );
+    expect(found).toEqual({
+      kind: "values",
+      block: block(0, 0, 2, 3),
+      values: [
+        [1.5, "", 3],
+        ["#N/A", true, { error: "#DIV/0!" }],
+      ],
+    });
+    expect(plain).toMatchObject({ values: [["007"]] });
+    expect(none).toEqual({ kind: "nothing" });
+  });
+
   it("answers in the order asked, and says where there is nothing", async () => {
     const { host } = await opening(logbook);
     const found = await read(

@@ -1,8 +1,10 @@
 /**
  * Questions to the spreadsheet program. Each is asked in two rounds, since what an object holds may be
- * loaded only once it is known to exist; every round is one sync for all questions together.
+ * loaded only once it is known to exist; every round is one sync for all questions that fit one answer.
  */
-import type { Block, CellContent, Cells, Found, Question } from "../../sheet/port";
+import type { Block, CellContent, Cells, Found, Question, Values } from "../../sheet/port";
+import { halves, inPieces, type Piece, putTogether } from "./pieces";
+import { codeOf } from "./run";
 
 /** What to load next, or the answer. */
 type Round = () => Round | Found;
@@ -23,13 +25,16 @@ const blockOf = (sheet: string, range: Excel.Range): Block => ({
   columns: range.columnCount,
 });
 
-/** Formulas come back as values where there are none, so a formula is what differs from its value. */
-function cellsOf(sheet: string, range: Excel.Range): Cells {
-  const contents = (range.values as CellContent[][]).map((row, r) =>
+const contentsOf = (range: Excel.Range): CellContent[][] =>
+  (range.values as CellContent[][]).map((row, r) =>
     row.map((value, c) =>
       range.valueTypes[r]?.[c] === Excel.RangeValueType.error ? { error: String(value) } : value,
     ),
   );
+
+/** Formulas come back as values where there are none, so a formula is what differs from its value. */
+function cellsOf(sheet: string, range: Excel.Range): Cells {
+  const contents = contentsOf(range);
   const formulas = (range.formulas as unknown[][]).map((row, r) =>
     row.map((formula, c) =>
       typeof formula === "string" && formula.startsWith("=") && formula !== contents[r]?.[c]
@@ -52,12 +57,34 @@ function askCells(range: Excel.Range): Round {
   return () => cellsOf(range.worksheet.name, range);
 }
 
-function askBlock({ workbook }: Excel.RequestContext, block: Block): Round {
+const looksLikeError = (value: unknown): boolean =>
+  typeof value === "string" && value.startsWith("#");
+
+/** Which of the values are errors is asked only where one looks like it: a text of its own for each cell. */
+function askValues(range: Excel.Range): Round {
+  range.load(`${place},values`);
+  range.worksheet.load("name");
+  return () => {
+    const block = blockOf(range.worksheet.name, range);
+    const values = (): Values => ({ kind: "values", block, values: contentsOf(range) });
+    if (!range.values.flat().some(looksLikeError)) {
+      return { kind: "values", block, values: range.values as CellContent[][] };
+    }
+    range.load("valueTypes");
+    return values;
+  };
+}
+
+function askBlock(
+  { workbook }: Excel.RequestContext,
+  block: Block,
+  asking: (range: Excel.Range) => Round,
+): Round {
   const sheet = workbook.worksheets.getItemOrNullObject(block.sheet);
   return () =>
     sheet.isNullObject
       ? nothing
-      : askCells(sheet.getRangeByIndexes(block.row, block.column, block.rows, block.columns));
+      : asking(sheet.getRangeByIndexes(block.row, block.column, block.rows, block.columns));
 }
 
 function askTable(table: Excel.Table): Round {
@@ -119,7 +146,9 @@ function ask(context: Excel.RequestContext, question: Question): Round {
   const { workbook } = context;
   switch (question.ask) {
     case "cells":
-      return askBlock(context, question.block);
+      return askBlock(context, question.block, askCells);
+    case "values":
+      return askBlock(context, question.block, askValues);
     case "table":
       return askTable(workbook.tables.getItemOrNullObject(question.name));
     case "sheets":
@@ -131,14 +160,32 @@ function ask(context: Excel.RequestContext, question: Question): Round {
   }
 }
 
+/** Where the answer was too large after all, in halves. */
+async function answersTo(
+  context: Excel.RequestContext,
+  group: readonly Piece[],
+): Promise<{ of: number; found: Found }[]> {
+  let rounds: (Round | Found)[] = group.map(({ question }) => ask(context, question));
+  try {
+    while (rounds.some((round) => typeof round === "function")) {
+      await context.sync();
+      rounds = rounds.map((round) => (typeof round === "function" ? round() : round));
+    }
+  } catch (thrown) {
+    const smaller = codeOf(thrown) === "ResponsePayloadSizeLimitExceeded" && halves(group);
+    if (!smaller) throw thrown;
+    const found = [];
+    for (const half of smaller) found.push(...(await answersTo(context, half)));
+    return found;
+  }
+  return group.map(({ of }, at) => ({ of, found: rounds[at] as Found }));
+}
+
 export async function answers(
   context: Excel.RequestContext,
   questions: readonly Question[],
 ): Promise<Found[]> {
-  let rounds: (Round | Found)[] = questions.map((question) => ask(context, question));
-  while (rounds.some((round) => typeof round === "function")) {
-    await context.sync();
-    rounds = rounds.map((round) => (typeof round === "function" ? round() : round));
-  }
-  return rounds as Found[];
+  const found = [];
+  for (const group of inPieces(questions)) found.push(...(await answersTo(context, group)));
+  return putTogether(questions, found);
 }

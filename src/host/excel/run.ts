@@ -18,7 +18,8 @@ const faultOf: Record<string, FaultCode> = {
   ServiceNotAvailable: "busy",
 };
 
-const codeOf = (thrown: unknown): string => (thrown as { code?: string } | undefined)?.code ?? "";
+export const codeOf = (thrown: unknown): string =>
+  (thrown as { code?: string } | undefined)?.code ?? "";
 
 /** Its errors name no sheet or table that a person would know. */
 export const caught = (thrown: unknown): Fault => fault(faultOf[codeOf(thrown)] ?? "failed");

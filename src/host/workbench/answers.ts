@@ -48,6 +48,15 @@ function cellsIn(cells: WorkbookCells, block: Block): Found {
   return found;
 }
 
+const valuesIn = (cells: WorkbookCells, block: Block): Found =>
+  cells.names.sheet(block.sheet)
+    ? {
+        kind: "values",
+        block,
+        values: each(block, ({ sheet, row, column }) => content(cells, sheet, row, column)),
+      }
+    : nothing;
+
 /** A table by its name, in any case. */
 export function tableNamed(injector: Injector, cells: WorkbookCells, name: string) {
   const wanted = name.toLowerCase();
@@ -109,6 +118,8 @@ export function answer(
   switch (question.ask) {
     case "cells":
       return cellsIn(cells, question.block);
+    case "values":
+      return valuesIn(cells, question.block);
     case "table":
       return tableAnswer(injector, cells, question.name, facts);
     case "sheets":

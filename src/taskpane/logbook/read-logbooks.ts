@@ -41,7 +41,7 @@ export async function readLogbooks(host: Host): Promise<Action> {
   const [sheets] = answer;
   if (sheets?.kind !== "sheets") return { do: "failed", sentence: "The sheets could not be read." };
   const remembered = await readRemembered(host);
-  const rows = remembered && "cells" in remembered ? remembered.cells.values.slice(1) : [];
+  const rows = remembered && "values" in remembered ? remembered.values.slice(1) : [];
   const tables: ReadTable[] = [];
   for (const sheet of sheets.sheets.filter(isOffered)) {
     const found = await tablesOn(host, sheet, rows);

@@ -57,8 +57,7 @@ function worthIn(under: Under): Worth | undefined {
   });
 }
 
-const isSame = (one: BookValue, other: BookValue): boolean =>
-  String(one).trim().toLowerCase() === String(other).trim().toLowerCase();
+const flat = (lot: BookValue): string => String(lot).trim().toLowerCase();
 
 const isLater = (under: Under, until: number): boolean => (number(under("Date")) ?? 0) >= until + 1;
 
@@ -83,16 +82,18 @@ export async function readLots(
 ): Promise<readonly RecordedLot[] | undefined | Fault> {
   const found = await readTable(host, titrationsName);
   if (found === undefined || isFault(found)) return found;
-  const { table, cells } = found;
+  const { table, values } = found;
   const { headings } = table;
   const lots: RecordedLot[] = [];
-  const latestFirst = rowsUnder(headings, cells.values.slice(1)).reverse();
+  const seen = new Set<string>();
+  const latestFirst = rowsUnder(headings, values.slice(1)).reverse();
   const isYetToCome = (under: Under): boolean => isLater(under, until);
   const made = latestFirst.filter((under) => !isYetToCome(under));
   for (const under of [...made, ...latestFirst.filter(isYetToCome)]) {
     const lot = under("Lot");
     if (typeof lot === "object" || String(lot).trim() === "") continue;
-    if (lots.some((each) => isSame(each.lot, lot))) continue;
+    if (seen.has(flat(lot))) continue;
+    seen.add(flat(lot));
     const acidValue = under("Acid value mg KOH/g");
     const found: RecordedLot = {
       lot,

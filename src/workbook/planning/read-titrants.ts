@@ -24,7 +24,7 @@ export async function readTitrants(
   const found = await readTable(host, titrants.name);
   if (found === undefined || isFault(found)) return found;
   const { headings } = found.table;
-  return rowsUnder(headings, found.cells.values.slice(1)).flatMap((under): TitrantCheck[] => {
+  return rowsUnder(headings, found.values.slice(1)).flatMap((under): TitrantCheck[] => {
     const strength = number(under("Strength mol/L"));
     const titrant = text(under("Titrant"));
     if (titrant === "" || strength === undefined || strength <= 0) return [];

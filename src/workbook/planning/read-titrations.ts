@@ -117,7 +117,7 @@ export async function readTitrations(host: Host): Promise<OnRecord | Fault> {
   if (found === undefined) return { rows: [], hasUsual: true };
   if (isFault(found)) return found;
   const { headings } = found.table;
-  const rows = rowsUnder(headings, found.cells.values.slice(1)).flatMap((under) => {
+  const rows = rowsUnder(headings, found.values.slice(1)).flatMap((under) => {
     const read = titrationIn(under);
     return read ? [read] : [];
   });

@@ -10,11 +10,13 @@ import {
   type Question,
   type Sheets,
   type Table,
+  type Values,
 } from "../../sheet/port";
 import { asked } from "./asked";
 
 interface Answers {
   readonly cells: Cells;
+  readonly values: Values;
   readonly table: Table | Nothing;
   readonly sheets: Sheets;
   readonly names: Names;
@@ -39,15 +41,15 @@ export async function read<const Questions extends readonly Question[]>(
   return found as unknown as { [At in keyof Questions]: To<Questions[At]> };
 }
 
-/** A table by name, with its cells; undefined when there is none. */
+/** A table by name, with what its cells show; undefined when there is none. */
 export async function readTable(
   host: Host,
   name: string,
-): Promise<{ readonly table: Table; readonly cells: Cells } | undefined | Fault> {
+): Promise<{ readonly table: Table; readonly values: Values["values"] } | undefined | Fault> {
   const found = await read(host, [{ ask: "table", name }]);
   if (isFault(found)) return found;
   const [table] = found;
   if (table.kind === "nothing") return undefined;
-  const answered = await read(host, [{ ask: "cells", block: table.block }]);
-  return isFault(answered) ? answered : { table, cells: answered[0] };
+  const answered = await read(host, [{ ask: "values", block: table.block }]);
+  return isFault(answered) ? answered : { table, values: answered[0].values };
 }

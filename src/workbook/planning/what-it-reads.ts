@@ -47,7 +47,7 @@ class Reading {
     const meant = meantBy(text, this.from, this.tables);
     if (meant.kind === "block") {
       const { rows, columns } = meant.block;
-      return rows * columns > mostCells ? undefined : { ask: "cells", block: meant.block };
+      return rows * columns > mostCells ? undefined : { ask: "values", block: meant.block };
     }
     const isTable = meant.kind === "table-wanted" && !this.noTables.has(meant.name);
     return isTable ? { ask: "table", name: meant.name } : undefined;
@@ -56,7 +56,7 @@ class Reading {
   private learn(text: string, question: Question, found: Found | undefined): void {
     if (question.ask !== "table") {
       const rows =
-        found?.kind === "cells" ? found.values.map((row) => row.map(asGiven)) : undefined;
+        found?.kind === "values" ? found.values.map((row) => row.map(asGiven)) : undefined;
       this.values.set(text, rows);
     } else if (found?.kind === "table") this.tables.set(question.name, found);
     else this.noTables.add(question.name);

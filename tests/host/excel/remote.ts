@@ -23,6 +23,8 @@ export class Conversation {
   /** What is asked since the last sync, and what it is answered, in bytes. */
   private asked = 0;
   private answered = 0;
+  /** The largest request so far, in bytes. */
+  largest = 0;
 
   /** Our code is wrong: the program would throw, and the test must fail. */
   misused(what: string): never {
@@ -59,6 +61,7 @@ export class Conversation {
     this.asked = 0;
     this.answered = 0;
     // What was done before something fails stays done.
+    this.largest = Math.max(this.largest, asked);
     try {
       if (asked > mostBytes) throw new ProgramError("RequestPayloadSizeLimitExceeded");
       this.around.begins();

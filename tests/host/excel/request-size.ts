@@ -1,7 +1,7 @@
 /**
  * How large a request is, as the spreadsheet program counts: calls and what they are given as JSON. On
  * the web neither a request nor its answer may be larger than 5 MB. What a call costs beside what it is
- * given is set against the maker's own client in vendor/request-size.test.ts.
+ * given is set against the maker's own client in excel-vendor.test.ts.
  */
 export const mostBytes = 5_000_000;
 

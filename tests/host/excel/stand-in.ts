@@ -28,6 +28,8 @@ export class ExcelStandIn {
   broken: { readonly what: RegExp; readonly code: string } | undefined;
   private past: MemoryBook[] = [];
   private future: MemoryBook[] = [];
+  /** The largest request so far, in bytes, as it is estimated here. */
+  largest = 0;
   /** How often the workbook was changed. */
   changes = 0;
   /** The workbook as it was when the request began that changes it. */
@@ -70,6 +72,7 @@ export class ExcelStandIn {
     } finally {
       this.log.push(...talk.log);
       this.misuses.push(...talk.misuses);
+      this.largest = Math.max(this.largest, talk.largest);
       if (this.changes > count) for (const heard of this.handlers.change) void heard();
     }
   };

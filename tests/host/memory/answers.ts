@@ -95,6 +95,10 @@ export function answer(question: Question, around: Surroundings, selection: Bloc
   switch (question.ask) {
     case "cells":
       return cells(question.block, around) ?? nothing;
+    case "values": {
+      const found = cells(question.block, around);
+      return found ? { kind: "values", block: found.block, values: found.values } : nothing;
+    }
     case "selection":
       return cells(selection, around) ?? nothing;
     case "table":

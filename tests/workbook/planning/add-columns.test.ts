@@ -158,7 +158,7 @@ describe("columns remembered on a sheet", () => {
     });
     const known = await readRemembered(host);
     if (!known || "sentence" in known) throw new Error("not remembered");
-    expect(rememberedMapping(guess, known.cells.values.slice(1))).toEqual(mapping);
+    expect(rememberedMapping(guess, known.values.slice(1))).toEqual(mapping);
     const changed = withColumn(mapping, 1, "batch");
     const second = await planRemembering(host, changed);
     if (!isPlan(second)) throw new Error(second.sentence);
@@ -174,7 +174,7 @@ describe("columns remembered on a sheet", () => {
     });
     const again = await readRemembered(host);
     if (!again || "sentence" in again) throw new Error("not remembered");
-    expect(rememberedMapping(guess, again.cells.values.slice(1))).toEqual(changed);
+    expect(rememberedMapping(guess, again.values.slice(1))).toEqual(changed);
   });
 });
 

@@ -195,6 +195,21 @@ describe("a host that is late", () => {
     expect(await late("write")).toMatchObject({ kind: "not-known" });
   });
 
+  it("may take as long for each piece of many cells as for a call", async () => {
+    const cells = (rows: number) =>
+      ({ ask: "cells", block: { sheet: "Log", row: 0, column: 0, rows, columns: 40 } }) as const;
+    const hanging: Host = openMemory();
+    hanging.read = () => never;
+    const answers: unknown[] = [];
+    void inTime(hanging, patience)
+      .read([cells(20_000)])
+      .then((found) => answers.push(found));
+    await vi.advanceTimersByTimeAsync(patience * 40);
+    expect(answers).toEqual([]);
+    await vi.advanceTimersByTimeAsync(patience * 2);
+    expect(answers).toMatchObject([{ code: "no-answer" }]);
+  });
+
   it("is answered as it answers when it is in time", async () => {
     const memory = openMemory();
     const confirmed = await agreement(memory);

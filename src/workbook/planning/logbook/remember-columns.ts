@@ -3,13 +3,13 @@ import { counted } from "../../../sheet/counted";
 import { areaName } from "../../../sheet/cell-name";
 import {
   type Block,
-  type Cells,
   type Content,
   fault,
   type Host,
   isFault,
   type Step,
   type Table,
+  type Values,
 } from "../../../sheet/port";
 import type { LogbookMapping } from "../../../adopt/recognising/mapping";
 import {
@@ -33,10 +33,13 @@ const widths = [18, 12, 9, 24, 30, 10, 14];
 const words =
   "Which column of which logbook is what, as it was agreed in the pane. Change a word here, or delete the sheet: then the pane asks again.";
 
+interface Remembered {
+  readonly table: Table;
+  readonly values: Values["values"];
+}
+
 /** The table and its rows; undefined when nothing was remembered. */
-export async function readRemembered(
-  host: Host,
-): Promise<{ readonly table: Table; readonly cells: Cells } | undefined | Refusal> {
+export async function readRemembered(host: Host): Promise<Remembered | undefined | Refusal> {
   const found = await readTable(host, rememberedTable);
   return isFault(found) ? refusal(found) : found;
 }
@@ -50,13 +53,13 @@ const value = (of: string | number): Content => ({ kind: "value", value: of });
 function plannedCells(
   block: Block,
   contents: readonly (readonly Content[])[],
-  now: Cells | undefined,
+  now: Values["values"] | undefined,
 ): PlannedCell[] {
   return contents.flatMap((row, at) =>
     row.flatMap((content, column): PlannedCell[] => {
       if (content.kind !== "value") return [];
       const cell = cellAt(block.sheet, block.row + at, block.column + column);
-      const held = now?.values[at]?.[column];
+      const held = now?.[at]?.[column];
       const nowText = held === undefined || typeof held === "object" ? "" : String(held);
       const shown = contentText(content);
       if (shown === nowText) return [];
@@ -101,11 +104,11 @@ function newSheet(rows: readonly RememberedRow[]): Plan {
 }
 
 function changedTable(
-  { table, cells }: { table: Table; cells: Cells },
+  { table, values }: Remembered,
   mapping: LogbookMapping,
   rows: readonly RememberedRow[],
 ): Plan {
-  const others = cells.values
+  const others = values
     .slice(1)
     .filter((row) => !isOf(mapping, row) && row.some((each) => each !== ""));
   const kept = others.map((row) => row.map((each) => (typeof each === "object" ? "" : each)));
@@ -119,8 +122,7 @@ function changedTable(
     (_, at) => all[at] ?? Array.from({ length: width }, () => value("")),
   );
   const block: Block = { ...table.block, row: table.block.row + 1, rows: length, columns: width };
-  const now: Cells = { ...cells, values: cells.values.slice(1) };
-  const changed = plannedCells(block, contents, now);
+  const changed = plannedCells(block, contents, values.slice(1));
   const lost = changed.filter((cell) => cell.now !== "");
   const grown: Step[] =
     length > table.block.rows - 1
