@@ -3,14 +3,16 @@
  * Untested in Excel: the compiler and a stand-in that refuses unloaded reads check it.
  */
 import { answers } from "./excel/answers";
-import { wholeFile } from "./excel/file";
+import { base64, wholeFile } from "./excel/file";
 import { caught, run } from "./excel/run";
+import { isOffered } from "./excel/surroundings";
 import { allOrNothing } from "./excel/writing";
 import { inTime } from "../sheet/port/in-time";
 import {
   type Capabilities,
   type Event,
   type Fault,
+  fault,
   type Found,
   type Host,
   isFault,
@@ -29,8 +31,10 @@ export class ExcelHost implements Host {
         kind: "capabilities",
         program: "the spreadsheet program",
         canWrite: !workbook.readOnly,
-        hasFileBytes: true,
-        hasCharts: Office.context.requirements.isSetSupported("ExcelApi", "1.8"),
+        hasFileBytes: isOffered("CompressedFile"),
+        opensFiles: isOffered("ExcelApi", "1.8"),
+        savesFiles: Office.context.platform !== Office.PlatformType.Mac,
+        hasCharts: isOffered("ExcelApi", "1.8"),
       };
     });
   }
@@ -68,8 +72,18 @@ export class ExcelHost implements Host {
   }
 
   async fileBytes(): Promise<Uint8Array | Fault> {
+    if (!isOffered("CompressedFile")) return fault("not-offered", "its file");
     try {
       return await wholeFile();
+    } catch (thrown) {
+      return caught(thrown);
+    }
+  }
+
+  async openFile(bytes: Uint8Array): Promise<undefined | Fault> {
+    try {
+      await Excel.createWorkbook(base64(bytes));
+      return undefined;
     } catch (thrown) {
       return caught(thrown);
     }

@@ -68,6 +68,8 @@ export class WorkbenchHost implements Host {
       program: "the workbench",
       canWrite: true,
       hasFileBytes: this.file !== undefined,
+      opensFiles: false,
+      savesFiles: true,
       hasCharts: false,
     });
   }
@@ -177,5 +179,10 @@ export class WorkbenchHost implements Host {
     await this.settled();
     const bytes = await this.file.bytes();
     return isRefused(bytes) ? fault("failed", bytes.sentence) : bytes;
+  }
+
+  /** It would stand in the place of the one that is open. */
+  openFile(): Promise<Fault> {
+    return Promise.resolve(fault("not-offered", "the workbench"));
   }
 }

@@ -1,16 +1,18 @@
 /**
- * What we need of a spreadsheet, in five verbs: read, write, watch, fileBytes, capabilities. Values
+ * What we need of a spreadsheet, in six verbs: read, write, watch, fileBytes, openFile, capabilities. Values
  * only: no handle of any program passes through here, so the same pane runs on every host.
  *
  * A fault is a value, never an exception.
  */
 import type { Block } from "./area";
+import type { Capabilities } from "./port/capabilities";
 import type { Fault } from "./port/fault";
 import type { CellScalar } from "./port/scalar";
 import type { Shortfall, Step } from "./port/step";
 
 export type { Block, CellPlace } from "./area";
 
+export type { Capabilities } from "./port/capabilities";
 export { type Fault, type FaultCode, fault, isFault } from "./port/fault";
 export type { Chart, Content, Decoration, Shortfall, Step, Style } from "./port/step";
 export type { CellScalar } from "./port/scalar";
@@ -92,15 +94,6 @@ export interface Nothing {
 
 export type Found = Cells | Values | Table | Sheets | Names | Nothing;
 
-export interface Capabilities {
-  readonly kind: "capabilities";
-  /** What the program is called in a sentence: "the workbench". */
-  readonly program: string;
-  readonly canWrite: boolean;
-  readonly hasFileBytes: boolean;
-  readonly hasCharts: boolean;
-}
-
 export interface Event {
   /**
    * Another cell is selected; some cell holds something else; or another workbook stands where one stood,
@@ -122,4 +115,6 @@ export interface Host {
   watch(heard: (event: Event) => void): () => void;
   /** The workbook as an .xlsx file. */
   fileBytes(): Promise<Uint8Array | Fault>;
+  /** Opens an .xlsx file as a new workbook, saved nowhere yet. The one that is open stays as it is. */
+  openFile(bytes: Uint8Array): Promise<undefined | Fault>;
 }

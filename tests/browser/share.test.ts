@@ -76,6 +76,26 @@ describe.runIf(hasBrowser)("the task of sharing", () => {
     expect(await screenFaults(page, 320)).toEqual([]);
   });
 
+  it.each([
+    ["opens", /The copy is open as a new workbook/],
+    ["opens-none", /too large for this program to open/],
+  ])(
+    "says where the copy is only once it is there, and offers no link that is not heard: %s",
+    async (kind, says) => {
+      const { page, complaints } = await chromium.open(
+        { viewport: { width: 320, height: 700 } },
+        `task=share&file=${kind}`,
+      );
+      await page.getByRole("button", { name: "Partner copy", disabled: false }).press("Enter");
+      await page.getByText(says).waitFor();
+      await shot(page, kind);
+      expect(await page.getByText("The copy is made.").count()).toBe(0);
+      expect(await page.getByRole("link", { name: /^Save/ }).count()).toBe(0);
+      expect(await screenFaults(page, 320)).toEqual([]);
+      expect(complaints).toEqual([]);
+    },
+  );
+
   it("says that a cell is being edited, and tries again at a press", async () => {
     const { page } = await chromium.open(
       { viewport: { width: 320, height: 700 } },

@@ -306,6 +306,7 @@ describe("the file of the spreadsheet program", () => {
       FileType: { Compressed: "compressed" },
       AsyncResultStatus: { Succeeded: "succeeded" },
       context: {
+        ...Office.context,
         document: {
           getFileAsync: (_: string, back: (result: unknown) => void) => back(done(file)),
         },
@@ -324,6 +325,62 @@ describe("the file of the spreadsheet program", () => {
     const told = install(true);
     expect(await new ExcelHost().fileBytes()).toMatchObject({ kind: "fault", code: "failed" });
     expect(told.closed).toBe(1);
+  });
+});
+
+describe("a file that the spreadsheet program is to open", () => {
+  /** What createWorkbook was given; it fails with this code where one is named. */
+  const taking = (code?: string): string[] => {
+    const given: string[] = [];
+    installExcel(new ExcelStandIn(memoryBook(book)));
+    Object.assign(Excel, {
+      createWorkbook: (text: string) => {
+        given.push(text);
+        return code === undefined
+          ? Promise.resolve()
+          : Promise.reject(Object.assign(new Error(code), { code }));
+      },
+    });
+    return given;
+  };
+
+  it("is handed over as base64, whatever its length", async () => {
+    for (const length of [0, 1, 2, 3, 0x7fff, 0x8000, 0x8001, 100_000]) {
+      const given = taking();
+      const bytes = Uint8Array.from({ length }, (_, place) => (place * 7) % 256);
+      expect(await new ExcelHost().openFile(bytes)).toBeUndefined();
+      expect(given).toEqual([Buffer.from(bytes).toString("base64")]);
+    }
+  });
+
+  it("is a fault that says which, where it does not open", async () => {
+    taking("RequestPayloadSizeLimitExceeded");
+    const found = await new ExcelHost().openFile(new Uint8Array(3));
+    expect(found).toMatchObject({ kind: "fault", code: "too-large" });
+  });
+});
+
+describe("what the spreadsheet program can do with files", () => {
+  it.each([
+    ["Mac", 13, { opensFiles: true, savesFiles: false }],
+    ["PC", 13, { opensFiles: true, savesFiles: true }],
+    ["OfficeOnline", 7, { opensFiles: false, savesFiles: true }],
+  ] as const)(
+    "is told by where it runs and what it names: %s, ExcelApi 1.%d",
+    async (at, newest, can) => {
+      const standIn = new ExcelStandIn(memoryBook(book));
+      standIn.model.newest = newest;
+      installExcel(standIn);
+      Object.assign(Office.context, { platform: at });
+      expect(await new ExcelHost().capabilities()).toMatchObject(can);
+    },
+  );
+
+  it("is not to hand out its own where it does not name that set: it is not even asked", async () => {
+    installExcel(new ExcelStandIn(memoryBook(book)));
+    Object.assign(Office.context, { requirements: { isSetSupported: () => false } });
+    expect(await new ExcelHost().capabilities()).toMatchObject({ hasFileBytes: false });
+    expect(await new ExcelHost().fileBytes()).toMatchObject({ kind: "fault", code: "not-offered" });
   });
 });
 

@@ -86,6 +86,8 @@ export class MemoryHost implements Host {
       program: "the memory workbook",
       canWrite: !this.present.isReadOnly,
       hasFileBytes: false,
+      opensFiles: false,
+      savesFiles: true,
       hasCharts: true,
     }));
   }
@@ -116,6 +118,10 @@ export class MemoryHost implements Host {
 
   fileBytes(): Promise<Uint8Array | Fault> {
     return this.calling("fileBytes", () => fault("not-offered", "its file"));
+  }
+
+  openFile(): Promise<undefined | Fault> {
+    return Promise.resolve(fault("not-offered", "a new workbook"));
   }
 
   watch(heard: (event: Event) => void): () => void {

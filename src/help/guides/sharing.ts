@@ -15,7 +15,7 @@ export const sharing: Guide = {
     ),
     heading("The partner copy"),
     text(
-      "In the pane: _Share_, _Partner copy_. Every TITRE function becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. Verdicts, routes and tables follow too. The copy keeps the values, so it looks the same before anything is worked out again. The table of published checks stays as its values. A formula that has no plain form keeps its TITRE function and is listed, and so are columns that a new row does not fill by itself. Steps in between stand on a sheet _Workings_ that can be read. Your own file is not changed. Google Sheets can be given the functions too: [other spreadsheets](other-spreadsheets.html).",
+      "In the pane: _Share_, _Partner copy_. In Excel the copy opens as a new workbook, which you save under a name of your own; the browser page saves it as a file. Every TITRE function becomes the same arithmetic in plain formulas that every spreadsheet program knows; each function's page shows it. Verdicts, routes and tables follow too. The copy keeps the values, so it looks the same before anything is worked out again. The table of published checks stays as its values. A formula that has no plain form keeps its TITRE function and is listed, and so are columns that a new row does not fill by itself. Steps in between stand on a sheet _Workings_ that can be read. Your own file is not changed. Google Sheets can be given the functions too: [other spreadsheets](other-spreadsheets.html).",
     ),
     heading("The numbers-only copy"),
     text(

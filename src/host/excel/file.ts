@@ -1,4 +1,4 @@
-/** The open workbook as an .xlsx file, which the program hands out in slices. */
+/** The open workbook as an .xlsx file, which the program hands out in slices; and a file as it takes one in. */
 
 const settled =
   <T>(resolve: (value: T) => void, reject: (error: Error) => void) =>
@@ -32,4 +32,15 @@ export async function wholeFile(): Promise<Uint8Array> {
     // Two files at most may be open at a time.
     file.closeAsync();
   }
+}
+
+/** Few enough bytes to be the arguments of one call. */
+const atOnce = 0x8000;
+
+export function base64(bytes: Uint8Array): string {
+  let text = "";
+  for (let from = 0; from < bytes.length; from += atOnce) {
+    text += String.fromCharCode(...bytes.subarray(from, from + atOnce));
+  }
+  return btoa(text);
 }

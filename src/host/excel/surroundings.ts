@@ -6,6 +6,10 @@ export interface Surroundings {
   readonly locale: string;
 }
 
+/** A requirement set of the program's: what it does not name, it must not be asked for. */
+export const isOffered = (set: string, version = "1.1"): boolean =>
+  Office.context.requirements.isSetSupported(set, version);
+
 export const surroundings = (): Surroundings => ({
   partition: Office.context.partitionKey ?? "",
   locale: Office.context.contentLanguage,

@@ -33,4 +33,5 @@ export const inTime = (host: Host, milliseconds: number): Host => ({
   write: (label, steps) => within(host.write(label, steps), milliseconds * pieces(steps)),
   watch: (heard) => host.watch(heard),
   fileBytes: () => within(host.fileBytes(), milliseconds),
+  openFile: (bytes) => within(host.openFile(bytes), milliseconds),
 });

@@ -36,9 +36,37 @@ export const dayOf = (now: Date): string =>
 export async function whatIsOffered(host: Host): Promise<ShareAct> {
   const found = await host.capabilities();
   if (isFault(found)) return { do: "not-offered", sentence: faultWords(found) };
-  if (found.hasFileBytes) return { do: "offered" };
-  const words = `Here the file itself cannot be read from ${found.program}. Save the workbook as an .xlsx file: npm run share makes the same copies from it.`;
+  const { hasFileBytes, opensFiles, savesFiles } = found;
+  if (hasFileBytes && (opensFiles || savesFiles)) return { do: "offered" };
+  const words = `Here a copy cannot be handed out by ${found.program}. Save the workbook as an .xlsx file: npm run share makes the same copies from it.`;
   return { do: "not-offered", sentence: words };
+}
+
+const notOpened: Partial<Record<FaultCode, string>> = {
+  "being-edited": wording["being-edited"] ?? "",
+  "no-answer":
+    "The program has not said that it opened the copy. If a new workbook appears, that is the copy; else try again.",
+  "too-large":
+    "The copy is too large for this program to open: save the workbook, and use npm run share on the file.",
+};
+
+/** A sentence for a copy that did not open as a new workbook. */
+export const notOpenedWords = ({ code }: Fault): string =>
+  notOpened[code] ??
+  "The copy could not be opened as a new workbook: try again, or save the workbook and use npm run share on the file.";
+
+/** Hands a copy over in the way of the program: nothing is called made before it is there. */
+export async function handOver(host: Host, made: Made): Promise<ShareAct> {
+  const can = await host.capabilities();
+  if (isFault(can)) return { do: "failed", sentence: faultWords(can) };
+  const { opensFiles, savesFiles } = can;
+  const saved: ShareAct = { do: "made", made, handed: { how: "to-save" } };
+  if (!opensFiles) return saved;
+  const trouble = await host.openFile(made.bytes);
+  if (!trouble) return { do: "made", made, handed: { how: "opened", isSavable: savesFiles } };
+  const sentence = notOpenedWords(trouble);
+  if (!savesFiles) return { do: "failed", sentence };
+  return { do: "made", made, handed: { how: "to-save", sentence } };
 }
 
 export async function makeCopy(host: Host, kind: Kind, now: Date): Promise<Made | Refusal> {

@@ -7,10 +7,10 @@ import { useEffect, useReducer, useRef } from "react";
 import type { Host } from "../../sheet/port";
 import { isRefused } from "../../sheet/refusal";
 import { Say } from "../widgets/say";
-import { makeCopy, whatIsOffered } from "./make-copy";
+import { handOver, makeCopy, whatIsOffered } from "./make-copy";
 import { ReportView } from "./report-view";
 import { addressOf, forgetFile } from "./save-file";
-import { canMake, firstState, type Kind, type Made, reduceShare } from "./share-state";
+import { canMake, firstState, type Handed, type Kind, type Made, reduceShare } from "./share-state";
 
 export interface ShareTaskProps {
   readonly host: Host;
@@ -37,20 +37,22 @@ const shown = (): Promise<void> =>
     setTimeout(done, 50);
   });
 
-/** The file to save: asked for once by itself, and again by the link. */
-function SaveLink({ made }: { readonly made: Made }) {
+/** The file to save: asked for by the link, and once by itself where it is the only way to it. */
+function SaveLink({ made, asksItself }: { readonly made: Made; readonly asksItself: boolean }) {
   const link = useRef<HTMLAnchorElement>(null);
   useEffect(() => {
     const at = link.current;
     if (!at) return undefined;
     const address = addressOf(made.bytes);
     at.href = address;
-    at.click();
-    at.focus();
+    if (asksItself) {
+      at.click();
+      at.focus();
+    }
     return () => {
       forgetFile(address);
     };
-  }, [made]);
+  }, [made, asksItself]);
   return (
     <p>
       {/* its address is known once the page is drawn */}
@@ -59,6 +61,22 @@ function SaveLink({ made }: { readonly made: Made }) {
       </a>
     </p>
   );
+}
+
+const isToSave = ({ how }: Handed): boolean => how === "to-save";
+
+/** Where the copy is, and what is left to do with it. */
+function HandedOver({ handed }: { readonly handed: Handed }) {
+  if (handed.how === "opened") {
+    return (
+      <Say tone="done">
+        The copy is open as a new workbook, in a window of its own. It is not saved yet: save it
+        under a name of your own.
+      </Say>
+    );
+  }
+  if (handed.sentence === undefined) return <Say tone="done">The copy is made.</Say>;
+  return <Say tone="mind">{handed.sentence}</Say>;
 }
 
 export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
@@ -74,8 +92,7 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
     act({ do: "make", kind });
     await shown();
     const made = await makeCopy(host, kind, clock());
-    if (isRefused(made)) act({ do: "failed", sentence: made.sentence });
-    else act({ do: "made", made });
+    act(isRefused(made) ? { do: "failed", sentence: made.sentence } : await handOver(host, made));
   };
 
   return (
@@ -105,7 +122,7 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
       )}
       <div role="status">
         {state.at === "making" ? <Spinner size="small" label="Making the copy." /> : null}
-        {state.at === "made" ? <Say tone="done">The copy is made.</Say> : null}
+        {state.at === "made" ? <HandedOver handed={state.handed} /> : null}
         {state.at === "changed" ? (
           <Say tone="know">The workbook has changed since that copy: make it again.</Say>
         ) : null}
@@ -113,7 +130,9 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
       </div>
       {state.at === "made" ? (
         <>
-          <SaveLink made={state.made} />
+          {state.handed.how === "opened" && !state.handed.isSavable ? null : (
+            <SaveLink made={state.made} asksItself={isToSave(state.handed)} />
+          )}
           <ReportView report={state.made.report} />
         </>
       ) : null}

@@ -214,6 +214,7 @@ export function installExcel(standIn: ExcelStandIn): void {
     Excel: { run: standIn.run, RangeValueType: { error: "Error" } },
     Office: {
       HostType: { Excel: "Excel" },
+      PlatformType: { Mac: "Mac" },
       context: {
         requirements: {
           isSetSupported: (_: string, version: string) =>

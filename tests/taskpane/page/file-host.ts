@@ -9,14 +9,21 @@ function logbookFile(): Uint8Array {
   return bytes;
 }
 
-/** `kind`: "logbook", or "edited" for a program in which somebody is typing. The rest is the host's. */
+/**
+ * `kind`: "logbook"; "opens" for a program that opens copies and saves none, "opens-none" for one that
+ * fails to; "edited" for one in which somebody is typing. The rest is the host's.
+ */
 export function withFile<H extends Host>(host: H, kind: string): H {
-  const file = kind === "logbook" ? logbookFile() : undefined;
+  const file = kind === "edited" ? undefined : logbookFile();
+  const opensFiles = kind.startsWith("opens");
+  const trouble = kind === "opens" ? undefined : fault("too-large");
   return new Proxy(host, {
     get(target, name) {
       if (name === "fileBytes") return () => Promise.resolve(file ?? fault("being-edited"));
+      if (name === "openFile") return () => Promise.resolve(trouble);
       if (name === "capabilities") {
-        return async () => ({ ...(await target.capabilities()), hasFileBytes: true });
+        const can = { hasFileBytes: true, opensFiles, savesFiles: !opensFiles };
+        return async () => ({ ...(await target.capabilities()), ...can });
       }
       const value: unknown = Reflect.get(target, name, target);
       return typeof value === "function" ? (value.bind(target) as unknown) : value;

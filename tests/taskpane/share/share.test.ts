@@ -1,6 +1,19 @@
 import { describe, expect, it } from "vitest";
-import { fault, type FaultCode, type Host } from "../../../src/sheet/port";
-import { dayOf, faultWords, makeCopy, whatIsOffered } from "../../../src/taskpane/share/make-copy";
+import {
+  type Capabilities,
+  type Fault,
+  fault,
+  type FaultCode,
+  type Host,
+} from "../../../src/sheet/port";
+import {
+  dayOf,
+  faultWords,
+  handOver,
+  makeCopy,
+  notOpenedWords,
+  whatIsOffered,
+} from "../../../src/taskpane/share/make-copy";
 import {
   canMake,
   firstState,
@@ -31,6 +44,8 @@ const made: Made = {
   },
 };
 
+const toSave: ShareAct = { do: "made", made, handed: { how: "to-save" } };
+
 const after = (...acts: readonly ShareAct[]): ShareState => acts.reduce(reduceShare, firstState);
 
 const day = new Date(2026, 4, 4, 23, 59);
@@ -52,21 +67,17 @@ describe("where the making of a copy stands", () => {
 
   it("can make another after one was made, and after one failed", () => {
     const begun = [{ do: "offered" }, { do: "make", kind: "partner" }] as const;
-    expect(canMake(after(...begun, { do: "made", made }))).toBe(true);
+    expect(canMake(after(...begun, toSave))).toBe(true);
     expect(canMake(after(...begun, { do: "failed", sentence: "It failed." }))).toBe(true);
   });
 
   it("hears of a copy only while one is being made", () => {
-    expect(after({ do: "offered" }, { do: "made", made })).toEqual({ at: "ready" });
+    expect(after({ do: "offered" }, toSave)).toEqual({ at: "ready" });
     expect(after({ do: "offered" }, { do: "failed", sentence: "Late." })).toEqual({ at: "ready" });
   });
 
   it("hands a copy out no longer once the workbook has changed, and makes another", () => {
-    const done = [
-      { do: "offered" },
-      { do: "make", kind: "partner" },
-      { do: "made", made },
-    ] as const;
+    const done = [{ do: "offered" }, { do: "make", kind: "partner" }, toSave] as const;
     const changed = after(...done, { do: "changed" });
     expect(changed).toEqual({ at: "changed" });
     expect(canMake(changed)).toBe(true);
@@ -74,15 +85,85 @@ describe("where the making of a copy stands", () => {
   });
 });
 
+/** A program that opens files, or fails to with this; and that saves them, or does not listen. */
+function opening(trouble: Fault | undefined, savesFiles: boolean) {
+  const opened: Uint8Array[] = [];
+  const host: Host = Object.assign(openMemory(), {
+    capabilities: () =>
+      Promise.resolve<Capabilities>({
+        kind: "capabilities",
+        program: "the program",
+        canWrite: true,
+        hasFileBytes: true,
+        opensFiles: true,
+        savesFiles,
+        hasCharts: true,
+      }),
+    openFile: (bytes: Uint8Array) => {
+      opened.push(bytes);
+      return Promise.resolve(trouble);
+    },
+  });
+  return { host, opened };
+}
+
 describe("what is offered", () => {
   it("is a copy where the program hands out its file", async () => {
     expect(await whatIsOffered(host("logbook"))).toEqual({ do: "offered" });
+  });
+
+  it("is nothing where a copy could neither open nor be saved", async () => {
+    const { host: program } = opening(undefined, false);
+    const none = { ...(await program.capabilities()), opensFiles: false } as Capabilities;
+    Object.assign(program, { capabilities: () => Promise.resolve(none) });
+    expect(await whatIsOffered(program)).toMatchObject({ do: "not-offered" });
   });
 
   it("is the way round it where the program does not", async () => {
     const found = await whatIsOffered(openMemory());
     expect(found).toMatchObject({ do: "not-offered" });
     expect("sentence" in found ? found.sentence : "").toContain("npm run share");
+  });
+});
+
+describe("a copy that was made", () => {
+  it("is saved as a file where the program opens none", async () => {
+    expect(await handOver(host("logbook"), made)).toEqual(toSave);
+  });
+
+  it.each([true, false])("opens as a new workbook where it can, its very bytes", async (saves) => {
+    const { host: program, opened } = opening(undefined, saves);
+    expect(await handOver(program, made)).toEqual({
+      do: "made",
+      made,
+      handed: { how: "opened", isSavable: saves },
+    });
+    expect(opened).toEqual([made.bytes]);
+  });
+
+  it("is not said to be made where it did not open and no link would save it", async () => {
+    const { host: program } = opening(fault("too-large"), false);
+    expect(await handOver(program, made)).toEqual({
+      do: "failed",
+      sentence: notOpenedWords(fault("too-large")),
+    });
+  });
+
+  it("can be saved all the same where it did not open, and says why", async () => {
+    const { host: program } = opening(fault("failed"), true);
+    expect(await handOver(program, made)).toEqual({
+      do: "made",
+      made,
+      handed: { how: "to-save", sentence: notOpenedWords(fault("failed")) },
+    });
+  });
+
+  it("is not said to be made where the program does not answer at all", async () => {
+    const { host: program } = opening(undefined, true);
+    const silent = Object.assign(program, {
+      capabilities: () => Promise.resolve(fault("no-answer")),
+    });
+    expect(await handOver(silent, made)).toMatchObject({ do: "failed" });
   });
 });
 
@@ -123,7 +204,10 @@ describe("a copy from the pane", () => {
       "not-offered",
       "failed",
     ];
-    for (const code of codes) expect(faultWords(fault(code))).toMatch(/^.{6,200}$/);
+    for (const code of [...codes, "too-large", "busy"] as const) {
+      expect(faultWords(fault(code))).toMatch(/^.{6,200}$/);
+      expect(notOpenedWords(fault(code))).toMatch(/^.{6,200}$/);
+    }
     expect(faultWords(fault("failed", "The file is damaged."))).toBe("The file is damaged.");
   });
 

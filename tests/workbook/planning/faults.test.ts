@@ -182,6 +182,7 @@ describe("a host that is late", () => {
       write: (label, steps) => (verb === "write" ? never : memory.write(label, steps)),
       watch: (heard) => memory.watch(heard),
       fileBytes: () => memory.fileBytes(),
+      openFile: () => memory.openFile(),
     };
     const outcome = recordTitration(inTime(hanging, patience), fryerLot, confirmed);
     await vi.advanceTimersByTimeAsync(patience * 4);
@@ -230,6 +231,7 @@ describe("functions that do not answer at once", () => {
       capabilities: () => memory.capabilities(),
       watch: (heard) => memory.watch(heard),
       fileBytes: () => memory.fileBytes(),
+      openFile: () => memory.openFile(),
       write: (label, steps) => {
         writes += 1;
         if (writes === 1) left = reads;

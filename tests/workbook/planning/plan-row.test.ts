@@ -28,6 +28,7 @@ const withErrors = (host: MemoryHost): Host => ({
   write: (label, steps) => host.write(label, steps),
   watch: (heard) => host.watch(heard),
   fileBytes: () => host.fileBytes(),
+  openFile: () => host.openFile(),
   read: async (questions) => {
     const found = await host.read(questions);
     if ("code" in found) return found;

@@ -25,6 +25,7 @@ function counted(host: Host): { host: Host; reads: () => number } {
       write: (label, steps) => host.write(label, steps),
       watch: (heard) => host.watch(heard),
       fileBytes: () => host.fileBytes(),
+      openFile: () => host.openFile(new Uint8Array()),
     },
   };
 }
