@@ -38,6 +38,8 @@ export const verdictWords = {
     `The ${count} agree within ${within} mL, each judged on its own mass${useWords}all of them.`,
   /** Behind agreement by the record (F test at 95 %). */
   more: "Today scatters more than usual: only today’s readings are counted in the ±.",
+  agreeToTheDigit: (count: string): string =>
+    `The ${count} agree to the last digit read, each judged on its own mass${useWords}all of them.`,
   slip: (reading: string, times: string, perhaps: string): string =>
     `${reading} mL is about ${times}: was it ${perhaps} mL? Correct it if your notes say so; otherwise titrate again.`,
   divisions: (count: string): string => `${count} divisions`,

@@ -42,7 +42,10 @@ const allowance = (set: ReplicateSet, { allowed }: Judgement): string =>
 function ofAgreement(set: ReplicateSet, places: number): string {
   const count = countWord(set.judged.length);
   const within = range(set.judged);
-  if (set.hasOwnMasses) return words.agreeOnMasses(count, within.toFixed(places));
+  if (set.hasOwnMasses) {
+    const figure = within.toFixed(places);
+    return Number(figure) === 0 ? words.agreeToTheDigit(count) : words.agreeOnMasses(count, figure);
+  }
   if (within.isZero()) {
     const all = set.judged.length === 2 ? words.both : words.all(count);
     return words.equal(all, named(set.readings[0], places));

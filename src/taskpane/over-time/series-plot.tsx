@@ -5,7 +5,7 @@ import { plotWords, seriesPlot } from "./plot";
 
 const width = 320;
 const height = 200;
-const room = { left: 54, right: 240, top: 24, bottom: 166 };
+const room = { left: 62, right: 240, top: 24, bottom: 166 };
 
 const path = line<readonly [number, number]>();
 const dot = symbol(symbolCircle, 36)() ?? "";

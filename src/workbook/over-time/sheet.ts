@@ -102,5 +102,5 @@ export function overTimeSheet(
     rows.push(...section, ...Array.from({ length: whole - section.length }, () => []));
     sections.push({ series, column, chart });
   }
-  return { rows, columnWidths: [12, 10, 16, 12, 12, 12, 18, 26, 16], sections };
+  return { rows, columnWidths: [12, 10, 16, 12, 18, 18, 18, 26, 16], sections };
 }

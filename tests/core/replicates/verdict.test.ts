@@ -112,7 +112,7 @@ describe("the verdict", () => {
           [2.8, 8],
         ]),
       ),
-    ).toBe("The three agree within 0.0 mL, each judged on its own mass: use all of them.");
+    ).toBe("The three agree to the last digit read, each judged on its own mass: use all of them.");
   });
 
   const anySet = fc.tuple(

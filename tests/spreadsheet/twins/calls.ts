@@ -387,6 +387,11 @@ const special: Record<string, Given[][]> = {
       [2.345678912, 2.31, 2.4],
       [1 / 3, 2 / 3, 0.5],
     ].map((readings) => [row(...readings)]),
+    // in exact proportion to their masses, and so nearly that the last digit shows nothing
+    ...[
+      [2, 4, 3],
+      [2, 4, 3.001],
+    ].map((readings) => [column(...readings), undefined, undefined, column(10, 20, 15)]),
     // titres that agree by the record, with blanks that scatter little, more, and too much
     ...[[0.1], [0.1, 0.12], [0.1, 0.26], [0.1, 0.6], ["neutralised"]].flatMap((blanks) =>
       [undefined, column(10, 10.1, 9.9)].map((masses) => [

@@ -71,5 +71,7 @@ describe("the dots of a titration", () => {
     expect(plotWords(dots, 1.5, 0.25)).toBe(
       "Titre 1 1.00; Titre 2 2.00; Titre 3 3.00, omitted; mean 1.50, interval from 1.25 to 1.75, all in % FFA.",
     );
+    // no oil has less than no acid
+    expect(plotWords(dots, 1.5, 2)).toMatch(/interval from 0\.00 to 3\.50/);
   });
 });

@@ -63,7 +63,11 @@ export function verdictText(
   const left = `COUNT(${others.text})`;
 
   const agreeing = onMasses(
-    spoken(words.agreeOnMasses, all, rangeOf(judged.text)),
+    when(
+      `ROUND(MAX(${judged.text})-MIN(${judged.text}),${places})=0`,
+      spoken(words.agreeToTheDigit, all),
+      spoken(words.agreeOnMasses, all, rangeOf(judged.text)),
+    ),
     when(
       areEqual(judged.text),
       spoken(words.equal, when(`${count}=2`, text(words.both), spoken(words.all, all)), first),

@@ -34,6 +34,12 @@ export function stacked<T extends { readonly x: number }>(dots: readonly T[]): S
   return placed;
 }
 
+/** No oil has less than no acid: the interval does not run on below 0. */
+export const intervalOf = (mean: number, halfWidth: number): readonly [number, number] => [
+  Math.max(0, mean - halfWidth),
+  mean + halfWidth,
+];
+
 /**
  * @param width of the drawing, in its own units
  * @param edge room kept free on both sides
@@ -45,7 +51,7 @@ export function dotPlot(
   width: number,
   edge: number,
 ): DotPlot {
-  const ends = halfWidth === undefined ? [] : [mean - halfWidth, mean + halfWidth];
+  const ends = halfWidth === undefined ? [] : intervalOf(mean, halfWidth);
   const all = [mean, ...ends, ...dots.map(({ value }) => value)];
   const [low, high] = [Math.min(...all), Math.max(...all)];
   // equal readings still need an axis of some width

@@ -5,7 +5,7 @@ import { eachAcidValue } from "../../../core/titration/mean-acid-value";
 import { as } from "../../../core/quantity/quantity";
 import { exact } from "../../../core/exact/exact";
 import type { Seen } from "../nudges/nudge";
-import type { Dot } from "./dot-plot";
+import { type Dot, intervalOf } from "./dot-plot";
 import { usedOf } from "../readings";
 import { oneMass } from "../sample";
 import { fixed } from "../../widgets/shown-number";
@@ -35,9 +35,8 @@ export function plotWords(dots: readonly Dot[], mean: number, halfWidth: number 
       ({ name, value, isOmitted }) => `${name} ${fixed(value, 2)}${isOmitted ? ", omitted" : ""}`,
     )
     .join("; ");
+  const [from, to] = intervalOf(mean, halfWidth ?? 0);
   const interval =
-    halfWidth === undefined
-      ? ""
-      : `, interval from ${fixed(mean - halfWidth, 2)} to ${fixed(mean + halfWidth, 2)}`;
+    halfWidth === undefined ? "" : `, interval from ${fixed(from, 2)} to ${fixed(to, 2)}`;
   return `${each}; mean ${fixed(mean, 2)}${interval}, all in % FFA.`;
 }
