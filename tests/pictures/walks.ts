@@ -4,6 +4,7 @@ import { batchScenes, heldBackScenes } from "../taskpane/page/batch-scenes";
 import { logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
+import { recordQuery, recordScenes } from "../taskpane/page/record-scenes";
 import { refusedShareScenes, shareScenes } from "../taskpane/page/share-scenes";
 import { titrantQuery, titrantScenes } from "../taskpane/page/titrant-scenes";
 import { whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
@@ -32,7 +33,11 @@ const build = (...walks: readonly Walk[]): Subject => ({
 });
 
 export const subjects: Readonly<Record<string, Subject>> = {
-  titrate: pane({ at: "", through: scenes }, { at: titrantQuery, through: titrantScenes }),
+  titrate: pane(
+    { at: "", through: scenes },
+    { at: titrantQuery, through: titrantScenes },
+    { at: recordQuery, through: recordScenes },
+  ),
   batch: pane(
     { at: "task=batch&book=sample", through: batchScenes },
     { at: "task=batch&book=sample", through: heldBackScenes },

@@ -1,0 +1,52 @@
+/** The record and the hand behind it, in the titration task in Chromium and by keyboard. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { BenchHand } from "../taskpane/page/bench";
+import { screenFaults } from "../taskpane/page/checks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { recordQuery, recordScenes } from "../taskpane/page/record-scenes";
+import { hasBrowser } from "./browser";
+
+describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("is asked about once, holds a dose back, and gives it at a press that can be taken back", async () => {
+    const { page, complaints } = await chromium.open({}, recordQuery);
+    const hand = new BenchHand(page);
+    const lye = page.getByText(/^Of this lye, for the acid/);
+    await recordScenes(page, async () => {});
+    expect(await hand.hears()).toBe("Do not use it");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Use it all the same" }).waitFor();
+    expect(await lye.count()).toBe(0);
+    await hand.press("Back");
+    await hand.press("Do without it");
+    await page.getByText(/counts as agreement/).waitFor();
+    expect(await hand.hears()).toBe("Use it");
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it.each([
+    [320, "light"],
+    [340, "dark"],
+  ] as const)(
+    "has no accessibility fault, fits and can be touched, at %i px, %s",
+    async (width, colorScheme) => {
+      const viewport = { width, height: 700 };
+      const options = { viewport, colorScheme, reducedMotion: "reduce" } as const;
+      const { page } = await chromium.open(options, recordQuery);
+      const faults: string[] = [];
+      await recordScenes(page, async (name) => {
+        faults.push(...(await screenFaults(page, width)).map((fault) => `${name}: ${fault}`));
+      });
+      expect(faults).toEqual([]);
+      await page.context().close();
+    },
+  );
+});
