@@ -19,7 +19,7 @@ describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () =
     const { page, complaints } = await chromium.open({}, recordQuery);
     const hand = new BenchHand(page);
     const lye = page.getByText(/^Of this lye, for the acid/);
-    await recordScenes(page, async () => {});
+    await recordScenes(page, () => Promise.resolve());
     expect(await hand.hears()).toBe("Do not use it");
     await page.keyboard.press("Enter");
     await page.getByRole("button", { name: "Use it all the same" }).waitFor();
