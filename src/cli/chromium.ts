@@ -1,7 +1,13 @@
-/** Debian's Chromium without a window, and without a call to anybody: this network answers none. */
+/**
+ * Debian's Chromium without a window, and without a call to anybody: this network answers none. Its shell,
+ * which never has a window, draws and runs the same pages and opens one for a quarter of the work.
+ */
+import { existsSync } from "node:fs";
 import { type Browser, chromium } from "playwright-core";
 
-export const executablePath = process.env.CHROMIUM ?? "/usr/bin/chromium";
+const [shell, whole] = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"] as const;
+
+export const executablePath = process.env.CHROMIUM ?? (existsSync(shell) ? shell : whole);
 
 export const launchChromium = (): Promise<Browser> =>
   chromium.launch({

@@ -1,8 +1,8 @@
 /** The logbook task in Chromium: by keyboard alone from a home-made logbook to a report. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
-import { screenFaults } from "../taskpane/page/checks";
 import { chooseFour, logbookScenes, understand } from "../taskpane/page/logbook-scenes";
+import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { oldLogbookKey } from "../adopt/recheck/old-logbook-key";
 import { hasBrowser } from "./browser";
@@ -70,21 +70,7 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
     await page.context().close();
   });
 
-  it.each([
-    [320, "light"],
-    [320, "dark"],
-    [340, "light"],
-  ] as const)("has no fault on any screen at %i pixels, %s", async (width, colorScheme) => {
-    const { page, complaints } = await chromium.open(
-      { viewport: { width, height: 700 }, colorScheme, reducedMotion: "reduce" },
-      old,
-    );
-    const faults: string[] = [];
-    await logbookScenes(page, async (name) => {
-      for (const fault of await screenFaults(page, width)) faults.push(`${name}: ${fault}`);
-    });
-    expect(faults).toEqual([]);
-    expect(complaints).toEqual([]);
-    await page.context().close();
+  it("has no fault on any screen, in every look", async () => {
+    expect(await faultsOnTheWay(chromium, old, logbookScenes)).toEqual([]);
   });
 });

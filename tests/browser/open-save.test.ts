@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Download, Page } from "playwright-core";
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { partsOf } from "../xlsx/files";
 import { root } from "../rules/sources-of";
@@ -66,20 +66,34 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
   let served: Served;
   let opened: OpenPage;
 
+  /** One page for all of them, as for a person: each opens a file of its own, the first the sample. */
   beforeAll(async () => {
     served = await serve();
-  });
-  afterAll(() => served.close());
-  beforeEach(async () => {
     opened = await served.open();
     // heard from now on: Enter is quicker than the first call to listen
     opened.page.on("filechooser", () => undefined);
     await opened.page.goto(served.address);
     await opened.page.waitForSelector("#save:enabled", { timeout: 60_000 });
   });
-  afterEach(async () => {
+  afterAll(() => served.close());
+  afterEach(() => {
     expect(opened.complaints).toEqual([]);
-    await opened.page.context().close();
+  });
+
+  it("saves the sample with its functions as files hold them", async () => {
+    const { page } = opened;
+    await openSheet(page, "Batches");
+    await typeInto(page, at("Batches", "Amount", 1), "200");
+    const { bytes, download } = await save(page);
+    expect(download.suggestedFilename()).toBe("logbook.xlsx");
+    const sheets = Object.entries(partsOf(bytes)).filter(([name]) => name.includes("worksheets/"));
+    expect(sheets.some(([, text]) => text.includes("<f>_xldudf_TITRE_OILMASS("))).toBe(true);
+    expect(sheets.every(([, text]) => !text.includes("<f>TITRE."))).toBe(true);
+    await open(page, asFile("logbook.xlsx", bytes));
+    await openSheet(page, "Batches");
+    await goTo(page, at("Batches", "Oil kg", 1));
+    // By hand: 200 L x 0.915 = 183 kg.
+    await paneSays(page, /^183\.00$/);
   });
 
   it("opens, edits, saves and opens again by keyboard, with every other part as it was", async () => {
@@ -231,20 +245,28 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     expect(cellIn((await save(page)).bytes, "Bob's log, 2026", 1, 1)?.value).toBe(3.25);
   });
 
-  it("saves the sample with its functions as files hold them", async () => {
+  it("keeps nothing of a file once another one is open", { timeout: 180_000 }, async () => {
     const { page } = opened;
-    await openSheet(page, "Batches");
-    await typeInto(page, at("Batches", "Amount", 1), "200");
-    const { bytes, download } = await save(page);
-    expect(download.suggestedFilename()).toBe("logbook.xlsx");
-    const sheets = Object.entries(partsOf(bytes)).filter(([name]) => name.includes("worksheets/"));
-    expect(sheets.some(([, text]) => text.includes("<f>_xldudf_TITRE_OILMASS("))).toBe(true);
-    expect(sheets.every(([, text]) => !text.includes("<f>TITRE."))).toBe(true);
-    await open(page, asFile("logbook.xlsx", bytes));
-    await openSheet(page, "Batches");
-    await goTo(page, at("Batches", "Oil kg", 1));
-    // By hand: 200 L x 0.915 = 183 kg.
-    await paneSays(page, /^183\.00$/);
+    const session = await page.context().newCDPSession(page);
+    const kept = async () => {
+      await session.send("HeapProfiler.collectGarbage");
+      const { nodes, jsEventListeners } = await session.send("Memory.getDOMCounters");
+      const { usedSize } = await session.send("Runtime.getHeapUsage");
+      return { nodes, listeners: jsEventListeners, megabytes: usedSize / 1024 / 1024 };
+    };
+    const round = async () => {
+      await open(page, fixture("charts"));
+      await open(page, fixture("tidy"));
+    };
+    for (let count = 0; count < 2; count += 1) await round();
+    const before = await kept();
+    for (let count = 0; count < 4; count += 1) await round();
+    const after = await kept();
+    // eight files: each once left 21 listeners behind
+    expect(after.listeners - before.listeners).toBeLessThan(8);
+    expect(after.nodes - before.nodes).toBeLessThan(80);
+    // the engine's own code, as it is made quicker, takes up to 0.2 a file; a workbook takes more
+    expect(after.megabytes - before.megabytes).toBeLessThan(4);
   });
 
   it("opens and saves 10,000 rows of 20 columns, and says how far it is", async () => {
@@ -269,29 +291,5 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     expect(cellIn(bytes, "Data", 8999, 2)?.value).toBe(3);
     // By hand: the column is ten times the third one.
     expect(cellIn(bytes, "Data", 8999, 19)?.value).toBe(30);
-  });
-
-  it("keeps nothing of a file once another one is open", { timeout: 180_000 }, async () => {
-    const { page } = opened;
-    const session = await page.context().newCDPSession(page);
-    const kept = async () => {
-      await session.send("HeapProfiler.collectGarbage");
-      const { nodes, jsEventListeners } = await session.send("Memory.getDOMCounters");
-      const { usedSize } = await session.send("Runtime.getHeapUsage");
-      return { nodes, listeners: jsEventListeners, megabytes: usedSize / 1024 / 1024 };
-    };
-    const round = async () => {
-      await open(page, fixture("charts"));
-      await open(page, fixture("tidy"));
-    };
-    for (let count = 0; count < 2; count += 1) await round();
-    const before = await kept();
-    for (let count = 0; count < 4; count += 1) await round();
-    const after = await kept();
-    // eight files: each once left 21 listeners behind
-    expect(after.listeners - before.listeners).toBeLessThan(8);
-    expect(after.nodes - before.nodes).toBeLessThan(80);
-    // the engine's own code, as it is made quicker, takes up to 0.2 a file; a workbook takes more
-    expect(after.megabytes - before.megabytes).toBeLessThan(4);
   });
 });

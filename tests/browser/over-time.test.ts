@@ -1,6 +1,6 @@
 /** The task Over time in Chromium, by keyboard: sentences, charts, and the sheet it makes. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { screenFaults } from "../taskpane/page/checks";
+import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
 import { hasBrowser } from "./browser";
@@ -39,31 +39,13 @@ describe.runIf(hasBrowser)("the task Over time in a browser", () => {
     await page.context().close();
   });
 
-  for (const look of [
-    { width: 320, colorScheme: "light" },
-    { width: 340, colorScheme: "dark" },
-    // a pane of 340 px at 200 % zoom
-    { width: 170, colorScheme: "light" },
-  ] as const) {
-    it(`has no accessibility fault on any screen, fits and can be touched, at ${look.width} px, ${look.colorScheme}`, async () => {
-      const options = {
-        viewport: { width: look.width, height: 700 },
-        colorScheme: look.colorScheme,
-        reducedMotion: "reduce",
-      } as const;
-      const faults: string[] = [];
-      for (const [query, walk] of [
-        [overTimeQuery, overTimeScenes],
-        ["task=over-time", overTimeNothing],
-      ] as const) {
-        const { page } = await chromium.open(options, query);
-        await walk(page, async (name) => {
-          const found = await screenFaults(page, look.width);
-          faults.push(...found.map((fault) => `${name}: ${fault}`));
-        });
-        await page.context().close();
-      }
-      expect(faults).toEqual([]);
-    });
-  }
+  it.each([
+    [overTimeQuery, overTimeScenes],
+    ["task=over-time", overTimeNothing],
+  ] as const)(
+    "has no accessibility fault on any screen, fits and can be touched, in every look: %s",
+    async (query, walk) => {
+      expect(await faultsOnTheWay(chromium, query, walk)).toEqual([]);
+    },
+  );
 });

@@ -1,7 +1,7 @@
 /** The titrants of the logbook in the titration task, in Chromium and by keyboard: offered, taken, kept. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
-import { screenFaults } from "../taskpane/page/checks";
+import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import {
   keepTitrant,
@@ -58,14 +58,7 @@ describe.runIf(hasBrowser)("the titrants on record, in a browser", () => {
     await page.context().close();
   });
 
-  it("have no accessibility fault on any screen at 320 px", async () => {
-    const viewport = { width: 320, height: 700 };
-    const { page } = await chromium.open({ viewport, reducedMotion: "reduce" }, titrantQuery);
-    const faults: string[] = [];
-    await titrantScenes(page, async (name) => {
-      faults.push(...(await screenFaults(page, 320)).map((fault) => `${name}: ${fault}`));
-    });
-    expect(faults).toEqual([]);
-    await page.context().close();
+  it("have no accessibility fault on any screen, in every look", async () => {
+    expect(await faultsOnTheWay(chromium, titrantQuery, titrantScenes)).toEqual([]);
   });
 });

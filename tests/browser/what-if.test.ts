@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Found } from "../../src/sheet/port";
 import { BenchHand } from "../taskpane/page/bench";
-import { screenFaults } from "../taskpane/page/checks";
+import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { fillLye, fillSizes, whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
 import { byHand } from "../workbook/what-if/questions";
@@ -166,35 +166,13 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
     await page.context().close();
   });
 
-  for (const look of [
-    { width: 320, colorScheme: "light" },
-    { width: 340, colorScheme: "dark" },
-    // a pane of 340 px at 200 % zoom
-    { width: 170, colorScheme: "light" },
-  ] as const) {
-    it(`has no accessibility fault on any screen and fits, at ${String(look.width)} px, ${look.colorScheme}`, async () => {
-      const faults: string[] = [];
-      const scenes = [
-        ["task=what-if", whatIfScenes],
-        ["task=what-if&book=sample", whatIfLotScenes],
-      ] as const;
-      for (const [query, walk] of scenes) {
-        const { page, complaints } = await chromium.open(
-          {
-            viewport: { width: look.width, height: 700 },
-            colorScheme: look.colorScheme,
-            reducedMotion: "reduce",
-          },
-          query,
-        );
-        await walk(page, async (name) => {
-          const found = await screenFaults(page, look.width);
-          faults.push(...found.map((fault) => `${name}: ${fault}`));
-        });
-        faults.push(...complaints);
-        await page.context().close();
-      }
-      expect(faults).toEqual([]);
-    });
-  }
+  it.each([
+    ["task=what-if", whatIfScenes],
+    ["task=what-if&book=sample", whatIfLotScenes],
+  ] as const)(
+    "has no accessibility fault on any screen and fits, in every look: %s",
+    async (query, walk) => {
+      expect(await faultsOnTheWay(chromium, query, walk)).toEqual([]);
+    },
+  );
 });

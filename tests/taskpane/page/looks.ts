@@ -1,0 +1,72 @@
+/**
+ * What a task of the pane must look like everywhere: its screens are gone through once, and each of them is
+ * looked at as wide and as dark as a pane may be.
+ */
+import type { Page } from "playwright-core";
+import { screenFaults } from "./checks";
+import type { PaneBrowser } from "./open-page";
+import type { Look } from "./scenes";
+
+const looks = [
+  { width: 320, colorScheme: "light" },
+  { width: 340, colorScheme: "dark" },
+  // a pane of 340 px at 200 % zoom
+  { width: 170, colorScheme: "light" },
+] as const;
+
+const [first] = looks;
+const sizeOf = (width: number) => ({ width, height: 700 });
+
+/** Other colours come with the next drawing or the one after it: waits until some drawings are alike. */
+const settled = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const looks = () => {
+      const shown = [...document.querySelectorAll("body *")].slice(0, 60).map((each) => {
+        const { color, backgroundColor } = getComputedStyle(each);
+        return `${color} ${backgroundColor}`;
+      });
+      return shown.join();
+    };
+    for (let alike = 0, before = ""; alike < 4;) {
+      await new Promise(requestAnimationFrame);
+      const now = looks();
+      alike = now === before ? alike + 1 : 0;
+      before = now;
+    }
+  });
+
+async function faultsInEveryLook(page: Page): Promise<string[]> {
+  const faults: string[] = [];
+  for (const { width, colorScheme } of [...looks.slice(1), first]) {
+    await page.setViewportSize(sizeOf(width));
+    await page.emulateMedia({ colorScheme });
+    await settled(page);
+    const found = await screenFaults(page, width);
+    faults.push(...found.map((fault) => `${String(width)} px, ${colorScheme}: ${fault}`));
+  }
+  return faults;
+}
+
+/** Every fault of every screen of a walk in every look, and what the page itself complained of. */
+export async function faultsOnTheWay(
+  chromium: PaneBrowser,
+  query: string,
+  walk: (page: Page, look: Look) => Promise<void>,
+): Promise<string[]> {
+  const { page, complaints } = await chromium.open(
+    {
+      viewport: sizeOf(first.width),
+      colorScheme: first.colorScheme,
+      reducedMotion: "reduce",
+    },
+    query,
+  );
+  const faults: string[] = [];
+  let screens = 0;
+  await walk(page, async (name) => {
+    screens += 1;
+    faults.push(...(await faultsInEveryLook(page)).map((fault) => `${name}, ${fault}`));
+  });
+  await page.context().close();
+  return screens > 0 ? [...faults, ...complaints] : ["no screen was looked at"];
+}
