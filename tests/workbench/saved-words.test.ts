@@ -26,8 +26,18 @@ describe("what one is told after saving", () => {
     expect(words).toContain("2 formulas got no new result in the file");
     expect(words).toContain("in LibreOffice press Ctrl+Shift+F9");
     expect(words).not.toContain("#NAME?");
-    expect(savedWords("log.xlsx", { ...none, leftAsTheyWere: 1 }, true)).toContain("#NAME?");
+    expect(
+      savedWords("log.xlsx", { ...none, leftAsTheyWere: 1 }, { hasOurs: true, isFirst: false }),
+    ).toContain("#NAME?");
     expect(savedWords("log.xlsx", { ...none, edits: [cell] })).not.toContain("LibreOffice");
+  });
+
+  it("say once how to hand on a workbook that calls functions of the add-in, and of no other", () => {
+    const words = (hasOurs: boolean, isFirst: boolean): string =>
+      savedWords("log.xlsx", { ...none, edits: [cell] }, { hasOurs, isFirst });
+    expect(words(true, true)).toContain("make a partner copy");
+    expect(words(true, false)).not.toContain("partner copy");
+    expect(words(false, true)).not.toContain("partner copy");
   });
 
   it("says that Undo starts afresh when the file has gained something", () => {

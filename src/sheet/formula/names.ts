@@ -13,13 +13,21 @@ export const storedName = (id: string): string => `_xldudf_${namespace}_${id}`;
 
 const shown = new RegExp(`^${namespace}\\.([A-Z][A-Z0-9]*)$`, "i");
 const stored = new RegExp(`^_xldudf_${namespace}_([A-Z][A-Z0-9]*)$`, "i");
-/** Another add-in can make a file hold ours as a link: [2]!_xldudf_... */
+/**
+ * Another add-in can make a file hold ours as a link: [2]!_xldudf_..., or 'C:/Add-ins/X.xla'!_xldudf_...,
+ * in which the mark before the name says whose it is, whatever file the link names.
+ */
 const numberedLink = /^'?\[\d+\]'?!$/;
 
 /** The id of one of our functions from its name, in either spelling and any case: DOSE. */
 export const titreIdOf = (written: string): string | undefined =>
   (shown.exec(written) ?? stored.exec(written))?.[1]?.toUpperCase();
 
-/** The id of the function of ours that a call calls, whether or not there is one of that name. */
-export const titreCallId = (call: Call): string | undefined =>
-  call.link === "" || numberedLink.test(call.link) ? titreIdOf(call.name) : undefined;
+/**
+ * The id of the function of ours that a call calls, whether or not there is one of that name.
+ * @param link what stands before the name, exclamation mark and all; "" for nothing
+ */
+export const linkedId = (link: string, name: string): string | undefined =>
+  link === "" || numberedLink.test(link) ? titreIdOf(name) : stored.exec(name)?.[1]?.toUpperCase();
+
+export const titreCallId = ({ link, name }: Call): string | undefined => linkedId(link, name);

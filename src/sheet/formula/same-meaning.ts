@@ -2,6 +2,7 @@
  * Do two formulas say the same, whatever spelling each is in? A file writes Log[[#This Row],[Lot]] for
  * [@Lot], _xldudf_TITRE_DOSE for TITRE.DOSE, ANCHORARRAY(A1) for A1#; a host other capitals and spaces.
  */
+import { spills } from "../../functions/names";
 import { plainName, titreCallId } from "./names";
 import { sheetOf, targetOf } from "./reference";
 import type { Call, Reference } from "./tree";
@@ -62,11 +63,23 @@ function said(node: Node, table: string): unknown[] {
   }
 }
 
+/** The program shows =@TITRE.DOSE(A1) for a call that a file holds plainly: of one value, it is the same. */
+function withoutSign(node: Node): Node {
+  const of =
+    node.kind === "prefix" && node.operator === "@"
+      ? node.operand
+      : node.kind === "call" && node.link === "" && plainName(node.name) === "SINGLE"
+        ? node.arguments[0]
+        : undefined;
+  const id = of?.kind === "call" ? titreCallId(of) : undefined;
+  return of && id !== undefined && !spills(id) ? of : node;
+}
+
 /** Without recursion, so no depth matters. `table` is the table that both stand in. */
 export function isSameMeaning(one: Node, other: Node, table: string): boolean {
   const waiting: [Node, Node][] = [[one, other]];
   for (let pair = waiting.pop(); pair; pair = waiting.pop()) {
-    const [left, right] = pair;
+    const [left, right] = [withoutSign(pair[0]), withoutSign(pair[1])];
     if (JSON.stringify(said(left, table)) !== JSON.stringify(said(right, table))) return false;
     const parts = partsOf(right);
     if (partsOf(left).length !== parts.length) return false;

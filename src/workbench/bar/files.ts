@@ -27,6 +27,8 @@ export class Files {
   private isBusy = false;
   private tried = 0;
   private isSample = true;
+  /** How to hand on a workbook that calls functions of the add-in was said. */
+  private isToldToShare = false;
   /** Edits are on their way into a file, and in none yet. */
   isWriting = false;
   private session: Session | undefined;
@@ -185,7 +187,9 @@ export class Files {
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
     if (addsToFile(written.edits)) grid.forgetHistory();
     this.settle(now);
-    news.say(savedWords(session.name, written.edits, callsOurs(now)));
+    const hasOurs = callsOurs(now);
+    news.say(savedWords(session.name, written.edits, { hasOurs, isFirst: !this.isToldToShare }));
+    this.isToldToShare ||= hasOurs;
     return true;
   }
 

@@ -33,7 +33,23 @@ export const addsToFile = ({ edits }: Edits): boolean =>
 const noWayBack =
   " What was added to the file cannot be taken out of it again, so Undo starts afresh from here.";
 
-export function savedWords(name: string, given: Edits, hasOurs = false): string {
+/** Said once a visit, of a workbook that calls functions of the add-in. */
+const handOn =
+  " To hand it on to somebody without Titrebook, make a partner copy: other programs show its TITRE cells as saved, or as #NAME?.";
+
+/** What to say of the file itself. */
+export interface Told {
+  /** The workbook calls functions of the add-in. */
+  readonly hasOurs: boolean;
+  /** Nobody was told yet how to hand such a workbook on. */
+  readonly isFirst: boolean;
+}
+
+export function savedWords(
+  name: string,
+  given: Edits,
+  { hasOurs, isFirst }: Told = { hasOurs: false, isFirst: false },
+): string {
   const { edits, leftAsTheyWere, looksLost } = given;
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
   const what =
@@ -44,5 +60,5 @@ export function savedWords(name: string, given: Edits, hasOurs = false): string 
     looksLost === 0
       ? ""
       : ` The format of ${counted(looksLost, "cell")} could not be saved in full.`;
-  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}`;
+  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}${hasOurs && isFirst ? handOn : ""}`;
 }

@@ -5,7 +5,7 @@
  */
 import { isProblem } from "../../core/problem/problem";
 import { namespace } from "../../functions/names";
-import { plainName, titreIdOf } from "../../sheet/formula/names";
+import { linkedId, plainName, titreIdOf } from "../../sheet/formula/names";
 import { joinsReferences } from "../../sheet/formula/operators";
 import { readFormula } from "../../sheet/formula/read";
 import { withBrackets } from "../../sheet/formula/span";
@@ -18,7 +18,6 @@ import { isReadable } from "../../sheet/formula/readable";
 const isMarked = /_xl/i;
 const fileMark = /^_(?:xlfn|xlws|xludf)\./i;
 const nameMark = /^_(?:xlpm|xleta)\./i;
-const numberedLink = /^'?\[\d+\]'?$/;
 
 function shownName(name: string): string {
   const id = titreIdOf(name);
@@ -32,10 +31,9 @@ function unmarked(formula: string): string {
     const [link, mark, name] = tokens.slice(index, index + 3) as (Token | undefined)[];
     return (
       link?.kind === "sheet" &&
-      numberedLink.test(link.text) &&
       mark?.text === "!" &&
       name?.kind === "function" &&
-      titreIdOf(name.text) !== undefined
+      linkedId(`${link.text}!`, name.text) !== undefined
     );
   };
   return tokens

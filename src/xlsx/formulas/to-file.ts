@@ -9,7 +9,7 @@ import { type Formula, readFormula } from "../../sheet/formula/read";
 import { withBrackets } from "../../sheet/formula/span";
 import { type Replacement, splice } from "../../sheet/formula/splice";
 import type { Binary, Call, Expression, Reference } from "../../sheet/formula/tree";
-import { nodesOf } from "../../sheet/formula/walk";
+import { nodesOf, titreCalls } from "../../sheet/formula/walk";
 import { refuse } from "../problem";
 import { isArrayNatured } from "./array-nature";
 import { markedName } from "./later-functions";
@@ -89,6 +89,8 @@ export interface StoredFormula {
   readonly meant: Meant;
   /** It must be written as an array formula to mean what it means in a cell. */
   readonly isArray: boolean;
+  /** It calls functions of ours. */
+  readonly callsUs: boolean;
 }
 
 /**
@@ -107,7 +109,8 @@ export function storedFormula(shown: string, cell: string, table?: string): Stor
   }
   const text = storedText(formula, table);
   const meant = { formula: shown.trimStart().startsWith("=") ? shown : `=${shown}`, table };
-  return { text, meant, isArray: isArrayNatured(formula.tree) };
+  const callsUs = titreCalls(formula.tree).length > 0;
+  return { text, meant, isArray: isArrayNatured(formula.tree), callsUs };
 }
 
 /** Where it does not matter how the formula is worked out: in a name. */

@@ -1,8 +1,9 @@
 /** What one call of edits adds up to, gathered and checked before a single part is changed. */
-import type { Workbook } from "../model";
+import type { Sheet, Workbook } from "../model";
 import { refuse } from "../problem";
 import type { Package } from "../package/package";
-import { readWorkbookPart } from "../read/workbook-part";
+import { type ListedSheet, readWorkbookPart } from "../read/workbook-part";
+import { callsAreArrays } from "./call-form";
 import { type NewName, refuseName } from "./defined-names";
 import { addSheet, refuseSheetName } from "./new-sheet";
 import type { AddIn } from "./pane";
@@ -19,17 +20,24 @@ export class Draft {
   private readonly takenNames: Set<string>;
   private nextSheetId: number;
 
+  private readonly callsAreArrays: boolean;
+
   constructor(readonly opened: Workbook) {
     this.file = opened.file.fresh();
+    this.callsAreArrays = callsAreArrays(opened);
     const { sheets } = readWorkbookPart(this.file);
     for (const [index, listed] of sheets.entries()) {
-      this.sheets.set(folded(listed.name), new SheetDraft(listed, opened.sheets[index]));
+      this.sheets.set(folded(listed.name), this.sheetDraft(listed, opened.sheets[index]));
     }
     this.nextSheetId = Math.max(0, ...sheets.map(({ id }) => id)) + 1;
     this.takenNames = new Set([
       ...opened.names.map(({ name }) => folded(name)),
       ...opened.sheets.flatMap(({ tables }) => tables.map(({ name }) => folded(name))),
     ]);
+  }
+
+  private sheetDraft(listed: ListedSheet, now: Sheet | undefined): SheetDraft {
+    return new SheetDraft(listed, now, this.callsAreArrays);
   }
 
   get workbookPart(): string {
@@ -56,7 +64,7 @@ export class Draft {
     refuseSheetName(name, new Set(this.sheets.keys()));
     const listed = addSheet(this.file, readWorkbookPart(this.file), name, this.nextSheetId);
     this.nextSheetId += 1;
-    this.sheets.set(folded(name), new SheetDraft(listed, undefined));
+    this.sheets.set(folded(name), this.sheetDraft(listed, undefined));
   }
 
   /** A name nothing has yet, neither table nor defined name. */

@@ -1,6 +1,6 @@
 /** One cell's edit made ready for the file: its value checked, its formula as files hold it. */
 import { isOnSheet, named } from "../cell-address";
-import { storedFormula } from "../formulas/to-file";
+import { storedOn } from "./call-form";
 import type { CellValue } from "../model";
 import { refuse } from "../problem";
 import type { Content, Dress } from "./edits";
@@ -76,7 +76,7 @@ export class CellPlanner {
 
   private formula(edit: CellEdit, content: FormulaContent, cell: string): Plan {
     const table = content.formula.includes("[") ? this.sheet.tableAt(edit)?.name : undefined;
-    const { text: formula, meant, isArray } = storedFormula(content.formula, cell, table);
+    const { text: formula, meant, isArray } = storedOn(this.sheet, content.formula, cell, table);
     const result =
       content.result === undefined ? undefined : storedValue(content.result, cell, this.dates);
     const { spilled } = content;

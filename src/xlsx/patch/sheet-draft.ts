@@ -44,6 +44,8 @@ export class SheetDraft {
   constructor(
     readonly listed: ListedSheet,
     readonly now: Sheet | undefined,
+    /** Its file holds calls of ours as array formulas. */
+    readonly callsAreArrays: boolean,
   ) {
     for (const table of now?.tables ?? []) {
       const { name, area, hasTotals } = table;

@@ -67,6 +67,29 @@ describe("two spellings of one formula", () => {
     ).toBe(true);
   });
 
+  it("are the same when the program shows a call of one value with an @, as it does those of a file of ours", () => {
+    expect(isSame(ours.replace("=", "=@"))).toBe(true);
+    expect(
+      isSame(ours.replace("=TITRE.CORRECTED", "=_xlfn.SINGLE(_xldudf_TITRE_CORRECTED") + ")"),
+    ).toBe(true);
+    const inside = "=ROUND(2*TITRE.DOSE(A1),1)";
+    expect(isSameFormula(inside, inside.replace("TITRE", "@TITRE"), "")).toBe(true);
+  });
+
+  it("differ where an @ takes one value of many", () => {
+    expect(isSameFormula("=TITRE.CHECKS()", "=@TITRE.CHECKS()", "")).toBe(false);
+    expect(isSameFormula("=SUM(A1:A3)", "=SUM(@A1:A3)", "")).toBe(false);
+  });
+
+  it("are the same behind a link that another add-in left, whichever it is", () => {
+    const stored = "_xldudf_TITRE_DOSE(A1)";
+    for (const link of ["[2]!", "'C:/Users/a b/X.xla'!", "'https://d.example/[X.xlam]Y'!"]) {
+      expect(isSameFormula("=TITRE.DOSE(A1)", `=${link}${stored}`, ""), link).toBe(true);
+    }
+    // A function of that name in another workbook is not ours: no mark says so.
+    expect(isSameFormula("=TITRE.DOSE(A1)", "='C:/X.xla'!TITRE.DOSE(A1)", "")).toBe(false);
+  });
+
   it("differ when a reference, a function or a text differs", () => {
     expect(isSame(ours.replace("B2", "B3"))).toBe(false);
     expect(isSame(ours.replace("CORRECTED", "EACHACIDVALUE"))).toBe(false);

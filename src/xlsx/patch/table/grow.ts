@@ -1,7 +1,7 @@
 /** Columns and rows added to a table, where nothing else stands. */
 import { areaName } from "../../../sheet/cell-name";
 import { isOnSheet, named, overlaps } from "../../cell-address";
-import { storedFormula } from "../../formulas/to-file";
+import { storedOn } from "../call-form";
 import type { Area } from "../../../sheet/area";
 import { refuse, type TableTrouble } from "../../problem";
 import type { TableDraft } from "../sheet-draft";
@@ -86,7 +86,7 @@ export function addColumn(table: TableDraft, edit: AddColumn, planner: CellPlann
   refuseOccupied(table, { ...area, column, columns: 1 });
   const cell = named(sheet.name, area.row + 1, column);
   if (edit.formula !== undefined) {
-    const formula = storedFormula(edit.formula, cell, table.name);
+    const formula = storedOn(sheet, edit.formula, cell, table.name);
     table.formulas.set(edit.heading.toLowerCase(), formula);
   }
   table.area = { ...area, columns: area.columns + 1 };
@@ -108,7 +108,7 @@ export function takeFormulas(
 ): void {
   const cell = named(table.sheet.name, table.area.row, table.area.column);
   for (const [heading, formula] of Object.entries(formulas ?? {})) {
-    table.formulas.set(heading.toLowerCase(), storedFormula(formula, cell, table.name));
+    table.formulas.set(heading.toLowerCase(), storedOn(table.sheet, formula, cell, table.name));
   }
 }
 
