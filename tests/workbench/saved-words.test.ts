@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { savedWords } from "../../src/workbench/bar/saved-words";
+import { savedWords, wordsOfVisit } from "../../src/workbench/bar/saved-words";
 
 const none = { edits: [], leftAsTheyWere: 0, looksLost: 0 };
 const cell = {
@@ -26,18 +26,17 @@ describe("what one is told after saving", () => {
     expect(words).toContain("2 formulas got no new result in the file");
     expect(words).toContain("in LibreOffice press Ctrl+Shift+F9");
     expect(words).not.toContain("#NAME?");
-    expect(
-      savedWords("log.xlsx", { ...none, leftAsTheyWere: 1 }, { hasOurs: true, isFirst: false }),
-    ).toContain("#NAME?");
+    expect(savedWords("log.xlsx", { ...none, leftAsTheyWere: 1 }, true)).toContain("#NAME?");
     expect(savedWords("log.xlsx", { ...none, edits: [cell] })).not.toContain("LibreOffice");
   });
 
   it("say once how to hand on a workbook that calls functions of the add-in, and of no other", () => {
-    const words = (hasOurs: boolean, isFirst: boolean): string =>
-      savedWords("log.xlsx", { ...none, edits: [cell] }, { hasOurs, isFirst });
-    expect(words(true, true)).toContain("make a partner copy");
-    expect(words(true, false)).not.toContain("partner copy");
-    expect(words(false, true)).not.toContain("partner copy");
+    const words = wordsOfVisit();
+    const save = (hasOurs: boolean): string =>
+      words("log.xlsx", { ...none, edits: [cell] }, hasOurs);
+    expect(save(false)).not.toContain("partner copy");
+    expect(save(true)).toContain("make a partner copy");
+    expect(save(true)).not.toContain("partner copy");
   });
 
   it("says that Undo starts afresh when the file has gained something", () => {

@@ -19,7 +19,7 @@ import { affectedIn } from "./held-list";
 import { openedWords } from "./opened-words";
 import type { News } from "./news";
 import { demonstration, sampleFile } from "./sample-file";
-import { addsToFile, callsOurs, savedWords } from "./saved-words";
+import { addsToFile, callsOurs, wordsOfVisit } from "./saved-words";
 import { untouched } from "./untouched";
 
 export class Files {
@@ -27,8 +27,7 @@ export class Files {
   private isBusy = false;
   private tried = 0;
   private isSample = true;
-  /** How to hand on a workbook that calls functions of the add-in was said. */
-  private isToldToShare = false;
+  private readonly savedWords = wordsOfVisit();
   /** Edits are on their way into a file, and in none yet. */
   isWriting = false;
   private session: Session | undefined;
@@ -187,9 +186,7 @@ export class Files {
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
     if (addsToFile(written.edits)) grid.forgetHistory();
     this.settle(now);
-    const hasOurs = callsOurs(now);
-    news.say(savedWords(session.name, written.edits, { hasOurs, isFirst: !this.isToldToShare }));
-    this.isToldToShare ||= hasOurs;
+    news.say(this.savedWords(session.name, written.edits, callsOurs(now)));
     return true;
   }
 

@@ -37,18 +37,11 @@ const noWayBack =
 const handOn =
   " To hand it on to somebody without Titrebook, make a partner copy: other programs show its TITRE cells as saved, or as #NAME?.";
 
-/** What to say of the file itself. */
-export interface Told {
-  /** The workbook calls functions of the add-in. */
-  readonly hasOurs: boolean;
-  /** Nobody was told yet how to hand such a workbook on. */
-  readonly isFirst: boolean;
-}
-
 export function savedWords(
   name: string,
   given: Edits,
-  { hasOurs, isFirst }: Told = { hasOurs: false, isFirst: false },
+  hasOurs = false,
+  isToldToHandOn = true,
 ): string {
   const { edits, leftAsTheyWere, looksLost } = given;
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
@@ -60,5 +53,15 @@ export function savedWords(
     looksLost === 0
       ? ""
       : ` The format of ${counted(looksLost, "cell")} could not be saved in full.`;
-  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}${hasOurs && isFirst ? handOn : ""}`;
+  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}${hasOurs && !isToldToHandOn ? handOn : ""}`;
+}
+
+/** The same, in the order of a visit's saves. @param hasOurs the workbook calls functions of the add-in */
+export function wordsOfVisit(): (name: string, given: Edits, hasOurs: boolean) => string {
+  let isTold = false;
+  return (name, given, hasOurs) => {
+    const words = savedWords(name, given, hasOurs, isTold);
+    isTold ||= hasOurs;
+    return words;
+  };
 }
