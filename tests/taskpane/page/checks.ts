@@ -11,18 +11,37 @@ type AxeWindow = Window & {
   };
 };
 
+const ofColours = ["color-contrast", "link-in-text-block"];
+
+/** Every rule; those of colours, where nothing else is new; the others, where the colours are as before. */
+export type Rules = "all" | "colours" | "but colours";
+
+const rulesOf: Record<Rules, object> = {
+  all: {},
+  colours: { runOnly: { type: "rule", values: ofColours } },
+  "but colours": { rules: Object.fromEntries(ofColours.map((id) => [id, { enabled: false }])) },
+};
+
 /**
  * Each accessibility fault that axe finds, with the first element that has it.
  * @param exclude selectors of what is not looked at: a canvas
  */
-export async function violations(page: Page, exclude: string[] = []): Promise<string[]> {
+export async function violations(
+  page: Page,
+  exclude: string[] = [],
+  rules: Rules = "all",
+): Promise<string[]> {
   // not as a script of the page, which may load none but its own; once, it is large
   const isThere = await page.evaluate(() => "axe" in window);
   if (!isThere) await page.evaluate(axe.source);
-  const found = await page.evaluate((left) => {
-    const about = left.length > 0 ? { exclude: left } : document;
-    return (window as unknown as AxeWindow).axe.run(about, { resultTypes: ["violations"] });
-  }, exclude);
+  const found = await page.evaluate(
+    ([left, only]) => {
+      const about = left.length > 0 ? { exclude: left } : document;
+      const options = { ...only, resultTypes: ["violations"] };
+      return (window as unknown as AxeWindow).axe.run(about, options);
+    },
+    [exclude, rulesOf[rules]] as const,
+  );
   return found.violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ""}`);
 }
 
@@ -64,10 +83,14 @@ function focusIsLost(): string[] {
 }
 
 /** Each fault of what is on screen, in words. */
-export async function screenFaults(page: Page, width: number): Promise<string[]> {
+export async function screenFaults(
+  page: Page,
+  width: number,
+  rules: Rules = "all",
+): Promise<string[]> {
   const wide = await page.evaluate(() => document.documentElement.scrollWidth);
   return [
-    ...(await violations(page)),
+    ...(await violations(page, [], rules)),
     ...(wide > width ? [`${wide} px wide`] : []),
     ...(await page.evaluate(tooSmall)),
     ...(await page.evaluate(namedTwice)),

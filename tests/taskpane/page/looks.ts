@@ -8,10 +8,10 @@ import type { PaneBrowser } from "./open-page";
 import type { Look } from "./scenes";
 
 const looks = [
-  { width: 320, colorScheme: "light" },
-  { width: 340, colorScheme: "dark" },
+  { width: 320, colorScheme: "light", rules: "all" },
+  { width: 340, colorScheme: "dark", rules: "colours" },
   // a pane of 340 px at 200 % zoom
-  { width: 170, colorScheme: "light" },
+  { width: 170, colorScheme: "light", rules: "but colours" },
 ] as const;
 
 const [first] = looks;
@@ -35,13 +35,14 @@ const settled = (page: Page): Promise<void> =>
     }
   });
 
-async function faultsInEveryLook(page: Page): Promise<string[]> {
+/** Every fault of what is on screen, in every look; the first look is there again afterwards. */
+export async function faultsInEveryLook(page: Page): Promise<string[]> {
   const faults: string[] = [];
-  for (const { width, colorScheme } of [...looks.slice(1), first]) {
+  for (const { width, colorScheme, rules } of [...looks.slice(1), first]) {
     await page.setViewportSize(sizeOf(width));
     await page.emulateMedia({ colorScheme });
     await settled(page);
-    const found = await screenFaults(page, width);
+    const found = await screenFaults(page, width, rules);
     faults.push(...found.map((fault) => `${String(width)} px, ${colorScheme}: ${fault}`));
   }
   return faults;
