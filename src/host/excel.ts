@@ -58,6 +58,7 @@ export class ExcelHost implements Host {
       const handlers = [
         workbook.onSelectionChanged.add(hear("selection")),
         workbook.worksheets.onChanged.add(hear("change")),
+        workbook.worksheets.onCalculated.add(hear("calculation")),
       ];
       await context.sync();
       return { context, handlers };

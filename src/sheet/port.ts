@@ -25,6 +25,8 @@ export type Question =
   | { readonly ask: "cells"; readonly block: Block }
   /** What the cells of a block show, without formulas and formats. */
   | { readonly ask: "values"; readonly block: Block }
+  /** The cells of a sheet whose formulas show errors. */
+  | { readonly ask: "errors"; readonly sheet: string }
   /** A table by name, in any case. */
   | { readonly ask: "table"; readonly name: string }
   /** Every sheet of the workbook. */
@@ -92,14 +94,21 @@ export interface Nothing {
   readonly kind: "nothing";
 }
 
-export type Found = Cells | Values | Table | Sheets | Names | Nothing;
+/** Blocks of cells, none when there are no such cells. */
+export interface Areas {
+  readonly kind: "areas";
+  readonly blocks: readonly Block[];
+}
+
+export type Found = Cells | Values | Areas | Table | Sheets | Names | Nothing;
 
 export interface Event {
   /**
-   * Another cell is selected; some cell holds something else; or another workbook stands where one stood,
+   * Another cell is selected; some cell holds something else; results were worked out, which is not told
+   * of everywhere; or another workbook stands where one stood,
    * which is told of as a change as well.
    */
-  readonly event: "selection" | "change" | "workbook";
+  readonly event: "selection" | "change" | "calculation" | "workbook";
 }
 
 export interface Host {

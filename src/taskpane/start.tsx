@@ -3,11 +3,13 @@ import "./pane.css";
 import { useEffect, useMemo, useState } from "react";
 import { createRoot } from "react-dom/client";
 import { excelHost } from "../host/excel";
+import { paneShowing } from "../host/excel/showing";
 import { surroundings } from "../host/excel/surroundings";
 import type { Host } from "../sheet/port";
+import { resting } from "../sheet/port/resting";
 import { browserDrafts } from "./titrate/drafts/in-browser";
 import { browserMemory } from "./drafts/task-memory";
-import { readSelection } from "./explain/read-selection";
+import { followSelection } from "./explain/follow-selection";
 import type { ShownCell } from "./explain/shown-cell";
 import { HealingNotice } from "./healing/healing-notice";
 import { Pane } from "./pane";
@@ -17,17 +19,7 @@ const patience = 8000;
 
 function Live({ host }: { host: Host }) {
   const [cell, setCell] = useState<ShownCell | undefined>();
-  useEffect(() => {
-    let latest = 0;
-    const follow = async (): Promise<void> => {
-      const turn = ++latest;
-      const read = await readSelection(host);
-      // a slow answer about an earlier cell must not replace a later one
-      if (turn === latest) setCell(read);
-    };
-    void follow();
-    return host.watch(() => void follow());
-  }, [host]);
+  useEffect(() => followSelection(host, setCell), [host]);
   const bench = useMemo(() => {
     const { partition, locale } = surroundings();
     const drafts = browserDrafts(partition, Date.now);
@@ -39,7 +31,8 @@ function Live({ host }: { host: Host }) {
 const root = createRoot(document.getElementById("pane") ?? document.body);
 root.render(<p>Waiting for the spreadsheet program.</p>);
 
-const host = await excelHost(patience);
+const answering = await excelHost(patience);
+const host = answering && resting(answering, paneShowing(document));
 root.render(
   host ? (
     <Live host={host} />

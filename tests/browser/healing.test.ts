@@ -69,6 +69,16 @@ describe.runIf(hasBrowser)("the notice of cells that wait", () => {
     await page.getByRole("button", { name: "Ask again" }).waitFor();
   });
 
+  it("goes by itself once the cells answer without it", async () => {
+    const page = await open("?after=9");
+    await page.getByRole("button", { name: "Ask again" }).waitFor();
+    await page.evaluate(() => {
+      (window as unknown as { answer(): void }).answer();
+    });
+    await page.getByLabel("Cells that wait").waitFor({ state: "detached", timeout: 20_000 });
+    expect(await writes(page)).toBe(0);
+  });
+
   it("stays away where every cell answers", async () => {
     const page = await open("?after=0");
     await page.waitForTimeout(600);

@@ -44,6 +44,25 @@ export function readingContract(opening: Opening): void {
     expect(none).toEqual({ kind: "nothing" });
   });
 
+  it("finds the formulas that show errors, and nothing else", async () => {
+    const { host } = await opening(bookOf([["#N/A", "=1/0", 3], [null, "=A2/0"], ["=1+1"]]));
+    const [found, none, missing] = await read(
+      host,
+      { ask: "errors", sheet: "Log" },
+      { ask: "errors", sheet: "Other sheet" },
+      { ask: "errors", sheet: "No such sheet" },
+    );
+    const cells = (found?.kind === "areas" ? found.blocks : []).flatMap(({ row, column, rows }) =>
+      Array.from({ length: rows }, (_, down) => [row + down, column]),
+    );
+    expect(cells).toEqual([
+      [0, 1],
+      [1, 1],
+    ]);
+    expect(none).toEqual({ kind: "areas", blocks: [] });
+    expect(missing).toEqual({ kind: "nothing" });
+  });
+
   it("answers in the order asked, and says where there is nothing", async () => {
     const { host } = await opening(logbook);
     const found = await read(

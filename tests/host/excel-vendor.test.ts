@@ -107,6 +107,7 @@ describe("every step and every question of the host", () => {
   const questions: Record<Question["ask"], Question> = {
     cells: { ask: "cells", block: at },
     values: { ask: "values", block: at },
+    errors: { ask: "errors", sheet: "Log" },
     table: { ask: "table", name: "Log" },
     sheets: { ask: "sheets" },
     names: { ask: "names" },

@@ -249,6 +249,19 @@ describe("writing to the spreadsheet program", () => {
     }
   });
 
+  it("tells when results were worked out, until it is told to stop", async () => {
+    const standIn = opening();
+    const heard: string[] = [];
+    const stop = new ExcelHost().watch(({ event }) => heard.push(event));
+    await new ExcelHost().write("Test", [put(cell(1, 0), "changed")]);
+    expect(heard).toEqual(["change", "calculation"]);
+    stop();
+    await new ExcelHost().read([{ ask: "sheets" }]);
+    await new ExcelHost().write("Test", [put(cell(1, 0), "again")]);
+    expect(heard).toHaveLength(2);
+    expect(standIn.misuses).toEqual([]);
+  });
+
   it("knows a workbook that takes no changes", async () => {
     opening().model.book.isReadOnly = true;
     expect(await new ExcelHost().capabilities()).toMatchObject({ canWrite: false });

@@ -54,7 +54,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/weigh-out": "weigh-out-record",
     "src/workbook/what-if": "doses format names one-formula question",
   }),
-  "src/host/excel": files({ "src/host": "excel", "src/host/excel": "surroundings" }),
+  "src/host/excel": files({ "src/host": "excel", "src/host/excel": "surroundings showing" }),
   "src/host/workbench": files({
     "src/host": "workbench",
     "src/host/workbench": "file-facts one-change",

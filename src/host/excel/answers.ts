@@ -2,90 +2,11 @@
  * Questions to the spreadsheet program. Each is asked in two rounds, since what an object holds may be
  * loaded only once it is known to exist; every round is one sync for all questions that fit one answer.
  */
-import type { Block, CellContent, Cells, Found, Question, Values } from "../../sheet/port";
+import type { Found, Question } from "../../sheet/port";
+import { askBlock, askCells, askErrors, askValues, nothing, type Round } from "./ask-cells";
 import { halves, inPieces, type Piece, putTogether } from "./pieces";
+import { blockOf, place } from "./ranges";
 import { codeOf } from "./run";
-
-/** What to load next, or the answer. */
-type Round = () => Round | Found;
-
-const place = "rowIndex,columnIndex,rowCount,columnCount";
-const nothing: Found = { kind: "nothing" };
-
-export const rangeOf = (context: Excel.RequestContext, block: Block): Excel.Range =>
-  context.workbook.worksheets
-    .getItem(block.sheet)
-    .getRangeByIndexes(block.row, block.column, block.rows, block.columns);
-
-const blockOf = (sheet: string, range: Excel.Range): Block => ({
-  sheet,
-  row: range.rowIndex,
-  column: range.columnIndex,
-  rows: range.rowCount,
-  columns: range.columnCount,
-});
-
-const contentsOf = (range: Excel.Range): CellContent[][] =>
-  (range.values as CellContent[][]).map((row, r) =>
-    row.map((value, c) =>
-      range.valueTypes[r]?.[c] === Excel.RangeValueType.error ? { error: String(value) } : value,
-    ),
-  );
-
-/** Formulas come back as values where there are none, so a formula is what differs from its value. */
-function cellsOf(sheet: string, range: Excel.Range): Cells {
-  const contents = contentsOf(range);
-  const formulas = (range.formulas as unknown[][]).map((row, r) =>
-    row.map((formula, c) =>
-      typeof formula === "string" && formula.startsWith("=") && formula !== contents[r]?.[c]
-        ? formula
-        : "",
-    ),
-  );
-  return {
-    kind: "cells",
-    block: blockOf(sheet, range),
-    values: contents,
-    formulas,
-    formats: range.numberFormat as string[][],
-  };
-}
-
-function askCells(range: Excel.Range): Round {
-  range.load(`${place},values,formulas,valueTypes,numberFormat`);
-  range.worksheet.load("name");
-  return () => cellsOf(range.worksheet.name, range);
-}
-
-const looksLikeError = (value: unknown): boolean =>
-  typeof value === "string" && value.startsWith("#");
-
-/** Which of the values are errors is asked only where one looks like it: a text of its own for each cell. */
-function askValues(range: Excel.Range): Round {
-  range.load(`${place},values`);
-  range.worksheet.load("name");
-  return () => {
-    const block = blockOf(range.worksheet.name, range);
-    const values = (): Values => ({ kind: "values", block, values: contentsOf(range) });
-    if (!range.values.flat().some(looksLikeError)) {
-      return { kind: "values", block, values: range.values as CellContent[][] };
-    }
-    range.load("valueTypes");
-    return values;
-  };
-}
-
-function askBlock(
-  { workbook }: Excel.RequestContext,
-  block: Block,
-  asking: (range: Excel.Range) => Round,
-): Round {
-  const sheet = workbook.worksheets.getItemOrNullObject(block.sheet);
-  return () =>
-    sheet.isNullObject
-      ? nothing
-      : asking(sheet.getRangeByIndexes(block.row, block.column, block.rows, block.columns));
-}
 
 function askTable(table: Excel.Table): Round {
   table.load("name,showTotals");
@@ -149,6 +70,8 @@ function ask(context: Excel.RequestContext, question: Question): Round {
       return askBlock(context, question.block, askCells);
     case "values":
       return askBlock(context, question.block, askValues);
+    case "errors":
+      return askErrors(context, question.sheet);
     case "table":
       return askTable(workbook.tables.getItemOrNullObject(question.name));
     case "sheets":

@@ -1,6 +1,6 @@
 /** A block of cells as the spreadsheet program's own calls: as few as say it. */
 import type { Block, Content, Style } from "../../sheet/port";
-import { rangeOf } from "./answers";
+import { rangeOf } from "./ranges";
 
 /** The look of each style: ink, ground, bold. */
 const looks: Record<Style, { color: string; fill?: string; bold?: boolean; size?: number }> = {

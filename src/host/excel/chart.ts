@@ -3,7 +3,7 @@
  * program takes headings that are numbers for figures.
  */
 import type { Chart } from "../../sheet/port";
-import { rangeOf } from "./answers";
+import { rangeOf } from "./ranges";
 
 interface Title {
   text: string;

@@ -1,6 +1,6 @@
 /** Steps as the spreadsheet program's own calls. Nothing is read here, and nothing decided. */
 import type { Decoration, Step } from "../../sheet/port";
-import { rangeOf } from "./answers";
+import { rangeOf } from "./ranges";
 import { setCells } from "./cells";
 import { addChart } from "./chart";
 

@@ -108,6 +108,20 @@ function usedBlock(cells: WorkbookCells, name: string): Block | undefined {
   return used && blockOf(name, used);
 }
 
+/** Each cell a block of its own. */
+function errorsOn(cells: WorkbookCells, sheet: string): Found {
+  if (!cells.names.sheet(sheet)) return nothing;
+  const used = usedBlock(cells, sheet);
+  const places = used ? each(used, (place) => place).flat() : [];
+  const isError = (place: (typeof places)[number]): boolean =>
+    cells.formula(place) !== "" &&
+    typeof content(cells, place.sheet, place.row, place.column) === "object";
+  return {
+    kind: "areas",
+    blocks: places.filter(isError).map((place) => ({ ...place, rows: 1, columns: 1 })),
+  };
+}
+
 export function answer(
   injector: Injector,
   cells: WorkbookCells,
@@ -120,6 +134,8 @@ export function answer(
       return cellsIn(cells, question.block);
     case "values":
       return valuesIn(cells, question.block);
+    case "errors":
+      return errorsOn(cells, question.sheet);
     case "table":
       return tableAnswer(injector, cells, question.name, facts);
     case "sheets":

@@ -2,7 +2,7 @@
 import "../widgets/widgets.css";
 import "./healing.css";
 import { Button } from "@fluentui/react-components";
-import { useEffect, useState } from "react";
+import { useCallback, useEffect, useState } from "react";
 import { type Host, isFault } from "../../sheet/port";
 import { heal } from "../../workbook/healing/heal";
 import { type Search, searchUnanswered } from "../../workbook/healing/search";
@@ -18,6 +18,9 @@ const looksAt = [1500, 6000];
 
 /** Milliseconds the program may take to work out what was written again. */
 const workedOutAfter = 1500;
+
+/** Milliseconds after a recalculation at which is looked again, while cells wait. */
+const looksAgainAfter = 1000;
 
 const pause = (milliseconds: number): Promise<void> =>
   new Promise((resolve) => {
@@ -41,12 +44,18 @@ export function HealingNotice({ host, delays = looksAt }: { host: Host; delays?:
   const [shown, setShown] = useState<Shown | undefined>();
   const [isAsking, setAsking] = useState(false);
 
+  const isWaiting = shown !== undefined && (shown.canAsk || shown.causes.length > 0);
+  const look = useCallback(async (): Promise<Shown | undefined | "not known"> => {
+    const found = await searchUnanswered(host);
+    return isFault(found) ? "not known" : shownOf(found);
+  }, [host]);
+
   useEffect(() => {
     let isHere = true;
     const timers = delays.map((delay) =>
       setTimeout(() => {
-        void searchUnanswered(host).then((found) => {
-          if (isHere && !isFault(found)) setShown(shownOf(found));
+        void look().then((found) => {
+          if (isHere && found !== "not known") setShown(found);
         });
       }, delay),
     );
@@ -54,7 +63,28 @@ export function HealingNotice({ host, delays = looksAt }: { host: Host; delays?:
       isHere = false;
       timers.forEach(clearTimeout);
     };
-  }, [host, delays]);
+  }, [look, delays]);
+
+  // what is said here goes once the cells answer, whatever made them
+  useEffect(() => {
+    if (!isWaiting || isAsking) return undefined;
+    let isHere = true;
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const stop = host.watch(({ event }) => {
+      if (event === "selection") return;
+      clearTimeout(timer);
+      timer = setTimeout(() => {
+        void look().then((found) => {
+          if (isHere && found === undefined) setShown(undefined);
+        });
+      }, looksAgainAfter);
+    });
+    return () => {
+      isHere = false;
+      clearTimeout(timer);
+      stop();
+    };
+  }, [host, isWaiting, isAsking, look]);
 
   if (!shown) return null;
 

@@ -48,7 +48,7 @@ export function useRead<Found>(
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const stop = host.watch(({ event }) => {
-      if (event !== "change") return;
+      if (event !== "change" && event !== "calculation") return;
       clearTimeout(timer);
       timer = setTimeout(() => {
         setTurn((count) => count + 1);

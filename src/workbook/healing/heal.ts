@@ -6,9 +6,14 @@ import type { Unanswered } from "./unanswered";
 /** More tries than this never helped anybody. */
 export const mostTries = 3;
 
+/** More cells than this are asked at the next press: the program is not kept busy for minutes. */
+export const mostAtOnce = 5_000;
+
 export interface Healing {
-  /** How many cells waited at first, those that may not be written left out. */
+  /** How many cells were asked. */
   readonly asked: number;
+  /** How many more there were to ask. */
+  readonly later: number;
   /** What still waits. */
   readonly left: Search;
   readonly tries: number;
@@ -49,16 +54,18 @@ function stepsFor(cells: readonly Unanswered[]): Step[] {
 export async function heal(host: Host, pause: () => Promise<void>): Promise<Healing | Fault> {
   let left = await searchUnanswered(host);
   if (isFault(left)) return left;
-  const asked = left.mendable.length;
+  const asked = Math.min(left.mendable.length, mostAtOnce);
+  const later = left.mendable.length - asked;
   let tries = 0;
-  while (left.mendable.length > 0 && tries < mostTries) {
+  while (left.mendable.length > later && tries < mostTries) {
     tries += 1;
-    const stopped = await host.write("Ask Titrebook again", stepsFor(left.mendable));
+    const now = left.mendable.slice(0, mostAtOnce);
+    const stopped = await host.write("Ask Titrebook again", stepsFor(now));
     if (isFault(stopped)) return stopped;
     await pause();
     const found = await searchUnanswered(host);
     if (isFault(found)) return found;
     left = found;
   }
-  return { asked, left, tries };
+  return { asked, later, left, tries };
 }

@@ -7,6 +7,7 @@ import {
   type Host,
   isFault,
   type Question,
+  type Sheet,
   type Table,
 } from "../../sheet/port";
 import { isSameFormula } from "../../sheet/formula/same-formula";
@@ -118,23 +119,61 @@ async function asFoundList<T>(found: Promise<T[] | Fault>): Promise<T[]> {
   return isFault(list) ? [] : list;
 }
 
+/** What must be looked at: the errors the program finds by itself; where it finds none so, all cells. */
+async function toLookAt(host: Host, sheet: Sheet): Promise<readonly Block[]> {
+  if (!sheet.used) return [];
+  // on a protected sheet the program does not search
+  const found = sheet.isProtected
+    ? []
+    : await asFoundList(ask(host, [{ ask: "errors", sheet: sheet.name }], "areas"));
+  const [areas] = found;
+  return areas ? areas.blocks : [sheet.used];
+}
+
+/** Pieces in groups that are asked for at once. */
+function together(pieces: readonly Block[]): Block[][] {
+  const groups: Block[][] = [];
+  let cells = Infinity;
+  for (const piece of pieces) {
+    const more = piece.rows * piece.columns;
+    if (cells + more > cellsAtOnce) {
+      groups.push([]);
+      cells = 0;
+    }
+    groups.at(-1)?.push(piece);
+    cells += more;
+  }
+  return groups;
+}
+
+interface Looked {
+  readonly cells: readonly Unanswered[];
+  readonly isWhole: boolean;
+}
+
+async function lookThrough(host: Host, sheets: readonly Sheet[]): Promise<Looked | Fault> {
+  const blocks: Block[] = [];
+  for (const sheet of sheets) blocks.push(...(await toLookAt(host, sheet)));
+  const cells: Unanswered[] = [];
+  let looked = 0;
+  for (const group of together(blocks.flatMap(piecesOf))) {
+    looked += group.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
+    if (looked > mostCells) return { cells, isWhole: false };
+    const questions = group.map((block): Question => ({ ask: "cells", block }));
+    const read = await ask(host, questions, "cells");
+    if (isFault(read)) return read;
+    for (const each of read) cells.push(...unansweredIn(each));
+  }
+  return { cells, isWhole: true };
+}
+
 export async function searchUnanswered(host: Host): Promise<Search | Fault> {
   const book = await ask(host, [{ ask: "sheets" }], "sheets");
   if (isFault(book)) return book;
   const sheets = book[0]?.sheets ?? [];
-  const cells: Unanswered[] = [];
-  let looked = 0;
-  let isWhole = true;
-  for (const piece of sheets.flatMap(({ used }) => (used ? piecesOf(used) : []))) {
-    looked += piece.rows * piece.columns;
-    if (looked > mostCells) {
-      isWhole = false;
-      break;
-    }
-    const read = await ask(host, [{ ask: "cells", block: piece }], "cells");
-    if (isFault(read)) return read;
-    cells.push(...read.flatMap(unansweredIn));
-  }
+  const looked = await lookThrough(host, sheets);
+  if (isFault(looked)) return looked;
+  const { cells, isWhole } = looked;
   const isLocked = ({ block }: Unanswered): boolean =>
     sheets.some(({ name, isProtected }) => isProtected && name === block.sheet);
   const open = cells.filter((cell) => !isLocked(cell));

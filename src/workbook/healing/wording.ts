@@ -33,8 +33,11 @@ export function foundSentence(search: Search): string | undefined {
   return `${cellCount(all.length)} with TITRE functions ${shows} #NAME?, first ${firstOf(all)}. They were worked out before Titrebook was loaded; writing the same formula again puts that right.`;
 }
 
-export function healedSentence({ asked, left, tries }: Healing): string {
-  const still = left.mendable.length;
+export function healedSentence({ asked, later, left, tries }: Healing): string {
+  const still = Math.max(0, left.mendable.length - later);
+  if (still === 0 && later > 0) {
+    return `${cellCount(asked)} answer now. ${cellCount(later)} more to ask: press Ask again.`;
+  }
   if (still === 0) return asked === 1 ? "The cell answers now." : `All ${asked} cells answer now.`;
   const answered = Math.max(0, asked - still);
   return `${answered} of ${asked} answer now. After ${tries} tries ${firstOf(left.mendable)} still shows #NAME?: look for another unknown name in it, or close the workbook and open it again.`;

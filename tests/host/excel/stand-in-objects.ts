@@ -7,7 +7,10 @@ import {
   tableNamed,
   usedBlock,
 } from "../memory/book";
+import { errorsIn, resultsOf } from "../memory/answers";
 import { doStep } from "../memory/steps";
+import type { Block } from "../../../src/sheet/port";
+import { calculation } from "../calculation";
 import { type Members, ProgramError, remote } from "./remote";
 import { chartsOf } from "./stand-in-charts";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";
@@ -80,6 +83,34 @@ const pageBreaksOf = ({ model, talk }: Talk, sheet: () => MemorySheet): object =
     },
   });
 
+/** What the program finds by itself: the errors of formulas, on a sheet that is not protected. */
+function errorsOn(on: Talk, sheet: () => MemorySheet): object {
+  const { model, talk } = on;
+  const blocks = (): Block[] => {
+    if (sheet().isProtected) throw new ProgramError("AccessDenied");
+    const used = usedBlock(sheet());
+    return used ? errorsIn(used, resultsOf(model.book, calculation)) : [];
+  };
+  return remote(talk, "rangeAreas", {
+    isNull: () => blocks().length === 0,
+    reads: { areaCount: () => blocks().length },
+    parts: {
+      areas: () =>
+        remote(talk, "areas", {
+          reads: { items: () => blocks().map(rangeFacts) },
+        }),
+    },
+  });
+}
+
+/** A range as an item of a list, with where it is. */
+const rangeFacts = ({ row, column, rows, columns }: Block) => ({
+  rowIndex: row,
+  columnIndex: column,
+  rowCount: rows,
+  columnCount: columns,
+});
+
 export function sheetAt(
   on: Talk,
   find: () => MemorySheet | undefined,
@@ -107,6 +138,12 @@ export function sheetAt(
     gives: {
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
         rangeAt(on, () => ({ sheet: sheet().name, row, column, rows, columns })),
+      getRange: () => ({
+        getSpecialCellsOrNullObject: (type: string, holding: string) => {
+          if (type !== "Formulas" || holding !== "Errors") throw new ProgramError(type);
+          return errorsOn(on, sheet);
+        },
+      }),
       getUsedRangeOrNullObject: () =>
         rangeAt(
           on,

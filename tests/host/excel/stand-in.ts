@@ -34,7 +34,11 @@ export class ExcelStandIn {
   changes = 0;
   /** The workbook as it was when the request began that changes it. */
   private before: MemoryBook | undefined;
-  private readonly handlers = { selection: new Set<Handler>(), change: new Set<Handler>() };
+  private readonly handlers = {
+    selection: new Set<Handler>(),
+    change: new Set<Handler>(),
+    calculation: new Set<Handler>(),
+  };
 
   constructor(book: MemoryBook) {
     const sheet = book.sheets[0]?.name ?? "";
@@ -73,7 +77,9 @@ export class ExcelStandIn {
       this.log.push(...talk.log);
       this.misuses.push(...talk.misuses);
       this.largest = Math.max(this.largest, talk.largest);
-      if (this.changes > count) for (const heard of this.handlers.change) void heard();
+      if (this.changes > count) {
+        for (const heard of [...this.handlers.change, ...this.handlers.calculation]) void heard();
+      }
     }
   };
 
@@ -203,7 +209,10 @@ export class ExcelStandIn {
             isNull: () => findSheet(model, name)() === undefined,
           }),
       },
-      parts: { onChanged: () => this.event(this.handlers.change, on) },
+      parts: {
+        onChanged: () => this.event(this.handlers.change, on),
+        onCalculated: () => this.event(this.handlers.calculation, on),
+      },
     });
   }
 }

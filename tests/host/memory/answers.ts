@@ -88,6 +88,18 @@ function table(name: string, around: Surroundings): Table | undefined {
   };
 }
 
+/** Each cell a block of its own. */
+export function errorsIn(block: Block, around: Surroundings): Block[] {
+  const found = cells(block, around);
+  return (found?.values ?? []).flatMap((row, r) =>
+    row.flatMap((value, c) =>
+      typeof value === "object" && found?.formulas[r]?.[c] !== ""
+        ? [{ ...block, row: block.row + r, column: block.column + c, rows: 1, columns: 1 }]
+        : [],
+    ),
+  );
+}
+
 const nothing: Found = { kind: "nothing" };
 
 export function answer(question: Question, around: Surroundings, selection: Block): Found {
@@ -98,6 +110,12 @@ export function answer(question: Question, around: Surroundings, selection: Bloc
     case "values": {
       const found = cells(question.block, around);
       return found ? { kind: "values", block: found.block, values: found.values } : nothing;
+    }
+    case "errors": {
+      const sheet = sheetNamed(book, question.sheet);
+      const used = sheet && usedBlock(sheet);
+      if (!sheet) return nothing;
+      return { kind: "areas", blocks: used ? errorsIn(used, around) : [] };
     }
     case "selection":
       return cells(selection, around) ?? nothing;

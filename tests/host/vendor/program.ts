@@ -82,13 +82,29 @@ function loadedOf(name: string, block: Block, held: Held): unknown {
 /** As the program names what it hands over: Values for values. */
 const named = (name: string): string => `${(name[0] ?? "").toUpperCase()}${name.slice(1)}`;
 
-const lists = new Set(["Worksheets", "Tables", "Names", "Charts"]);
+const lists = new Set(["Worksheets", "Tables", "Names", "Charts", "Areas"]);
+
+/** One item of any list: a sheet, a table, a chart, a range. */
+const listed = {
+  Name: "Log",
+  Id: "{1}",
+  RowIndex: 1,
+  ColumnIndex: 1,
+  RowCount: 1,
+  ColumnCount: 1,
+};
+
+/** What a search found is known by a name of the program's own from then on. */
+const kept = "GetSpecialCellsOrNullObject";
 
 function resultOf(action: Action, paths: Paths, held: Held): object {
+  if (action.ActionType === 1 && paths[String(action.ObjectPathId)]?.Name === kept) {
+    return { ActionId: action.Id, Value: { _ReferenceId: "found" } };
+  }
   const block = blockOf(paths[String(action.ObjectPathId)], paths, held);
   const wanted = action.QueryInfo?.Select ?? [];
   const Value = lists.has(paths[String(action.ObjectPathId)]?.Name ?? "")
-    ? { _Items: [{ Name: "Log", Id: "{1}" }] }
+    ? { _Items: [listed] }
     : Object.fromEntries(wanted.map((name) => [named(name), loadedOf(name, block, held)]));
   return { ActionId: action.Id, Value };
 }

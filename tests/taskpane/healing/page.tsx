@@ -22,6 +22,12 @@ host.write = (label, steps) => {
   Object.assign(window, { writes });
   return write(label, steps);
 };
+/** The functions answer by themselves, and the program tells of it. */
+const answer = () => {
+  writes = answersAfter;
+  host.change(() => undefined);
+};
+Object.assign(window, { answer });
 
 const checks = {
   sheet: "Titrations",

@@ -3,9 +3,9 @@ import { describe, expect, it } from "vitest";
 import { MemoryHost } from "../../host/memory";
 import type { Calculation } from "../../host/memory/answers";
 import { emptySheet, type MemoryBook } from "../../host/memory/book";
-import { isFault } from "../../../src/sheet/port";
+import { fault, isFault } from "../../../src/sheet/port";
 import { callsChecks, writeAgain } from "../../../src/workbook/healing/checks-again";
-import { heal, type Healing, mostTries } from "../../../src/workbook/healing/heal";
+import { heal, type Healing, mostAtOnce, mostTries } from "../../../src/workbook/healing/heal";
 import { type Search, searchUnanswered } from "../../../src/workbook/healing/search";
 import { respelled } from "../../../src/workbook/healing/unanswered";
 import {
@@ -88,6 +88,9 @@ describe("a formula that waits for our functions", () => {
     ["=_xldudf_TITRE_DOSE(A1)", "=TITRE.DOSE(A1)"],
     ["=_xldudf_titre_dose(A1)", "=TITRE.DOSE(A1)"],
     ["=2*[2]!_xldudf_TITRE_DOSE( A1 )", "=2*TITRE.DOSE( A1 )"],
+    ["='C:/Users/a b/Add-Ins/X.xla'!_xldudf_TITRE_DOSE(A1)", "=TITRE.DOSE(A1)"],
+    ["=1+'https://d.example/[X.xlam]Y'!_xldudf_TITRE_DOSE(A1)", "=1+TITRE.DOSE(A1)"],
+    ["=@TITRE.DOSE(A1)", "=@TITRE.DOSE(A1)"],
     ["=((_xldudf_TITRE_DOSE(A1)))/1000", "=((TITRE.DOSE(A1)))/1000"],
     [
       '=IF(A1="TITRE.DOSE(",titre.route(titre.acidvalue(2.3,0.1,10)),"")',
@@ -143,6 +146,21 @@ describe("asking again", () => {
     expect(program.formulaAt("5,3")).toBe(dose);
     expect(program.formulaAt("2,0")).toBe("=NOSUCH(A1)");
     expect(healedSentence(healing)).toBe("All 3 cells answer now.");
+  });
+
+  it("asks no more cells at a press than the program can take, and says how many there are", async () => {
+    const many = Object.fromEntries(
+      Array.from({ length: mostAtOnce + 7 }, (_, row) => [`${row},0`, dose]),
+    );
+    const program = new Waiting(1, many);
+    const healing = await program.heal();
+    expect(healing).toMatchObject({ asked: mostAtOnce, later: 7, tries: 1 });
+    expect(healing.left.mendable).toHaveLength(7);
+    expect(healedSentence(healing)).toBe(
+      "5000 cells answer now. 7 cells more to ask: press Ask again.",
+    );
+    expect(await program.heal()).toMatchObject({ asked: 7, later: 0 });
+    expect((await program.search()).mendable).toEqual([]);
   });
 
   it("keeps the format of a cell", async () => {
@@ -218,13 +236,41 @@ describe("asking again", () => {
     expect(isFault(refused) && healingFault(refused)).toMatch(/takes no changes/);
   });
 
+  /** Cells that were handed over by a search. */
+  const handedOver = async (program: Waiting, refuses = false): Promise<number> => {
+    let cells = 0;
+    const read = program.host.read.bind(program.host);
+    program.host.read = (questions) => {
+      for (const each of questions) {
+        if (each.ask === "cells") cells += each.block.rows * each.block.columns;
+        if (each.ask === "errors" && refuses) return Promise.resolve(fault("not-offered"));
+      }
+      return read(questions);
+    };
+    expect((await program.search()).mendable).toHaveLength(2);
+    return cells;
+  };
+
+  it("leaves the search to the program, and reads no cell that shows no error", async () => {
+    const cells = { "900000,0": dose, "0,0": "=SUM(A1)", "5,5": dose, "7,0": "=SUM(B1)" };
+    expect(await handedOver(new Waiting(1, cells))).toBe(2);
+  });
+
+  it("looks through the cells itself where the program does not search", async () => {
+    const cells = { "59,0": dose, "0,0": "=SUM(A1)", "5,5": dose };
+    expect(await handedOver(new Waiting(1, cells), true)).toBe(360);
+  });
+
   it("looks through a long sheet in pieces, and says when it stopped", async () => {
-    const program = new Waiting(1, { "60000,0": dose, "0,0": "=1" });
-    expect((await program.search()).mendable).toHaveLength(1);
-    const larger = new Waiting(1, { "450000,0": dose, "0,0": dose });
+    const locked = (book: MemoryBook): void => {
+      for (const sheet of book.sheets) sheet.isProtected = true;
+    };
+    const program = new Waiting(1, { "60000,0": dose, "0,0": "=1" }, locked);
+    expect((await program.search()).locked).toHaveLength(1);
+    const larger = new Waiting(1, { "450000,0": dose, "0,0": dose }, locked);
     const search = await larger.search();
     expect(search.isWhole).toBe(false);
-    expect(search.mendable).toHaveLength(1);
+    expect(search.locked).toHaveLength(1);
   });
 
   it("says each sentence in 6 to 200 characters", async () => {
