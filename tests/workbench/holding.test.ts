@@ -264,6 +264,16 @@ describe("a formula that goes by the day", () => {
       });
     }));
 
+  it("is saved as it is shown where it is an array of one cell, as the program writes calls", () => {
+    const array = '<c r="B1"><f t="array" ref="B1">TODAY()-A1</f><v>12</v></c>';
+    const bytes = zipped(partsWith(sheetOf(`<row r="1"><c r="A1"><v>45000</v></c>${array}</row>`)));
+    return inGrid(bytes, async (opened) => {
+      expect((await opened.edits()).edits).toEqual([]);
+      await type(opened, "F1", 1);
+      expect((await savedCell(opened, "B1")).cell?.value).toBe(daysTo(new Date()) - 45_000);
+    });
+  });
+
   it("is worked out where it does so by a name", () => {
     const parts = partsWith(
       sheetOf('<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f>thisDay-A1</f><v>3</v></c></row>'),

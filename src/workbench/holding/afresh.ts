@@ -6,7 +6,7 @@
 import type { CellState, GridState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";
 import { sheetKey } from "../sheet-key";
-import type { CellValue } from "../../xlsx";
+import type { Cell, CellValue } from "../../xlsx";
 import { keyAt } from "./cell-keys";
 import type { IsHeld } from "./held-terms";
 
@@ -14,6 +14,10 @@ const asInGrid = (value: CellValue | undefined): CellState["value"] => {
   if (value === undefined || value === "") return null;
   return typeof value === "object" ? { type: "Error", basicValue: value.error } : value;
 };
+
+/** The program writes single calls of an add-in as arrays of one cell. */
+const isOfMany = ({ array }: Cell): boolean =>
+  array !== undefined && array.rows * array.columns > 1;
 
 /** @param isByClock tells of a cell whether it goes by the clock, and is not held */
 export function withFilesDay(
@@ -34,7 +38,7 @@ export function withFilesDay(
       const key = sheetKey(sheet.name);
       const cellOf = (row: number, column: number, cell: CellState): CellState => {
         const there = inFile.get(sheet.name)?.get(keyAt(row, column));
-        if (!there?.formula || there.array || !isByClock(key, row, column)) return cell;
+        if (!there?.formula || isOfMany(there) || !isByClock(key, row, column)) return cell;
         return { ...cell, value: asInGrid(there.value), isOfAnotherDay: true };
       };
       return {
