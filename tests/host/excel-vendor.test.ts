@@ -104,6 +104,11 @@ describe("every step and every question of the host", () => {
     },
   );
 
+  it("what it can is asked with members that an ExcelApi 1.13 has", async () => {
+    installProgram(logbook, askedFor);
+    expect(await new ExcelHost().capabilities()).toMatchObject({ canWrite: true });
+  });
+
   const questions: Record<Question["ask"], Question> = {
     cells: { ask: "cells", block: at },
     values: { ask: "values", block: at },

@@ -132,7 +132,11 @@ export function installClient(
     isSetSupported: (set: string, version = "1.1") =>
       set !== "ExcelApi" || Number(version.split(".")[1]) <= newest,
   };
-  client.Office = { HostType: { Excel: "Excel" }, context: { requirements } };
+  client.Office = {
+    HostType: { Excel: "Excel" },
+    PlatformType: { Mac: "Mac" },
+    context: { requirements, platform: "OfficeOnline" },
+  };
   const run = <T>(_: object, work: (context: Context) => Promise<T>): Promise<T> => {
     const context = new client.Excel.RequestContext("http://x/");
     context._requestExecutor = {
