@@ -7,7 +7,13 @@ const slow = { testTimeout: 120_000, hookTimeout: 300_000 };
 /** Quick ones too, on a machine that is busy with something else: a slow machine is no fault. */
 const patient = { testTimeout: 180_000, hookTimeout: 180_000 };
 
-const bytes = { setupFiles: "tests/bytes-alike.ts" };
+const bytes = { setupFiles: ["tests/bytes-alike.ts"] };
+
+/** A test that came by no assertion cannot fail. A page is waited for instead: there it is no rule. */
+const sure = {
+  setupFiles: [...bytes.setupFiles, "tests/laws-assert.ts"],
+  expect: { requireAssertions: true },
+};
 
 /** Everything is loaded once a worker, and not once a file: that halves the time. */
 const together = { isolate: false, ...bytes };
@@ -26,11 +32,12 @@ export default defineConfig({
   test: {
     maxWorkers: "100%",
     projects: [
-      { test: { name: "unit-apart", include: apart, ...patient, ...bytes } },
+      { test: { name: "unit-apart", include: apart, ...patient, ...sure } },
       {
         test: {
           name: "unit",
           ...together,
+          ...sure,
           pool: "threads",
           exclude: apart,
           ...patient,

@@ -105,7 +105,7 @@ function expectDecent(seen: ReturnType<typeof outcome>): void {
 }
 
 describe("hostile cells", () => {
-  it.each(catalogue)(
+  it.each(catalogue.filter((entry) => entry.arguments.length > 0))(
     "$id: anything in any one argument ends in a decent value or in a sentence",
     (entry) => {
       const good = goodArguments(entry.id);
@@ -153,8 +153,8 @@ describe("hostile cells", () => {
   it.each(catalogue)("$id: no result is negative", (entry) => {
     const seen = outcome(entry, goodArguments(entry.id));
     if (!("value" in seen)) throw new Error(seen.message);
-    for (const value of [seen.value].flat(2)) {
-      if (typeof value === "number") expect(value).toBeGreaterThanOrEqual(0);
-    }
+    expect([seen.value].flat(2).filter((value) => typeof value === "number" && value < 0)).toEqual(
+      [],
+    );
   });
 });

@@ -49,6 +49,7 @@ describe("functions.json", () => {
   it.each(entries)(
     "%s names the unit of each figure in the argument's shown name",
     (_, entry, def) => {
+      expect(def).toBeDefined();
       for (const [index, argument] of (def?.arguments ?? []).entries()) {
         const name = entry.parameters[index]?.name ?? "";
         expect(name).toMatch(/^[a-zA-Z]+$/);
