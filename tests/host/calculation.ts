@@ -144,6 +144,10 @@ class Working {
           given.flatMap((each) => this.of(each).flat()).filter((each) => typeof each === "number")
             .length,
         );
+      case "COUNTA":
+        return one(
+          given.flatMap((each) => this.of(each).flat()).filter((each) => each !== "").length,
+        );
       case "SUM":
         return one(
           given

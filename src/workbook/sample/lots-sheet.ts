@@ -2,7 +2,7 @@
 import type { BookChart, BookSheet } from "../../sheet/book";
 import { sampleDay } from "./entries";
 import { ofLastTitration } from "../tables/last-titration";
-import { calculated, cellOf, type TableShape, typed } from "../tables/column";
+import { calculated, cellOf, emptyUntilBegun, type TableShape, typed } from "../tables/column";
 import { type Entry, tableSheet } from "../tables/sheet";
 
 const table = "Lots";
@@ -15,8 +15,10 @@ const lots: TableShape = {
   title: "Lots of oil",
   guidance:
     "One row for each lot, kitchen by kitchen. Insert a new lot among those of its kitchen: the chart follows.",
-  columns: [
-    typed("Lot", 10, "The lot of oil, as it is marked on its drum and in Titrations."),
+  columns: emptyUntilBegun(table, [
+    typed("Lot", 10, "The lot of oil, as it is marked on its drum and in Titrations.", {
+      isEssential: true,
+    }),
     typed("Kitchen", 14, "Where the oil came from.", { choices: [...kitchens, "blend"] }),
     typed("Collected", 12, "Day it was collected or made.", { format: "yyyy-mm-dd" }),
     typed("Litres", 10, "How much there was, L.", { format: "0" }),
@@ -39,7 +41,7 @@ const lots: TableShape = {
       `TITRE.FFAFROMACIDVALUE(${cellOf(table, "Acid value mg KOH/g")})`,
     ),
     typed("Note", 36, "Anything else."),
-  ],
+  ]),
 };
 
 // prettier-ignore

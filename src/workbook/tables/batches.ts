@@ -7,7 +7,14 @@ import { methanolDensity } from "../../core/reference/liquids";
 import type { BatchRecord } from "../record/batch-record";
 import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
-import { baseChoices, calculated, cellOf, type RecordTable, typed } from "./column";
+import {
+  baseChoices,
+  calculated,
+  cellOf,
+  emptyUntilBegun,
+  type RecordTable,
+  typed,
+} from "./column";
 
 const table = "Batches";
 const one = (heading: string): string => cellOf(table, heading);
@@ -54,7 +61,7 @@ export const batches: RecordTable<BatchRecord> = {
     "One row for each batch. The acid value comes from the lot's last titration up to the batch's day.",
   what: "batch",
   tellingWords: "same date, same number, same lots, same amount",
-  columns: [
+  columns: emptyUntilBegun(table, [
     typed("Date", 12, "Day of the batch.", {
       format: "yyyy-mm-dd",
       of: ({ date }) => date,
@@ -189,5 +196,5 @@ export const batches: RecordTable<BatchRecord> = {
       format: "0.00##",
       of: ({ water }) => water,
     }),
-  ],
+  ]),
 };

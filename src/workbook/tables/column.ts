@@ -92,6 +92,17 @@ export const cellOf = (table: string, heading: string): string =>
 export const cellsOf = (table: string, from: string, to: string): string =>
   `${table}[[#This Row],[${from}]:[${to}]]`;
 
+/** A row that is not begun shows nothing: what is wanted is said of rows with an essential cell filled in. */
+export function emptyUntilBegun<Of>(table: string, columns: readonly Column<Of>[]): Column<Of>[] {
+  const essential = columns.filter(({ isEssential }) => isEssential);
+  const begun = essential.map(({ heading }) => cellOf(table, heading)).join(",");
+  return columns.map((column) =>
+    column.formula === undefined
+      ? column
+      : { ...column, formula: `=IF(COUNTA(${begun})=0,"",${column.formula.slice(1)})` },
+  );
+}
+
 /** The headings of its columns that are so, in their order. */
 export const headingsOf = (
   { columns }: TableShape,

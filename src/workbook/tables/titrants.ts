@@ -9,6 +9,7 @@ import {
   cellOf,
   cellsOf,
   type Column,
+  emptyUntilBegun,
   type RecordTable,
   typed,
 } from "./column";
@@ -38,7 +39,7 @@ export const titrants: RecordTable<TitrantRecord> = {
     "One row each time a titrant is made or checked. A fresh bottle gets a name of its own: a line is drawn through all rows of one name.",
   what: "titrant",
   tellingWords: "same date, same titrant, same figures",
-  columns: [
+  columns: emptyUntilBegun(table, [
     typed("Date", 12, "Day it was made or checked.", {
       format: "yyyy-mm-dd",
       of: ({ date }) => date,
@@ -119,5 +120,5 @@ export const titrants: RecordTable<TitrantRecord> = {
       mayLack: true,
     },
     typed("Note", 40, "Anything else.", { of: ({ note }) => note }),
-  ],
+  ]),
 };

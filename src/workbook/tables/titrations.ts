@@ -10,7 +10,14 @@ import { omittedWords } from "../record/omitted-words";
 import { waysKnown } from "../record/titrant-record";
 import { byVolumeWord } from "../record/worth";
 import type { TitrationRecord } from "../record/titration-record";
-import { baseChoices, type Column, oilChoices, type RecordTable, typed } from "./column";
+import {
+  baseChoices,
+  type Column,
+  emptyUntilBegun,
+  oilChoices,
+  type RecordTable,
+  typed,
+} from "./column";
 import { readingHeadings, sampleByHeading, titrationsName, usualHeadings } from "./titration-cells";
 import { titrationResults } from "./titration-results";
 
@@ -47,7 +54,7 @@ export const titrations: RecordTable<TitrationRecord> = {
     "One row for each titration. Type the readings; the columns of results work themselves out.",
   what: "titration",
   tellingWords: "same date, same lot, same readings",
-  columns: [
+  columns: emptyUntilBegun(titrationsName, [
     reading("Date", "yyyy-mm-dd", "Day of the titration.", ({ date }) => date, {
       width: 12,
       tells: true,
@@ -161,5 +168,5 @@ export const titrations: RecordTable<TitrationRecord> = {
       ({ omitted, titreStep }) => omittedWords(omitted, titreStep),
     ),
     words("Note", 40, "Anything else.", ({ note }) => note),
-  ],
+  ]),
 };
