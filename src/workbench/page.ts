@@ -17,6 +17,7 @@ export const page = () => ({
   pane: part("pane"),
   announcer: part("announcer"),
   fileName: part("file-name"),
+  begin: button("begin"),
   open: button("open"),
   chooser: part("chooser") as HTMLInputElement,
   save: button("save"),

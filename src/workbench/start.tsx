@@ -64,8 +64,8 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
   parts.undo.addEventListener("click", grid.undo);
   parts.redo.addEventListener("click", grid.redo);
   parts.plainToggle.addEventListener("click", () => plain.toggle());
-  const { open, save, undo, redo, plainToggle } = parts;
-  for (const each of [open, save, undo, redo, plainToggle]) each.disabled = false;
+  const { begin, open, save, undo, redo, plainToggle } = parts;
+  for (const each of [begin, open, save, undo, redo, plainToggle]) each.disabled = false;
   moveBetween(parts.sheet, parts.pane, () => {
     larger.showSheet();
     if (plain.isShowing) parts.sheet.focus();

@@ -13,14 +13,13 @@ import { unexpected } from "../../taskpane/unexpected";
 import type { Page } from "../page";
 import { askBeforeLosing } from "./ask";
 import { download } from "./download";
-import { drawn } from "./drawn";
-import { filePart, largeFile, sampleSession } from "./file-part";
+import { filePart, sampleSession } from "./file-part";
 import { affectedIn } from "./held-list";
-import { openedWords } from "./opened-words";
+import { laidOut } from "./laid-out";
+import { begunWords, openedWords } from "./opened-words";
 import type { News } from "./news";
 import { demonstration, sampleFile } from "./sample-file";
 import { addsToFile, callsOurs, wordsOfVisit } from "./saved-words";
-import { untouched } from "./untouched";
 
 export class Files {
   /** One thing at a time. */
@@ -85,10 +84,25 @@ export class Files {
 
   open(file: File): Promise<void> {
     return this.alone(async () => {
-      await this.grid.finishTyping();
-      if (!(await this.mayGo())) return;
-      await this.read(file);
+      await this.instead(() => Promise.resolve(file));
     });
+  }
+
+  /** An empty logbook of one's own. */
+  begin(): Promise<void> {
+    return this.alone(async () => {
+      if (await this.instead(async () => (await filePart()).newFile())) this.news.say(begunWords);
+    });
+  }
+
+  /** False where the open workbook stays. */
+  private async instead(fetched: () => Promise<File | Refusal>): Promise<boolean> {
+    await this.grid.finishTyping();
+    if (!(await this.mayGo())) return false;
+    const file = await fetched();
+    if (!isRefused(file)) return this.read(file);
+    this.news.refuse(file.sentence);
+    return false;
   }
 
   /** May the open workbook be given up? */
@@ -99,39 +113,24 @@ export class Files {
     return wish === "lose";
   }
 
-  private async read(file: File): Promise<void> {
+  private async read(file: File): Promise<boolean> {
     const { news, grid } = this;
     const { name } = file;
     news.clear();
     news.progress(`Reading ${name}.`);
-    const { fileSnapshot, layOut, readFile, Session } = await filePart();
+    const { readFile, Session } = await filePart();
     const read = await readFile(file);
     if (isRefused(read)) {
       news.refuse(read.sentence);
-      return;
+      return false;
     }
     const { worker, opened } = read;
-    news.progress(`Laying out ${name}.`, file.size > largeFile);
-    await drawn();
     this.tried += 1;
-    const state = await untouched(this.page, grid.guard, () =>
-      layOut(opened, grid.holding, (time, terms, isHeld) => {
-        const unit = `file-${String(this.tried)}-${String(time)}`;
-        const snapshot = fileSnapshot(opened, {
-          unit,
-          name,
-          frozenColumns: !grid.isNarrow,
-          isHeld,
-        });
-        return grid.show(snapshot, terms, (percent) => {
-          news.progress(`Working out ${name}: ${String(percent)} %.`);
-        });
-      }),
-    );
+    const state = await laidOut(file, opened, this.tried, this.page, grid, news);
     if (!state) {
       worker.close();
       news.refuse(`${name} could not be laid out here. The workbook before it is still open.`);
-      return;
+      return false;
     }
     this.session?.close();
     this.session = Session.ofFile(name, worker, opened, state, affectedIn(grid));
@@ -144,6 +143,7 @@ export class Files {
     const sheet = firstVisible(opened) ?? state.sheets[0]?.name ?? "";
     grid.select({ sheet, row: 0, column: 0 });
     news.say(...openedWords(name, opened, grid));
+    return true;
   }
 
   save(): Promise<void> {

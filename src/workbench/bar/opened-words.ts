@@ -36,6 +36,10 @@ function clockPart(file: OpenedFile, { holding }: Holds): Part[] {
   ];
 }
 
+/** Of a logbook of one's own that was just begun. */
+export const begunWords =
+  "Your own logbook is open, empty. It is in no file yet: Save keeps it. Start with Titrate in the pane.";
+
 export function openedWords(name: string, file: OpenedFile, grid: Holds): [string, ...Part[]] {
   const kept = keptList(file);
   const parts = [...greyList(grid), ...clockPart(file, grid)];

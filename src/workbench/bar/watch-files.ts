@@ -5,6 +5,7 @@ import { watchDrops } from "./drop";
 interface Doing {
   /** Edits are on their way into a file, and in none yet. */
   readonly isWriting: boolean;
+  begin(): Promise<void>;
   open(file: File): Promise<void>;
   save(): Promise<void>;
 }
@@ -29,6 +30,7 @@ function watchKeys(page: Pick<Page, "chooser">, files: Doing): void {
 export function watchFiles(page: Page, files: Doing, edited: { readonly now: boolean }): void {
   const { chooser } = page;
   page.open.addEventListener("click", () => chooser.click());
+  page.begin.addEventListener("click", () => void files.begin());
   page.save.addEventListener("click", () => void files.save());
   chooser.addEventListener("change", () => {
     const file = chooser.files?.[0];

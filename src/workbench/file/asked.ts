@@ -13,12 +13,15 @@ export interface Answers {
   open: OpenedFile;
   save: Saved;
   keep: undefined;
+  new: Uint8Array;
 }
 
 export type Asked =
   | { readonly ask: "open"; readonly bytes: Uint8Array }
   /** The file with edits made: what was opened stays as it is. */
   | { readonly ask: "save"; readonly edits: readonly Edit[] }
+  /** The file of a logbook of somebody's own, empty: nothing that is open is touched. */
+  | { readonly ask: "new" }
   /** What was saved last is now the open file. */
   | { readonly ask: "keep" };
 

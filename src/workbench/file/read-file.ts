@@ -3,6 +3,17 @@ import { isRefused, type Refusal, refused } from "../../sheet/refusal";
 import { FileWorker } from "./file-worker";
 import type { OpenedFile } from "./opened-file";
 
+/** What a logbook of one's own is saved as at first. */
+const ownFile = "my-logbook.xlsx";
+
+/** An empty logbook of somebody's own, as a file that is nowhere yet. */
+export async function newFile(): Promise<File | Refusal> {
+  const worker = new FileWorker();
+  const made = await worker.ask({ ask: "new" });
+  worker.close();
+  return isRefused(made) ? made : new File([made.is as BlobPart], ownFile);
+}
+
 /** Larger files are refused unread. */
 const mostBytes = 100 * 1024 * 1024;
 

@@ -3,7 +3,8 @@
  * the page must go on. It ends with the file, and all it took ends with it.
  */
 import { refused } from "../../sheet/refusal";
-import { isFileProblem, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../xlsx";
+import { isFileProblem, newXlsx, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../xlsx";
+import { ownLogbook } from "../../workbook/own/own-logbook";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
 import { notAsAsked } from "./verify";
@@ -40,12 +41,19 @@ function save(edits: Extract<Asked, { ask: "save" }>["edits"]): Answer<"save"> {
   return { is: { bytes: again.file.bytes, arrays: arraysOf(again) } };
 }
 
+function own(): Answer<"new"> {
+  const bytes = newXlsx(ownLogbook());
+  return isFileProblem(bytes) ? refused(sayFile(bytes)) : { is: bytes };
+}
+
 function answer(asked: Asked): Answer<keyof Answers> {
   switch (asked.ask) {
     case "open":
       return opened(asked.bytes);
     case "save":
       return save(asked.edits);
+    case "new":
+      return own();
     case "keep":
       open = saved ?? open;
       return { is: undefined };

@@ -1,48 +1,18 @@
 /** The lots of oil of the sample logbook: where each came from, and what its last titration says. */
 import type { BookChart, BookSheet } from "../../sheet/book";
 import { sampleDay } from "./entries";
-import { ofLastTitration } from "../tables/last-titration";
-import { calculated, cellOf, emptyUntilBegun, type TableShape, typed } from "../tables/column";
+import { typed } from "../tables/column";
+import { lotsTable } from "../tables/lots";
 import { type Entry, tableSheet } from "../tables/sheet";
-
-const table = "Lots";
-const own = cellOf(table, "Lot");
 
 const kitchens = ["North Quay", "Slipway", "Tidewheel"] as const;
 
-const lots: TableShape = {
-  name: table,
-  title: "Lots of oil",
+const lots = lotsTable({
   guidance:
     "One row for each lot, kitchen by kitchen. Insert a new lot among those of its kitchen: the chart follows.",
-  columns: emptyUntilBegun(table, [
-    typed("Lot", 10, "The lot of oil, as it is marked on its drum and in Titrations.", {
-      isEssential: true,
-    }),
-    typed("Kitchen", 14, "Where the oil came from.", { choices: [...kitchens, "blend"] }),
-    typed("Collected", 12, "Day it was collected or made.", { format: "yyyy-mm-dd" }),
-    typed("Litres", 10, "How much there was, L.", { format: "0" }),
-    calculated(
-      "Titrations",
-      "0",
-      "Rows of this lot in Titrations.",
-      `COUNTIF(Titrations[Lot],${own})`,
-    ),
-    calculated(
-      "Acid value mg KOH/g",
-      "0.00",
-      "From the lot's last titration.",
-      ofLastTitration("Acid value mg KOH/g", own),
-    ),
-    calculated(
-      "FFA %",
-      "0.00",
-      "The same acid as percent oleic, for display.",
-      `TITRE.FFAFROMACIDVALUE(${cellOf(table, "Acid value mg KOH/g")})`,
-    ),
-    typed("Note", 36, "Anything else."),
-  ]),
-};
+  source: typed("Kitchen", 14, "Where the oil came from.", { choices: [...kitchens, "blend"] }),
+});
+const table = lots.name;
 
 // prettier-ignore
 const entries: readonly Entry[] = [

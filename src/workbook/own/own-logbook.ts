@@ -1,0 +1,36 @@
+/** A logbook of somebody's own, with nothing in it yet: our tables, each with one row that is not begun. */
+import type { Book, BookSheet } from "../../sheet/book";
+import { cautionsSheet } from "../sample/cautions-sheet";
+import { startSheet } from "../sample/start-sheet";
+import { batches } from "../tables/batches";
+import { type TableShape, typed } from "../tables/column";
+import { lotsTable } from "../tables/lots";
+import { tableSheet } from "../tables/sheet";
+import { titrants } from "../tables/titrants";
+import { titrations } from "../tables/titrations";
+
+const start = startSheet({
+  title: "Your logbook",
+  about: "Empty, and yours: nobody sees it unless you hand it on.",
+  steps: [
+    "Choose Titrate in the pane beside the sheet. It asks for titrant, oil, blank and titres, and Record fills the first row of Titrations.",
+    "Or type into the pale yellow cells yourself: the results of a row show once its lot or its first titre is there.",
+    "A row typed right below a table becomes part of it.",
+    "Batch in the pane takes a lot's acid value from Titrations and fills a row of Batches.",
+    "Keep each titrant you make or check in Titrants: Over time then shows how it drifts.",
+    "Lots lists your drums: a row each, and what its last titration says.",
+    "Save keeps the file on your own machine. Keep a second copy of it somewhere else.",
+  ],
+});
+
+const lots = lotsTable({
+  guidance: "One row for each lot of oil.",
+  source: typed("Source", 16, "Where the oil came from."),
+});
+
+const notBegun = (shape: TableShape): BookSheet => tableSheet(shape, [{}]);
+
+export const ownLogbook = (): Book => ({
+  name: "own-logbook",
+  sheets: [start, ...[titrations, batches, lots, titrants].map(notBegun), cautionsSheet],
+});

@@ -1,0 +1,45 @@
+/** The `Lots` table: one row for each drum of oil, and what its last titration says. */
+import { calculated, cellOf, type Column, emptyUntilBegun, type TableShape, typed } from "./column";
+import { ofLastTitration } from "./last-titration";
+
+const table = "Lots";
+const own = cellOf(table, "Lot");
+
+export interface LotsGiven {
+  readonly guidance: string;
+  /** Where the oil came from. */
+  readonly source: Column;
+}
+
+export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
+  name: table,
+  title: "Lots of oil",
+  guidance,
+  columns: emptyUntilBegun(table, [
+    typed("Lot", 10, "The lot of oil, as it is marked on its drum and in Titrations.", {
+      isEssential: true,
+    }),
+    source,
+    typed("Collected", 12, "Day it was collected or made.", { format: "yyyy-mm-dd" }),
+    typed("Litres", 10, "How much there was, L.", { format: "0" }),
+    calculated(
+      "Titrations",
+      "0",
+      "Rows of this lot in Titrations.",
+      `COUNTIF(Titrations[Lot],${own})`,
+    ),
+    calculated(
+      "Acid value mg KOH/g",
+      "0.00",
+      "From the lot's last titration.",
+      ofLastTitration("Acid value mg KOH/g", own),
+    ),
+    calculated(
+      "FFA %",
+      "0.00",
+      "The same acid as percent oleic, for display.",
+      `TITRE.FFAFROMACIDVALUE(${cellOf(table, "Acid value mg KOH/g")})`,
+    ),
+    typed("Note", 36, "Anything else."),
+  ]),
+});
