@@ -22,16 +22,20 @@ const first = (values: Values): CellContent => values[0]?.[0] ?? "";
 
 const number = (value: CellContent): number => (value === "" ? 0 : Number(value));
 
+function isSame(a: CellContent, b: CellContent): boolean {
+  return typeof a === "string" && typeof b === "string"
+    ? a.toLowerCase() === b.toLowerCase()
+    : number(a) === number(b);
+}
+
 const operators: Record<string, (a: CellContent, b: CellContent) => CellContent> = {
   "+": (a, b) => number(a) + number(b),
   "-": (a, b) => number(a) - number(b),
   "*": (a, b) => number(a) * number(b),
   "/": (a, b) => (number(b) === 0 ? { error: "#DIV/0!" } : number(a) / number(b)),
   "&": (a, b) => (typeof a === "object" || typeof b === "object" ? "" : `${a}${b}`),
-  "=": (a, b) =>
-    typeof a === "string" && typeof b === "string"
-      ? a.toLowerCase() === b.toLowerCase()
-      : number(a) === number(b),
+  "=": isSame,
+  "<>": (a, b) => !isSame(a, b),
   ">=": (a, b) => number(a) >= number(b),
   ">": (a, b) => number(a) > number(b),
   "<": (a, b) => number(a) < number(b),
@@ -127,6 +131,10 @@ class Working {
           : error("#VALUE!");
       case "ABS":
         return one(Math.abs(number(first(given.flatMap((each) => this.of(each))))));
+      case "LEFT": {
+        const [text, count] = given.map((each) => first(this.of(each)));
+        return one(typeof text === "object" ? text : String(text).slice(0, number(count ?? 1)));
+      }
       case "SEARCH": {
         const [sought, within] = given.map((each) => String(first(this.of(each))).toLowerCase());
         const at = (within ?? "").indexOf(sought ?? "");

@@ -43,6 +43,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/healing": "checks-again heal search wording",
     "src/workbook/over-time":
       "blank-series check-oil-series day-words method scatter-series series strength-series titrant-history titrant-line",
+    "src/workbook/own": "own-logbook",
     "src/workbook/planning":
       "carry-out fault-wording grown-rows plan plan-over-time plan-weigh-out read-lots read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",

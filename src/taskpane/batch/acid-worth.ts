@@ -12,14 +12,22 @@ export function acidValueWords({ acidValue, ffa, halfWidth }: Mix): string {
   return `${fixed(acidValue, 2)}${half === undefined ? "" : ` ± ${fixed(half, 2)}`} mg KOH/g`;
 }
 
+export interface LotWorth {
+  readonly words: string;
+  readonly isNotYet: boolean;
+}
+
 type OfBatch = Pick<Seen, "draft" | "working">;
 
 const lotsOf = ({ working: { mix } }: OfBatch) =>
   mix === undefined || isProblem(mix) ? [] : mix.lots.map(({ recorded }) => recorded);
 
 /** A sentence for each lot: "Lot SW-17: Good." */
-export const lotWorths = (seen: OfBatch): readonly string[] =>
-  lotsOf(seen).flatMap((lot) => lotWorth(lot) ?? []);
+export const lotWorths = (seen: OfBatch): readonly LotWorth[] =>
+  lotsOf(seen).flatMap((lot) => {
+    const words = lotWorth(lot);
+    return words === undefined ? [] : [{ words, isNotYet: notYetOf(lot) !== "" }];
+  });
 
 /** Why the acid is not to be used yet; "" where it is. */
 export const notYet = (seen: OfBatch): string =>

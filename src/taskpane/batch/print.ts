@@ -17,7 +17,7 @@ function worthLine(seen: Seen, mix: Mix): string {
   const figure = withMark(acidValueWords(mix), mark);
   const worths =
     mix.lots.length === 1
-      ? lotWorths(seen)
+      ? lotWorths(seen).map(({ words }) => words)
       : mix.lots.flatMap(({ recorded }) =>
           recorded.worth ? [`Lot ${lotMark(recorded)}: ${recorded.worth.word}.`] : [],
         );
@@ -40,6 +40,7 @@ export function printOf(seen: Seen, today: string): WeighOutRecord | undefined {
     lots: mix.lots.map(({ recorded, percent }) => ({
       lot: recorded.lot,
       percent: exact(percent.toNumber()),
+      worth: recorded.worthShown,
     })),
     oil: mix.lots[0]?.recorded.oil ?? "",
     target: toTarget ? figures.value("target") : undefined,

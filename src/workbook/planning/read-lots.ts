@@ -7,6 +7,7 @@ import {
   sampleByHeading,
   titrationsName,
   usualHeadings,
+  worthHeading,
 } from "../tables/titration-cells";
 import { rowsUnder, type Under } from "./headings";
 import { readTable } from "./read";
@@ -24,6 +25,8 @@ export interface RecordedLot {
   readonly halfWidth: number | undefined;
   /** What the result is worth; undefined where no verdict stands beside it. */
   readonly worth: Worth | undefined;
+  /** What stands under Worth; "" where there is no such column, or nothing in it. */
+  readonly worthShown: string;
   /** What the acid value's cell shows instead of a figure. */
   readonly trouble: string;
   /** The titrant's lye was taken as pure, as the row's note says. */
@@ -68,6 +71,7 @@ const notYetMade = (lot: RecordedLot): RecordedLot => ({
   ffa: undefined,
   halfWidth: undefined,
   worth: undefined,
+  worthShown: "",
   trouble: "its titration is dated on a day yet to come",
 });
 
@@ -104,6 +108,7 @@ export async function readLots(
       ffa: number(under("FFA %")),
       halfWidth: number(under("± FFA %")),
       worth: number(acidValue) === undefined ? undefined : worthIn(under),
+      worthShown: text(under(worthHeading)),
       trouble: errorOf(acidValue),
       isAsIfPure: asIfPureNote.test(text(under("Note"))),
     };

@@ -33,6 +33,8 @@ export const remarkWords = {
     `${heading} stays empty: the columns its formula needs are missing or stand in another order.`,
   recordedBefore: (row: number, { what, tellingWords }: RecordTable): string =>
     `Row ${String(row)} already holds this ${what}: ${tellingWords}.`,
+  batchesFollow: (batches: readonly string[], lot: string): string =>
+    `${batches.length === 1 ? "Batch" : "Batches"} ${list(batches)} of that day or later ${batches.length === 1 ? "goes" : "go"} by the last titration of lot ${named(lot)}: amounts there will follow this one.`,
   otherSheetName: (taken: string, used: string): string =>
     `A sheet called ${named(taken)} is there already: the new one is called ${named(used)}.`,
   totals: (table: string): string =>

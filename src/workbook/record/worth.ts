@@ -43,7 +43,7 @@ const isAgreed = (verdict: string): boolean => verdict.includes(useWords);
 
 export function worthOf(of: OfResult): Worth {
   const isLone = of.titres === 1 && of.hasRecord;
-  if (!isLone && !isAgreed(of.verdict)) return { word: "Not yet", why: [of.verdict] };
+  if (!isLone && !isAgreed(of.verdict)) return { word: notYet, why: [of.verdict] };
   const { doubtShare } = of;
   const why = [
     ...(doubtShare === undefined ? [lessWords.noDoubt] : []),
@@ -55,8 +55,22 @@ export function worthOf(of: OfResult): Worth {
   return { word: why.length > 0 ? "Usable" : "Good", why };
 }
 
+const notYet = "Not yet";
+const used = "Used all the same";
+
 /** What a row's note or a sheet keeps of a result that was used although it was not worth a dose yet. */
-export const usedAllTheSameWords = (why: string): string => `Used all the same: ${why}`;
+export const usedAllTheSameWords = (why: string): string => `${used}: ${why}`;
+
+/** Of a row's cells, as a formula: no dose is to be made of it, and nobody has said that it is to be used. */
+export const heldBackFormula = (worth: string, note: string): string =>
+  `AND(ISNUMBER(SEARCH("${notYet}",${worth})),NOT(ISNUMBER(SEARCH("${used}",${note}))))`;
+
+/** As a formula: what one of a row's words of worth comes to, in a word. */
+export const worthWordFormula = (worth: string): string =>
+  `LEFT(${worth},${String(notYet.length)})`;
+
+/** What that formula comes to of such words. */
+export const worthWordOf = (worth: string): string => worth.slice(0, notYet.length);
 
 /** "Usable: Its ± is not known yet." */
 export const worthText = ({ word, why }: Worth): string =>
@@ -77,7 +91,7 @@ export interface WorthCells {
 }
 
 /** Said where another program cannot work the acid value out, so that no dose stands there without a word. */
-const notHere = "Not yet: no acid value here.";
+const notHere = "No acid value can be worked out here.";
 
 /** The same as a formula of plain functions, without its equals sign: "" while there is no result. */
 export function worthFormula(cells: WorthCells): string {
@@ -95,7 +109,7 @@ export function worthFormula(cells: WorthCells): string {
     `IF(${isByVolume}," ${lessWords.byVolume}","")`,
     `IF(${isLone}," ${lessWords.oneTitre}","")`,
   ].join("&");
-  const words = `IF(OR(${isLone},${isAgreed}),IF(${isGood},"Good","Usable:"&${why}),"Not yet: "&${cells.verdict})`;
+  const words = `IF(OR(${isLone},${isAgreed}),IF(${isGood},"Good","Usable:"&${why}),"${notYet}: "&${cells.verdict})`;
   const none = `IF(ISNA(${cells.acidValue}),"",IF(ISERROR(${cells.acidValue}),"${notHere}",""))`;
   return `IF(ISNUMBER(${cells.acidValue}),${words},${none})`;
 }

@@ -3,65 +3,31 @@
  * titration up to the batch's day, so that it follows when a reading is put right.
  */
 import { offeredUnitNames, offeredUnits } from "../../core/quantity/units";
-import { methanolDensity } from "../../core/reference/liquids";
 import type { BatchRecord } from "../record/batch-record";
-import { ofLastTitration } from "./last-titration";
-import { worthHeading } from "./titration-cells";
 import {
-  baseChoices,
-  calculated,
-  cellOf,
-  emptyUntilBegun,
-  type RecordTable,
-  typed,
-} from "./column";
-
-const table = "Batches";
-const one = (heading: string): string => cellOf(table, heading);
-
-/** A column of a lot's last row in `Titrations` up to the batch's day: a lot treated and titrated again counts anew. */
-const ofLot = (heading: string, lot = "Lots"): string =>
-  ofLastTitration(heading, one(lot), one("Date"));
-
-/** What stands under `Titrant lye` when the acid value was worked out as if the lye were pure. */
-export const asIfPure = "same lye taken as pure";
-
-const acidValueHeading = "Acid value mg KOH/g";
-const halfWidthHeading = "± acid value mg KOH/g";
-const first = ofLot(acidValueHeading);
-const second = ofLot(acidValueHeading, "Second lot");
-const share = one("Second lot %");
-
-/** Of one lot, or of two by their shares; a titrant taken as pure holds its assay's part of the base. */
-const ofMix = (ofFirst: string, ofSecond: string): string =>
-  `IF(${one("Second lot")}="",${ofFirst},IF(${share}>0,${ofFirst}*(1-${share}/100)+${ofSecond}*${share}/100,NA()))` +
-  `*IF(${one("Titrant lye")}="${asIfPure}",${one("Assay %")}/100,1)`;
-const acidValue = ofMix(first, second);
-
-/** The same of the half-widths: which way each lot is off is not known, so they add up. */
-const halfOf = (lot?: string): string => `TITRE.ACIDVALUEFROMFFA(${ofLot("± FFA %", lot)})`;
-const halfWidth = ofMix(halfOf(), halfOf("Second lot"));
-
-/** What the lot's result is worth, or those of both. */
-const worth =
-  `IF(${one("Second lot")}="",${ofLot(worthHeading)},` +
-  `${one("Lots")}&": "&${ofLot(worthHeading)}&" "&${one("Second lot")}&": "&${ofLot(worthHeading, "Second lot")})`;
-
-/** The methanol in a litre of it. A methoxide of assay under 50 % is a solution in methanol. */
-const gramsInLitre = methanolDensity.times(1000).toString();
-const isMethoxide = `OR(ISNUMBER(SEARCH("OCH3",${one("Base")})),ISNUMBER(SEARCH("methoxide",${one("Base")})))`;
-const brought =
-  `IF(${one("Assay %")}<50,IF(${isMethoxide},` +
-  `${one("Catalyst g")}*(100-${one("Assay %")})/100/${gramsInLitre},0),0)`;
+  acidValue,
+  acidValueHeading,
+  asIfPure,
+  batchesName,
+  brought,
+  halfWidth,
+  halfWidthHeading,
+  ofLot,
+  one,
+  unlessHeldBack,
+  worth,
+  worthColumn,
+} from "./batch-cells";
+import { baseChoices, calculated, emptyUntilBegun, type RecordTable, typed } from "./column";
 
 export const batches: RecordTable<BatchRecord> = {
-  name: table,
+  name: batchesName,
   title: "Batches",
   guidance:
     "One row for each batch. The acid value comes from the lot's last titration up to the batch's day.",
   what: "batch",
   tellingWords: "same date, same number, same lots, same amount",
-  columns: emptyUntilBegun(table, [
+  columns: emptyUntilBegun(batchesName, [
     typed("Date", 12, "Day of the batch.", {
       format: "yyyy-mm-dd",
       of: ({ date }) => date,
@@ -108,7 +74,7 @@ export const batches: RecordTable<BatchRecord> = {
       mayLack: true,
     },
     calculated(
-      "Acid value worth",
+      worthColumn,
       "General",
       "What the lot's titration says under Worth: good, usable or not yet, and why.",
       `IF(ISNUMBER(${one(acidValueHeading)}),${worth},"")`,
@@ -127,15 +93,17 @@ export const batches: RecordTable<BatchRecord> = {
     calculated(
       "Catalyst g",
       "0",
-      "Lye to weigh out: the acid part and the reaction part together.",
-      `TITRE.CATALYST(${one("Oil kg")},${one(acidValueHeading)},${one("Base")},${one("Assay %")},${one("Charge %")},${one("Allowed FFA %")})`,
+      "Lye to weigh out: the acid part and the reaction part together. None from readings that are apart, unless the note says: Used all the same.",
+      unlessHeldBack(
+        `TITRE.CATALYST(${one("Oil kg")},${one(acidValueHeading)},${one("Base")},${one("Assay %")},${one("Charge %")},${one("Allowed FFA %")})`,
+      ),
     ),
     {
       ...calculated(
         "± catalyst g",
         "0",
         "Half the width of its 95 % interval: the acid part carries the doubt of the titration.",
-        `IF(ISNUMBER(${one("Catalyst g")}),TITRE.NEUTRALISER(${one("Oil kg")},${one(halfWidthHeading)},${one("Base")},${one("Assay %")}),NA())`,
+        `IF(ISNUMBER(${one("Catalyst g")}),TITRE.NEUTRALISER(${one("Oil kg")},${one(halfWidthHeading)},${one("Base")},${one("Assay %")}),IF(ISTEXT(${one("Catalyst g")}),"",NA()))`,
       ),
       mayLack: true,
     },

@@ -1,6 +1,7 @@
 /** The `Lots` table: one row for each drum of oil, and what its last titration says. */
 import { calculated, cellOf, type Column, emptyUntilBegun, type TableShape, typed } from "./column";
 import { ofLastTitration } from "./last-titration";
+import { worthHeading } from "./titration-cells";
 
 const table = "Lots";
 const own = cellOf(table, "Lot");
@@ -39,6 +40,13 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
       "0.00",
       "The same acid as percent oleic, for display.",
       `TITRE.FFAFROMACIDVALUE(${cellOf(table, "Acid value mg KOH/g")})`,
+    ),
+    calculated(
+      worthHeading,
+      "General",
+      "What that titration says of it: good, usable or not yet, and why.",
+      ofLastTitration(worthHeading, own),
+      30,
     ),
     typed("Note", 36, "Anything else."),
   ]),

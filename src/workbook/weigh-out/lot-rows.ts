@@ -1,11 +1,24 @@
 /** Which lots the batch is of, with their acid values by reference. */
-import { asIfPure } from "../tables/batches";
+import { worthWordFormula, worthWordOf } from "../record/worth";
+import { asIfPure } from "../tables/batch-cells";
 import { ofLastTitration } from "../tables/last-titration";
+import { worthHeading } from "../tables/titration-cells";
 import { given, heading, type Row, text, worked } from "./cells";
 import { at, dayRow, type Places } from "./places";
 import type { WeighOutRecord } from "./weigh-out-record";
 
-const lastOf = (cell: string): string => ofLastTitration("Acid value mg KOH/g", cell, at(dayRow));
+/** @param row of the lot's name on this sheet */
+const lastOf = (heading: string, row: number): string =>
+  ofLastTitration(heading, `B${String(row)}`, at(dayRow));
+
+/** As a formula: is a lot worth another word than when the sheet was made? "" where none had a word. */
+export function worthChanged({ lots }: WeighOutRecord, { firstLot }: Places): string {
+  const changed = lots.flatMap(({ worth }, index) => {
+    const now = worthWordFormula(lastOf(worthHeading, firstLot + index));
+    return worth === "" ? [] : [`${now}<>"${worthWordOf(worth)}"`];
+  });
+  return changed.length === 0 ? "" : `OR(${changed.join(",")})`;
+}
 
 /** The lots, their shares, and the acid of the mix. */
 export function lotRows({ batch, lots, target }: WeighOutRecord, places: Places): Row[] {
@@ -33,7 +46,7 @@ export function lotRows({ batch, lots, target }: WeighOutRecord, places: Places)
       null,
       given(lot),
       given(percent.toNumber(), "0.0#"),
-      worked(`=${lastOf(`B${String(first + index)}`)}`, "0.00"),
+      worked(`=${lastOf("Acid value mg KOH/g", first + index)}`, "0.00"),
     ]),
     [
       null,

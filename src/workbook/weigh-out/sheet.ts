@@ -7,7 +7,7 @@ import { amountUnits } from "../../core/quantity/units";
 import type { BookCell, BookSheet } from "../../sheet/book";
 import { wrappedLines } from "../../sheet/wrapped-lines";
 import { given, heading, type Row, text } from "./cells";
-import { lotRows } from "./lot-rows";
+import { lotRows, worthChanged } from "./lot-rows";
 import { at, type Places, placesOf } from "./places";
 import { weighRows } from "./weigh-rows";
 import type { WeighOutRecord } from "./weigh-out-record";
@@ -31,11 +31,17 @@ const wordsBelow = ({ between, worth, route }: WeighOutRecord): string[] =>
   ].flatMap(linesOf);
 
 /** A titration made after the sheet moves its amounts, and not the words that were read before it was made. */
-const stillSo = ({ acidValue }: WeighOutRecord, { mix }: Places): BookCell => {
+const stillSo = (record: WeighOutRecord, places: Places): BookCell => {
+  const { acidValue } = record;
+  const { mix } = places;
   const then = acidValue.toString();
-  const words = `The acid value is no longer ${acidValue.toFixed(2)}: make this sheet anew before anything is weighed.`;
+  const anew = "make this sheet anew before anything is weighed.";
+  const changed = worthChanged(record, places);
+  const other =
+    changed === "" ? '""' : `IF(${changed},"What the titration is worth has changed: ${anew}","")`;
+  const words = `The acid value is no longer ${acidValue.toFixed(2)}: ${anew}`;
   return {
-    formula: `=IF(ISNUMBER(${at(mix)}),IF(ABS(${at(mix)}-${then})>${sameTo}*${then},"${words}",""),"")`,
+    formula: `=IF(ISNUMBER(${at(mix)}),IF(ABS(${at(mix)}-${then})>${sameTo}*${then},"${words}",${other}),"")`,
     style: "caution",
   };
 };

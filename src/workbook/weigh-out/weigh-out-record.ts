@@ -3,10 +3,18 @@ import type { Exact } from "../../core/exact/exact";
 import type { BatchRecord } from "../record/batch-record";
 import type { BookValue } from "../../sheet/book";
 
+export interface WeighOutLot {
+  readonly lot: BookValue;
+  /** Of the mass. */
+  readonly percent: Exact;
+  /** What stood under Worth of its titration; "" where nothing did. */
+  readonly worth: string;
+}
+
 export interface WeighOutRecord {
   readonly batch: BatchRecord;
   /** All lots of the batch, also more than the row of a table holds. */
-  readonly lots: readonly { readonly lot: BookValue; readonly percent: Exact }[];
+  readonly lots: readonly WeighOutLot[];
   /** As OILMASS takes it: a name, or "" for an oil that has none. */
   readonly oil: string;
   /** % FFA the mix was to meet; undefined when shares were typed. */

@@ -71,7 +71,7 @@ describe("a dose from readings that are apart", () => {
   it("is no matter where the titration is good, or nothing is known of it", () => {
     const good = seen(but({ lots: ["A"] }));
     expect([isHeldBack(good), allTheSame(good)]).toEqual([false, ""]);
-    expect(lotWorths(good)).toEqual(["Lot A: Good."]);
+    expect(lotWorths(good)).toEqual([{ words: "Lot A: Good.", isNotYet: false }]);
     expect(recordOf(good, today)?.note).toBe("");
   });
 
@@ -81,7 +81,10 @@ describe("a dose from readings that are apart", () => {
       why,
     });
     const view = viewOf(mixed, ".", recorded);
-    expect(lotWorths(view)).toEqual(["Lot A: Good.", "Lot K: Not yet: The two lie 0.50 mL apart."]);
+    expect(lotWorths(view)).toEqual([
+      { words: "Lot A: Good.", isNotYet: false },
+      { words: "Lot K: Not yet: The two lie 0.50 mL apart.", isNotYet: true },
+    ]);
     expect(printOf(view, today)?.worth).toBe(
       "5.00 ± 0.20 mg KOH/g. Lot A: Good. Lot K: Not yet. Used all the same.",
     );

@@ -16,6 +16,7 @@ const lot = (mark: string, acidValue: number, more: Partial<RecordedLot> = {}): 
   ffa: (acidValue * 282) / 561,
   halfWidth: 0.1,
   worth: { word: "Good", why: [] },
+  worthShown: "Good",
   trouble: "",
   isAsIfPure: false,
   ...more,

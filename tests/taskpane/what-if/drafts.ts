@@ -24,6 +24,7 @@ export const lot = (mark: string | number, acidValue: number | undefined): Recor
   ffa: acidValue === undefined ? undefined : (acidValue * 282) / 561,
   halfWidth: undefined,
   worth: undefined,
+  worthShown: "",
   trouble: acidValue === undefined ? "#N/A" : "",
   isAsIfPure: false,
 });

@@ -77,6 +77,17 @@ describe("recording a batch", () => {
     expect(now.values[0]?.[6]).toBeCloseTo((56.1 * 0.0998 * (14.9 / 3 - 0.15)) / 10.02, 12);
   });
 
+  it("gives no dose of readings that are apart, until the row's note says that they are used", async () => {
+    // SW-18 has a titre far from the others; by hand: mean 21.75/4 less 0.15 mL on 10 g
+    const acid = (56.1 * 0.0998 * (21.75 / 4 - 0.15)) / 10;
+    const held = await resultsOf({ lot: "SW-18" });
+    expect(held["Acid value mg KOH/g"]).toBeCloseTo(acid, 12);
+    expect(held["Catalyst g"]).toBe("Not yet: see Acid value worth");
+    expect(held["± catalyst g"]).toBe("");
+    const used = await resultsOf({ lot: "SW-18", note: "Dark. Used all the same: lot SW-18: ..." });
+    expect(used["Catalyst g"]).toBeCloseTo((91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9, 9);
+  });
+
   /** By hand: the mean of 2.4, 2.45 and 2.4, less 0.125, on 5.02 g of 0.1 mol/L. */
   const again = (56.1 * 0.1 * (7.25 / 3 - 0.125)) / 5.02;
 
@@ -91,6 +102,22 @@ describe("recording a batch", () => {
     await titrated(host, { ...fryerLot, lot: "SW-17", date });
     const now = await cells(host, outcome.plan.block);
     expect(now.values[0]?.[6]).toBeCloseTo(expected, 12);
+  });
+
+  it("is named, and agreed to, before its lot is titrated again on that day", async () => {
+    const host = openMemory(sampleLogbook());
+    await recorded(host, slipwayBatch);
+    const asked = async (lot: string, date: number): Promise<string[]> => {
+      const plan = await planTitration(host, { ...fryerLot, lot, date });
+      return plan.kind === "plan" ? plan.remarks.map(({ sentence }) => sentence) : [];
+    };
+    // the sample's B-113 of 4 September is of that lot too
+    expect(await asked("SW-17", slipwayBatch.date)).toEqual([
+      "Batch B-118 of that day or later goes by the last titration of lot SW-17: amounts there will follow this one.",
+    ]);
+    expect((await asked("sw-17", 46_200))[0]).toMatch(/^Batches B-113, B-118 of that day/);
+    expect(await asked("SW-17", slipwayBatch.date + 1)).toEqual([]);
+    expect(await asked("NEW-1", 46_200)).toEqual([]);
   });
 
   it("follows the lot's last row where the batch has no day", async () => {

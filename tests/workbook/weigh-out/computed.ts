@@ -12,8 +12,8 @@ import { slipwayBatch } from "../record/batch-records";
 export const slipwaySheet: WeighOutRecord = {
   batch: slipwayBatch,
   lots: [
-    { lot: "SW-17", percent: exact("60") },
-    { lot: "NQ-41", percent: exact("40") },
+    { lot: "SW-17", percent: exact("60"), worth: "Good" },
+    { lot: "NQ-41", percent: exact("40"), worth: "Good" },
   ],
   oil: "used cooking oil",
   target: exact("1"),
@@ -30,7 +30,11 @@ export const slipwaySheet: WeighOutRecord = {
 /** As many lots as a batch may have, each with a long mark. */
 export const fourLots: WeighOutRecord = {
   ...slipwaySheet,
-  lots: ["SW-17", "NQ-41", "NQ-42", "SW-18"].map((lot) => ({ lot, percent: exact("25") })),
+  lots: ["SW-17", "NQ-41", "NQ-42", "SW-18"].map((lot) => ({
+    lot,
+    percent: exact("25"),
+    worth: "",
+  })),
   target: undefined,
 };
 

@@ -49,8 +49,22 @@ describe("the sheet to print", () => {
     );
   });
 
+  it("says so once a titration of it is worth another word than when the sheet was made", async () => {
+    const flag = (sheet: BookSheet) => sheet.rows[3]?.[1]?.value;
+    const lots = slipwaySheet.lots.map((each) => ({
+      ...each,
+      worth: each.lot === "NQ-41" ? "Usable: Its ± is not known yet." : each.worth,
+    }));
+    expect(flag(await sheetOf({ ...slipwaySheet, lots }))).toBe(
+      "What the titration is worth has changed: make this sheet anew before anything is weighed.",
+    );
+    // a table made before that column has no word
+    const wordless = slipwaySheet.lots.map((each) => ({ ...each, worth: "" }));
+    expect(flag(await sheetOf({ ...slipwaySheet, lots: wordless }))).toBe("");
+  });
+
   it("is right for one lot and for four, and for a titrant taken as pure", async () => {
-    const one = { ...slipwaySheet, lots: [{ lot: "SW-17", percent: exact("100") }] };
+    const one = { ...slipwaySheet, lots: [{ lot: "SW-17", percent: exact("100"), worth: "Good" }] };
     const single = await sheetOf({ ...one, target: undefined });
     expect(figure(single, "Acid value of the batch")).toBeCloseTo(slipway, 12);
     expect(figure(await sheetOf(fourLots), "Oil, lot SW-18")).toBeCloseTo(91.5 / 4, 12);

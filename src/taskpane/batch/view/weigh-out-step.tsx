@@ -33,8 +33,8 @@ function Acid() {
           {inMark(`Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${acidValueWords(mix)}.`)}
         </Together>
       </p>
-      {lotWorths(view).map((words) => (
-        <Say key={words} tone={notYet(view) === "" ? "know" : "mind"}>
+      {lotWorths(view).map(({ words, isNotYet }) => (
+        <Say key={words} tone={isNotYet ? "mind" : "know"}>
           {inMark(words)}
         </Say>
       ))}

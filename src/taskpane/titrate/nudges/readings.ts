@@ -26,6 +26,23 @@ export function largeBlank({ working: { titres, blanks } }: Seen): Nudge[] {
   ];
 }
 
+/** So many times more or less acid than was expected is worth a second look (common practice, no source). */
+const farOff = 4;
+
+/** A slip of the decimal point in every titre shows only beside what one expected. */
+export function unexpected({ figures, working: { acid } }: Seen): Nudge[] {
+  const guess = figures.in("%", "expected");
+  if (guess === undefined || acid === undefined || isProblem(acid)) return [];
+  const times = acid.ffa.div(guess);
+  if (times.lt(farOff) && times.times(farOff).gt(1)) return [];
+  return [
+    mind(
+      "unexpected",
+      `You expected about ${digits(guess)} % FFA, and this is ${digits(acid.ffa, 2)} %: look at the decimal point of the titres, at the strength and at the mass.`,
+    ),
+  ];
+}
+
 /** A titre of few steps: the graduation alone is doubt of many percent. */
 function fewSteps(seen: Seen): Nudge[] {
   const { figures, working } = seen;
@@ -97,6 +114,7 @@ export const aboutTitres = (seen: Seen): Nudge[] => [
   ...contradiction(seen),
   ...massless(seen),
   ...oneMore(seen),
+  ...unexpected(seen),
   ...largeBlank(seen),
   ...fewSteps(seen),
 ];

@@ -6,7 +6,7 @@ import { Say } from "../../widgets/say";
 import { dotsOf, plotWords } from "../picture/ffa-dots";
 import type { StepId } from "../titration";
 import { lyePerLitre } from "../lye-per-litre";
-import { largeBlank } from "../nudges/readings";
+import { largeBlank, unexpected } from "../nudges/readings";
 import { sharesOf } from "../shares";
 import { fixed, withDoubt } from "../../widgets/shown-number";
 import type { Acid, Doubt } from "../working";
@@ -137,7 +137,7 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
       <Replicates acid={acid} doubt={doubt} />
       {doubt && worth.word !== "Not yet" ? <MadeOf doubt={doubt} /> : null}
       <Wants title="Wanted for the ±" wants={forDoubt} onGo={onGo} />
-      <Nudges nudges={largeBlank(view)} />
+      <Nudges nudges={[...unexpected(view), ...largeBlank(view)]} />
     </>
   );
 }

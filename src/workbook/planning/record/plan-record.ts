@@ -1,9 +1,10 @@
 /** Recording into a table of ours: into a row of the one that is there, or into a new one. */
-import { type CellContent, type Host, isFault } from "../../../sheet/port";
+import { type CellContent, type Fault, type Host, isFault } from "../../../sheet/port";
 import { headingsOf, type RecordTable } from "../../tables/column";
 import { rowValues } from "../../tables/row-values";
 import { carryOut } from "../carry-out";
-import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
+import { finished } from "../finished";
+import type { Confirmed, Plan, RecordOutcome, Refusal, Remark } from "../plan";
 import { planRow } from "./plan-row";
 import { planTable } from "../plan-table";
 import { readLogbook } from "../logbook/read-logbook";
@@ -18,16 +19,23 @@ export async function planRecord<Of>(
   into: RecordTable<Of>,
   record: Of,
   choice?: RowChoice,
+  remarks: Recording<Of>["remarks"] = () => Promise.resolve([]),
 ): Promise<Plan | Refusal> {
   const snapshot = await readLogbook(host, into.name);
   if (isFault(snapshot)) return refusal(snapshot);
   const values = rowValues(into, record);
-  return snapshot.logbook
+  const plan = snapshot.logbook
     ? planRow(snapshot, snapshot.logbook, into, values, choice)
     : planTable(snapshot, into, values);
+  if (plan.kind !== "plan") return plan;
+  const more = await remarks(host, record);
+  if (isFault(more)) return refusal(more);
+  return more.length === 0 ? plan : finished({ ...plan, remarks: [...plan.remarks, ...more] });
 }
 
-export interface Recording {
+export interface Recording<Of> {
+  /** Other things that are to be known, or agreed to, before it is written. */
+  readonly remarks?: (host: Host, record: Of) => Promise<readonly Remark[] | Fault>;
   /** What the one undo step is called. */
   readonly label: string;
   readonly confirmed: Confirmed | undefined;
@@ -41,9 +49,9 @@ export async function recordRow<Of>(
   host: Host,
   into: RecordTable<Of>,
   record: Of,
-  { label, confirmed, pause, choice }: Recording,
+  { label, confirmed, pause, choice, remarks }: Recording<Of>,
 ): Promise<RecordOutcome> {
-  const planned = () => planRecord(host, into, record, choice);
+  const planned = () => planRecord(host, into, record, choice, remarks);
   const outcome = await carryOut(host, label, planned, confirmed, pause);
   if (outcome.kind !== "recorded" || outcome.differences.length > 0) return outcome;
   const isError = (result: CellContent): boolean => typeof result === "object";

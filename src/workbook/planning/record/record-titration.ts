@@ -3,6 +3,7 @@ import type { Host } from "../../../sheet/port";
 import type { TitrationRecord } from "../../record/titration-record";
 import { titrations } from "../../tables/titrations";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
+import { batchesThatFollow } from "./batches-that-follow";
 import { planRecord, recordRow } from "./plan-record";
 import type { Pause } from "../settle";
 import type { RowChoice } from "./target-row";
@@ -12,7 +13,7 @@ export const planTitration = (
   host: Host,
   record: TitrationRecord,
   choice?: RowChoice,
-): Promise<Plan | Refusal> => planRecord(host, titrations, record, choice);
+): Promise<Plan | Refusal> => planRecord(host, titrations, record, choice, batchesThatFollow);
 
 /** Plans anew and writes only what was agreed to. `pause` lets slow functions answer. */
 export const recordTitration = (
@@ -27,4 +28,5 @@ export const recordTitration = (
     confirmed,
     pause,
     choice,
+    remarks: batchesThatFollow,
   });
