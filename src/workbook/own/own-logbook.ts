@@ -1,5 +1,5 @@
 /** A logbook of somebody's own, with nothing in it yet: our tables, each with one row that is not begun. */
-import type { Book, BookSheet } from "../../sheet/book";
+import type { Book, BookCell, BookSheet } from "../../sheet/book";
 import { cautionsSheet } from "../sample/cautions-sheet";
 import { startSheet } from "../sample/start-sheet";
 import { batches } from "../tables/batches";
@@ -28,7 +28,13 @@ const lots = lotsTable({
   source: typed("Source", 16, "Where the oil came from."),
 });
 
-const notBegun = (shape: TableShape): BookSheet => tableSheet(shape, [{}]);
+/** What its formulas come to stands in the file too: programs without the add-in then show nothing there. */
+function notBegun(shape: TableShape): BookSheet {
+  const sheet = tableSheet(shape, [{}]);
+  const withResult = (cell: BookCell | null): BookCell | null =>
+    cell?.formula === undefined ? cell : { ...cell, value: "" };
+  return { ...sheet, rows: sheet.rows.map((row) => row.map(withResult)) };
+}
 
 export const ownLogbook = (): Book => ({
   name: "own-logbook",

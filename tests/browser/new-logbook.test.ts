@@ -1,0 +1,56 @@
+/** A logbook of one's own on the page, from the button New to a row that is saved. */
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
+import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
+import { gridIsReady, openSheet, typeInto } from "./workbench-page";
+
+describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
+  let served: Served;
+  let opened: OpenPage;
+  beforeAll(async () => {
+    served = await serve();
+    opened = await served.open();
+  });
+  afterAll(async () => {
+    await served.close();
+  });
+
+  it("is begun by one press, shows no error in rows that are not begun, and saves what is typed", async () => {
+    const { page, complaints } = opened;
+    await page.goto(served.address);
+    await gridIsReady(page);
+    await page.focus("#begin");
+    await page.keyboard.press("Enter");
+    await page.getByText(/^Your own logbook is open, empty/).waitFor({ timeout: 60_000 });
+    expect(await page.locator("#file-name").textContent()).toBe("my-logbook.xlsx");
+    await openSheet(page, "Titrations");
+    await typeInto(page, "B4", "D-1");
+    await typeInto(page, "K4", "2.45");
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.keyboard.press("Control+s"),
+    ]);
+    const workbook = openXlsx(new Uint8Array(readFileSync(await download.path())));
+    if (isFileProblem(workbook)) throw new Error(sayFile(workbook));
+    expect(workbook.sheets.map(({ name }) => name)).toEqual([
+      "Start here",
+      "Titrations",
+      "Batches",
+      "Lots",
+      "Titrants",
+      "Cautions",
+    ]);
+    const [titrations, ...others] = workbook.sheets.slice(1);
+    const typed = titrations?.cells.filter(
+      ({ row, formula, value }) => row === 3 && formula === undefined && value !== undefined,
+    );
+    expect(typed?.map(({ value }) => value)).toEqual(["D-1", 2.45]);
+    const shown = others.flatMap(({ cells }) =>
+      cells.flatMap(({ formula, value }) => (formula === undefined ? [] : [value])),
+    );
+    expect(shown.length).toBeGreaterThan(10);
+    expect(new Set(shown)).toEqual(new Set([""]));
+    expect(complaints).toEqual([]);
+  });
+});
