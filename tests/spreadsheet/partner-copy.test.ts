@@ -139,15 +139,15 @@ describe.skipIf(!isInstalled && !isRequired)("a partner copy in LibreOffice", ()
     expect(lot).toBe("NQ-41");
 
     const saved = savedByPartner(shared(owner).bytes, [
-      { do: "type", sheet: "Titrations", cell: address("Titre 1 mL"), value: 2.9 },
+      { do: "type", sheet: "Titrations", cell: address("Titre 1 mL"), value: 2.55 },
     ]);
     const book = opened(saved);
-    const bench = "{2.9,2.5,2.45},{0.15},0.0998,10";
+    const bench = "{2.55,2.5,2.45},{0.15},0.0998,10";
     const acid = answer(`TITRE.MEANACIDVALUE(${bench})`);
     const found = (heading: string) => valueIn(book, address(heading), "Titrations");
     near(
       found("Corrected titre mL"),
-      answer("TITRE.CORRECTED({2.9,2.5,2.45},{0.15})"),
+      answer("TITRE.CORRECTED({2.55,2.5,2.45},{0.15})"),
       "corrected",
     );
     near(found("Acid value mg KOH/g"), acid, "acid value");
