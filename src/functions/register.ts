@@ -8,6 +8,11 @@ import { say } from "../core/problem/wording";
 import type { Answer } from "./answer";
 import { catalogue } from "./catalogue";
 
+/** Set while the pane checks the program: told of each call as it arrived. Both run in one page. */
+declare global {
+  var titrebookHears: ((id: string, given: readonly unknown[]) => void) | undefined;
+}
+
 /** Outside the program (a preview page) the error class is missing: a plain error with the code. */
 function cellError(found: Problem): Error | CustomFunctions.Error {
   const code = isMissing(found) ? "#N/A" : "#VALUE!";
@@ -20,6 +25,7 @@ function cellError(found: Problem): Error | CustomFunctions.Error {
 if (typeof CustomFunctions !== "undefined") {
   for (const { id, evaluate } of catalogue) {
     CustomFunctions.associate(id, (...given: unknown[]): Answer => {
+      globalThis.titrebookHears?.(id, given);
       const answer = evaluate(given);
       if (isProblem(answer)) throw cellError(answer);
       return answer;

@@ -20,9 +20,11 @@ export interface PaneProps {
   readonly bench: TaskProps | undefined;
   /** What the program around it has to say, above the tasks. */
   readonly notice?: ReactNode;
+  /** What is asked of the program around it, below the help. */
+  readonly below?: ReactNode;
 }
 
-export function Pane({ cell, bench, notice }: PaneProps) {
+export function Pane({ cell, bench, notice, below }: PaneProps) {
   const [open, setOpen] = useState(cellTask);
   /** Kept once opened, though hidden: nothing typed is lost. */
   const [opened, setOpened] = useState<readonly string[]>([]);
@@ -56,6 +58,7 @@ export function Pane({ cell, bench, notice }: PaneProps) {
             Help and guides
           </a>
         </p>
+        {below}
       </div>
       <WorkbookTurn.Provider value={workbook}>
         {tasks

@@ -3,10 +3,13 @@ import "./pane.css";
 import { useEffect, useMemo, useState } from "react";
 import { createRoot } from "react-dom/client";
 import { excelHost } from "../host/excel";
+import { ExcelProgram } from "../host/excel/checked-program";
 import { paneShowing } from "../host/excel/showing";
 import { surroundings } from "../host/excel/surroundings";
 import type { Host } from "../sheet/port";
 import { resting } from "../sheet/port/resting";
+import { OfferCheck } from "./check/offer-check";
+import { hearRefusals } from "./check/refusals";
 import { browserDrafts } from "./titrate/drafts/in-browser";
 import { browserMemory } from "./drafts/task-memory";
 import { followSelection } from "./explain/follow-selection";
@@ -17,6 +20,9 @@ import { Pane } from "./pane";
 /** Milliseconds the program's runtime may take before the pane says that it does not answer. */
 const patience = 8000;
 
+/** From the first moment on: what is refused before anybody asks counts too. */
+const program = new ExcelProgram(hearRefusals(), navigator.userAgent);
+
 function Live({ host }: { host: Host }) {
   const [cell, setCell] = useState<ShownCell | undefined>();
   useEffect(() => followSelection(host, setCell), [host]);
@@ -25,7 +31,14 @@ function Live({ host }: { host: Host }) {
     const drafts = browserDrafts(partition, Date.now);
     return { host, drafts, memory: browserMemory(partition), locale };
   }, [host]);
-  return <Pane cell={cell} bench={bench} notice={<HealingNotice host={host} />} />;
+  return (
+    <Pane
+      cell={cell}
+      bench={bench}
+      notice={<HealingNotice host={host} />}
+      below={<OfferCheck host={host} program={program} />}
+    />
+  );
 }
 
 const root = createRoot(document.getElementById("pane") ?? document.body);

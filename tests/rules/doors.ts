@@ -26,7 +26,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
   }),
   "src/partner": files({
     "src/partner/plain": "page plain-call plain-lines",
-    "src/partner/sharing": "index",
+    "src/partner/sharing": "index version",
     "src/partner/sharing/workings": "workings-name",
   }),
   "src/adopt": files({
@@ -39,6 +39,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
       "answers basis guess-columns lacks mapping questions recognise remembered roles sheet-cells sure typed-limits units-of-roles",
   }),
   "src/workbook": files({
+    "src/workbook/checking": "lines report run tried-cells",
     "src/workbook/explain": "argument equation explain spreadsheet-error",
     "src/workbook/healing": "checks-again heal search wording",
     "src/workbook/over-time":
@@ -55,7 +56,10 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/weigh-out": "weigh-out-record",
     "src/workbook/what-if": "doses format names one-formula question",
   }),
-  "src/host/excel": files({ "src/host": "excel", "src/host/excel": "surroundings showing" }),
+  "src/host/excel": files({
+    "src/host": "excel",
+    "src/host/excel": "checked-program surroundings showing",
+  }),
   "src/host/workbench": files({
     "src/host": "workbench",
     "src/host/workbench": "file-facts one-change",
