@@ -162,6 +162,11 @@ class Working {
             .flatMap((each) => this.of(each).flat())
             .reduce<number>((sum, each) => sum + (typeof each === "number" ? each : 0), 0),
         );
+      case "INDEX": {
+        const [among, row, column] = given.map((each) => this.of(each));
+        const at = (which: Values | undefined) => number(first(which ?? [])) - 1;
+        return one(among?.[at(row)]?.[at(column)] ?? { error: "#REF!" });
+      }
       case "AVERAGE": {
         const figures = given
           .flatMap((each) => this.of(each).flat())
@@ -192,6 +197,8 @@ class Working {
     const given = call.arguments.map((each) =>
       each.kind === "omitted" ? undefined : this.of(each).map((row) => row.map(cellGiven)),
     );
+    // as functions/register.ts does it, in the page of the pane
+    globalThis.titrebookHears?.(id, given);
     const answer = entry.evaluate(given);
     if (isProblem(answer)) return error(errorOf(answer));
     return Array.isArray(answer) ? answer : one(answer);

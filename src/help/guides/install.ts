@@ -41,6 +41,10 @@ const installParts: readonly Part[] = [
   text(
     "Whoever looks after the accounts uploads `manifest.xml` once, in the administration centre, under integrated apps; it then appears for everybody.",
   ),
+  heading("Is it all right in this Excel?"),
+  text(
+    "In an empty workbook, at the bottom of the pane's first view: _Check this Excel_. It tries by itself what nobody has tried in your version, asks you to press Undo once, and writes one sheet of what it saw: versions and results, nothing of yours. Save that workbook and send it to whoever looks after Titrebook.",
+  ),
   heading("When something is stale"),
   points(
     "The program keeps the list of functions for up to a day, apart from their code. Both ways round work: an old list with new code, and a new list with old code.",

@@ -52,7 +52,8 @@ export function askValues(range: Excel.Range): Round {
     if (!range.values.flat().some(looksLikeError)) {
       return { kind: "values", block, values: range.values as CellContent[][] };
     }
-    range.load("valueTypes");
+    // both anew: what was busy a moment ago may have its answer now
+    range.load("values,valueTypes");
     return values;
   };
 }

@@ -23,9 +23,11 @@ function newestOf(name: string): RequirementSet {
 
 const sets = ["ExcelApi", "CustomFunctionsRuntime", "SharedRuntime", "CompressedFile"];
 
-/** The browser inside, and no more of what it says about itself. */
+/** The browser inside, and no more of what it says about itself. An older name stands beside a newer. */
 const engineOf = (agent: string): string =>
-  /(?:Edg|Firefox|Chrome|Version)\/[\d.]+/.exec(agent)?.[0] ?? "not told";
+  ["Edg", "Firefox", "Chrome", "Version"]
+    .map((name) => new RegExp(`${name}/[\\d.]+`).exec(agent)?.[0])
+    .find((found) => found !== undefined) ?? "not told";
 
 async function decimalMark(): Promise<string | undefined> {
   if (!isOffered("ExcelApi", "1.11")) return undefined;

@@ -11,6 +11,7 @@ import { checkLines } from "../../workbook/checking/lines";
 import { meaning, reportSheet } from "../../workbook/checking/report";
 import { type Checked, checkThisExcel } from "../../workbook/checking/run";
 import { dayOf } from "../share/make-copy";
+import { PartHeading } from "../stepped/part-heading";
 import { Say } from "../widgets/say";
 
 type Stage =
@@ -88,7 +89,7 @@ export default function CheckExcel({ host, program, clock = () => new Date() }: 
 
   return (
     <section className="task" aria-label="Check this Excel">
-      <h2>Check this Excel</h2>
+      <PartHeading level="h2">Check this Excel</PartHeading>
       {stage.at === "before" || stage.at === "refused" ? (
         <>
           <p>

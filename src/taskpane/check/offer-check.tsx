@@ -1,4 +1,5 @@
 /** The way to "Check this Excel": loaded when it is asked for, since most people never do. */
+import { Button } from "@fluentui/react-components";
 import { lazy, Suspense, useState } from "react";
 import { TaskBoundary } from "../task-boundary";
 import type { CheckExcelProps } from "./check-excel";
@@ -18,14 +19,14 @@ export function OfferCheck(given: CheckExcelProps) {
   }
   return (
     <p className="pane-help">
-      <button
-        type="button"
+      <Button
+        size="large"
         onClick={() => {
           setOpen(true);
         }}
       >
         Check this Excel
-      </button>
+      </Button>
     </p>
   );
 }

@@ -1,14 +1,21 @@
 /** The heading of a part that was asked for. It takes the focus: the button that was pressed is gone. */
 import { useEffect, useRef } from "react";
 
-export function PartHeading({ children }: { children: string }) {
+/** @param level of a step's part, where nothing else is said */
+export function PartHeading({
+  children,
+  level: Level = "h3",
+}: {
+  children: string;
+  level?: "h2" | "h3";
+}) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     heading.current?.focus();
   }, []);
   return (
-    <h3 ref={heading} tabIndex={-1}>
+    <Level ref={heading} tabIndex={-1}>
       {children}
-    </h3>
+    </Level>
   );
 }

@@ -30,7 +30,7 @@ const probes: readonly Probe[] = [
   { what: "a figure", holds: 10, ...ofCell, kinds: ["number"] },
   { what: "an empty cell", ...ofCell, kinds: ["empty", "left-out"] },
   { what: "a nought", holds: 0, ...ofCell, kinds: ["empty"] },
-  { what: "an empty text", formulaHolds: '=""', ...ofCell, kinds: ["empty"] },
+  { what: "an empty text", formulaHolds: '=""', ...ofCell, kinds: ["empty", "left-out"] },
   { what: "a text", holds: "ten", ...ofCell, kinds: ["text"] },
   { what: "TRUE", holds: true, ...ofCell, kinds: ["boolean"] },
   { what: "#N/A", formulaHolds: "=NA()", ...ofCell, kinds: ["error"] },
@@ -61,7 +61,7 @@ const markOf = (row: number): number => 71 + row / 100;
 const firstOf = (given: unknown): unknown =>
   Array.isArray(given) ? firstOf((given as unknown[])[0]) : given;
 
-/** As it arrived, in few words. */
+/** As it arrived, in few words. One cell may arrive as a range of one. */
 function asArrived(given: unknown): string {
   if (Array.isArray(given)) return `[${given.map(asArrived).join(", ")}]`;
   if (typeof given === "object" && given !== null) {

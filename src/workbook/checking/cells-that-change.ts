@@ -54,7 +54,7 @@ export async function mendedNames(tools: Tools): Promise<Seen> {
   await write(tools, put(healingCell, [[formula("=_xldudf_TITRE_ACIDVALUE(2.3,0.1,10)")]]));
   const before = (await answered(tools, healingCell))[0]?.[0];
   if (before === acidValue) {
-    return green("healing", "A call in the form of the file is answered without being mended.");
+    return amber("healing", "Not seen: a call as a file holds it was answered at once.");
   }
   const healing = await heal(tools.host, tools.pause);
   if (isFault(healing)) throw stoppedBy(healing);

@@ -67,6 +67,13 @@ async function seenIn(tools: Tools, asking: Asking, facts: ProgramFacts): Promis
   const look = async (ids: readonly LineId[], work: () => Promise<Seen | readonly Seen[]>) => {
     seen.push(...(await part(ids, asking, async () => [await work()].flat())));
   };
+  const recordAgain = async () => {
+    const [again] = await part(["recording"], asking, async () => [await recorded(tools)]);
+    const at = seen.findIndex(({ id }) => id === "recording");
+    if (again && again.colour !== "green") {
+      seen[at] = { ...again, words: `The second time: ${again.words}` };
+    }
+  };
   await look(["every-function"], () => everyFunction(tools));
   await look(["cells"], () => whatCellsHold(tools));
   await look(["arrivals"], () => howCellsArrive(tools));
@@ -76,7 +83,7 @@ async function seenIn(tools: Tools, asking: Asking, facts: ProgramFacts): Promis
   const isRecorded = seen.at(-1)?.colour !== "red";
   await look(["undo"], async () => undone(tools, isRecorded && (await asking.undo())));
   // undone or not: there is a row to go on with
-  if (seen.at(-1)?.colour === "green") await recorded(tools).catch(() => undefined);
+  if (seen.at(-1)?.colour === "green") await recordAgain();
   await look(["following"], () => following(tools));
   await look(["protected"], () => keptOut(tools));
   await look(["notes", "lists", "charts"], () => looks(tools));

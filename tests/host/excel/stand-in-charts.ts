@@ -2,6 +2,7 @@
 import type { MemorySheet } from "../memory/book";
 import type { Block, Chart } from "../../../src/sheet/port";
 import { ProgramError, remote } from "./remote";
+import { counted } from "./stand-in-counts";
 import { blockOf, sheetToChange, type Talk } from "./stand-in-range";
 
 type Line = { name: string; values: Block };
@@ -110,6 +111,7 @@ export function chartsOf(on: Talk, sheet: () => MemorySheet): object {
         ),
     },
     gives: {
+      getCount: () => counted(on, () => sheet().charts.length),
       add: (type: string, range: object, by: string) => {
         if (type !== "XYScatterLines" || by !== "Columns") throw new ProgramError(type);
         let drawn: Drawn | undefined;

@@ -13,6 +13,7 @@ import type { Block } from "../../../src/sheet/port";
 import { calculation } from "../calculation";
 import { type Members, ProgramError, remote } from "./remote";
 import { chartsOf } from "./stand-in-charts";
+import { listsOn, notesOf } from "./stand-in-counts";
 import { blockOf, type Model, rangeAt, sheetToChange, type Talk } from "./stand-in-range";
 
 export function tableAt(on: Talk, find: () => MemoryTable | undefined, orNull = false): object {
@@ -139,7 +140,8 @@ export function sheetAt(
       getRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
         rangeAt(on, () => ({ sheet: sheet().name, row, column, rows, columns })),
       getRange: () => ({
-        getSpecialCellsOrNullObject: (type: string, holding: string) => {
+        getSpecialCellsOrNullObject: (type: string, holding?: string) => {
+          if (type === "DataValidations") return listsOn(on, sheet);
           if (type !== "Formulas" || holding !== "Errors") throw new ProgramError(type);
           return errorsOn(on, sheet);
         },
@@ -153,8 +155,15 @@ export function sheetAt(
     },
     parts: {
       charts: () => chartsOf(on, sheet),
+      notes: () => notesOf(on, sheet),
       protection: () =>
-        remote(talk, "protection", { reads: { protected: () => sheet().isProtected } }),
+        remote(talk, "protection", {
+          reads: { protected: () => sheet().isProtected },
+          changes: {
+            protect: () => (sheetToChange(model, sheet().name).isProtected = true),
+            unprotect: () => (sheet().isProtected = false),
+          },
+        }),
       pageLayout: () => pageLayoutOf(on, sheet),
       horizontalPageBreaks: () => pageBreaksOf(on, sheet),
       freezePanes: () =>

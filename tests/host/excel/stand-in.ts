@@ -136,6 +136,7 @@ export class ExcelStandIn {
       reads: { readOnly: () => model.book.isReadOnly },
       gives: { getActiveCell: () => rangeAt(on, () => model.selection) },
       parts: {
+        application: () => remote(talk, "application", { reads: { decimalSeparator: () => "," } }),
         worksheets: () => this.worksheets(on),
         tables: () => this.tables(on),
         names: () => this.list(on, "names", () => Object.keys(model.book.definedNames)),
@@ -225,6 +226,7 @@ export function installExcel(standIn: ExcelStandIn): void {
       HostType: { Excel: "Excel" },
       PlatformType: { Mac: "Mac" },
       context: {
+        diagnostics: { host: "Excel", platform: "PC", version: "16.0.0.1" },
         requirements: {
           isSetSupported: (_: string, version: string) =>
             Number(version.split(".")[1]) <= standIn.model.newest,

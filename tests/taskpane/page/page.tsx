@@ -7,16 +7,19 @@ import { BatchTask } from "../../../src/taskpane/batch/batch-task";
 import { LogbookTask } from "../../../src/taskpane/logbook/logbook-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
 import { OverTimeTask } from "../../../src/taskpane/over-time/over-time-task";
+import { OfferCheck } from "../../../src/taskpane/check/offer-check";
 import { ShareTask } from "../../../src/taskpane/share/share-task";
 import { WhatIfTask } from "../../../src/taskpane/what-if/what-if-task";
 import type { Book } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/open-memory";
+import { programOver } from "./checked-program";
 import { withFile } from "./file-host";
 import { oldBook } from "./old-book";
 
 const asked = new URLSearchParams(location.search);
 const task = asked.get("task") ?? "titrate";
+const Check = () => <OfferCheck host={memory} program={programOver(memory)} />;
 const Task =
   {
     titrate: TitrateTask,
@@ -25,6 +28,7 @@ const Task =
     logbook: LogbookTask,
     share: ShareTask,
     "over-time": OverTimeTask,
+    check: Check,
   }[task] ?? TitrateTask;
 const books: Readonly<Record<string, () => Book>> = { sample: sampleLogbook, old: oldBook };
 const memory = openMemory(books[asked.get("book") ?? ""]?.());
