@@ -74,6 +74,8 @@ function handsOutItsFile(standIn: ExcelStandIn): void {
   });
 }
 
+const lostAt: Block = { sheet: "Check cells", row: 0, column: 14, rows: 1, columns: 1 };
+
 /** A call that a file holds shows #NAME? until it is written again, with its name as the cell shows it. */
 function losing(host: Host, heals: boolean): Host {
   let isLost = true;
@@ -86,7 +88,15 @@ function losing(host: Host, heals: boolean): Host {
     read: async (questions: readonly Question[]) => {
       const found = await host.read(questions);
       if (!isLost || "code" in found) return found;
-      return found.map((each) => {
+      return found.map((each, place) => {
+        const question = questions[place];
+        if (
+          each.kind === "areas" &&
+          question?.ask === "errors" &&
+          question.sheet === lostAt.sheet
+        ) {
+          return { ...each, blocks: [...each.blocks, lostAt] };
+        }
         if ((each.kind !== "values" && each.kind !== "cells") || !isPlace(each.block)) return each;
         const values = each.values.map((row, r) =>
           row.map((value, c) =>
