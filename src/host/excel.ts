@@ -4,7 +4,8 @@
  */
 import { answers } from "./excel/answers";
 import { base64, wholeFile } from "./excel/file";
-import { caught, run } from "./excel/run";
+import { caught } from "./excel/fault-codes";
+import { run } from "./excel/run";
 import { isOffered } from "./excel/surroundings";
 import { allOrNothing } from "./excel/writing";
 import { inTime } from "../sheet/port/in-time";

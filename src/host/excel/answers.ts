@@ -6,7 +6,7 @@ import type { Found, Question } from "../../sheet/port";
 import { askBlock, askCells, askErrors, askValues, nothing, type Round } from "./ask-cells";
 import { halves, inPieces, type Piece, putTogether } from "./pieces";
 import { blockOf, place } from "./ranges";
-import { codeOf } from "./run";
+import { codeOf } from "./fault-codes";
 
 function askTable(table: Excel.Table): Round {
   table.load("name,showTotals");

@@ -1,28 +1,6 @@
 /** One conversation with the spreadsheet program. What it throws comes back as a fault. */
-import { fault, type Fault, type FaultCode } from "../../sheet/port";
-
-const faultOf: Record<string, FaultCode> = {
-  AccessDenied: "sheet-protected",
-  InvalidOperationInCellEditMode: "being-edited",
-  ItemAlreadyExists: "name-taken",
-  NotImplemented: "not-offered",
-  ApiNotFound: "not-offered",
-  ApiNotAvailable: "not-offered",
-  UnsupportedOperation: "not-offered",
-  UnsupportedFeature: "not-offered",
-  UndoNotSupported: "not-undoable",
-  RequestPayloadSizeLimitExceeded: "too-large",
-  ResponsePayloadSizeLimitExceeded: "too-large",
-  ActivityLimitReached: "busy",
-  RequestAborted: "busy",
-  ServiceNotAvailable: "busy",
-};
-
-export const codeOf = (thrown: unknown): string =>
-  (thrown as { code?: string } | undefined)?.code ?? "";
-
-/** Its errors name no sheet or table that a person would know. */
-export const caught = (thrown: unknown): Fault => fault(faultOf[codeOf(thrown)] ?? "failed");
+import type { Fault } from "../../sheet/port";
+import { caught } from "./fault-codes";
 
 /** Several runs are never asked to be one undo: with that option alone the web throws. */
 export async function run<T>(

@@ -1,4 +1,4 @@
-/** Twins of the functions that dose a batch. */
+/** Twins of the functions about a batch, but for PRETREATMENT and BATCH. */
 import { soapMolarMass } from "../../core/batch/soap";
 import { oilOf, triglycerideText } from "./shared/density";
 import {
@@ -13,6 +13,7 @@ import {
 } from "./shared/doses";
 import { pairsOf } from "./shared/pairs";
 import type { Reading } from "./shared/reading";
+import { routeText } from "./shared/route-text";
 import type { Work } from "./shared/work";
 import { baseMass, baseOf } from "./shared/words";
 import { fromPercent, meanAcidValueOf } from "./titration";
@@ -86,7 +87,14 @@ const blendedAcidValue: Work = (reading) => {
   return reading.answer(`SUMPRODUCT(${values},${masses})/SUM(${masses})`);
 };
 
+const route: Work = (reading) => {
+  const value = reading.figure("acidValue");
+  const water = reading.figure("waterPercent", '""');
+  return reading.answer(routeText(reading, value, water, reading.figure("limitFfaPercent")));
+};
+
 export const batch = {
+  ROUTE: route,
   NEUTRALISER: neutraliser,
   CATALYST: catalyst,
   CATALYSTFROMFFA: catalystFromFfa,

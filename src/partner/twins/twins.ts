@@ -3,7 +3,7 @@ import { functionNamed } from "../../functions/catalogue";
 import type { Twin } from "../../functions/twin";
 import { amounts } from "./amounts";
 import { batch } from "./batch";
-import { plans } from "./plans";
+import { pretreatmentAndBatch } from "./pretreatment-and-batch";
 import { record } from "./record";
 import { replicateTwins } from "./replicates";
 import { Reading } from "./shared/reading";
@@ -21,7 +21,7 @@ export const twins: Readonly<Record<string, Work>> = {
   ...uncertainty,
   ...record,
   ...batch,
-  ...plans,
+  ...pretreatmentAndBatch,
   WHATIF: whatIf,
 };
 

@@ -1,4 +1,4 @@
-/** Twins of the functions that answer with a plan: a route, an acid step, a whole batch. */
+/** Twins of PRETREATMENT and BATCH. */
 import { solutionBelow, volumeTemperature } from "../../core/batch/batch";
 import type { Work as Doing } from "../../core/batch/cautions";
 import { densityAt } from "../../core/batch/density";
@@ -37,12 +37,6 @@ import { baseMass, baseOf } from "./shared/words";
 const amount = (formula: string, unit?: string, label?: string) => [label, formula, unit];
 const wordsOnly = [undefined, undefined, undefined];
 const cautionWords = (work: Doing) => cautionRows(work).map(() => wordsOnly);
-
-const route: Work = (reading) => {
-  const value = reading.figure("acidValue");
-  const water = reading.figure("waterPercent", '""');
-  return reading.answer(routeText(reading, value, water, reading.figure("limitFfaPercent")));
-};
 
 const pretreatment: Work = (reading) => {
   const oil = reading.figure("oilMass");
@@ -150,4 +144,4 @@ const wholeBatch: Work = (reading) => {
   ]);
 };
 
-export const plans = { ROUTE: route, PRETREATMENT: pretreatment, BATCH: wholeBatch };
+export const pretreatmentAndBatch = { PRETREATMENT: pretreatment, BATCH: wholeBatch };
