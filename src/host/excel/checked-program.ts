@@ -7,7 +7,8 @@ import type {
   ProgramFacts,
   RequirementSet,
 } from "../../sheet/port/checked-program";
-import { caught, run } from "./run";
+import { caught } from "./fault-codes";
+import { run } from "./run";
 import { isOffered } from "./surroundings";
 
 /** More than any set has had so far. */
