@@ -27,7 +27,7 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
       "Titrations",
       "0",
       "Rows of this lot in Titrations.",
-      `COUNTIF(Titrations[Lot],${own})`,
+      `SUMPRODUCT((Titrations[Lot]=${own})*1)`,
     ),
     calculated(
       "Acid value mg KOH/g",
