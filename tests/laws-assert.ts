@@ -4,6 +4,9 @@ import { expect } from "vitest";
 
 fc.configureGlobal({
   reporter: (tried) => {
-    expect(tried.failed, fc.defaultReportMessage(tried)).toBe(false);
+    expect(
+      tried.failed,
+      `${fc.defaultReportMessage(tried)}\n${String(tried.errorInstance ?? "")}`,
+    ).toBe(false);
   },
 });

@@ -9,9 +9,13 @@ import { strengthInWords } from "../../../src/core/record/strength-words";
 
 type Point = readonly [day: number, strength: number];
 
-function line(points: readonly Point[], day: number) {
+function lineOrNone(points: readonly Point[], day: number) {
   const set = points.map(([x, y]) => [exact(x), quantity("mol/L", y)] as const);
-  const found = strengthOn(set, exact(day));
+  return strengthOn(set, exact(day));
+}
+
+function line(points: readonly Point[], day: number) {
+  const found = lineOrNone(points, day);
   if (isProblem(found)) throw new Error(say(found));
   return found;
 }
@@ -66,10 +70,15 @@ describe("the line through the strengths of a titrant", () => {
   it("does not depend on where days are counted from, nor on their order", () => {
     fc.assert(
       fc.property(points, (set) => {
-        const one = line(set, 45650);
-        const moved = set.map(([x, y]): Point => [x - 40000, y]).reverse();
-        expect(line(moved, 5650).strength.toNumber()).toBeCloseTo(one.strength.toNumber(), 14);
-        expect(strengthInWords(line(moved, 5650))).toBe(strengthInWords(one));
+        const one = lineOrNone(set, 45650);
+        const moved = lineOrNone(set.map(([x, y]): Point => [x - 40000, y]).reverse(), 5650);
+        if (isProblem(one) || isProblem(moved)) {
+          // a steep line, far from its days, leaves no strength on either count
+          expect(isProblem(moved) && say(moved)).toBe(isProblem(one) && say(one));
+          return;
+        }
+        expect(moved.strength.toNumber()).toBeCloseTo(one.strength.toNumber(), 14);
+        expect(strengthInWords(moved)).toBe(strengthInWords(one));
       }),
     );
   });
