@@ -14,6 +14,8 @@ export const launchChromium = (): Promise<Browser> =>
     executablePath,
     args: [
       "--no-sandbox",
+      // without a window nobody can answer which file to write into: saved files are downloads
+      "--disable-blink-features=FileSystemAccessLocal",
       "--disable-gpu",
       "--disable-quic",
       "--no-first-run",

@@ -1,4 +1,6 @@
 /** The selected cell, as the pane and the announcer see it. Names no host: the grid fills it in. */
+import type { CellPlace } from "../sheet/area";
+import { readCellName } from "../xlsx/cell-address";
 import type { GivenCell } from "./engine/cells";
 
 export interface SelectedCell {
@@ -23,6 +25,11 @@ export interface SelectedCell {
   readonly spilledFrom?: { readonly address: string; readonly formula: string };
   /** The present values of a reference or an expression of its formula; undefined when not known. */
   readonly lookup: (written: string) => GivenCell[][] | undefined;
+}
+
+export function placeOf(cell: SelectedCell | undefined): CellPlace | undefined {
+  const place = cell && readCellName(cell.address);
+  return place && { sheet: cell.sheet, row: place.row, column: place.column };
 }
 
 /** Something one can watch: a plain store in the form React's useSyncExternalStore takes. */

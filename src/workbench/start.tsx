@@ -16,7 +16,7 @@ import { LargerPane } from "./larger";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
 import { opensAt } from "./opens-at";
-import { Selection } from "./selection";
+import { placeOf, Selection } from "./selection";
 import { WorkbenchPane } from "./workbench-pane";
 
 /** Selecting a cell takes the keyboard into the sheet: not from someone who is already elsewhere. */
@@ -27,15 +27,18 @@ function keepFocus(work: () => void): void {
 }
 
 async function openGrid(parts: Page, selection: Selection, larger: LargerPane): Promise<void> {
-  const { Files, greyButton, letTabComeToButtons, makeReadable, mountGrid, PlainView, snapshotOf } =
+  const { Files, greyButton, letTabComeToButtons, makeReadable, mountGrid, PlainView, ...more } =
     await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
   const news = new News(parts);
+  const keeping = more.keepingInPage();
+  const found = await keeping.toOpen();
+  more.announceKept(parts, found);
   /** Made when there is something to save. */
   const late: { files?: InstanceType<typeof Files> } = {};
   const { grid, state } = await mountGrid(
     parts.grid,
-    (isNarrow) => snapshotOf(book, { frozenColumns: !isNarrow }),
+    (isNarrow) => more.snapshotOf(book, { frozenColumns: !isNarrow }),
     selection,
     {
       facts: () => late.files?.facts ?? noFacts,
@@ -48,18 +51,31 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPane): 
   letTabComeToButtons(parts.grid);
   pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
-  plain.show(false);
-  keepFocus(() => grid.select(opensAt(book)));
+  const keeper = keeping.keeper(
+    {
+      edited: grid.edited,
+      isTyping: () => grid.isTyping(),
+      place: () => placeOf(selection.current()),
+      refuse: (sentence) => news.refuse(sentence),
+    },
+    more.sampleFile,
+  );
   const showGrey = greyButton(parts, grid, news);
-  const files = new Files(parts, grid, news, state, () => {
+  const shown = () => {
     plain.show(false);
     showGrey();
-  });
+  };
+  const files = new Files(parts, grid, news, state, shown, keeper);
   late.files = files;
-  grid.onWorked(showGrey);
-  showGrey();
+  window.addEventListener("pagehide", () => keeper.remember());
   grid.edited.set(false);
-  watchFiles(parts, files, grid.edited);
+  await more.begin(parts, found, files, keeper, news);
+  if (keeper.standing === "untouched") {
+    shown();
+    keepFocus(() => grid.select(opensAt(book)));
+  }
+  grid.onWorked(showGrey);
+  watchFiles(parts, files, keeper, more.chooser(parts, files, keeper, keeping.shelf, news));
   parts.loading.textContent = "";
   parts.undo.addEventListener("click", grid.undo);
   parts.redo.addEventListener("click", grid.redo);

@@ -130,7 +130,7 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     await paneSays(page, /Programs do not agree/);
     await page.keyboard.press("Control+s");
     const words = page.locator("#news-words");
-    await words.getByText("Saved as typed.xlsx").waitFor({ timeout: 60_000 });
+    await words.getByText("Saved as typed ").waitFor({ timeout: 60_000 });
     await page.locator("#grey").click();
     await words.getByText(/B1: It uses RAND/).waitFor();
     await words.getByText(/worked out here, and not saved/).waitFor();

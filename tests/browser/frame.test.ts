@@ -38,6 +38,10 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
     "has none with the list of what a file keeps, and with the question before edits are lost, at %i pixels",
     async (width) => {
       const { page } = await served.open({ viewport: { width, height: 700 } });
+      // then nothing is kept, and one is asked
+      await page.addInitScript(() => {
+        Object.defineProperty(window, "indexedDB", { value: undefined });
+      });
       await page.goto(served.address);
       await page.waitForSelector("#save:enabled", { timeout: 60_000 });
       await page.locator("#chooser").setInputFiles(charts);
@@ -46,7 +50,7 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
       await goTo(page, "C5");
       await page.keyboard.type("2.5", { delay: 20 });
       await page.keyboard.press("Enter");
-      await page.locator("#file-name").getByText("not saved").waitFor();
+      await page.locator("#standing").getByText("not kept yet").waitFor();
       await page.locator("#chooser").setInputFiles(charts);
       await page.locator("#ask button").first().waitFor();
       expect(await faults(page)).toEqual([]);

@@ -10,7 +10,7 @@ import { chooseFour, understand } from "../taskpane/page/logbook-scenes";
 import { oldLogbookKey } from "../adopt/recheck/old-logbook-key";
 import { bookOf, partsOf } from "../xlsx/files";
 import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady } from "./workbench-page";
+import { chooserOf, gridIsReady } from "./workbench-page";
 
 /** A logbook of another workbook, two rows of it. */
 const otherBook = (): Buffer => {
@@ -123,8 +123,7 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
     await page.goto(served.address);
     await gridIsReady(page);
     const open = async (given: Parameters<Page["setInputFiles"]>[1]): Promise<void> => {
-      const [chooser] = await Promise.all([page.waitForEvent("filechooser"), page.click("#open")]);
-      await chooser.setFiles(given as string);
+      await (await chooserOf(page)).setFiles(given as string);
       await page.locator("#news-words").getByText("is open.").waitFor({ timeout: 60_000 });
       await gridIsReady(page);
     };

@@ -1,5 +1,5 @@
 /** What a person does on the workbench page, in steps. The grid is a canvas: it is used by keyboard. */
-import type { Page } from "playwright-core";
+import type { FileChooser, Page } from "playwright-core";
 import { cellName } from "../../src/sheet/cell-name";
 import { cellUnder } from "../../src/workbench/opens-at";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
@@ -38,3 +38,21 @@ export async function typeInto(page: Page, address: string, text: string): Promi
   await page.keyboard.type(text, { delay: 20 });
   await page.keyboard.press("Enter");
 }
+
+/** The button Open, by keyboard, and a file in place of what the browser kept. */
+export async function chooserOf(page: Page): Promise<FileChooser> {
+  let isThere = false;
+  const choosing = page.waitForEvent("filechooser", { timeout: 30_000 }).finally(() => {
+    isThere = true;
+  });
+  await page.focus("#open");
+  await page.keyboard.press("Enter");
+  const list = page.locator("#kept[open]");
+  while (!isThere && !(await list.isVisible())) await page.waitForTimeout(20);
+  if (!isThere) await page.keyboard.press("Enter");
+  return choosing;
+}
+
+/** What the bar says of where the workbook is. */
+export const standing = (page: Page, words: string) =>
+  page.locator("#standing").getByText(words, { exact: true }).waitFor({ timeout: 30_000 });

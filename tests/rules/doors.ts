@@ -66,7 +66,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
   }),
   "src/taskpane": files({
     "src/taskpane": "pane unexpected",
-    "src/taskpane/drafts": "task-memory",
+    "src/taskpane/drafts": "believed task-memory",
     "src/taskpane/titrate/drafts": "in-browser",
   }),
   "src/workbench": files({

@@ -6,7 +6,7 @@ export type Wish = "save" | "lose" | "stay";
 export function askBeforeLosing({ ask }: Pick<Page, "ask">, name: string): Promise<Wish> {
   const words = ask.querySelector("p");
   if (words)
-    words.textContent = `The edits to ${name} are not saved. Opening another workbook loses them.`;
+    words.textContent = `The edits to ${name} are not saved, and this browser could not keep them. Opening another workbook loses them.`;
   ask.returnValue = "stay";
   ask.showModal();
   return new Promise((answered) => {

@@ -9,23 +9,25 @@ import { firstVisible } from "../file/opened-file";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
 import type { Grid } from "../grid/mount";
-import { unexpected } from "../../taskpane/unexpected";
+import type { Keeper } from "../keeping/keeper";
 import type { Page } from "../page";
 import { askBeforeLosing } from "./ask";
-import { download } from "./download";
+import { savedInto } from "./deliver";
+import { type SavePlace, savePlace } from "./disk";
 import { filePart, sampleSession } from "./file-part";
 import { affectedIn } from "./held-list";
 import { laidOut } from "./laid-out";
-import { begunWords, openedWords } from "./opened-words";
+import { showName } from "./name-shown";
+import { begunWords, openedWords, reopenedWords } from "./opened-words";
+import type { Origin } from "../keeping/origin";
 import type { News } from "./news";
-import { demonstration, sampleFile } from "./sample-file";
+import { OneAtATime } from "./one-at-a-time";
+import { sampleFile } from "./sample-file";
 import { addsToFile, callsOurs, wordsOfVisit } from "./saved-words";
 
 export class Files {
-  /** One thing at a time. */
-  private isBusy = false;
+  private readonly one: OneAtATime;
   private tried = 0;
-  private isSample = true;
   private readonly savedWords = wordsOfVisit();
   /** Edits are on their way into a file, and in none yet. */
   isWriting = false;
@@ -39,7 +41,10 @@ export class Files {
     private readonly news: News,
     private readonly sample: GridState,
     private readonly shown: () => void,
+    private readonly keeper: Keeper,
   ) {
+    this.one = new OneAtATime(news);
+    keeper.follow(this);
     this.settle(sample);
     grid.edited.watch(() => this.named());
   }
@@ -59,61 +64,45 @@ export class Files {
     return (this.session ??= made);
   }
 
-  /** The name in the bar and of the window, and whether all of it is saved. */
-  private named(): void {
-    const edited = this.grid.edited.now ? " (not saved)" : "";
-    const name = this.isSample ? demonstration : this.name;
-    this.page.fileName.textContent = `${name}${edited}`;
-    document.title = `${this.name}${edited} - Titrebook`;
+  named(): void {
+    showName(this.page, this.keeper, this.name);
   }
 
-  private async alone(work: () => Promise<void>): Promise<void> {
-    if (this.isBusy) return;
-    this.isBusy = true;
-    try {
-      await work();
-    } catch (thrown) {
-      unexpected(thrown);
-      this.news.refuse(
-        "That did not work. Look whether the workbook is as you left it: try again.",
-      );
-    } finally {
-      this.isBusy = false;
-    }
+  get isBusy(): boolean {
+    return this.one.isBusy;
   }
 
-  open(file: File): Promise<void> {
-    return this.alone(async () => {
-      await this.instead(() => Promise.resolve(file));
-    });
+  open(file: File, from: Origin = {}): Promise<void> {
+    return this.one.do(() => this.instead(() => Promise.resolve(file), from));
   }
 
   /** An empty logbook of one's own. */
   begin(): Promise<void> {
-    return this.alone(async () => {
-      if (await this.instead(async () => (await filePart()).newFile())) this.news.say(begunWords);
+    return this.one.do(async () => {
+      const made = async () => (await filePart()).newFile();
+      if (await this.instead(made, { isNew: true })) this.news.say(begunWords);
     });
   }
 
   /** False where the open workbook stays. */
-  private async instead(fetched: () => Promise<File | Refusal>): Promise<boolean> {
+  private async instead(fetched: () => Promise<File | Refusal>, from: Origin): Promise<boolean> {
     await this.grid.finishTyping();
     if (!(await this.mayGo())) return false;
     const file = await fetched();
-    if (!isRefused(file)) return this.read(file);
+    if (!isRefused(file)) return this.read(file, from);
     this.news.refuse(file.sentence);
     return false;
   }
 
   /** May the open workbook be given up? */
   private async mayGo(): Promise<boolean> {
-    if (!this.grid.edited.now) return true;
+    if (await this.keeper.now()) return true;
     const wish = await askBeforeLosing(this.page, this.name);
     if (wish === "save") return this.write();
     return wish === "lose";
   }
 
-  private async read(file: File): Promise<boolean> {
+  private async read(file: File, from: Origin): Promise<boolean> {
     const { news, grid } = this;
     const { name } = file;
     news.clear();
@@ -124,7 +113,7 @@ export class Files {
       news.refuse(read.sentence);
       return false;
     }
-    const { worker, opened } = read;
+    const { worker, opened, bytes } = read;
     this.tried += 1;
     const state = await laidOut(file, opened, this.tried, this.page, grid, news);
     if (!state) {
@@ -134,22 +123,22 @@ export class Files {
     }
     this.session?.close();
     this.session = Session.ofFile(name, worker, opened, state, affectedIn(grid));
-    this.isSample = false;
     this.facts = factsOf(opened);
     this.rules = fileRules(opened);
     grid.edited.set(false);
+    await this.keeper.opened(name, bytes, from);
     this.settle(state);
     this.shown();
     const sheet = firstVisible(opened) ?? state.sheets[0]?.name ?? "";
-    grid.select({ sheet, row: 0, column: 0 });
-    news.say(...openedWords(name, opened, grid));
+    grid.select(from.entry?.place ?? { sheet, row: 0, column: 0 });
+    const { isElsewhere } = this.keeper;
+    if (from.entry) news.say(reopenedWords(from.entry, isElsewhere));
+    else news.say(...openedWords(name, opened, grid, isElsewhere));
     return true;
   }
 
   save(): Promise<void> {
-    return this.alone(async () => {
-      await this.write();
-    });
+    return this.one.do(() => this.write());
   }
 
   /** False when it could not be saved: then the edits are in no file yet, whatever went wrong. */
@@ -158,14 +147,19 @@ export class Files {
     let isUnsaved = grid.edited.now;
     this.isWriting = isUnsaved;
     try {
+      // first: a browser asks only right after a press
+      const place = await savePlace(this.name, this.keeper.disk);
+      if (!place) return false;
       const session = await this.current();
       await grid.finishTyping();
+      await this.keeper.settled();
       news.clear();
       news.progress(`Saving ${session.name}.`);
       isUnsaved = grid.edited.now;
       const now = await grid.state();
+      const { count } = grid.edited;
       grid.edited.set(false);
-      const isSaved = await this.intoFile(session, now);
+      const isSaved = await this.intoFile(session, now, place, count);
       if (isSaved) isUnsaved = false;
       return isSaved;
     } finally {
@@ -174,26 +168,31 @@ export class Files {
     }
   }
 
-  private async intoFile(session: Session, now: GridState): Promise<boolean> {
-    const { news, grid } = this;
-    const written = await session.written(now);
-    if (isRefused(written)) {
-      news.refuse(`${session.name} was not saved. ${written.sentence}`);
+  private async intoFile(
+    session: Session,
+    now: GridState,
+    place: SavePlace,
+    count: number,
+  ): Promise<boolean> {
+    const { news, grid, keeper } = this;
+    const saved = await savedInto(session, now, place);
+    if (isRefused(saved)) {
+      keeper.forgetDisk();
+      news.refuse(`${session.name} was not saved. ${saved.sentence}`);
       return false;
     }
-    download(written.bytes, session.name);
-    await session.keep(now, written.arrays);
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
-    if (addsToFile(written.edits)) grid.forgetHistory();
+    if (addsToFile(saved.edits)) grid.forgetHistory();
+    keeper.saved(session.name, saved.bytes, count, saved.disk);
     this.settle(now);
-    news.say(this.savedWords(session.name, written.edits, callsOurs(now)));
+    news.say(this.savedWords(saved.says, saved.edits, callsOurs(now)));
     return true;
   }
 
-  /** The file as it would be saved now, for the pane. */
+  /** The file as it would be saved now, for the pane, and to be kept. */
   async bytes(): Promise<Uint8Array | Refusal> {
     const session = await this.current();
-    const written = await session.written(await this.grid.state());
+    const written = await session.written(await this.grid.state(), "try");
     return isRefused(written) ? written : written.bytes;
   }
 }

@@ -42,6 +42,15 @@ export class News {
     ]);
   }
 
+  /** Beside what is said now: something to do about it. */
+  offer(words: string, pressed: () => void): void {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.textContent = words;
+    button.addEventListener("click", pressed);
+    this.page.newsWords.append(button);
+  }
+
   refuse(sentence: string): void {
     this.show("refusal", [line(sentence)]);
   }

@@ -2,6 +2,8 @@
 import { counted } from "../../sheet/counted";
 import { keptWords } from "../../xlsx/kept-words";
 import type { OpenedFile } from "../file/opened-file";
+import type { Entry } from "../keeping/entry";
+import { timeWords } from "../keeping/when-words";
 import { sheetKey } from "../sheet-key";
 import { greyList, type Holds } from "./held-list";
 import type { Part } from "./news";
@@ -40,11 +42,28 @@ function clockPart(file: OpenedFile, { holding }: Holds): Part[] {
 export const begunWords =
   "Your own logbook is open, empty. It is in no file yet: Save keeps it. Start with Titrate in the pane.";
 
-export function openedWords(name: string, file: OpenedFile, grid: Holds): [string, ...Part[]] {
+/** Said of a workbook that another tab has open too. */
+const elsewhere =
+  " It is open in another tab or window too: what you change here is kept as a workbook of its own, and neither writes over the other.";
+
+/** @param isElsewhere another tab has one of this name open */
+export function openedWords(
+  name: string,
+  file: OpenedFile,
+  grid: Holds,
+  isElsewhere: boolean,
+): [string, ...Part[]] {
   const kept = keptList(file);
   const parts = [...greyList(grid), ...clockPart(file, grid)];
   if (kept.length > 0) {
     parts.push({ says: "Not shown here, and kept in the file as it is:", items: kept });
   }
-  return [`${name} is open.${parts.length === 0 ? " All of it is shown." : ""}`, ...parts];
+  const all = parts.length === 0 ? " All of it is shown." : "";
+  return [`${name} is open.${all}${isElsewhere ? elsewhere : ""}`, ...parts];
+}
+
+/** What one is told of a workbook that this browser kept. */
+export function reopenedWords({ name, keptAt, isInFile }: Entry, isElsewhere: boolean): string {
+  const inFile = isInFile ? "" : " What you changed is in no file yet.";
+  return `${name} is open again, as this browser kept it on ${timeWords(keptAt)}.${inFile}${isElsewhere ? elsewhere : ""}`;
 }

@@ -37,8 +37,9 @@ const noWayBack =
 const handOn =
   " To hand it on to somebody without Titrebook, make a partner copy: other programs show its TITRE cells as saved, or as #NAME?.";
 
+/** @param put where it was put, in a sentence */
 export function savedWords(
-  name: string,
+  put: string,
   given: Edits,
   hasOurs = false,
   isToldToHandOn = true,
@@ -53,14 +54,14 @@ export function savedWords(
     looksLost === 0
       ? ""
       : ` The format of ${counted(looksLost, "cell")} could not be saved in full.`;
-  return `Saved as ${name}, in your downloads. ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}${hasOurs && !isToldToHandOn ? handOn : ""}`;
+  return `${put} ${what}${left(leftAsTheyWere, hasOurs)}${looks}${addsToFile(given) ? noWayBack : ""}${hasOurs && !isToldToHandOn ? handOn : ""}`;
 }
 
 /** The same, in the order of a visit's saves. @param hasOurs the workbook calls functions of the add-in */
-export function wordsOfVisit(): (name: string, given: Edits, hasOurs: boolean) => string {
+export function wordsOfVisit(): (put: string, given: Edits, hasOurs: boolean) => string {
   let isTold = false;
-  return (name, given, hasOurs) => {
-    const words = savedWords(name, given, hasOurs, isTold);
+  return (put, given, hasOurs) => {
+    const words = savedWords(put, given, hasOurs, isTold);
     isTold ||= hasOurs;
     return words;
   };

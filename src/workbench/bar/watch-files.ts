@@ -10,8 +10,14 @@ interface Doing {
   save(): Promise<void>;
 }
 
+/** Of the open workbook: is it anywhere but on the page? */
+interface Safe {
+  readonly isSafe: boolean;
+  now(): Promise<unknown>;
+}
+
 /** Ctrl+O and Ctrl+S, before the browser and the grid take them. */
-function watchKeys(page: Pick<Page, "chooser">, files: Doing): void {
+function watchKeys(files: Doing, choose: () => void): void {
   window.addEventListener(
     "keydown",
     (event) => {
@@ -21,15 +27,16 @@ function watchKeys(page: Pick<Page, "chooser">, files: Doing): void {
       event.preventDefault();
       event.stopImmediatePropagation();
       if (key === "s") void files.save();
-      else page.chooser.click();
+      else choose();
     },
     { capture: true },
   );
 }
 
-export function watchFiles(page: Page, files: Doing, edited: { readonly now: boolean }): void {
+/** @param choose asks which workbook to open */
+export function watchFiles(page: Page, files: Doing, keeper: Safe, choose: () => void): void {
   const { chooser } = page;
-  page.open.addEventListener("click", () => chooser.click());
+  page.open.addEventListener("click", choose);
   page.begin.addEventListener("click", () => void files.begin());
   page.save.addEventListener("click", () => void files.save());
   chooser.addEventListener("change", () => {
@@ -38,9 +45,15 @@ export function watchFiles(page: Page, files: Doing, edited: { readonly now: boo
     chooser.value = "";
     if (file) void files.open(file);
   });
-  watchKeys(page, files);
+  watchKeys(files, choose);
   watchDrops(document.body, (file) => void files.open(file));
   window.addEventListener("beforeunload", (event) => {
-    if (edited.now || files.isWriting) event.preventDefault();
+    if (keeper.isSafe && !files.isWriting) return;
+    event.preventDefault();
+    // done before an answer is given
+    void keeper.now();
+  });
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "hidden" && !files.isWriting) void keeper.now();
   });
 }

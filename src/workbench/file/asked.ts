@@ -12,6 +12,7 @@ export interface Saved {
 export interface Answers {
   open: OpenedFile;
   save: Saved;
+  try: Saved;
   keep: undefined;
   new: Uint8Array;
 }
@@ -22,6 +23,8 @@ export type Asked =
   | { readonly ask: "save"; readonly edits: readonly Edit[] }
   /** The file of a logbook of somebody's own, empty: nothing that is open is touched. */
   | { readonly ask: "new" }
+  /** The same, and what was saved last stays what was saved last. */
+  | { readonly ask: "try"; readonly edits: readonly Edit[] }
   /** What was saved last is now the open file. */
   | { readonly ask: "keep" };
 

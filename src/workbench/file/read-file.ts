@@ -20,6 +20,7 @@ const mostBytes = 100 * 1024 * 1024;
 export interface ReadFile {
   readonly worker: FileWorker;
   readonly opened: OpenedFile;
+  readonly bytes: Uint8Array;
 }
 
 const notOpened = (sentence: string): Refusal =>
@@ -33,12 +34,13 @@ const unshowable = ({ sheets }: OpenedFile): string | undefined =>
 export async function readFile(file: File): Promise<ReadFile | Refusal> {
   const { name } = file;
   if (file.size > mostBytes) return notOpened(`${name} is larger than 100 MB: split it.`);
-  const bytes = await file.arrayBuffer().catch(() => undefined);
-  if (!bytes) return notOpened(`${name} could not be read from the disk: it may have been moved.`);
+  const buffer = await file.arrayBuffer().catch(() => undefined);
+  if (!buffer) return notOpened(`${name} could not be read from the disk: it may have been moved.`);
+  const bytes = new Uint8Array(buffer);
   const worker = new FileWorker();
-  const read = await worker.ask({ ask: "open", bytes: new Uint8Array(bytes) });
+  const read = await worker.ask({ ask: "open", bytes });
   const why = isRefused(read) ? read.sentence : unshowable(read.is);
-  if (!isRefused(read) && why === undefined) return { worker, opened: read.is };
+  if (!isRefused(read) && why === undefined) return { worker, opened: read.is, bytes };
   worker.close();
   return notOpened(`${name} was not opened. ${why ?? ""}`);
 }

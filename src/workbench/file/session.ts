@@ -43,7 +43,7 @@ export interface Writing extends Saved {
 
 export class Session {
   private constructor(
-    readonly name: string,
+    public name: string,
     private worker: FileWorker | undefined,
     private before: GridState,
     private terms: FileTerms,
@@ -91,12 +91,15 @@ export class Session {
     return worker;
   }
 
-  /** The file as it would be saved, read back and found right. */
-  async written(now: GridState): Promise<Writing | Refusal> {
+  /**
+   * The file as it would be saved, read back and found right.
+   * @param ask "try" where it is not saved, but handed on or kept
+   */
+  async written(now: GridState, ask: "save" | "try" = "save"): Promise<Writing | Refusal> {
     const worker = await this.file();
     if (isRefused(worker)) return worker;
     const edits = editsOf(this.before, now, this.terms);
-    const saved = await worker.ask({ ask: "save", edits: edits.edits });
+    const saved = await worker.ask({ ask, edits: edits.edits });
     return isRefused(saved) ? saved : { ...saved.is, edits };
   }
 

@@ -29,7 +29,7 @@ function opened(bytes: Uint8Array): Answer<"open"> {
   return { is: withoutBytes(workbook) };
 }
 
-function save(edits: Extract<Asked, { ask: "save" }>["edits"]): Answer<"save"> {
+function made({ ask, edits }: Extract<Asked, { edits: unknown }>): Answer<"save"> {
   if (!open) return refused("No file is open.");
   const again = patchedXlsx(open, edits);
   if (isFileProblem(again)) return refused(sayFile(again));
@@ -37,7 +37,7 @@ function save(edits: Extract<Asked, { ask: "save" }>["edits"]): Answer<"save"> {
   if (wrong !== undefined) {
     return refused(`The new file was read back, and ${wrong} does not hold what it should.`);
   }
-  saved = again;
+  if (ask === "save") saved = again;
   return { is: { bytes: again.file.bytes, arrays: arraysOf(again) } };
 }
 
@@ -51,7 +51,8 @@ function answer(asked: Asked): Answer<keyof Answers> {
     case "open":
       return opened(asked.bytes);
     case "save":
-      return save(asked.edits);
+    case "try":
+      return made(asked);
     case "new":
       return own();
     case "keep":

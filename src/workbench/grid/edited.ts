@@ -20,13 +20,15 @@ const telling = new Set([
 
 export class Edited {
   private isEdited = false;
+  /** Edits so far, of all workbooks: tells one moment from another. */
+  count = 0;
   private readonly listeners = new Set<() => void>();
 
   constructor(injector: Injector, unit: () => string) {
     injector.get(ICommandService).onCommandExecuted(({ id, params }, options) => {
       const isResult = options?.fromFormula === true || options?.applyFormulaCalculationResult;
       const isOurs = (params as { unitId?: unknown } | undefined)?.unitId === unit();
-      if (telling.has(id) && isOurs && !isResult) this.set(true);
+      if (telling.has(id) && isOurs && !isResult) this.edit();
     });
   }
 
@@ -34,9 +36,19 @@ export class Edited {
     return this.isEdited;
   }
 
+  private edit(): void {
+    this.count += 1;
+    this.isEdited = true;
+    this.tell();
+  }
+
   set(isEdited: boolean): void {
     if (isEdited === this.isEdited) return;
     this.isEdited = isEdited;
+    this.tell();
+  }
+
+  private tell(): void {
     for (const listener of this.listeners) listener();
   }
 

@@ -13,7 +13,6 @@ import {
   type Workbook,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { DeviceInputEventType, SetCellEditVisibleOperation } from "@univerjs/preset-sheets-core";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
 import { ILayoutService } from "@univerjs/ui";
 import type { Host } from "../../sheet/port";
@@ -40,6 +39,7 @@ import { reveal, select } from "./select";
 import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { takeAsTyped } from "./as-typed";
+import { finishTyping, isTyping } from "./typing";
 import { watchSelection } from "./watch-selection";
 import { soon, worked } from "./until-calculated";
 
@@ -69,6 +69,8 @@ export interface Grid {
   forgetHistory(): void;
   /** Takes what is being typed in a cell as typed. */
   finishTyping(): Promise<void>;
+  /** Something is being typed in a cell. */
+  isTyping(): boolean;
   /** Puts the keyboard into the sheet. */
   focus(): void;
   /** Shows a cell and selects it. */
@@ -181,13 +183,8 @@ export async function mountGrid(
       injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(listener);
     },
     forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),
-    finishTyping: async () => {
-      const closing = { visible: false, eventType: DeviceInputEventType.PointerDown };
-      await command.executeCommand(SetCellEditVisibleOperation.id, {
-        ...closing,
-        unitId: cells.names.unit,
-      });
-    },
+    finishTyping: () => finishTyping(injector, cells.names.unit),
+    isTyping: () => isTyping(injector),
     focus: () => injector.get(ILayoutService).focus(),
     select: (place) => select(api, place, container.clientWidth),
     undo: () => void command.executeCommand(UndoCommand.id),

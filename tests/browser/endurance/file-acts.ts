@@ -1,6 +1,6 @@
 /** Files and the page itself: saved, opened, shared, reloaded. */
 import { readFileSync } from "node:fs";
-import { goTo } from "../workbench-page";
+import { chooserOf, goTo, standing } from "../workbench-page";
 import type { PageWorld } from "./page-world";
 
 /** The bytes that the page hands out when this is done. */
@@ -15,7 +15,7 @@ async function handedOut({ page }: PageWorld, what: () => Promise<void>): Promis
 export async function save(world: PageWorld): Promise<void> {
   const { page, typed } = world;
   const bytes = await handedOut(world, () => page.keyboard.press("Control+s"));
-  await page.locator("#file-name").getByText("(not saved)").waitFor({ state: "detached" });
+  await standing(page, "saved in the file");
   typed.check(bytes);
   typed.save();
   world.saved = bytes;
@@ -44,20 +44,11 @@ export async function open(world: PageWorld): Promise<void> {
     bytes: world.saved ?? new Uint8Array(),
   };
   const { name, bytes } = isAgain ? again : world.book();
-  const wasUnsaved = typed.isUnsaved;
-  await page.focus("#open");
-  const [chooser] = await Promise.all([
-    page.waitForEvent("filechooser"),
-    page.keyboard.press("Enter"),
-  ]);
+  const chooser = await chooserOf(page);
   const mimeType = "application/octet-stream";
   await chooser.setFiles({ name, mimeType, buffer: Buffer.from(bytes) });
-  const lose = page.getByRole("button", { name: "Open without saving" });
-  const fileName = page.locator("#file-name").getByText(name);
-  await fileName.or(lose).first().waitFor({ timeout: 60_000 });
-  if (await lose.isVisible()) await lose.click();
-  else if (wasUnsaved) throw new Error("another file was opened over edits, and nobody asked");
-  await fileName.waitFor({ timeout: 60_000 });
+  // edits are kept, and nobody is asked
+  await page.locator("#file-name").getByText(name).waitFor({ timeout: 60_000 });
   if (isAgain) typed.reopen();
   else {
     typed.open(bytes);

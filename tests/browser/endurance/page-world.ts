@@ -25,7 +25,6 @@ export class PageWorld {
   readonly tally = new Map<string, number>();
   /** The last file that was saved. */
   saved: Uint8Array | undefined;
-  private dialogs = 0;
   private count = 0;
 
   constructor(
@@ -35,10 +34,7 @@ export class PageWorld {
   ) {
     this.chance = new Chance(seed);
     this.hand = new BenchHand(this.page);
-    this.page.on("dialog", (dialog) => {
-      this.dialogs += 1;
-      void dialog.accept();
-    });
+    this.page.on("dialog", (dialog) => void dialog.accept());
     // heard from now on: Enter is quicker than the first call to listen
     this.page.on("filechooser", () => undefined);
   }
@@ -67,15 +63,16 @@ export class PageWorld {
     await this.page.waitForSelector("#save:enabled", { timeout: 60_000 });
   }
 
-  /** Whoever leaves with edits unsaved is asked. */
+  /** Whatever the page says it keeps is there again; it is asked before anything else is lost. */
   async reload(): Promise<void> {
-    const before = this.dialogs;
-    const wasUnsaved = this.typed.isUnsaved;
+    const words = this.page.locator("#standing");
+    await words.getByText("not kept yet").waitFor({ state: "detached", timeout: 60_000 });
+    const isKept = (await words.innerText()) !== "";
+    if (this.typed.isUnsaved && !isKept) throw new Error("edits are nowhere, and nothing is said");
     await this.page.reload();
     await this.isReady();
-    if (wasUnsaved && this.dialogs === before) throw new Error("left with edits, and nobody asked");
-    await this.opensWithTheSample();
-    this.saved = undefined;
+    if (isKept && (await words.innerText()) === "") throw new Error("what was kept is not there");
+    this.typed.loadAgain();
   }
 
   async explain(): Promise<void> {

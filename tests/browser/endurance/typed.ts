@@ -84,6 +84,11 @@ export class Typed {
     this.save();
   }
 
+  /** The page was loaded again: nothing to undo, and the rest as it was. */
+  loadAgain(): void {
+    [this.done, this.undone] = [[], []];
+  }
+
   private put(edit: Edit, isBack: boolean): void {
     if (edit.kind === "cell") this.cells.set(edit.place, isBack ? edit.before : edit.after);
     else this.added.set(edit, !isBack);

@@ -1,0 +1,85 @@
+/** What Open asks: one of the workbooks that this browser kept, or a file. */
+import { type Entry, type Kept } from "../keeping/entry";
+import { standingWords } from "../keeping/standing";
+import { sizeWords, timeWords } from "../keeping/when-words";
+import type { Page } from "../page";
+
+/** The workbooks kept, as the list needs them. */
+export interface Shelf {
+  all(): Promise<Entry[]>;
+  get(id: string): Promise<Kept | undefined>;
+  forget(id: string): Promise<void>;
+  elsewhere(): Promise<ReadonlySet<string>>;
+}
+
+type Answer = { readonly open: string } | "choose" | "stay";
+
+const button = (words: string, pressed: () => void): HTMLButtonElement => {
+  const made = document.createElement("button");
+  made.type = "button";
+  made.textContent = words;
+  made.addEventListener("click", pressed);
+  return made;
+};
+
+const about = ({ keptAt, size, isInFile }: Entry, isElsewhere: boolean): string =>
+  [
+    timeWords(keptAt),
+    sizeWords(size),
+    standingWords(isInFile ? "in file" : "kept"),
+    ...(isElsewhere ? ["open in another tab"] : []),
+  ].join(", ");
+
+/** What is in no file is forgotten at a second press only. */
+function forgetButton(entry: Entry, forget: () => void): HTMLButtonElement {
+  let isSure = entry.isInFile;
+  const made = button("Forget", () => {
+    if (isSure) {
+      forget();
+      return;
+    }
+    isSure = true;
+    made.textContent = "In no file: forget it?";
+    made.setAttribute("aria-label", `${entry.name} is in no file: forget it?`);
+  });
+  made.setAttribute("aria-label", `Forget ${entry.name}`);
+  return made;
+}
+
+/** @param entries of which there is at least one */
+export async function askWhichKept(
+  { kept, keptList }: Pick<Page, "kept" | "keptList">,
+  entries: readonly Entry[],
+  shelf: Shelf,
+): Promise<Answer> {
+  const elsewhere = await shelf.elsewhere();
+  let answer: Answer = "stay";
+  const close = (chosen: Answer) => {
+    answer = chosen;
+    kept.close();
+  };
+  const lines = entries.map((entry) => {
+    const line = document.createElement("li");
+    const words = document.createElement("p");
+    words.textContent = about(entry, elsewhere.has(entry.id));
+    const open = button(entry.name, () => close({ open: entry.id }));
+    open.setAttribute("aria-label", `Open ${entry.name}, ${words.textContent}`);
+    const forget = forgetButton(entry, () => {
+      void shelf.forget(entry.id).catch(() => undefined);
+      line.remove();
+      kept.querySelector<HTMLButtonElement>("[value=choose]")?.focus();
+    });
+    line.append(open, words, forget);
+    return line;
+  });
+  keptList.replaceChildren(...lines);
+  const pressed = ({ target }: Event) => {
+    if (!(target instanceof HTMLButtonElement)) return;
+    if (target.value === "choose" || target.value === "stay") close(target.value);
+  };
+  kept.addEventListener("click", pressed);
+  kept.showModal();
+  await new Promise((closed) => kept.addEventListener("close", closed, { once: true }));
+  kept.removeEventListener("click", pressed);
+  return answer;
+}
