@@ -1,30 +1,39 @@
 /**
- * On a narrow page sheet and pane share the height, and neither has much of it: a button gives the pane
- * all of it. The sheet comes back at another press, and by itself when it gets the focus or a cell of it
- * is to be seen.
+ * On a narrow page sheet and pane share the height, and neither has much of it: a button each gives it all
+ * of it. The other comes back at another press, and by itself when it gets the focus or, of the sheet,
+ * when a cell of it is to be seen.
  */
-export class LargerPane {
-  constructor(
-    private readonly work: HTMLElement,
-    private readonly button: HTMLButtonElement,
-    sheet: HTMLElement,
-  ) {
-    button.addEventListener("click", () => {
-      this.set(!this.isLarger);
+import type { Page } from "./page";
+
+type Part = "sheet" | "pane";
+type Parts = Pick<Page, "work" | "sheet" | "pane" | "larger" | "sheetAlone">;
+
+export class LargerPart {
+  constructor(private readonly page: Parts) {
+    page.larger.addEventListener("click", () => this.toggle("pane"));
+    page.sheetAlone.addEventListener("click", () => this.toggle("sheet"));
+    page.sheet.addEventListener("focusin", this.showSheet);
+    page.pane.addEventListener("focusin", () => {
+      if (this.larger === "sheet") this.set("none");
     });
-    sheet.addEventListener("focusin", this.showSheet);
   }
 
   readonly showSheet = (): void => {
-    this.set(false);
+    if (this.larger === "pane") this.set("none");
   };
 
-  private get isLarger(): boolean {
-    return this.work.dataset.larger === "pane";
+  private get larger(): string {
+    return this.page.work.dataset.larger ?? "none";
   }
 
-  private set(isLarger: boolean): void {
-    this.work.dataset.larger = isLarger ? "pane" : "none";
-    this.button.setAttribute("aria-pressed", String(isLarger));
+  private toggle(part: Part): void {
+    this.set(this.larger === part ? "none" : part);
+  }
+
+  private set(larger: Part | "none"): void {
+    const { work, larger: pane, sheetAlone } = this.page;
+    work.dataset.larger = larger;
+    pane.setAttribute("aria-pressed", String(larger === "pane"));
+    sheetAlone.setAttribute("aria-pressed", String(larger === "sheet"));
   }
 }

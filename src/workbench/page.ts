@@ -10,6 +10,7 @@ const button = (id: string): HTMLButtonElement => part(id) as HTMLButtonElement;
 export const page = () => ({
   work: part("work"),
   larger: button("larger"),
+  sheetAlone: button("sheet-alone"),
   sheet: part("sheet"),
   loading: part("loading"),
   plain: part("plain"),

@@ -12,7 +12,7 @@ import { noFacts } from "../host/workbench/file-facts";
 import { announce } from "./announcer";
 import { News } from "./bar/news";
 import { watchFiles } from "./bar/watch-files";
-import { LargerPane } from "./larger";
+import { LargerPart } from "./larger";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
 import { opensAt } from "./opens-at";
@@ -26,7 +26,7 @@ function keepFocus(work: () => void): void {
   if (focused instanceof HTMLElement && focused !== document.body) focused.focus();
 }
 
-async function openGrid(parts: Page, selection: Selection, larger: LargerPane): Promise<void> {
+async function openGrid(parts: Page, selection: Selection, larger: LargerPart): Promise<void> {
   const { Files, greyButton, letTabComeToButtons, makeReadable, mountGrid, PlainView, ...more } =
     await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
@@ -96,7 +96,7 @@ const selection = new Selection();
 const pane = createRoot(parts.pane);
 pane.render(<WorkbenchPane selection={selection} host={undefined} />);
 announce(selection, parts.announcer);
-openGrid(parts, selection, new LargerPane(parts.work, parts.larger, parts.sheet)).catch(() => {
+openGrid(parts, selection, new LargerPart(parts)).catch(() => {
   parts.loading.textContent =
     "The sheet can be read but not edited: the spreadsheet did not start. Load the page again.";
 });

@@ -53,6 +53,50 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     await page.context().close();
   });
 
+  it("gives the sheet all of the height at a press, until the pane is gone to", async () => {
+    const { page, complaints } = await served.open(telephone);
+    await page.goto(served.address);
+    await complete(page);
+    const shared = await heightOf(page, "#sheet");
+    const button = page.getByRole("button", { name: "Sheet alone" });
+    await button.tap();
+    expect(await button.getAttribute("aria-pressed")).toBe("true");
+    expect(await heightOf(page, "#pane")).toBe(0);
+    expect(await heightOf(page, "#sheet")).toBeGreaterThan(1.8 * shared);
+    await goTo(page, "A1");
+    await page.keyboard.press("F6");
+    await expect.poll(() => heightOf(page, "#pane")).toBeGreaterThan(200);
+    expect(await button.getAttribute("aria-pressed")).toBe("false");
+    expect(complaints).toEqual([]);
+  });
+
+  it("has a head of 96 pixels at the most at any width, for a finger and a mouse, with a long name and grey cells", async () => {
+    for (const hasTouch of [true, false]) {
+      const { page } = await served.open({ viewport: { width: 1400, height: 700 }, hasTouch });
+      await page.goto(served.address);
+      await complete(page);
+      await page.evaluate(() => {
+        const put = (id: string, words: string) => {
+          const part = document.getElementById(id);
+          if (part) part.textContent = words;
+          part?.removeAttribute("hidden");
+        };
+        put("file-name", `${"oil of the three quays ".repeat(4)}2026.xlsx`);
+        put("standing", "kept in this browser only");
+        put("grey", "1,234 grey formulas");
+      });
+      const tall: string[] = [];
+      for (let width = 320; width <= 1400; width += 20) {
+        await page.setViewportSize({ width, height: 700 });
+        const height = await heightOf(page, ".page-bar");
+        const room = await page.evaluate(() => document.documentElement.scrollWidth);
+        if (height > 96 || room > width)
+          tall.push(`${String(width)}: ${String(height)} ${String(room)}`);
+      }
+      expect(tall).toEqual([]);
+    }
+  });
+
   it("has no such button on a wide page, where both are seen", async () => {
     const { page } = await served.open();
     await page.goto(served.address);
