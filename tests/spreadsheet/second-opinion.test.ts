@@ -1,11 +1,11 @@
-import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { fixture } from "../second-opinion/fixtures";
 import { libreOffice } from "../second-opinion/from-libreoffice";
+import { hasLibreOffice } from "./xlsx/libreoffice";
 
 /** LibreOffice where it is installed; with REQUIRE_ALL=1 a missing one fails. */
 const soffice = process.env.SOFFICE ?? "soffice";
-const isInstalled = spawnSync(soffice, ["--version"]).status === 0;
+const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 
 /** Two versions of the program may differ in the last of 15 digits. */
