@@ -108,6 +108,14 @@ export type KeptKind =
   | "digital signatures"
   | "rich text";
 
+export interface RowHeight {
+  readonly row: number;
+  /** In points. */
+  readonly height: number;
+  /** Somebody set it; otherwise its program made it as high as what stands in it. */
+  readonly isSet: boolean;
+}
+
 export interface Sheet {
   readonly name: string;
   readonly state: "visible" | "hidden" | "very hidden";
@@ -117,6 +125,8 @@ export interface Sheet {
   readonly cells: readonly Cell[];
   readonly widths: readonly ColumnWidth[];
   readonly hiddenRows: readonly number[];
+  /** Of rows whose height the file says. */
+  readonly heights: readonly RowHeight[];
   readonly merged: readonly Area[];
   readonly tables: readonly Table[];
   readonly frozenRows: number;

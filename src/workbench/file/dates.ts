@@ -11,7 +11,7 @@ const between = 1462;
 export type DateShift = <T>(value: T, format: string | undefined) => T;
 
 /** What stands in quotation marks, brackets or behind a backslash is text; m beside h or s is minutes. */
-const showsDays = (format: string): boolean =>
+export const showsDays = (format: string): boolean =>
   numfmt.isDateFormat(format) &&
   /[dy]|(?<![hs:]\W?)m(?!\W?s)/i.test(
     format.replace(/"[^"]*"|\[[^\]]*\]|\\.|general/gi, "").replace(/am\/pm|a\/p/gi, ""),

@@ -1,39 +1,76 @@
-/** Rows tall enough for what stands in them: large letters, and text that is wrapped in its column. */
+/**
+ * Rows as high as the file says, and high enough for what stands in them: the letters here are wider than
+ * those of other programs, and a text that showed whole there must show whole here.
+ */
 import type { Cell, Look, Sheet } from "../../xlsx";
+import { linesIn } from "../../sheet/letters";
 import { wrappedLines } from "../../sheet/wrapped-lines";
 import { usualSize } from "./file-style";
 
-/** Pixels a line takes for each point of its letters, and what stands above and below. */
-const perPoint = 1.55;
+const pixelsPerPoint = 96 / 72;
+/** Height of a line, in sizes of its letters; what stands above and below them, and beside. */
+const line = 1.18;
 const around = 4;
+const beside = 5;
 
-function lines({ value }: Cell, { wraps, size = usualSize }: Look, pixels: number): number {
-  if (typeof value !== "string") return 1;
-  // letters grow with their size: one of 11 points takes 7 pixels
-  const characters = Math.max(1, Math.floor((pixels * usualSize) / (7 * size)));
-  const paragraphs = value.split("\n");
-  if (!wraps) return 1;
-  return paragraphs.reduce((sum, words) => sum + wrappedLines(words, characters).length, 0);
+/** What a character of a column's width takes, and points of a line, where the file was made. */
+const pixelsPerCharacter = 7;
+const fileLine = 15;
+const fileLetters = 1.1;
+
+const highest = 546;
+
+interface Standing {
+  readonly text: string;
+  readonly look: Look;
+  readonly pixels: number;
 }
 
-/** Of each row that needs more than the usual height. */
+const paragraphs = ({ text, look }: Standing): string[] => (look.wraps ? text.split("\n") : [text]);
+
+function pixelsNeeded(standing: Standing): number {
+  const { look, pixels } = standing;
+  const size = (look.size ?? usualSize) * pixelsPerPoint;
+  const room = Math.max(1, (pixels - beside) / size);
+  const lines = look.wraps
+    ? paragraphs(standing).reduce((sum, words) => sum + linesIn(words, room, !!look.bold), 0)
+    : 1;
+  return Math.ceil(lines * size * line + around);
+}
+
+/** Points it took where it was made, as far as can be told: no more than that, rather than less. */
+function pointsThere(standing: Standing): number {
+  const characters = Math.max(1, (standing.pixels / pixelsPerCharacter) * fileLetters);
+  const lines = paragraphs(standing).reduce(
+    (sum, words) => sum + wrappedLines(words, characters).length,
+    0,
+  );
+  return (lines * fileLine * (standing.look.size ?? usualSize)) / usualSize - 2;
+}
+
+/** Of each row that is not as high as the usual one, in pixels. */
 export function rowHeights(
   sheet: Sheet,
   looks: readonly Look[],
   widthOf: (column: number) => number,
   usual: number,
 ): Record<number, number> {
+  const said = new Map(sheet.heights.map((each) => [each.row, each]));
   const heights: Record<number, number> = {};
-  const covered = new Set(
-    sheet.merged.map(({ row, column }) => `${String(row)},${String(column)}`),
-  );
-  for (const cell of sheet.cells) {
-    const look = looks[cell.look];
-    if (!look || (!look.wraps && (look.size ?? usualSize) <= usualSize)) continue;
-    if (covered.has(`${String(cell.row)},${String(cell.column)}`)) continue;
-    const needed = lines(cell, look, widthOf(cell.column)) * (look.size ?? usualSize) * perPoint;
-    const height = Math.min(400, Math.ceil(needed + around));
-    if (height > (heights[cell.row] ?? usual)) heights[cell.row] = height;
-  }
+  for (const { row, height } of sheet.heights) heights[row] = Math.round(height * pixelsPerPoint);
+  const merged = new Set(sheet.merged.map(({ row, column }) => `${String(row)},${String(column)}`));
+  const take = ({ row, column, value, look: at }: Cell): void => {
+    const look = looks[at];
+    if (!look || (!look.wraps && (look.size ?? usualSize) <= usualSize)) return;
+    if (merged.has(`${String(row)},${String(column)}`)) return;
+    const text = typeof value === "string" ? value : "";
+    const standing = { text, look, pixels: widthOf(column) };
+    const given = said.get(row);
+    // cut off by somebody who wanted it so
+    if (given?.isSet && given.height < pointsThere(standing)) return;
+    const needed = Math.min(highest, pixelsNeeded(standing));
+    if (needed > (heights[row] ?? usual)) heights[row] = needed;
+  };
+  for (const cell of sheet.cells) take(cell);
   return heights;
 }

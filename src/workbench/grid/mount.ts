@@ -28,6 +28,7 @@ import type { HeldTerms } from "../holding/held-terms";
 import { surroundingsOf } from "../holding/surroundings";
 import type { Selection } from "../selection";
 import { stoppedWords } from "../bar/saved-words";
+import { leaveDatesOut } from "./dates-unsummed";
 import { Edited } from "./edited";
 import { editWhereTheCellStands } from "./editor-place";
 import { forgetUnit } from "./forget-unit";
@@ -157,6 +158,7 @@ export async function mountGrid(
   const state = await shown.settle({});
   listAllOfOurs(injector);
   greyHeld(injector, holding);
+  leaveDatesOut(injector);
   takeAsTyped(injector, () => cells.names.unit);
   const command = injector.get(ICommandService);
   // one for all: each of these listens to everything as long as the page

@@ -2,7 +2,7 @@
 import { readArea } from "../cell-address";
 import { limits } from "../limits";
 import type { Area } from "../../sheet/area";
-import type { ColumnWidth, Kept, Sheet } from "../model";
+import type { ColumnWidth, Kept, RowHeight, Sheet } from "../model";
 import type { Package } from "../package/package";
 import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
@@ -59,6 +59,7 @@ const nothing = {
   cells: [],
   widths: [],
   hiddenRows: [],
+  heights: [],
   merged: [],
   tables: [],
   notes: [],
@@ -69,8 +70,12 @@ const nothing = {
 
 class RowReader extends CellReader {
   readonly hiddenRows: number[] = [];
+  readonly heights: RowHeight[] = [];
   row({ tag, row }: RawRow): void {
-    if (flag(tag, "hidden") || attribute(tag, "ht") === "0") this.hiddenRows.push(row);
+    const written = attribute(tag, "ht");
+    if (flag(tag, "hidden") || written === "0") this.hiddenRows.push(row);
+    const height = Math.min(Number(written), limits.height);
+    if (height > 0) this.heights.push({ row, height, isSet: flag(tag, "customHeight") });
   }
 }
 
@@ -106,6 +111,7 @@ export function readSheet(
     ...listed,
     cells: reader.cells,
     hiddenRows: reader.hiddenRows,
+    heights: reader.heights,
     widths: widths(frame),
     merged: merged(frame),
     tables: readTables(file, part),
