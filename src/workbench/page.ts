@@ -32,6 +32,7 @@ export const page = () => ({
   grey: button("grey"),
   undo: button("undo"),
   redo: button("redo"),
+  tools: button("tools"),
   plainToggle: button("plain-toggle"),
 });
 

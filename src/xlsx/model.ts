@@ -133,8 +133,22 @@ export interface Sheet {
   readonly frozenColumns: number;
   readonly isProtected: boolean;
   readonly notes: readonly Note[];
+  /** Cells that links, notes and threads of comments hang on. */
+  readonly attached: readonly Area[];
+  readonly validations: readonly Validation[];
   /** The part that holds it. */
   readonly part: string;
+}
+
+/** What may be typed into cells. Without words and without a reference: a rule that is no list. */
+export interface Validation {
+  readonly areas: readonly Area[];
+  /** The list to choose from, written out ... */
+  readonly words?: readonly string[];
+  /** ... or where it stands, with its equals sign, as seen from the first cell of the first area. */
+  readonly refersTo?: string;
+  /** The program that made the file lets nothing else be typed. */
+  readonly isStrict: boolean;
 }
 
 /** What was written beside a cell. */

@@ -32,6 +32,11 @@ const rangeOf = ({ row, column, rows, columns }: Block) => ({
 /** Room for our widest table; what lies beyond the last column means nothing to a formula. */
 const newSheet = { rowCount: 1000, columnCount: 60 };
 
+let named = 0;
+
+/** What hangs on a cell has a name, by which it is known when rows change places. */
+const newName = (): string => `new-${String((named += 1))}`;
+
 /** The commands of a step, or why it cannot be done. */
 export function commandsFor(
   injector: Injector,
@@ -51,12 +56,12 @@ export function commandsFor(
           },
         ]
       : fault("failed", block.sheet);
-  const everyCell = (block: Block, custom: Record<string, unknown>) =>
+  const everyCell = (block: Block, custom: () => Record<string, unknown>) =>
     values(
       block,
       Array.from({ length: block.rows }, (_, row) =>
         Array.from({ length: block.columns }, (__, column) => ({
-          custom: { ...cellCustom(cells, block, row, column), ...custom },
+          custom: { ...cellCustom(cells, block, row, column), ...custom() },
         })),
       ),
     );
@@ -120,9 +125,9 @@ export function commandsFor(
       return [{ id: SetFrozenCommand.id, params: { ...on(step.sheet), ...split } }];
     }
     case "add-note":
-      return everyCell(step.block, { note: step.text });
+      return everyCell(step.block, () => ({ note: step.text, hanging: newName() }));
     case "offer-words":
-      return everyCell(step.block, { words: step.words });
+      return everyCell(step.block, () => ({ words: step.words }));
     case "add-chart":
       return fault("not-offered", "charts");
     case "print-area": {
@@ -130,7 +135,7 @@ export function commandsFor(
       const { landscape, secondPage } = step;
       const { rows, columns } = step.block;
       const first = { ...step.block, rows: 1, columns: 1 };
-      return everyCell(first, { print: { rows, columns, landscape, secondPage } });
+      return everyCell(first, () => ({ print: { rows, columns, landscape, secondPage } }));
     }
     case "select":
       return names.sheet(step.block.sheet)

@@ -2,21 +2,10 @@
 import type { Area, CellValue, Content, SetCell } from "../../xlsx";
 import type { GivenCell } from "../engine/cells";
 import type { DateShift } from "./dates";
+import { dressOf } from "./cell-dress";
+import type { SheetPair } from "./sheet-edits";
 import { lookNumber } from "./file-style";
-import type { CellState, SheetState, SpillState } from "./grid-state";
-import { styleChange } from "./style-change";
-
-export const empty: CellState = {
-  value: null,
-  formula: "",
-  isHeld: false,
-  isDoubtful: false,
-  style: undefined,
-  styleName: undefined,
-  note: "",
-  words: undefined,
-  print: undefined,
-};
+import type { CellState, SpillState } from "./grid-state";
 
 function fileValue(value: GivenCell): CellValue {
   if (value === null) return "";
@@ -56,8 +45,6 @@ export interface Compared {
   readonly isStopped: boolean;
 }
 
-type Sheets = { readonly before: SheetState | undefined; readonly now: SheetState };
-
 const sizeOf = (spill: SpillState | undefined): string =>
   `${String(spill?.rows ?? 1)}x${String(spill?.columns ?? 1)}`;
 
@@ -71,7 +58,7 @@ export class CellEdits {
   looksLost = 0;
 
   constructor(
-    private readonly sheets: Sheets,
+    private readonly sheets: SheetPair,
     private readonly shift: DateShift,
   ) {}
 
@@ -81,7 +68,8 @@ export class CellEdits {
 
   of(compared: Compared): SetCell[] {
     const { row, column, now } = compared;
-    const dress = this.dress(compared);
+    const { dress, losesSome } = dressOf(this.sheets, compared);
+    if (losesSome) this.looksLost += 1;
     const contents = this.contents(compared);
     const own = contents.find((each) => each.row === row && each.column === column);
     const isDressed = Object.keys(dress).length > 0;
@@ -100,21 +88,6 @@ export class CellEdits {
       },
       ...contents.filter((each) => each !== own),
     ];
-  }
-
-  private dress({ column, before, now }: Compared): Pick<SetCell, "format" | "look"> {
-    if (now.style === undefined) {
-      if (before.style) this.looksLost += 1;
-      return {};
-    }
-    const sheet = this.sheets.before ?? this.sheets.now;
-    const isLikeFile = before.style === undefined && lookNumber(now.styleName) !== undefined;
-    // the very look of a cell of the file, which is given as such
-    if (isLikeFile)
-      return before === empty && now.value === null && now.formula === "" ? { look: {} } : {};
-    const change = styleChange(before.style ?? sheet.emptyStyle(column), now.style);
-    if (change.losesSome) this.looksLost += 1;
-    return change.dress;
   }
 
   private edit(row: number, column: number, content: Content): SetCell {

@@ -1,7 +1,8 @@
 /** The edits that make a file what the grid now holds, from what the grid held when it was opened. */
 import type { CellPlace } from "../../sheet/area";
 import type { Edit } from "../../xlsx";
-import { CellEdits, empty } from "./cell-edits";
+import { empty } from "./cell-dress";
+import { CellEdits } from "./cell-edits";
 import { datesOut } from "./dates";
 import type { CellState, GridState, SheetState } from "./grid-state";
 import { type FileArrays, keyOf } from "./opened-file";

@@ -9,6 +9,7 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import type { Area, Cell, CellValue, Look, Sheet } from "../../xlsx";
+import { cellName } from "../../sheet/cell-name";
 import { sheetKey } from "../sheet-key";
 import { freeze } from "../snapshot";
 import { namesResource, tablesResource } from "./file-resources";
@@ -77,6 +78,11 @@ function cells(sheet: Sheet, looks: readonly Look[], shift: DateShift, keepsAnsw
   for (const { row, column, text } of sheet.notes) {
     const there = ((data[row] ??= {})[column] ??= {});
     there.custom = { note: text };
+  }
+  for (const { row, column, rows: down, columns: across } of sheet.attached) {
+    if (down * across > 1) continue;
+    const there = ((data[row] ??= {})[column] ??= {});
+    there.custom = { ...there.custom, hanging: cellName(row, column) };
   }
   return data;
 }
@@ -171,7 +177,9 @@ export function fileSnapshot(file: OpenedFile, options: FileSnapshotOptions): IW
     name: options.name,
     appVersion: "",
     locale: LocaleType.EN_US,
-    styles: Object.fromEntries(file.looks.map((look, index) => [styleName(index), styleOf(look)])),
+    styles: Object.fromEntries(
+      file.looks.map((look, index) => [styleName(index), { ...styleOf(look), look: index }]),
+    ),
     sheetOrder: sheets.map(({ name }) => sheetKey(name)),
     sheets: Object.fromEntries(
       sheets.map((sheet) => [

@@ -55,6 +55,12 @@ const on = BooleanNumber.TRUE;
 /** Points of letters where the file does not say. */
 export const usualSize = 11;
 
+/** A style of the grid that remembers which look of the file it began as. */
+export type FileStyle = IStyleData & { readonly look?: number };
+
+/** Which look of the file a cell's style began as; undefined where the grid made it. */
+export const lookBehind = (style: FileStyle | undefined): number | undefined => style?.look;
+
 export function styleOf(look: Look): IStyleData {
   const horizontal = across.get(look.horizontal);
   return {

@@ -11,6 +11,7 @@ import type { GivenCell } from "../engine/cells";
 import { raw, type WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";
 import type { IsHeld } from "../holding/held-terms";
+import { styleName } from "./file-style";
 import { type TableState, tablesOn } from "./tables-in-grid";
 
 export interface CellState {
@@ -28,6 +29,8 @@ export interface CellState {
   /** What the grid calls the style, where it has a name. */
   readonly styleName: string | undefined;
   readonly note: string;
+  /** Of what the file hangs on this cell: a name that goes with it, the cell's address of once. */
+  readonly hanging?: string;
   readonly words: readonly string[] | undefined;
   /** What is printed, from this cell on. */
   readonly print: PrintState | undefined;
@@ -71,6 +74,8 @@ export interface SheetState {
   readonly tables: readonly TableState[];
   /** What a cell of this column looks like that has no style of its own. */
   readonly emptyStyle: (column: number) => IStyleData | undefined;
+  /** A look of the file as the grid has it. */
+  readonly fileStyle: (look: number) => IStyleData | undefined;
 }
 
 export interface GridState {
@@ -105,6 +110,7 @@ class SheetReader {
     const hasFormula = Boolean(data.f ?? data.si);
     const words: unknown = data.custom?.words;
     const note: unknown = data.custom?.note;
+    const hanging: unknown = data.custom?.hanging;
     return {
       value: held(data),
       formula: hasFormula ? this.cells.formula({ sheet: this.name, row, column }) : "",
@@ -113,6 +119,7 @@ class SheetReader {
       style: this.styleOf(data),
       styleName: typeof data.s === "string" ? data.s : undefined,
       note: typeof note === "string" ? note : "",
+      ...(typeof hanging === "string" ? { hanging } : {}),
       words: Array.isArray(words) ? (words as string[]) : undefined,
       print: data.custom?.print as PrintState | undefined,
     };
@@ -156,6 +163,7 @@ class SheetReader {
       frozenColumns: Math.max(0, freeze.xSplit),
       tables,
       emptyStyle: (column) => styles.get(column) ?? usual,
+      fileStyle: (look) => this.styleOf({ s: styleName(look) }),
     };
   }
 }

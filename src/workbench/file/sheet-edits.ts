@@ -1,4 +1,6 @@
 /** What a file is told of one sheet beside its cells: widths, frozen rows, notes, choices, tables. */
+import type { Place } from "../../sheet/area";
+import { cellName } from "../../sheet/cell-name";
 import type { Edit } from "../../xlsx";
 import type { CellState, SheetState } from "./grid-state";
 import type { TableState } from "./tables-in-grid";
@@ -103,19 +105,58 @@ function choices(sheet: string, found: readonly Found[]): Edit[] {
   }));
 }
 
+interface Move {
+  readonly from: Place;
+  readonly to: Place;
+}
+
+type Hanging = ReadonlyMap<string, Place>;
+
+/** Where each thing hangs; where a copy brought it along too, it stays where it was. */
+function hangingOn(sheet: SheetState, before: Hanging = new Map()): Hanging {
+  const found = new Map<string, Place>();
+  for (const [row, cells] of sheet.cells) {
+    for (const [column, { hanging }] of cells) {
+      if (hanging === undefined) continue;
+      const was = before.get(hanging);
+      const isThere = was?.row === row && was.column === column;
+      if (isThere || !found.has(hanging)) found.set(hanging, { row, column });
+    }
+  }
+  return found;
+}
+
+/** What hangs on cells that changed places, by where it is now. */
+function moved({ before, now }: SheetPair): ReadonlyMap<string, Move> {
+  if (!before) return new Map();
+  const was = hangingOn(before);
+  return new Map(
+    [...hangingOn(now, was)].flatMap(([name, to]) => {
+      const from = was.get(name);
+      return from && keyAt(from) !== keyAt(to) ? [[keyAt(to), { from, to }]] : [];
+    }),
+  );
+}
+
+const keyAt = ({ row, column }: Place): string => cellName(row, column);
+
 /** What stands beside cells: only what was added, since nothing takes it away. */
-export function besideCells({ before, now }: SheetPair): Edit[] {
+export function besideCells(pair: SheetPair): Edit[] {
+  const { before, now } = pair;
   const notes: Edit[] = [];
   const prints: Edit[] = [];
   const offered: Found[] = [];
+  const moves = moved(pair);
+  const there: Edit[] =
+    moves.size === 0 ? [] : [{ do: "move-beside", sheet: now.name, moves: [...moves.values()] }];
   for (const [row, cells] of now.cells) {
     for (const [column, cell] of cells) {
-      const there = before && at(before, row, column);
-      if (cell.note !== "" && (there?.note ?? "") === "") {
+      const was = before && at(before, row, column);
+      if (cell.note !== "" && !moves.has(cellName(row, column)) && (was?.note ?? "") === "") {
         notes.push({ do: "add-note", sheet: now.name, row, column, text: cell.note });
       }
-      if (cell.words && !there?.words) offered.push({ row, column, cell });
-      if (cell.print && !there?.print) {
+      if (cell.words && !was?.words) offered.push({ row, column, cell });
+      if (cell.print && !was?.print) {
         const { rows, columns, landscape, secondPage } = cell.print;
         const area = { row, column, rows, columns };
         const setup = { area, landscape, fitToWidth: true };
@@ -124,5 +165,5 @@ export function besideCells({ before, now }: SheetPair): Edit[] {
       }
     }
   }
-  return [...notes, ...choices(now.name, offered), ...prints];
+  return [...there, ...notes, ...choices(now.name, offered), ...prints];
 }

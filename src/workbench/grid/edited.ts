@@ -4,6 +4,7 @@ import { ICommandService, type Injector } from "@univerjs/core";
 /** The engine's own names of what a file is told of. */
 const telling = new Set([
   "sheet.mutation.set-range-values",
+  "sheet.mutation.reorder-range",
   "sheet.mutation.set.numfmt",
   "sheet.mutation.remove.numfmt",
   "sheet.mutation.set-worksheet-col-width",

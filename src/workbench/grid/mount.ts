@@ -3,6 +3,7 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import {
   type IDisposable as Disposable,
   ICommandService,
+  type Injector,
   IUndoRedoService,
   IUniverInstanceService,
   type IWorkbookData,
@@ -45,6 +46,8 @@ import { watchSelection } from "./watch-selection";
 import { soon, worked } from "./until-calculated";
 
 export interface Grid {
+  /** Of the embedded spreadsheet, for the tools. */
+  readonly injector: Injector;
   /** What is known of the working out: formulas that failed, cells that are doubtful. */
   readonly working: Working;
   /** The workbook, as the pane's tasks reach it. */
@@ -169,6 +172,7 @@ export async function mountGrid(
   });
   new GrowTables(injector, cells, host, refused);
   const grid: Grid = {
+    injector,
     working,
     host,
     cells,

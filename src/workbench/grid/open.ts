@@ -9,4 +9,5 @@ export { mountGrid } from "./mount";
 export { letTabComeToButtons } from "./by-keyboard";
 export { makeReadable } from "./readable";
 export { PlainView } from "../plain/plain-view";
+export { watchTools } from "../tools/watch";
 export { snapshotOf } from "../snapshot";

@@ -21,6 +21,10 @@ interface Put {
 /** A lone apostrophe too: a file would have no such cell. */
 const isNothing = ({ v, f, si }: ICellData): boolean => v === "" && !f && !si;
 
+/** The Delete key: what hangs on the cell, a note or words to choose from, is not what was typed in it. */
+const isEmptying = ({ v, f, p, si, custom }: ICellData): boolean =>
+  [v, f, p, si, custom].every((each) => each === null);
+
 export function tidy(
   { id, params }: ICommandInfo,
   options: IExecutionOptions | undefined,
@@ -36,6 +40,7 @@ export function tidy(
     if (!data) return;
     if (!isResult) {
       if (isNothing(data)) Object.assign(data, { v: null, t: null });
+      if (isEmptying(data)) delete data.custom;
       return;
     }
     if (!("s" in data)) return;

@@ -8,6 +8,7 @@ import { risingOrder } from "../read/rising-order";
 import { scanSheet } from "../read/sheet-scan";
 import { appending } from "../xml/insert";
 import { childOf, type Node } from "../xml/tree";
+import { movedBeside } from "./beside";
 import { offered } from "./choices";
 import { changedWidths } from "./columns";
 import { refuseCovered } from "./covered";
@@ -50,6 +51,7 @@ const needsNothing = (sheet: SheetDraft): boolean =>
   sheet.heights.size === 0 &&
   sheet.choices.length === 0 &&
   sheet.notes.length === 0 &&
+  sheet.moves.length === 0 &&
   sheet.charts.length === 0 &&
   sheet.freeze === undefined &&
   sheet.print === undefined &&
@@ -97,6 +99,8 @@ function aroundCells(file: Package, sheet: SheetDraft, text: string, frame: Node
     ...changedWidths(text, frame, sheet.widths),
     ...offered(sheet.name, text, frame, sheet.choices),
     ...addCharts(file, sheet.listed.part, frame, sheet.charts),
+    // before others are added where they were
+    ...movedBeside(file, sheet.listed.part, text, frame, sheet.moves),
     ...addNotes(file, sheet, frame),
     ...listedTables(
       text,

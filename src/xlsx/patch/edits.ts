@@ -7,6 +7,7 @@ import type { Chart } from "../chart/chart";
 import type { Area } from "../../sheet/area";
 import type { PrintSetup } from "../../sheet/print-setup";
 import type { CellValue } from "../model";
+import type { Move } from "./beside";
 import type { AddIn } from "./pane";
 
 /** A value to write. A date becomes a number by the workbook's own date system. */
@@ -51,6 +52,8 @@ export interface Dress {
   /** A number format as the spreadsheet writes it: "0.00". Not given: as the cell has it. */
   readonly format?: string;
   readonly look?: BookStyle | LookChange;
+  /** Index into the workbook's looks: the cell takes this one, whatever it has; the rest changes it. */
+  readonly as?: number;
 }
 
 export interface SetCell extends Dress {
@@ -138,6 +141,8 @@ export type Edit =
       readonly column: number;
       readonly text: string;
     }
+  /** What hangs on cells (links, notes, threads of comments) goes to other cells, all at once. */
+  | { readonly do: "move-beside"; readonly sheet: string; readonly moves: readonly Move[] }
   /** Words to choose from; others may be typed as well. Without words, only the help. */
   | {
       readonly do: "offer-words";

@@ -134,6 +134,9 @@ export class Gatherer {
         return printSetup(draft, edit);
       case "add-note":
         return addNote(draft.sheet(edit.sheet), edit);
+      case "move-beside":
+        draft.sheet(edit.sheet).moves.push(...edit.moves);
+        return;
       case "offer-words":
         refuseOutside(edit.sheet, edit.area);
         draft.sheet(edit.sheet).choices.push(edit);

@@ -18,7 +18,8 @@ export interface CellEdit extends Dress {
 
 type FormulaContent = Extract<Content, { kind: "formula" }>;
 
-const dressOf = ({ format, look }: Dress): Dress => ({
+const dressOf = ({ as, format, look }: Dress): Dress => ({
+  ...(as === undefined ? {} : { as }),
   ...(format === undefined ? {} : { format }),
   ...(look === undefined ? {} : { look }),
 });

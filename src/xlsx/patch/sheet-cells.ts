@@ -121,8 +121,9 @@ export class SheetCells implements SheetVisitor {
     return cells.join("");
   }
 
-  private marks(wanted: Wanted, base: number, prefix: string): CellMarks {
+  private marks(wanted: Wanted, given: number, prefix: string): CellMarks {
     const { context } = this;
+    const base = wanted.dress.as ?? given;
     const isPlain = wanted.dress.format === undefined && wanted.isDate === true;
     const needsFormat = isPlain && context.formatOf(base) === "General";
     const dress = needsFormat ? { ...wanted.dress, format: dateFormat } : wanted.dress;

@@ -5,6 +5,7 @@ import { isWithin, overlaps } from "../cell-address";
 import type { Cell, Note, Sheet, Table } from "../model";
 import type { StoredFormula } from "../formulas/to-file";
 import type { ListedSheet } from "../read/workbook-part";
+import type { Move } from "./beside";
 import type { Choice } from "./choices";
 import type { PrintSetup } from "../../sheet/print-setup";
 import type { Freeze } from "./freeze";
@@ -35,6 +36,8 @@ export class SheetDraft {
   readonly heights = new Map<number, number>();
   readonly choices: Choice[] = [];
   readonly notes: Note[] = [];
+  /** Of what hangs on cells. */
+  readonly moves: Move[] = [];
   readonly tables: TableDraft[] = [];
   readonly charts: Chart[] = [];
   freeze: Freeze | undefined;

@@ -7,6 +7,8 @@ import type { Package } from "../package/package";
 import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
 import { apart } from "./apart";
+import { readAttached } from "./attached";
+import { readValidations } from "./validations";
 import { type CellContext, CellReader } from "./cells";
 import { keptOnSheet } from "./kept";
 import { risingOrder } from "./rising-order";
@@ -63,6 +65,8 @@ const nothing = {
   merged: [],
   tables: [],
   notes: [],
+  attached: [],
+  validations: [],
   frozenRows: 0,
   frozenColumns: 0,
   isProtected: false,
@@ -116,6 +120,8 @@ export function readSheet(
     merged: merged(frame),
     tables: readTables(file, part),
     notes,
+    attached: readAttached(file, part, frame, notes),
+    validations: readValidations(frame),
     isProtected: childrenOf(frame, "sheetProtection").some((node) => flag(node, "sheet")),
     ...frozen(frame),
   };

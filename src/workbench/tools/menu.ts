@@ -1,0 +1,112 @@
+/** What the button Sheet opens: what can be done with the selected cells, in groups, for keys and fingers. */
+import type { Bench } from "./bench";
+import { sort } from "./sort";
+
+interface Item {
+  readonly words: string;
+  readonly keys?: string;
+  does(bench: Bench): void;
+}
+
+interface Group {
+  readonly title: string;
+  readonly items: readonly Item[];
+}
+
+const groups: readonly Group[] = [
+  {
+    title: "Sort by the selected column",
+    items: [
+      { words: "Smallest first", does: (bench) => sort(bench, "up") },
+      { words: "Largest first", does: (bench) => sort(bench, "down") },
+    ],
+  },
+];
+
+function made<K extends keyof HTMLElementTagNameMap>(
+  tag: K,
+  words = "",
+  ...inside: readonly Node[]
+): HTMLElementTagNameMap[K] {
+  const element = document.createElement(tag);
+  element.textContent = words;
+  element.append(...inside);
+  return element;
+}
+
+function itemButton({ words, keys, does }: Item, done: (does: Item["does"]) => void) {
+  const button = made("button", words, ...(keys === undefined ? [] : [made("kbd", keys)]));
+  button.type = "button";
+  button.role = "menuitem";
+  button.tabIndex = -1;
+  button.addEventListener("click", () => done(does));
+  return button;
+}
+
+/** Arrow keys go from one to the next and round again. */
+function walk(menu: HTMLElement, event: KeyboardEvent): void {
+  const items = [...menu.querySelectorAll<HTMLElement>("[role=menuitem]")];
+  const at = items.findIndex((item) => item === document.activeElement);
+  const steps: Readonly<Record<string, number>> = {
+    ArrowDown: at + 1,
+    ArrowUp: at < 0 ? -1 : at - 1,
+    Home: 0,
+    End: -1,
+  };
+  const to = steps[event.key];
+  if (to === undefined) return;
+  event.preventDefault();
+  items.at(to % items.length)?.focus();
+}
+
+export class Menu {
+  private readonly menu = made("div");
+
+  constructor(private readonly bench: Bench) {
+    const { menu } = this;
+    menu.className = "tools-menu";
+    menu.role = "menu";
+    menu.popover = "auto";
+    menu.ariaLabel = "With the selected cells";
+    for (const { title, items } of groups) {
+      const group = made("div", "", made("p", title));
+      group.role = "group";
+      group.ariaLabel = title;
+      group.append(...items.map((item) => itemButton(item, (does) => this.choose(does))));
+      menu.append(group);
+    }
+    menu.addEventListener("keydown", (event) => {
+      event.stopPropagation();
+      walk(menu, event);
+    });
+    menu.addEventListener("toggle", () => {
+      const isOpen = menu.matches(":popover-open");
+      bench.page.tools.setAttribute("aria-expanded", String(isOpen));
+    });
+    bench.page.tools.after(menu);
+  }
+
+  private choose(does: Item["does"]): void {
+    this.menu.hidePopover();
+    void this.bench.grid.finishTyping().then(() => {
+      does(this.bench);
+      this.bench.grid.focus();
+    });
+  }
+
+  /** Open it under its button, or close it. */
+  toggle(): void {
+    const { menu } = this;
+    if (menu.matches(":popover-open")) {
+      menu.hidePopover();
+      return;
+    }
+    const { left, bottom } = this.bench.page.tools.getBoundingClientRect();
+    menu.showPopover();
+    const room = document.documentElement.clientWidth - menu.offsetWidth - 6;
+    menu.style.left = `${String(Math.max(6, Math.min(left, room)))}px`;
+    menu.style.top = `${String(bottom + 4)}px`;
+    menu.style.maxHeight = `calc(100dvh - ${String(bottom + 12)}px)`;
+    menu.querySelector<HTMLElement>("[role=menuitem]")?.focus();
+  }
+}

@@ -1,0 +1,14 @@
+/** What is fetched when a tool is first asked for; one of each for the page. */
+import "./tools.css";
+import type { Bench } from "./bench";
+import { Menu } from "./menu";
+
+interface Tools {
+  readonly menu: Menu;
+}
+
+let made: Tools | undefined;
+
+export function toolsOf(bench: Bench): Tools {
+  return (made ??= { menu: new Menu(bench) });
+}
