@@ -1,7 +1,7 @@
 /** The pane, the same in the spreadsheet program and in the workbench: one task at a time. */
 import "./explain/explain.css";
 import "./tasks.css";
-import { type ReactNode, Suspense, useState } from "react";
+import { type ReactNode, Suspense, useEffect, useState } from "react";
 import { CellExplanation } from "./explain/cell-explanation";
 import type { ShownCell } from "./explain/shown-cell";
 import { RunChecksAgain } from "./healing/run-checks-again";
@@ -20,14 +20,23 @@ export interface PaneProps {
   readonly bench: TaskProps | undefined;
   /** What the program around it has to say, above the tasks. */
   readonly notice?: ReactNode;
+  /** A task that something outside opens; asked for anew where `turn` is another. */
+  readonly wanted?: { readonly task: string; readonly turn: number } | undefined;
   /** What is asked of the program around it, below the help. */
   readonly below?: ReactNode;
 }
 
-export function Pane({ cell, bench, notice, below }: PaneProps) {
+export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
   const [open, setOpen] = useState(cellTask);
   /** Kept once opened, though hidden: nothing typed is lost. */
   const [opened, setOpened] = useState<readonly string[]>([]);
+  const show = (id: string): void => {
+    setOpen(id);
+    setOpened((was) => (was.includes(id) ? was : [...was, id]));
+  };
+  useEffect(() => {
+    if (wanted) show(wanted.task);
+  }, [wanted]);
   const workbook = useOpenedWorkbooks(bench?.host);
   if (!bench) return <CellExplanation cell={cell} />;
   return (
@@ -40,8 +49,7 @@ export function Pane({ cell, bench, notice, below }: PaneProps) {
             type="button"
             aria-current={id === open ? "page" : undefined}
             onClick={() => {
-              setOpen(id);
-              setOpened((was) => (was.includes(id) ? was : [...was, id]));
+              show(id);
             }}
           >
             {name}

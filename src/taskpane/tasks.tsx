@@ -77,4 +77,13 @@ export const tasks: readonly Task[] = [
       return { default: ShareTask };
     }),
   },
+  {
+    id: "bench",
+    name: "My bench",
+    isOfWorkbook: false,
+    Component: lazy(async () => {
+      const { BenchTask } = await import(/* webpackChunkName: "bench" */ "./bench/bench-task");
+      return { default: BenchTask };
+    }),
+  },
 ];

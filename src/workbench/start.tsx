@@ -11,12 +11,14 @@ import { sampleLogbook } from "../workbook/sample/logbook";
 import { noFacts } from "../host/workbench/file-facts";
 import { announce } from "./announcer";
 import { News } from "./bar/news";
+import { begunWords } from "./bar/opened-words";
 import { watchFiles } from "./bar/watch-files";
 import { LargerPart } from "./larger";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
 import { opensAt } from "./opens-at";
 import { placeOf, Selection } from "./selection";
+import { WantedTask } from "./wanted-task";
 import { WorkbenchPane } from "./workbench-pane";
 
 /** Selecting a cell takes the keyboard into the sheet: not from someone who is already elsewhere. */
@@ -49,7 +51,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   );
   makeReadable(parts.grid, document.body);
   letTabComeToButtons(parts.grid);
-  pane.render(<WorkbenchPane selection={selection} host={grid.host} />);
+  pane.render(<WorkbenchPane selection={selection} wanted={wanted} host={grid.host} />);
   const plain = new PlainView(parts, grid.cells, selection);
   const keeper = keeping.keeper(
     {
@@ -67,6 +69,10 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   };
   const files = new Files(parts, grid, news, state, shown, keeper);
   late.files = files;
+  files.begun = () => {
+    news.say(begunWords);
+    wanted.open("bench");
+  };
   window.addEventListener("pagehide", () => keeper.remember());
   grid.edited.set(false);
   await more.begin(parts, found, files, keeper, news);
@@ -94,8 +100,9 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
 
 const parts = page();
 const selection = new Selection();
+const wanted = new WantedTask();
 const pane = createRoot(parts.pane);
-pane.render(<WorkbenchPane selection={selection} host={undefined} />);
+pane.render(<WorkbenchPane selection={selection} wanted={wanted} host={undefined} />);
 announce(selection, parts.announcer);
 openGrid(parts, selection, new LargerPart(parts)).catch(() => {
   parts.loading.textContent =

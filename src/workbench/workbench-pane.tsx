@@ -5,15 +5,18 @@ import { browserDrafts } from "../taskpane/titrate/drafts/in-browser";
 import { browserMemory } from "../taskpane/drafts/task-memory";
 import { Pane } from "../taskpane/pane";
 import type { Selection } from "./selection";
+import type { WantedTask } from "./wanted-task";
 
 /** The page has the browser's storage for itself. */
 const partition = "";
 
 export function WorkbenchPane({
   selection,
+  wanted,
   host,
 }: {
   selection: Selection;
+  wanted: WantedTask;
   host: Host | undefined;
 }) {
   const cell = useSyncExternalStore(selection.subscribe, selection.current);
@@ -27,5 +30,6 @@ export function WorkbenchPane({
       },
     [host],
   );
-  return <Pane cell={cell} bench={bench} />;
+  const task = useSyncExternalStore(wanted.subscribe, wanted.current);
+  return <Pane cell={cell} bench={bench} wanted={task} />;
 }

@@ -24,6 +24,16 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     await page.keyboard.press("Enter");
     await page.getByText(/^Your own logbook is open, empty/).waitFor({ timeout: 60_000 });
     expect(await page.locator("#file-name").textContent()).toBe("my-logbook.xlsx");
+    // My bench is asked once, and the next task begins from it.
+    await page.getByLabel("Titrant strength").fill("0.0985");
+    await page.getByLabel("Burette step").fill("0.05");
+    await page.getByRole("button", { name: "Keep this in the workbook" }).click();
+    await page.getByRole("button", { name: "Keep my bench" }).click();
+    await page.getByText(/Kept on the sheet My bench/).waitFor({ timeout: 30_000 });
+    await page.getByRole("button", { name: "Titrate", exact: true }).click();
+    const strength = page.getByRole("textbox", { name: /^Strength/ });
+    await expect.poll(() => strength.inputValue(), { timeout: 20_000 }).toBe("0.0985");
+    await page.getByRole("button", { name: "This cell" }).click();
     await openSheet(page, "Titrations");
     await typeInto(page, "B4", "D-1");
     await typeInto(page, "K4", "2.45");
@@ -39,6 +49,7 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
       "Batches",
       "Lots",
       "Titrants",
+      "My bench",
       "Cautions",
     ]);
     const [titrations, ...others] = workbook.sheets.slice(1);
@@ -51,6 +62,9 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     );
     expect(shown.length).toBeGreaterThan(10);
     expect(new Set(shown)).toEqual(new Set([""]));
+    const bench = workbook.sheets.find(({ name }) => name === "My bench")?.cells ?? [];
+    const figures = bench.flatMap(({ value }) => (typeof value === "number" ? [value] : []));
+    expect(figures).toEqual([0.0985, 0.05]);
     expect(complaints).toEqual([]);
   });
 });

@@ -31,6 +31,7 @@ export const firstTitration: Guide = {
     ),
     heading("In the pane"),
     steps(
+      "The first time, fill in _My bench_: titrant, burette step, balance step, lye. It is kept on a sheet of your workbook, and the other tasks begin from it. It can wait.",
       "Open _Titrate_. Go through titrant, oil, blank and replicates: Enter moves on, and what you type is kept if the machine stops.",
       "Read what it says about the replicates. A reading it calls suspect is flagged, never dropped.",
       "Look at the result, then _Record_: the exact cells are shown before anything is written, and one undo takes the row back.",

@@ -6,10 +6,15 @@ import "../widgets/widgets.css";
 import "../task.css";
 import "./batch.css";
 import { Button } from "@fluentui/react-components";
-import { useRef } from "react";
+import { useCallback, useRef } from "react";
+import { batchFrom, lyeFrom } from "../bench/begin-from";
+import { useBench } from "../bench/use-bench";
+import { useFirst, valuesIn } from "../bench/use-first";
+import { intoGaps } from "../stepped/entered";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { TaskShell } from "../stepped/task-shell";
+import type { BenchValues } from "../../workbook/tables/bench";
 import { machineClock, type TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { localDay, sheetDay } from "../widgets/day";
@@ -66,23 +71,40 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
 export function BatchTask({ host, memory, locale, clock = machineClock }: BatchTaskProps) {
   const today = localDay(clock());
   const { lots, again } = useLots(host, sheetDay(today));
-  const { draft, act, replace, isUnkept, held } = useKeptDraft(memory, keeping);
+  const { draft, act: change, replace, isUnkept, held } = useKeptDraft(memory, keeping);
+  const mark = decimalMarkOf(locale);
+  const found = useBench(host);
+  const bench = valuesIn(found) ?? {};
+  const first = useCallback(
+    (values: BenchValues) => reduce(newDraft(), batchFrom(values, mark)),
+    [mark],
+  );
+  useFirst(found, draft, first, replace);
   /** Somebody has begun the next batch: the focus is theirs, in the pane. */
   const byHand = useRef(false);
   if (draft === undefined || lots.state !== "read") {
     return <NoLots lots={lots.state === "read" ? { state: "looking" } : lots} onAgain={again} />;
   }
-  const view = viewOf(draft, decimalMarkOf(locale), lots.lots);
+  const act = (action: Action): void => {
+    change(action);
+    // another base takes its own assay and charge along
+    if (action.do === "pick" && action.picked.base !== undefined)
+      change(lyeFrom(bench, mark, action.picked.base));
+  };
+  const view = viewOf(draft, mark, lots.lots);
   const { step } = draft;
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
   const next = (): void => {
     byHand.current = true;
-    replace(newDraft);
+    replace((now) => {
+      const fresh = newDraft(now);
+      return reduce(fresh, intoGaps(fresh, batchFrom(bench, mark)));
+    });
   };
   return (
-    <DeskProvider value={{ view, act }}>
+    <DeskProvider value={{ view, act, bench }}>
       <HeldElsewhere held={held}>
         <TaskShell<StepId>
           label={batch.label}

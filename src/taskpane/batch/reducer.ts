@@ -37,6 +37,7 @@ function reduced(draft: Draft, action: Action): Draft {
   switch (action.do) {
     case "type":
     case "write":
+    case "begin-with":
     case "go":
       return enter(draft, action);
     case "pick": {

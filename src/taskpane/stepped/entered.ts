@@ -45,7 +45,15 @@ export interface Entered<Task extends SteppedTask> {
   readonly words: Readonly<Record<WordOf<Task>, string>>;
 }
 
+/** First figures and picks, from what the workbook says of the bench; what is left out stays. */
+export interface BeginWith<Task extends SteppedTask> {
+  readonly do: "begin-with";
+  readonly typed: Readonly<Partial<Record<FieldOf<Task>, string>>>;
+  readonly picked: Partial<PickedOf<Task["picks"]>>;
+}
+
 export type EnterAction<Task extends SteppedTask> =
+  | BeginWith<Task>
   | { readonly do: "type"; readonly field: FieldOf<Task>; readonly text: string }
   | { readonly do: "pick"; readonly picked: Partial<PickedOf<Task["picks"]>> }
   | { readonly do: "write"; readonly words: Readonly<Partial<Record<WordOf<Task>, string>>> }
@@ -64,12 +72,30 @@ export function enter<Draft extends Entered<Task>, Task extends SteppedTask>(
       return { ...draft, typed: { ...draft.typed, [action.field]: action.text } };
     case "pick":
       return { ...draft, picked: { ...draft.picked, ...action.picked } };
+    case "begin-with":
+      return {
+        ...draft,
+        typed: { ...draft.typed, ...action.typed },
+        picked: { ...draft.picked, ...action.picked },
+      };
     case "write":
       return { ...draft, words: { ...draft.words, ...action.words } };
     case "go":
       return { ...draft, step: action.step };
   }
 }
+
+/** Only what the draft has nothing of yet. */
+export const intoGaps = <Task extends SteppedTask>(
+  draft: Entered<Task>,
+  { typed }: BeginWith<Task>,
+): BeginWith<Task> => ({
+  do: "begin-with",
+  typed: Object.fromEntries(
+    Object.entries(typed).filter(([id]) => (draft.typed[id as FieldOf<Task>] ?? "") === ""),
+  ) as BeginWith<Task>["typed"],
+  picked: {},
+});
 
 const each = <Id extends string, From, To>(
   facts: Readonly<Record<string, From>>,

@@ -97,6 +97,7 @@ function reduced(draft: Draft, action: Action): Draft {
       return enter(isLeft ? withoutCheck(draft) : draft, action);
     }
     case "write":
+    case "begin-with":
     case "go":
       return enter(draft, action);
     case "answer-tenth": {

@@ -8,11 +8,17 @@ import "./titrate.css";
 import "./timer.css";
 import "./result.css";
 import { Button } from "@fluentui/react-components";
+import { useCallback } from "react";
+import { titrationFrom } from "../bench/begin-from";
+import { useBench } from "../bench/use-bench";
+import { valuesIn } from "../bench/use-first";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { machineClock, type TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
+import type { Draft } from "./draft";
+import { reduce } from "./reducer";
 import { useRecord } from "./usual/use-record";
 import { useTitrations } from "./use-titrations";
 import { DeskProvider } from "./view/desk";
@@ -23,7 +29,13 @@ import { viewOf } from "./view-of";
 export type TitrateTaskProps = Pick<TaskProps, "host" | "drafts" | "locale" | "clock">;
 
 export function TitrateTask({ host, drafts, locale, clock = machineClock }: TitrateTaskProps) {
-  const titrations = useTitrations(drafts, clock);
+  const mark = decimalMarkOf(locale);
+  const values = valuesIn(useBench(host));
+  const first = useCallback(
+    (fresh: Draft) => (values ? reduce(fresh, titrationFrom(values, mark)) : fresh),
+    [values, mark],
+  );
+  const titrations = useTitrations(drafts, clock, first);
   const record = useRecord(host);
   const { bench, kept, takesFocus } = titrations;
   if (kept === undefined)
@@ -48,15 +60,22 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
           onTakeUp={titrations.takeUp}
           onDiscard={titrations.discard}
           onNew={() => {
-            titrations.begin(kept[0]?.draft);
+            titrations.begin(kept[0]?.draft, "bench first");
           }}
         />
       </>
     );
   }
-  const view = viewOf(bench.draft, decimalMarkOf(locale), localDay(clock()), record);
+  const view = viewOf(bench.draft, mark, localDay(clock()), record);
   return (
-    <DeskProvider value={{ view, act: titrations.act, undoes: bench.past.at(-1) }}>
+    <DeskProvider
+      value={{
+        view,
+        act: titrations.act,
+        bench: values ?? {},
+        undoes: bench.past.at(-1),
+      }}
+    >
       {unkept}
       <HeldElsewhere
         held={titrations.held}

@@ -47,18 +47,29 @@ export interface Titrations {
   readonly takeUp: (draft: Draft) => void;
   readonly discard: (draft: Draft) => void;
   /** A new one, with what stays from one to the next. */
-  readonly begin: (after: Draft | undefined) => void;
+  readonly begin: (after: Draft | undefined, how?: "bench first") => void;
   readonly putAway: () => void;
 }
 
-/** @param clock the same function at every call */
-export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations {
+/**
+ * @param clock the same function at every call
+ * @param first a fresh draft with what My bench says; another function when that says something else
+ */
+export function useTitrations(
+  drafts: DraftStore,
+  clock: () => Date,
+  first: (fresh: Draft) => Draft,
+): Titrations {
   const [bench, setBench] = useState<Bench | undefined>();
   const [kept, setKept] = useState<readonly Kept[] | undefined>();
   const [isUnkept, setUnkept] = useState(false);
   const latest = useRef<Bench | undefined>(undefined);
   const byHand = useRef(false);
   const touched = useRef(new Set<string>());
+  /** The one that was begun last and goes by My bench, as it was without it. */
+  const fresh = useRef<Draft | undefined>(undefined);
+  const firstNow = useRef(first);
+  firstNow.current = first;
   const keeping = useMemo(() => keeper(drafts, later, setUnkept), [drafts]);
 
   const show = useCallback((next: Bench | undefined): void => {
@@ -67,9 +78,13 @@ export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations
   }, []);
 
   const begin = useCallback(
-    (after: Draft | undefined): void => {
+    (after: Draft | undefined, how?: "bench first"): void => {
       const id = `${clock().getTime()}-${Math.random().toString(36).slice(2)}`;
-      show(benchWith(newDraft(id, localDay(clock()), after)));
+      const begun = newDraft(id, localDay(clock()), after);
+      // right after another its own titrant goes on; at the beginning of a day the bench is asked
+      const goesByBench = how !== undefined || after === undefined;
+      fresh.current = goesByBench ? begun : undefined;
+      show(benchWith(goesByBench ? firstNow.current(begun) : begun));
     },
     [clock, show],
   );
@@ -91,12 +106,19 @@ export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations
     let isCurrent = true;
     void list().then((found) => {
       for (const { draft } of outdated(found)) void keeping.forget(draft.id);
-      if (isCurrent && found.every(({ draft }) => draft.isRecorded)) begin(found[0]?.draft);
+      if (isCurrent && found.every(({ draft }) => draft.isRecorded))
+        begin(found[0]?.draft, "bench first");
     });
     return () => {
       isCurrent = false;
     };
   }, [list, keeping, begin]);
+  useEffect(() => {
+    const now = latest.current?.draft;
+    if (now === undefined || now.id !== fresh.current?.id || touched.current.has(now.id)) return;
+    const begun = { ...first(fresh.current), step: now.step };
+    if (JSON.stringify(begun) !== JSON.stringify(now)) show(benchWith(begun));
+  }, [first, show]);
   useLeaving(useCallback(() => void keeping.now(), [keeping]));
   const held = useHolding(
     bench && `titration/${bench.draft.id}`,
@@ -150,9 +172,9 @@ export function useTitrations(drafts: DraftStore, clock: () => Date): Titrations
     discard(draft) {
       void keeping.forget(draft.id).then(list);
     },
-    begin(after) {
+    begin(after, how) {
       byHand.current = true;
-      begin(after);
+      begin(after, how);
     },
     putAway() {
       byHand.current = true;

@@ -25,6 +25,7 @@ export function reduce(draft: Draft, action: Action): Draft {
     case "type":
     case "pick":
     case "write":
+    case "begin-with":
     case "go":
       return enter(draft, action);
     case "list":

@@ -5,7 +5,11 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./what-if.css";
-import { useState } from "react";
+import { useCallback, useState } from "react";
+import type { BenchValues } from "../../workbook/tables/bench";
+import { whatIfFrom } from "../bench/begin-from";
+import { useBench } from "../bench/use-bench";
+import { useFirst } from "../bench/use-first";
 import { type Lots, useLots } from "../lots/use-lots";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
@@ -15,7 +19,7 @@ import type { TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
-import type { Draft } from "./draft";
+import { type Draft, newDraft } from "./draft";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { CompareStep } from "./view/compare-step";
@@ -50,7 +54,13 @@ function stateOf(step: StepId, { working }: View, written: string): StepState {
 }
 
 export function WhatIfTask({ host, memory, locale }: TaskProps) {
-  const { draft, act, isUnkept, held } = useKeptDraft(memory, keeping);
+  const { draft, act, replace, isUnkept, held } = useKeptDraft(memory, keeping);
+  const mark = decimalMarkOf(locale);
+  const first = useCallback(
+    (values: BenchValues) => reduce(newDraft(), whatIfFrom(values, mark)),
+    [mark],
+  );
+  useFirst(useBench(host), draft, first, replace);
   const { lots } = useLots(host);
   /** The question whose table was written last. */
   const [written, setWritten] = useState("");
@@ -60,7 +70,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
         One moment.
       </p>
     );
-  const view = viewOf(draft, decimalMarkOf(locale), recorded(lots));
+  const view = viewOf(draft, mark, recorded(lots));
   const { step } = draft;
   const go = (to: StepId): void => {
     act({ do: "go", step: to });

@@ -18,7 +18,7 @@ import { filePart, sampleSession } from "./file-part";
 import { affectedIn } from "./held-list";
 import { laidOut } from "./laid-out";
 import { showName } from "./name-shown";
-import { begunWords, openedWords, reopenedWords } from "./opened-words";
+import { openedWords, reopenedWords } from "./opened-words";
 import type { Origin } from "../keeping/origin";
 import type { News } from "./news";
 import { OneAtATime } from "./one-at-a-time";
@@ -34,6 +34,7 @@ export class Files {
   private session: Session | undefined;
   private rules: ReadonlyMap<string, CellRule> = new Map();
   facts: FileFacts = noFacts;
+  begun: () => void = () => undefined;
 
   constructor(
     private readonly page: Page,
@@ -80,7 +81,7 @@ export class Files {
   begin(): Promise<void> {
     return this.one.do(async () => {
       const made = async () => (await filePart()).newFile();
-      if (await this.instead(made, { isNew: true })) this.news.say(begunWords);
+      if (await this.instead(made, { isNew: true })) this.begun();
     });
   }
 

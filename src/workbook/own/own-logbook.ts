@@ -2,6 +2,7 @@
 import type { Book, BookCell, BookSheet } from "../../sheet/book";
 import { cautionsSheet } from "../sample/cautions-sheet";
 import { startSheet } from "../sample/start-sheet";
+import { benchSheet } from "../tables/bench-sheet";
 import { batches } from "../tables/batches";
 import { type TableShape, typed } from "../tables/column";
 import { lotsTable } from "../tables/lots";
@@ -13,6 +14,7 @@ const start = startSheet({
   title: "Your logbook",
   about: "Empty, and yours: nobody sees it unless you hand it on.",
   steps: [
+    "My bench in the pane asks for what stays the same: titrant, lye, burette, balance. It keeps it on the sheet My bench, and every task begins from it. It can wait.",
     "Choose Titrate in the pane beside the sheet. It asks for titrant, oil, blank and titres, and Record fills the first row of Titrations.",
     "Or type into the pale yellow cells yourself: the results of a row show once its lot or its first titre is there.",
     "A row typed right below a table becomes part of it.",
@@ -38,5 +40,10 @@ function notBegun(shape: TableShape): BookSheet {
 
 export const ownLogbook = (): Book => ({
   name: "own-logbook",
-  sheets: [start, ...[titrations, batches, lots, titrants].map(notBegun), cautionsSheet],
+  sheets: [
+    start,
+    ...[titrations, batches, lots, titrants].map(notBegun),
+    benchSheet({}),
+    cautionsSheet,
+  ],
 });

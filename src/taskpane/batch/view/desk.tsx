@@ -1,5 +1,6 @@
 /** What every part of the batch task sees and may do. */
 import { type TaskDesk, taskDesk } from "../../stepped/task-desk";
+import type { BenchValues } from "../../../workbook/tables/bench";
 import { batch } from "../batch";
 import type { Action } from "../reducer";
 import type { View } from "../view-of";
@@ -7,6 +8,8 @@ import type { View } from "../view-of";
 export interface Desk extends TaskDesk<typeof batch> {
   readonly view: View;
   readonly act: (action: Action) => void;
+  /** What My bench says; empty where it says nothing. */
+  readonly bench: BenchValues;
 }
 
 export const { DeskProvider, useDesk, useMark, Figure, Choose, Words, Wants } = taskDesk<

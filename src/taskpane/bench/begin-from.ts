@@ -1,0 +1,98 @@
+/** My bench as the first figures and picks of a titration, a batch or a table over sizes. */
+import { amountUnitNamed, offeredUnits } from "../../core/quantity/units";
+import { type BenchValues, chargeIsWords, chargeUnitWords } from "../../workbook/tables/bench";
+import type { batch } from "../batch/batch";
+import type { BeginWith, SteppedTask } from "../stepped/entered";
+import type { titration } from "../titrate/titration";
+import type { whatIf } from "../what-if/what-if";
+import { type DecimalMark, withMark } from "../widgets/typed-number";
+
+/** What is said, and nothing for what is not: that stays as it was. */
+const said = <All extends Readonly<Record<string, string | undefined>>>(
+  all: All,
+  how: (text: string) => string = (text) => text,
+) =>
+  Object.fromEntries(
+    Object.entries(all).flatMap(([id, text]) => (text ? [[id, how(text)]] : [])),
+  ) as { readonly [Id in keyof All]?: string };
+
+const typedIn = <All extends Readonly<Record<string, string | undefined>>>(
+  mark: DecimalMark,
+  all: All,
+) => said(all, (text) => withMark(text, mark));
+
+const keyOf = <Key extends string>(words: Readonly<Record<Key, string>>, word?: string) =>
+  (Object.keys(words) as Key[]).find((key) => words[key] === word);
+
+const unitOf = (shown?: string) =>
+  offeredUnits.find((name) => amountUnitNamed(name)?.shown === shown);
+
+const assayOf = (values: BenchValues, base: string | undefined): string | undefined =>
+  base === "KOH" ? values.assayKOH : base === "NaOH" ? values.assayNaOH : undefined;
+const chargeOf = (values: BenchValues, base: string | undefined): string | undefined =>
+  base === "KOH" ? values.chargeKOH : base === "NaOH" ? values.chargeNaOH : undefined;
+
+const from = <Task extends SteppedTask>(typed: object, picked: object): BeginWith<Task> =>
+  ({ do: "begin-with", typed, picked }) as BeginWith<Task>;
+
+export const titrationFrom = (values: BenchValues, mark: DecimalMark) =>
+  from<typeof titration>(
+    typedIn(mark, {
+      molarity: values.molarity,
+      strengthPercent: values.strengthPercent,
+      titreStep: values.titreStep,
+      massStep: values.massStep,
+    }),
+    said({ base: values.titrantBase, way: values.molarity === undefined ? "" : "molarity" }),
+  );
+
+/** The lye of one base: its assay, and its charge in the unit and the meaning that hold for both. */
+export function lyeFrom(values: BenchValues, mark: DecimalMark, base: string | undefined) {
+  const charge = chargeOf(values, base);
+  const unit = keyOf(chargeUnitWords, values.chargeUnit);
+  const means = keyOf(chargeIsWords, values.chargeIs);
+  // a charge that may be pure or as weighed is a tenth apart: it is asked for, not taken
+  const isCharged = charge !== undefined && unit !== undefined && means !== undefined;
+  return from<typeof batch>(
+    typedIn(mark, {
+      assay: assayOf(values, base),
+      chargePercent: isCharged && unit === "%" ? charge : undefined,
+      chargeGrams: isCharged && unit === "g/L" ? charge : undefined,
+    }),
+    said({
+      chargeUnit: isCharged ? unit : undefined,
+      chargeIs: isCharged ? means : undefined,
+    }),
+  );
+}
+
+export function batchFrom(values: BenchValues, mark: DecimalMark) {
+  const lye = lyeFrom(values, mark, values.base);
+  const unit = unitOf(values.unit);
+  return from<typeof batch>(
+    {
+      ...lye.typed,
+      ...typedIn(mark, {
+        amount: unit === undefined ? undefined : values.amount,
+        ratio: values.ratio,
+        limit: values.limit,
+      }),
+    },
+    { ...lye.picked, ...said({ base: values.base, unit }) },
+  );
+}
+
+export function whatIfFrom(values: BenchValues, mark: DecimalMark) {
+  const charge = chargeOf(values, values.base);
+  const isPurePercent =
+    keyOf(chargeUnitWords, values.chargeUnit) === "%" &&
+    keyOf(chargeIsWords, values.chargeIs) === "pure";
+  return from<typeof whatIf>(
+    typedIn(mark, {
+      assay: assayOf(values, values.base),
+      charge: isPurePercent ? charge : undefined,
+      limit: values.limit,
+    }),
+    said({ base: values.base, unit: unitOf(values.unit) }),
+  );
+}

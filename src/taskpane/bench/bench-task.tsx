@@ -1,0 +1,126 @@
+/**
+ * My bench: asked once, kept on a sheet of the workbook. What is typed is kept by the browser; the
+ * workbook is written by Keep alone.
+ */
+import "../widgets/widgets.css";
+import "../task.css";
+import "./bench.css";
+import { Button } from "@fluentui/react-components";
+import { useEffect } from "react";
+import type { Host } from "../../sheet/port";
+import { keepBench, planBench } from "../../workbook/planning/bench/plan-bench";
+import type { BenchValues } from "../../workbook/tables/bench";
+import { HeldElsewhere } from "../drafts/held-elsewhere";
+import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
+import { OnRequest } from "../planned/on-request";
+import { PlannedChange } from "../planned/planned-change";
+import { usePlanned } from "../planned/use-planned";
+import type { TaskProps } from "../task-props";
+import { Say } from "../widgets/say";
+import { decimalMarkOf, withMark } from "../widgets/typed-number";
+import { BenchForm, DeskProvider } from "./bench-form";
+import { type Action, type Draft, draftFrom, isAs, reduce } from "./draft";
+import { useBench } from "./use-bench";
+import { viewOf } from "./view-of";
+
+const keeping: Keeping<Draft, Action> = {
+  task: "bench",
+  from: draftFrom,
+  reduce,
+  isTyping: ({ do: what }) => what === "type",
+};
+
+interface KeepProps {
+  readonly host: Host;
+  readonly values: BenchValues;
+  readonly inMark: (text: string) => string;
+}
+
+function Keep({ host, values, inMark }: KeepProps) {
+  const planned = usePlanned({
+    key: JSON.stringify(values),
+    plan: () => planBench(host, values),
+    write: (confirmed, pause) => keepBench(host, values, confirmed, pause),
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command="Keep my bench"
+      busyWords="Writing the settings."
+      inMark={inMark}
+      undoTakes="takes them back"
+    />
+  );
+}
+
+export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "memory" | "locale">) {
+  const mark = decimalMarkOf(locale);
+  const found = useBench(host);
+  const { draft, act, isUnkept, held } = useKeptDraft(memory, keeping);
+  const inWorkbook = found.state === "read" ? found.bench : undefined;
+  const isKnown = found.state === "read";
+  const isTouched = draft?.isTouched ?? true;
+  useEffect(() => {
+    // what is being typed stays; what nobody touched is what the workbook says
+    if (isKnown && !isTouched) act({ do: "follow", values: inWorkbook?.values ?? {}, mark });
+  }, [isKnown, isTouched, inWorkbook, mark, act]);
+  if (draft === undefined || found.state === "looking") return <p role="status">One moment.</p>;
+  const view = viewOf(draft, mark);
+  const isSame = inWorkbook !== undefined && isAs(draft, inWorkbook.values, mark);
+  const inMark = (text: string): string => withMark(text, mark);
+  return (
+    <DeskProvider value={{ view, act }}>
+      <HeldElsewhere held={held}>
+        <div className="task bench">
+          <h2>My bench</h2>
+          <p>
+            Asked once, kept on a sheet of this workbook. Titrate, Batch and What if begin from it.
+            All of it can wait.
+          </p>
+          {isUnkept ? (
+            <Say tone="mind">
+              This browser keeps nothing: press Keep before you close the pane, or what you typed is
+              lost.
+            </Say>
+          ) : null}
+          {inWorkbook?.odd.map((sentence) => (
+            <Say key={sentence} tone="mind">
+              {inMark(sentence)}
+            </Say>
+          ))}
+          <BenchForm />
+          {view.wants.map((sentence) => (
+            <Say key={sentence} tone="mind">
+              {sentence}
+            </Say>
+          ))}
+          <div role="status">
+            {view.values === undefined ? (
+              <Say tone="mind">A figure above is not right yet: its field says why.</Say>
+            ) : isSame ? (
+              <Say tone="done">
+                Kept on the sheet My bench. Titrate, Batch and What if begin from it.
+              </Say>
+            ) : null}
+          </div>
+          {view.values === undefined || isSame ? null : (
+            <OnRequest words="Keep this in the workbook" closeWords="Not now">
+              {() => <Keep host={host} values={view.values ?? {}} inMark={inMark} />}
+            </OnRequest>
+          )}
+          {isTouched && inWorkbook !== undefined && !isSame ? (
+            <Button
+              size="large"
+              className="wide"
+              onClick={() => {
+                act({ do: "follow", values: inWorkbook.values, mark });
+              }}
+            >
+              As the sheet has it
+            </Button>
+          ) : null}
+        </div>
+      </HeldElsewhere>
+    </DeskProvider>
+  );
+}

@@ -1,0 +1,31 @@
+/** A draft that nobody has touched begins from My bench, and follows it until it is touched. */
+import { useEffect, useRef } from "react";
+import type { BenchValues } from "../../workbook/tables/bench";
+import type { BenchFound } from "./use-bench";
+
+const nothingSaid: BenchValues = {};
+
+export const valuesIn = (found: BenchFound): BenchValues | undefined =>
+  found.state === "read" ? (found.bench?.values ?? nothingSaid) : undefined;
+
+/**
+ * @param first a fresh draft begun with these values
+ * @param replace puts it in the place of the one that is there
+ */
+export function useFirst<Draft>(
+  found: BenchFound,
+  draft: Draft | undefined,
+  first: (values: BenchValues) => Draft,
+  replace: (next: () => Draft) => void,
+): void {
+  const begun = useRef<string | undefined>(undefined);
+  useEffect(() => {
+    const values = valuesIn(found);
+    if (draft === undefined || values === undefined) return;
+    const text = JSON.stringify(draft);
+    if (text !== JSON.stringify(first({})) && text !== begun.current) return;
+    const next = first(values);
+    begun.current = JSON.stringify(next);
+    if (begun.current !== text) replace(() => next);
+  }, [found, draft, first, replace]);
+}

@@ -1,0 +1,102 @@
+/**
+ * The table `Bench` on the sheet "My bench": what stays the same from one titration and one batch to the
+ * next. A row a setting, so that people can read it and change it there.
+ */
+import { baseNames } from "../../core/reference/bases";
+import { type Limits, limits } from "../../core/reference/limits";
+import { amountUnitNamed, offeredUnits } from "../../core/quantity/units";
+
+interface Setting {
+  readonly name: string;
+  /** Behind the figure; "" for words. */
+  readonly unit: string;
+  readonly note: string;
+}
+
+export interface FigureSetting extends Setting {
+  readonly limit: Limits;
+  readonly words?: undefined;
+}
+
+export interface ChoiceSetting extends Setting {
+  readonly words: readonly string[];
+  readonly limit?: undefined;
+}
+
+export type BenchSetting = FigureSetting | ChoiceSetting;
+
+const figure = (name: string, limit: Limits, unit: string, note: string): FigureSetting => ({
+  name,
+  unit,
+  note,
+  limit,
+});
+
+const choice = (name: string, words: readonly string[], note: string): ChoiceSetting => ({
+  name,
+  unit: "",
+  note,
+  words,
+});
+
+const chargeOf = (base: string): FigureSetting =>
+  figure(
+    `Charge of ${base}`,
+    limits.chargeGramsPerLitre,
+    "see below",
+    "What oil without acid would need. Acid comes on top of it.",
+  );
+
+export const chargeUnitWords = { "g/L": "g per litre", "%": "% of the oil’s mass" } as const;
+export const chargeIsWords = { pure: "pure base", "as weighed": "lye as weighed" } as const;
+
+export const benchSettings = {
+  titrantBase: choice("Titrant is made of", baseNames, "What is in the burette."),
+  molarity: figure("Titrant strength", limits.molarity, "mol/L", "From its label, or as checked."),
+  strengthPercent: figure(
+    "Titrant ±",
+    limits.plusMinusPercent,
+    "%",
+    "How far off that strength may be.",
+  ),
+  titreStep: figure("Burette step", limits.step, "mL", "Smallest difference you read."),
+  massStep: figure("Balance step", limits.massStep, "g", "Smallest difference it shows."),
+  base: choice("Lye for batches", baseNames, "What batches are usually made with."),
+  assayKOH: figure("Assay of KOH", limits.assay, "%", "From its label: 90, not 0.90."),
+  assayNaOH: figure("Assay of NaOH", limits.assay, "%", "From its label: 99, not 0.99."),
+  chargeKOH: chargeOf("KOH"),
+  chargeNaOH: chargeOf("NaOH"),
+  chargeUnit: choice(
+    "The charge is given in",
+    Object.values(chargeUnitWords),
+    "Percent of the oil’s mass, or grams for one litre of it at 20 °C.",
+  ),
+  chargeIs: choice(
+    "The charge is",
+    Object.values(chargeIsWords),
+    "Pure base, or lye as it is weighed, with its water.",
+  ),
+  unit: choice(
+    "Oil is measured in",
+    offeredUnits.map((name) => amountUnitNamed(name)?.shown ?? name),
+    "What a batch is usually given in.",
+  ),
+  amount: figure("Usual batch", limits.amount, "of these", "So much oil."),
+  ratio: figure("Methanol", limits.molarRatio, "to 1", "Moles to one of triglyceride."),
+  limit: figure(
+    "Most acid for a batch",
+    limits.ffaLimit,
+    "% FFA",
+    "Above it no dose of lye is shown.",
+  ),
+} as const satisfies Record<string, BenchSetting>;
+
+export type BenchId = keyof typeof benchSettings;
+export const benchIds = Object.keys(benchSettings) as readonly BenchId[];
+
+/** A word, or a figure as plain digits with a point: "0.05". What is left out is not said. */
+export type BenchValues = Readonly<Partial<Record<BenchId, string>>>;
+
+export const benchTable = "Bench";
+export const benchSheetName = "My bench";
+export const benchHeadings = ["Setting", "Value", "Unit", "What it is"] as const;
