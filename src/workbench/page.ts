@@ -27,6 +27,7 @@ export const page = () => ({
   newsWords: part("news-words"),
   newsClose: button("news-close"),
   ask: part("ask") as HTMLDialogElement,
+  askAct: part("ask-act") as HTMLDialogElement,
   kept: part("kept") as HTMLDialogElement,
   keptList: part("kept-list"),
   grey: button("grey"),

@@ -2,6 +2,8 @@
 export { openXlsx } from "./open";
 export { patchedXlsx, patchXlsx } from "./patch";
 export { newXlsx } from "./new";
+export { restructured } from "./structure";
+export type { StructuralAct } from "./structure/act";
 export { isFileProblem, type FileProblem } from "./problem";
 export { sayFile } from "./wording";
 export { keptWords } from "./kept-words";

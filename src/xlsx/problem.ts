@@ -47,6 +47,13 @@ export type FileProblemFields =
   | { code: "choice-there"; cell: string }
   | { code: "choice-too-long"; cell: string }
   | { code: "frozen-already"; sheet: string }
+  // rows, columns and sheets
+  | { code: "sheets-locked" }
+  | { code: "last-sheet"; sheet: string }
+  | { code: "not-taken-along"; sheet: string; what: string }
+  | { code: "ends-a-range"; sheet: string }
+  | { code: "unknown-reference"; part: string }
+  | { code: "unreadable-formula" }
   | { code: "too-many-styles" }
   | { code: "failed"; detail: string };
 

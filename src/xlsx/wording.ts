@@ -99,6 +99,18 @@ const wording: Wording = {
   "choice-too-long": (p) =>
     `The words to choose from for ${p.cell} hold a comma, or are longer than ${limits.choice} characters.`,
   "frozen-already": (p) => `The sheet ${quoted(p.sheet)} has frozen rows or columns already.`,
+  "sheets-locked": () =>
+    "The workbook is protected: its sheets cannot be renamed, moved or deleted.",
+  "last-sheet": (p) =>
+    `The sheet ${quoted(p.sheet)} is the last one that is shown: a workbook needs one.`,
+  "not-taken-along": (p) =>
+    `The sheet ${quoted(p.sheet)} has ${p.what.slice(0, 60)}, which cannot be taken away with it here: delete it in your spreadsheet program.`,
+  "ends-a-range": (p) =>
+    `A formula goes over a range of sheets that ends at ${quoted(p.sheet)}, and would be another one: it cannot be moved there.`,
+  "unknown-reference": (p) =>
+    `The part ${quoted(p.part)} of the file refers to the sheet in a way that is not known here.`,
+  "unreadable-formula": () =>
+    "A formula that refers to the sheet cannot be read, so it could not follow.",
   "too-many-styles": () => "The workbook has as many cell formats as it can hold.",
   failed: (p) => `The file could not be worked on, and nothing was changed: ${quoted(p.detail)}.`,
 };

@@ -33,7 +33,7 @@ describe("what one is told after saving", () => {
   it("say once how to hand on a workbook that calls functions of the add-in, and of no other", () => {
     const words = wordsOfVisit();
     const save = (hasOurs: boolean): string =>
-      words("log.xlsx", { ...none, edits: [cell] }, hasOurs);
+      words("log.xlsx", { edits: { ...none, edits: [cell] }, isRestructured: false }, hasOurs);
     expect(save(false)).not.toContain("partner copy");
     expect(save(true)).toContain("make a partner copy");
     expect(save(true)).not.toContain("partner copy");

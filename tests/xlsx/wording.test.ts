@@ -54,6 +54,12 @@ const each: { [Code in FileProblemFields["code"]]: Extract<FileProblemFields, { 
   "choice-there": { code: "choice-there", cell },
   "choice-too-long": { code: "choice-too-long", cell },
   "frozen-already": { code: "frozen-already", sheet: long },
+  "sheets-locked": { code: "sheets-locked" },
+  "last-sheet": { code: "last-sheet", sheet: long },
+  "not-taken-along": { code: "not-taken-along", sheet: long, what: long },
+  "ends-a-range": { code: "ends-a-range", sheet: long },
+  "unknown-reference": { code: "unknown-reference", part: long },
+  "unreadable-formula": { code: "unreadable-formula" },
   "too-many-styles": { code: "too-many-styles" },
   failed: { code: "failed", detail: long },
 };

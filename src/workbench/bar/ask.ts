@@ -1,26 +1,37 @@
-/** Asks before edits are lost. Escape and Cancel mean the same. */
+/** Asks before something is lost. Escape and Cancel mean the same. */
 import type { Page } from "../page";
 
 export type Wish = "save" | "lose" | "stay";
 
-export function askBeforeLosing({ ask }: Pick<Page, "ask">, name: string): Promise<Wish> {
-  const words = ask.querySelector("p");
-  if (words)
-    words.textContent = `The edits to ${name} are not saved, and this browser could not keep them. Opening another workbook loses them.`;
-  ask.returnValue = "stay";
-  ask.showModal();
-  return new Promise((answered) => {
+function answered(dialog: HTMLDialogElement, sentence: string): Promise<string> {
+  const words = dialog.querySelector("p");
+  if (words) words.textContent = sentence;
+  dialog.returnValue = "stay";
+  dialog.showModal();
+  return new Promise((heard) => {
     const pressed = ({ target }: Event) => {
-      if (target instanceof HTMLButtonElement) ask.close(target.value);
+      if (target instanceof HTMLButtonElement) dialog.close(target.value);
     };
-    ask.addEventListener("click", pressed);
-    ask.addEventListener(
+    dialog.addEventListener("click", pressed);
+    dialog.addEventListener(
       "close",
       () => {
-        ask.removeEventListener("click", pressed);
-        answered(ask.returnValue as Wish);
+        dialog.removeEventListener("click", pressed);
+        heard(dialog.returnValue);
       },
       { once: true },
     );
   });
 }
+
+export const askBeforeLosing = ({ ask }: Pick<Page, "ask">, name: string) =>
+  answered(
+    ask,
+    `The edits to ${name} are not saved, and this browser could not keep them. Opening another workbook loses them.`,
+  ) as Promise<Wish>;
+
+/** True when it may be done. */
+export const askWhether = async (
+  { askAct }: Pick<Page, "askAct">,
+  sentence: string,
+): Promise<boolean> => (await answered(askAct, sentence)) === "do";

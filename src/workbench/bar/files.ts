@@ -2,67 +2,62 @@
  * Opening and saving, from the bar, the keyboard and by dropping a file. A refusal leaves the open
  * workbook as it is; what is open is given up only when the new one has been read.
  */
-import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
+import type { FileFacts } from "../../host/workbench/file-facts";
 import { isRefused, type Refusal } from "../../sheet/refusal";
 import type { GridState } from "../file/grid-state";
 import { firstVisible } from "../file/opened-file";
 import type { Session } from "../file/session";
-import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
 import type { Grid } from "../grid/mount";
 import type { Keeper } from "../keeping/keeper";
 import type { Page } from "../page";
+import { Acts } from "./acts";
 import { askBeforeLosing } from "./ask";
 import { savedInto } from "./deliver";
 import { type SavePlace, savePlace } from "./disk";
-import { filePart, sampleSession } from "./file-part";
+import { filePart } from "./file-part";
 import { affectedIn } from "./held-list";
 import { laidOut } from "./laid-out";
 import { showName } from "./name-shown";
 import { openedWords, reopenedWords } from "./opened-words";
 import type { Origin } from "../keeping/origin";
 import type { News } from "./news";
+import { OpenWorkbook } from "./open-workbook";
 import { OneAtATime } from "./one-at-a-time";
-import { sampleFile } from "./sample-file";
 import { addsToFile, callsOurs, wordsOfVisit } from "./saved-words";
 
 export class Files {
   private readonly one: OneAtATime;
-  private tried = 0;
   private readonly savedWords = wordsOfVisit();
+  private readonly workbook: OpenWorkbook;
   /** Edits are on their way into a file, and in none yet. */
   isWriting = false;
-  private session: Session | undefined;
-  private rules: ReadonlyMap<string, CellRule> = new Map();
-  facts: FileFacts = noFacts;
   begun: () => void = () => undefined;
 
   constructor(
     private readonly page: Page,
     private readonly grid: Grid,
     private readonly news: News,
-    private readonly sample: GridState,
-    private readonly shown: () => void,
+    sample: GridState,
+    shown: () => void,
     private readonly keeper: Keeper,
   ) {
     this.one = new OneAtATime(news);
+    this.workbook = new OpenWorkbook(grid, keeper, sample, () => {
+      this.named();
+      shown();
+    });
+    new Acts(page, grid, news, this.workbook, this.one);
     keeper.follow(this);
-    this.settle(sample);
+    this.named();
     grid.edited.watch(() => this.named());
   }
 
-  /** The grid and the file agree. */
-  private settle(state: GridState): void {
-    this.grid.guard.fixed = fixedBy(state, this.facts, this.rules);
-    this.named();
-  }
-
   private get name(): string {
-    return this.session?.name ?? sampleFile;
+    return this.workbook.name;
   }
 
-  private async current(): Promise<Session> {
-    const made = this.session ?? (await sampleSession(this.sample, this.grid));
-    return (this.session ??= made);
+  get facts(): FileFacts {
+    return this.workbook.facts;
   }
 
   named(): void {
@@ -115,21 +110,17 @@ export class Files {
       return false;
     }
     const { worker, opened, bytes } = read;
-    this.tried += 1;
-    const state = await laidOut(file, opened, this.tried, this.page, grid, news);
+    const unit = this.workbook.nextUnit();
+    const state = await laidOut(file, opened, unit, this.page, grid, news);
     if (!state) {
       worker.close();
       news.refuse(`${name} could not be laid out here. The workbook before it is still open.`);
       return false;
     }
-    this.session?.close();
-    this.session = Session.ofFile(name, worker, opened, state, affectedIn(grid));
-    this.facts = factsOf(opened);
-    this.rules = fileRules(opened);
+    this.workbook.begin(Session.ofFile(name, worker, opened, state, affectedIn(grid)));
     grid.edited.set(false);
     await this.keeper.opened(name, bytes, from);
-    this.settle(state);
-    this.shown();
+    this.workbook.shows(opened, state);
     const sheet = firstVisible(opened) ?? state.sheets[0]?.name ?? "";
     grid.select(from.entry?.place ?? { sheet, row: 0, column: 0 });
     const { isElsewhere } = this.keeper;
@@ -151,7 +142,7 @@ export class Files {
       // first: a browser asks only right after a press
       const place = await savePlace(this.name, this.keeper.disk);
       if (!place) return false;
-      const session = await this.current();
+      const session = await this.workbook.current();
       await grid.finishTyping();
       await this.keeper.settled();
       news.clear();
@@ -185,15 +176,14 @@ export class Files {
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
     if (addsToFile(saved.edits)) grid.forgetHistory();
     keeper.saved(session.name, saved.bytes, count, saved.disk);
-    this.settle(now);
-    news.say(this.savedWords(saved.says, saved.edits, callsOurs(now)));
+    this.workbook.settle(now);
+    this.named();
+    news.say(this.savedWords(saved.says, saved, callsOurs(now)));
     return true;
   }
 
   /** The file as it would be saved now, for the pane, and to be kept. */
-  async bytes(): Promise<Uint8Array | Refusal> {
-    const session = await this.current();
-    const written = await session.written(await this.grid.state(), "try");
-    return isRefused(written) ? written : written.bytes;
+  bytes(): Promise<Uint8Array | Refusal> {
+    return this.workbook.bytes();
   }
 }

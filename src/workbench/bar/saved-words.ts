@@ -2,6 +2,7 @@
 import { counted } from "../../sheet/counted";
 import type { GridState } from "../file/grid-state";
 import type { Edits } from "../file/edits-of";
+import type { Writing } from "../file/session";
 
 /** @param hasOurs the workbook calls functions of the add-in */
 const left = (formulas: number, hasOurs: boolean): string => {
@@ -43,11 +44,13 @@ export function savedWords(
   given: Edits,
   hasOurs = false,
   isToldToHandOn = true,
+  isRestructured = false,
 ): string {
   const { edits, leftAsTheyWere, looksLost } = given;
   const cells = edits.filter((edit) => edit.do === "set-cell").length;
-  const what =
-    edits.length === 0
+  const what = isRestructured
+    ? `Its rows, columns and sheets are as you changed them${cells === 0 ? "" : `, and ${counted(cells, "cell")} written`}. It was read back and is right.`
+    : edits.length === 0
       ? "Nothing was changed, so it is the same file, byte for byte."
       : `${counted(cells, "cell")} written, the rest as it was. It was read back and is right.`;
   const looks =
@@ -58,10 +61,14 @@ export function savedWords(
 }
 
 /** The same, in the order of a visit's saves. @param hasOurs the workbook calls functions of the add-in */
-export function wordsOfVisit(): (put: string, given: Edits, hasOurs: boolean) => string {
+export function wordsOfVisit(): (
+  put: string,
+  given: Pick<Writing, "edits" | "isRestructured">,
+  hasOurs: boolean,
+) => string {
   let isTold = false;
-  return (put, given, hasOurs) => {
-    const words = savedWords(put, given, hasOurs, isTold);
+  return (put, { edits, isRestructured }, hasOurs) => {
+    const words = savedWords(put, edits, hasOurs, isTold, isRestructured);
     isTold ||= hasOurs;
     return words;
   };

@@ -3,7 +3,8 @@
  * bytes. The sample's file is fetched when it is first asked for.
  */
 import { isRefused, type Refusal, refused } from "../../sheet/refusal";
-import type { Saved } from "./asked";
+import type { StructuralAct } from "../../xlsx";
+import type { Restructured, Saved } from "./asked";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
 import { pixelsPerCharacter } from "./file-snapshot";
@@ -39,9 +40,29 @@ function withoutHeld(state: GridState): GridState {
 
 export interface Writing extends Saved {
   readonly edits: Edits;
+  /** Rows, columns or sheets were inserted, deleted, moved or renamed since it was saved last. */
+  readonly isRestructured: boolean;
 }
 
+/** What is asked of the open file beside edits. */
+export type ActAsked =
+  { readonly ask: "act"; readonly act: StructuralAct } | { readonly ask: "back" | "forth" };
+
+export interface Coming extends Restructured {
+  /** What the grid held when it agreed with the file before. */
+  readonly before: GridState;
+}
+
+const termsOf = (file: OpenedFile, affected: Affected): FileTerms => ({
+  dates: file.dates,
+  arrays: arraysOf(file),
+  charactersOf: (pixels) => pixels / pixelsPerCharacter,
+  affected,
+});
+
 export class Session {
+  private isRestructured = false;
+
   private constructor(
     public name: string,
     private worker: FileWorker | undefined,
@@ -58,9 +79,7 @@ export class Session {
     before: GridState,
     affected: Affected,
   ): Session {
-    const charactersOf = (pixels: number) => pixels / pixelsPerCharacter;
-    const terms = { dates: file.dates, arrays: arraysOf(file), charactersOf, affected };
-    return new Session(name, worker, before, terms);
+    return new Session(name, worker, before, termsOf(file, affected));
   }
 
   /** @param before what the grid held once the sample was worked out */
@@ -100,13 +119,33 @@ export class Session {
     if (isRefused(worker)) return worker;
     const edits = editsOf(this.before, now, this.terms);
     const saved = await worker.ask({ ask, edits: edits.edits });
-    return isRefused(saved) ? saved : { ...saved.is, edits };
+    const { isRestructured } = this;
+    return isRefused(saved) ? saved : { ...saved.is, edits, isRestructured };
+  }
+
+  /** The file after an act, with what was edited; the open one stays until it is shown. */
+  async restructured(now: GridState, asked: ActAsked): Promise<Coming | Refusal> {
+    const worker = await this.file();
+    if (isRefused(worker)) return worker;
+    const { edits } = editsOf(this.before, now, this.terms);
+    const made = await worker.ask({ ...asked, edits });
+    if (isRefused(made)) return made;
+    return { ...made.is, before: edits.length === 0 ? this.before : withoutHeld(now) };
+  }
+
+  /** It is shown: from now on it is the file. */
+  async took(opened: OpenedFile, before: GridState, affected: Affected): Promise<void> {
+    await this.worker?.ask({ ask: "took" });
+    this.before = before;
+    this.terms = termsOf(opened, affected);
+    this.isRestructured = true;
   }
 
   /** From now on, what was written last is the file. */
   async keep(now: GridState, arrays: FileArrays): Promise<void> {
     await this.worker?.ask({ ask: "keep" });
     this.before = withoutHeld(now);
+    this.isRestructured = false;
     this.terms = { ...this.terms, arrays };
   }
 

@@ -2,8 +2,19 @@
  * Runs beside the page and holds the open file: reading and writing a large one takes seconds, in which
  * the page must go on. It ends with the file, and all it took ends with it.
  */
-import { refused } from "../../sheet/refusal";
-import { isFileProblem, newXlsx, openXlsx, patchedXlsx, sayFile, type Workbook } from "../../xlsx";
+import { isRefused, type Refusal, refused } from "../../sheet/refusal";
+import {
+  type Edit,
+  isFileProblem,
+  newXlsx,
+  openXlsx,
+  patchedXlsx,
+  restructured,
+  sayFile,
+  type Workbook,
+} from "../../xlsx";
+import { lostIn } from "../acts/lost";
+import { ActHistory } from "./act-history";
 import { ownLogbook } from "../../workbook/own/own-logbook";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
@@ -16,6 +27,9 @@ interface Surroundings {
 
 let open: Workbook | undefined;
 let saved: Workbook | undefined;
+let history = new ActHistory();
+/** What came of an act, until it is shown. */
+let coming: { readonly open: Workbook; readonly history: ActHistory } | undefined;
 
 function withoutBytes(workbook: Workbook): OpenedFile {
   const { sheets, names, dates, looks, kept, isProtected, isUnsettled } = workbook;
@@ -29,16 +43,46 @@ function opened(bytes: Uint8Array): Answer<"open"> {
   return { is: withoutBytes(workbook) };
 }
 
-function made({ ask, edits }: Extract<Asked, { edits: unknown }>): Answer<"save"> {
+/** The open file with edits made, read back. */
+function edited(edits: readonly Edit[]): Workbook | Refusal {
   if (!open) return refused("No file is open.");
   const again = patchedXlsx(open, edits);
   if (isFileProblem(again)) return refused(sayFile(again));
   const wrong = notAsAsked(edits, again, open);
-  if (wrong !== undefined) {
-    return refused(`The new file was read back, and ${wrong} does not hold what it should.`);
-  }
+  return wrong === undefined
+    ? again
+    : refused(`The new file was read back, and ${wrong} does not hold what it should.`);
+}
+
+function made({ ask, edits }: Extract<Asked, { ask: "save" | "try" }>): Answer<"save"> {
+  const again = edited(edits);
+  if (isRefused(again)) return again;
   if (ask === "save") saved = again;
   return { is: { bytes: again.file.bytes, arrays: arraysOf(again) } };
+}
+
+function comes(next: Workbook, after: ActHistory, lost: number): Answer<"act"> {
+  coming = { open: next, history: after };
+  const { counts } = after;
+  return { is: { opened: withoutBytes(next), size: next.file.bytes.length, lost, counts } };
+}
+
+function acted({ edits, act }: Extract<Asked, { ask: "act" }>): Answer<"act"> {
+  const before = edited(edits);
+  if (isRefused(before)) return before;
+  const next = restructured(before, act);
+  if (isFileProblem(next)) return refused(sayFile(next));
+  return comes(next, history.done(before.file.bytes), lostIn(act, before, next));
+}
+
+function gone({ ask, edits }: Extract<Asked, { ask: "back" | "forth" }>): Answer<"back"> {
+  const to = history.to(ask);
+  if (!to) return refused("There is nothing to go back to.");
+  const now = edited(edits);
+  if (isRefused(now)) return now;
+  const next = openXlsx(to);
+  if (isFileProblem(next)) return refused(sayFile(next));
+  return comes(next, history[ask](now.file.bytes), 0);
 }
 
 function own(): Answer<"new"> {
@@ -55,6 +99,15 @@ function answer(asked: Asked): Answer<keyof Answers> {
       return made(asked);
     case "new":
       return own();
+    case "act":
+      return acted(asked);
+    case "back":
+    case "forth":
+      return gone(asked);
+    case "took":
+      if (coming) ({ open, history } = coming);
+      coming = saved = undefined;
+      return { is: undefined };
     case "keep":
       open = saved ?? open;
       return { is: undefined };

@@ -37,7 +37,8 @@ export class Edited {
     return this.isEdited;
   }
 
-  private edit(): void {
+  /** Something was changed. */
+  edit(): void {
     this.count += 1;
     this.isEdited = true;
     this.tell();

@@ -20,10 +20,13 @@ import {
   AddWorksheetMergeMutation,
   InsertSheetMutation,
   SetRangeValuesMutation,
+  SheetsSelectionsService,
 } from "@univerjs/sheets";
 import type { FileFacts } from "../../host/workbench/file-facts";
+import type { StructuralAct } from "../../xlsx";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";
+import { actOfCommand, asksForAct } from "./act-of-command";
 import { refusedCommands, sentences } from "./refused-commands";
 import { tidy } from "./tidy";
 
@@ -43,8 +46,13 @@ type Params = Record<string, unknown>;
 const changesContent = (data: ICellData | null | undefined): boolean =>
   !data || "v" in data || "f" in data || "p" in data || "si" in data;
 
+/** Stops a command without a word, since what it asked for is done in another way. */
+const elsewhere = "It is done to the file.";
+
 export class Guard {
   fixed: Fixed | undefined;
+  /** Does what commands ask for that the grid is not let do: in the file. */
+  acts: ((act: StructuralAct) => void) | undefined;
 
   constructor(
     private readonly injector: Injector,
@@ -54,11 +62,31 @@ export class Guard {
   ) {
     injector.get(ICommandService).beforeCommandExecuted((command, options) => {
       tidy(command, options, cells);
+      if (this.fixed && asksForAct(command.id) && this.isAct(command)) {
+        throw new CustomCommandExecutionError(elsewhere);
+      }
       const sentence = this.reason(command, options);
       if (sentence === undefined) return;
       this.refused(sentence);
       throw new CustomCommandExecutionError(sentence);
     });
+  }
+
+  /** An act was not done, for whatever reason: the tabs may show what was asked for. */
+  say(sentence: string): void {
+    this.refused(sentence);
+  }
+
+  /** True where it is done in the file, or there is nothing to do. */
+  private isAct(command: ICommandInfo): boolean {
+    const sheet = this.sheetIn((command.params ?? {}) as Params);
+    const selected = this.injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
+    const isInFile = this.fixed?.sheets.has(sheet) === true;
+    const act = actOfCommand(command, { selected, sheet, isInFile });
+    // a sheet that was added and is in no file yet is named and taken away by the grid
+    if (!act) return isInFile && !command.id.endsWith("set-worksheet-name");
+    this.acts?.(act);
+    return true;
   }
 
   private reason(command: ICommandInfo, options?: IExecutionOptions): string | undefined {
@@ -68,10 +96,6 @@ export class Guard {
     if (known !== undefined) return known;
     const params = (command.params ?? {}) as Params;
     switch (command.id) {
-      case "sheet.command.remove-sheet":
-      case "sheet.command.remove-sheet-confirm":
-      case "sheet.command.set-worksheet-name":
-        return fixed.sheets.has(this.sheetIn(params)) ? sentences.sheets : undefined;
       case "sheet.command.set-frozen":
       case "sheet.command.cancel-frozen":
       case "sheet.command.set-selection-frozen":

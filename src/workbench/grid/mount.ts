@@ -1,17 +1,13 @@
 /** The embedded spreadsheet in its place on the page. Imported when the page is already readable. */
 import "@univerjs/preset-sheets-core/lib/index.css";
 import {
-  type IDisposable as Disposable,
   ICommandService,
   type Injector,
   IUndoRedoService,
-  IUniverInstanceService,
   type IWorkbookData,
   RedoCommand,
   UndoCommand,
-  type Univer,
   UniverInstanceType,
-  type Workbook,
 } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
 import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
@@ -21,9 +17,8 @@ import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
 import type { CellPlace } from "../../sheet/area";
 import type { Working } from "../engine/steady/equip";
-import type { Failures } from "../engine/steady/failures";
 import { WorkbookCells } from "../engine/workbook-cells";
-import { type GridState, gridState } from "../file/grid-state";
+import type { GridState } from "../file/grid-state";
 import { Holding } from "../holding/holding";
 import type { HeldTerms } from "../holding/held-terms";
 import { surroundingsOf } from "../holding/surroundings";
@@ -31,19 +26,19 @@ import type { Selection } from "../selection";
 import { stoppedWords } from "../bar/saved-words";
 import { leaveDatesOut } from "./dates-unsummed";
 import { Edited } from "./edited";
-import { editWhereTheCellStands } from "./editor-place";
-import { forgetUnit } from "./forget-unit";
 import { Guard } from "./guard";
 import { greyHeld } from "./grey-held";
 import { GrowTables } from "./grow-tables";
 import { listAllOfOurs } from "./list-all";
+import { ActSteps } from "./act-steps";
 import { reveal, select } from "./select";
+import { type View, viewOf } from "./view";
+import { Shown } from "./shown";
 import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { takeAsTyped } from "./as-typed";
 import { finishTyping, isTyping } from "./typing";
-import { watchSelection } from "./watch-selection";
-import { soon, worked } from "./until-calculated";
+import { worked } from "./until-calculated";
 
 export interface Grid {
   /** Of the embedded spreadsheet, for the tools. */
@@ -64,7 +59,13 @@ export interface Grid {
     snapshot: IWorkbookData,
     terms: HeldTerms,
     progress?: (percent: number) => void,
+    /** Where one is in it from the start. */
+    view?: View,
   ): Promise<GridState>;
+  /** Where one is; undefined where nothing is selected. */
+  view(): View | undefined;
+  /** Acts on rows, columns and sheets, in the order of the grid's own history. */
+  readonly steps: ActSteps;
   /** What it holds, once what was changed is worked out. */
   state(): Promise<GridState>;
   /** Told whenever results have come into the cells. */
@@ -85,60 +86,6 @@ export interface Grid {
 
 const isNarrow = (container: HTMLElement): boolean => container.clientWidth < 520;
 
-/** One workbook after another: what belongs to the one that goes must go with it. */
-class Shown {
-  private shown: Disposable | undefined;
-  /** Since the workbook was opened, something was not worked out to its end. */
-  private isStopped = false;
-
-  constructor(
-    private readonly univer: Univer,
-    private readonly cells: WorkbookCells,
-    private readonly selection: Selection,
-    private readonly holding: Holding,
-    private readonly failures: Failures,
-  ) {
-    failures.onStop(() => {
-      this.isStopped = true;
-    });
-  }
-
-  state(): GridState {
-    return gridState(this.univer.__getInjector(), this.cells, this.holding, this.isStopped);
-  }
-
-  async show(
-    snapshot: IWorkbookData,
-    terms: HeldTerms,
-    progress?: (percent: number) => void,
-  ): Promise<GridState> {
-    const injector = this.univer.__getInjector();
-    this.holding.begin(snapshot.id, surroundingsOf(injector, snapshot.id), terms);
-    this.isStopped = false;
-    const units = injector.get(IUniverInstanceService);
-    const old = units
-      .getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)
-      .map((unit) => unit.getUnitId());
-    this.univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, snapshot);
-    this.shown?.dispose();
-    this.selection.set(undefined);
-    for (const unit of old) {
-      units.disposeUnit(unit);
-      forgetUnit(injector, unit);
-    }
-    return this.settle(terms, progress);
-  }
-
-  /** Returns what the new workbook holds once it is worked out, before anybody can change it. */
-  async settle(terms: HeldTerms, progress?: (percent: number) => void): Promise<GridState> {
-    const injector = this.univer.__getInjector();
-    await worked(injector, this.failures, progress, terms.all === undefined ? undefined : soon);
-    editWhereTheCellStands(injector, this.cells.names);
-    this.shown = watchSelection(injector, this.cells, this.selection, this.holding);
-    return this.state();
-  }
-}
-
 /** Shows a first workbook in the container; resolves when every formula is worked out. */
 export async function mountGrid(
   container: HTMLElement,
@@ -157,15 +104,15 @@ export async function mountGrid(
   holding.begin(first.id, surroundingsOf(injector, first.id));
   univer.createUnit<IWorkbookData, never>(UniverInstanceType.UNIVER_SHEET, first);
   const cells = new WorkbookCells(injector);
-  const shown = new Shown(univer, cells, selection, holding, working.failures);
+  // one for all: each of these listens to everything as long as the page
+  const api = FUniver.newAPI(univer);
+  const shown = new Shown(univer, cells, selection, holding, working.failures, api);
   const state = await shown.settle({});
   listAllOfOurs(injector);
   greyHeld(injector, holding);
   leaveDatesOut(injector);
   takeAsTyped(injector, () => cells.names.unit);
   const command = injector.get(ICommandService);
-  // one for all: each of these listens to everything as long as the page
-  const api = FUniver.newAPI(univer);
   const host = new WorkbenchHost(injector, {
     ...file,
     reveal: (block) => reveal(api, block, container.clientWidth),
@@ -180,7 +127,9 @@ export async function mountGrid(
     edited: new Edited(injector, () => cells.names.unit),
     guard: new Guard(injector, cells, tabsShownAfter(refused, container, cells, command), holding),
     isNarrow: narrow,
-    show: (snapshot, terms, progress) => shown.show(snapshot, terms, progress),
+    show: (snapshot, terms, progress, view) => shown.show(snapshot, terms, progress, view),
+    view: () => viewOf(api),
+    steps: new ActSteps(injector, () => cells.names.unit),
     state: async () => {
       await worked(injector, working.failures);
       return shown.state();

@@ -3,15 +3,14 @@
  * Data: the engine's own names of its commands, and the sentence for each group.
  */
 const structure =
-  "Rows, columns and cells cannot be inserted, deleted or moved here: formulas and charts elsewhere in the file would not follow. Go on below the last row, or do it in your spreadsheet program.";
+  "Single cells cannot be inserted, deleted or moved here, nor rows by dragging them: insert or delete whole rows or columns.";
 const moving =
   "Cells cannot be moved here: what refers to them elsewhere in the file would not follow. Copy them, then empty the old ones.";
 const merging =
   "Cells cannot be merged or split here, since that could not be saved: do it in your spreadsheet program.";
 const hiding =
   "Rows, columns and sheets cannot be hidden or shown here, nor row heights changed, since that could not be saved: do it in your spreadsheet program.";
-const sheets =
-  "A sheet of the file cannot be renamed, moved, copied or deleted here: formulas and charts elsewhere in the file would not follow. Do it in your spreadsheet program.";
+const sheets = "A sheet of the file cannot be copied here: do it in your spreadsheet program.";
 const looks =
   "This format could not be saved, so it is not applied. Bold, italic, size, colours, alignment, wrapping and number formats are saved.";
 const takenAway = "Formats can be changed here but not cleared. To empty cells, press Delete.";
@@ -22,7 +21,7 @@ const frozen = "This sheet has frozen rows or columns already, and they stay as 
 
 const heldArray =
   "This cell is part of an array formula that is not worked out here: it stays as the file has it.";
-export const sentences = { sheets, names, frozen, moving, heldArray } as const;
+export const sentences = { names, frozen, moving, heldArray } as const;
 
 const sheet = (...ids: readonly string[]): string[] => ids.map((id) => `sheet.command.${id}`);
 
@@ -30,24 +29,6 @@ const groups: readonly (readonly [string, readonly string[]])[] = [
   [
     structure,
     sheet(
-      "insert-row",
-      "insert-row-by-range",
-      "insert-row-before",
-      "insert-row-after",
-      "insert-multi-rows-above",
-      "insert-multi-rows-after",
-      "insert-col",
-      "insert-col-by-range",
-      "insert-col-before",
-      "insert-col-after",
-      "insert-multi-cols-before",
-      "insert-multi-cols-right",
-      "remove-row",
-      "remove-row-by-range",
-      "remove-row-confirm",
-      "remove-col",
-      "remove-col-by-range",
-      "remove-col-confirm",
       "append-row",
       "insert-range-move-down",
       "insert-range-move-right",
@@ -105,7 +86,7 @@ const groups: readonly (readonly [string, readonly string[]])[] = [
       "set-tab-color",
     ),
   ],
-  [sheets, sheet("copy-sheet", "set-worksheet-order", "set-workbook-name")],
+  [sheets, sheet("copy-sheet", "set-workbook-name")],
   [
     looks,
     sheet(

@@ -20,7 +20,7 @@ function showTabNames(container: HTMLElement, { names }: WorkbookCells): boolean
   return isWrong;
 }
 
-/** Says what was refused, and puts the tabs right once the grid is through with it. */
+/** Says what was refused, or nothing where somebody thought better of it, and puts the tabs right once the grid is through with it. */
 export const tabsShownAfter =
   (
     refused: (sentence: string) => void,
@@ -29,7 +29,7 @@ export const tabsShownAfter =
     commands: ICommandService,
   ) =>
   (sentence: string): void => {
-    refused(sentence);
+    if (sentence !== "") refused(sentence);
     setTimeout(() => {
       if (!showTabNames(container, cells)) return;
       const { unit, workbook } = cells.names;

@@ -10,7 +10,7 @@ import type { Cell, CellValue } from "../../xlsx";
 import { keyAt } from "./cell-keys";
 import type { IsHeld } from "./held-terms";
 
-const asInGrid = (value: CellValue | undefined): CellState["value"] => {
+export const asInGrid = (value: CellValue | undefined): CellState["value"] => {
   if (value === undefined || value === "") return null;
   return typeof value === "object" ? { type: "Error", basicValue: value.error } : value;
 };

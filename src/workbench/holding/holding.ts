@@ -15,15 +15,10 @@ import type { HeldTerms, IsHeld } from "./held-terms";
 import { heldCells, reading } from "./follow";
 import { type Asked, type At, each, type HeldPlace, type Marks, put } from "./marks";
 import type { ReadBlock } from "./readers";
+import { OwnMarks } from "./own-marks";
 import { days1904, differs, type Reason } from "./reasons";
 import { subtotalReasons } from "./subtotals";
 import { templateOf } from "./template";
-
-/** Formulas that are held whatever they read, by the cells they stand in. */
-interface OwnMark {
-  readonly formula: string;
-  readonly says: string;
-}
 
 export class Holding {
   private unit = "";
@@ -31,7 +26,7 @@ export class Holding {
   private around: Surroundings | undefined;
   /** Nothing is worked out, for this reason. */
   private all: string | undefined;
-  private own: Marks<OwnMark> = new Map();
+  private own = new OwnMarks();
   private held: Marks<Reason> = new Map();
   private reasons = new Map<string, string | undefined>();
   private asked: readonly Asked[] = [];
@@ -45,13 +40,11 @@ export class Holding {
     this.around = around;
     this.file = file;
     this.all = all;
-    this.own = new Map();
+    this.own = new OwnMarks(marks);
     this.held = new Map();
     this.asked = [];
     this.spillOf = () => undefined;
     this.reasons.clear();
-    for (const { sheet, key, formula } of marks ?? [])
-      put(this.own, sheet, key, { formula, says: differs });
   }
 
   isOf(unit: string): boolean {
@@ -65,18 +58,24 @@ export class Holding {
 
   /** These are held too, and what reads them. */
   holdToo(marks: readonly HeldPlace[]): void {
-    for (const { sheet, key, formula } of marks) {
-      put(this.own, sheet, key, { formula, says: differs });
-    }
+    for (const place of marks) this.own.put(place, differs);
     this.settle(this.asked, this.spillOf);
+  }
+
+  /** The formulas that came to something else than the file says, at this moment. */
+  differing = (): IsHeld => this.own.differing();
+
+  /** Nothing is worked out. */
+  get isAll(): boolean {
+    return this.all !== undefined;
   }
 
   /** Why a formula is held for itself; undefined when it may be worked out. */
   ownReason(sheet: string, row: number, column: number, formula: string): string | undefined {
     if (this.all !== undefined) return this.all;
     const key = keyAt(row, column);
-    const mark = this.own.get(sheet)?.get(key);
-    if (mark?.formula === formula) return mark.says;
+    const marked = this.own.says(sheet, key, formula);
+    if (marked !== undefined) return marked;
     if (this.file?.dates === 1904) return days1904;
     if (!isWorkable(formula)) return unworkable;
     const there = this.file?.formulas.get(sheet)?.get(key);
@@ -97,7 +96,7 @@ export class Holding {
   /** From now on the formula is held, for this reason. */
   mark(sheet: string, row: number, column: number, formula: string, says: string): void {
     const key = keyAt(row, column);
-    put(this.own, sheet, key, { formula, says });
+    this.own.put({ sheet, key, formula }, says);
     put(this.held, sheet, key, { kind: "own", says });
   }
 
@@ -115,8 +114,8 @@ export class Holding {
       stuck: this.stuck,
       ownReason: (each) => {
         const { sheet, row, column, formula, held } = each;
-        const mark = this.own.get(sheet)?.get(keyAt(row, column));
-        return held ?? (mark?.formula === formula ? mark.says : subtotals.get(each));
+        const marked = this.own.says(sheet, keyAt(row, column), formula);
+        return held ?? marked ?? subtotals.get(each);
       },
       areaOf: (at) => this.areaOf(at),
     });

@@ -152,7 +152,8 @@ export class Keeper {
     this.hasRefused = true;
   }
 
-  private alone<T>(work: () => Promise<T>): Promise<T> {
+  /** Nothing is kept meanwhile. */
+  alone<T>(work: () => Promise<T>): Promise<T> {
     const next = this.running.then(work);
     this.running = next.catch(() => undefined);
     return next;

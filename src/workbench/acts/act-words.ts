@@ -1,0 +1,46 @@
+/** What an act did, in a sentence. */
+import { columnLetters } from "../../sheet/cell-name";
+import { counted } from "../../sheet/counted";
+import type { StructuralAct } from "../../xlsx";
+
+const from = (one: string, first: string, count: number, last: string): string =>
+  count === 1 ? `${one} ${first}` : `${one}s ${first} to ${last}`;
+
+/** @param sheets how many there are */
+export function actWords(act: StructuralAct, sheets: number): string {
+  switch (act.do) {
+    case "insert-rows":
+      return `${counted(act.count, "row")} inserted above row ${String(act.before + 1)} of ${act.sheet}.`;
+    case "insert-columns":
+      return `${counted(act.count, "column")} inserted before column ${columnLetters(act.before)} of ${act.sheet}.`;
+    case "delete-rows": {
+      const rows = from("Row", String(act.first + 1), act.count, String(act.first + act.count));
+      return `${rows} of ${act.sheet} deleted.`;
+    }
+    case "delete-columns": {
+      const last = columnLetters(act.first + act.count - 1);
+      return `${from("Column", columnLetters(act.first), act.count, last)} of ${act.sheet} deleted.`;
+    }
+    case "rename-sheet":
+      return `The sheet ${act.sheet} is now called ${act.name}.`;
+    case "move-sheet":
+      return `The sheet ${act.sheet} is now number ${String(act.to + 1)} of ${String(sheets)}.`;
+    case "delete-sheet":
+      return `The sheet ${act.sheet} was deleted.`;
+  }
+}
+
+/** Said before it is done. @param lost formulas that refer to what would go */
+export const lostWords = (act: StructuralAct, lost: number): string => {
+  const what =
+    act.do === "delete-sheet"
+      ? `the sheet ${act.sheet}`
+      : act.do === "delete-rows"
+        ? counted("count" in act ? act.count : 0, "row")
+        : counted("count" in act ? act.count : 0, "column");
+  const formulas =
+    lost === 1
+      ? "1 formula elsewhere that refers to it then shows #REF!"
+      : `${counted(lost, "formula")} elsewhere that refer to it then show #REF!`;
+  return `Delete ${what}? ${formulas}. Undo brings it all back.`;
+};
