@@ -2,14 +2,14 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { ICommandService, type IRange } from "@univerjs/core";
-import { InsertRowCommand, RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
+import { RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import { describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
 import type { Step } from "../../src/sheet/port";
 import { openHeadless } from "../../src/workbench/engine/node";
 import type { Book } from "../../src/sheet/book";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
-import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/xlsx";
+import { isFileProblem, openXlsx, patchXlsx, sayFile, type StructuralAct } from "../../src/xlsx";
 import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { type FileInGrid, fixture, inGrid, opened } from "./file";
 
@@ -152,7 +152,11 @@ describe("the sample", () => {
 describe("what a file could not be told", () => {
   async function guarded(
     file: FileInGrid,
-    test: (said: string[], run: (id: string, params: object) => Promise<boolean>) => Promise<void>,
+    test: (
+      said: string[],
+      run: (id: string, params: object) => Promise<boolean>,
+      acts: StructuralAct[],
+    ) => Promise<void>,
   ): Promise<void> {
     const { Guard } = await import("../../src/workbench/grid/guard");
     const { factsOf, fileRules, fixedBy } = await import("../../src/workbench/grid/fixed");
@@ -160,29 +164,62 @@ describe("what a file could not be told", () => {
     const { injector, cells } = file.grid;
     const guard = new Guard(injector, cells, (sentence) => said.push(sentence));
     guard.fixed = fixedBy(file.before, factsOf(file.workbook), fileRules(file.workbook));
-    await test(said, (id, params) => injector.get(ICommandService).executeCommand(id, params));
+    const acts: StructuralAct[] = [];
+    guard.acts = (act) => acts.push(act);
+    const run = (id: string, params: object): Promise<boolean> =>
+      injector.get(ICommandService).executeCommand(id, params);
+    await test(said, run, acts);
   }
 
-  it("is refused before it is done: rows, sheets, headings", () =>
+  it("is done in the file where it is about rows, columns or sheets, and not by the grid", () =>
     inGrid(fixture("tidy"), (file) =>
-      guarded(file, async (said, run) => {
+      guarded(file, async (said, run, acts) => {
         const sheet = file.workbook.sheets[0]?.name ?? "";
         const on = {
           unitId: file.grid.cells.names.unit,
           subUnitId: file.grid.cells.names.sheetId(sheet),
         };
-        const range: IRange = { startRow: 1, endRow: 1, startColumn: 0, endColumn: 3 };
-        expect(await run(InsertRowCommand.id, { ...on, range, direction: 0 })).toBe(false);
-        expect(await run(RemoveSheetCommand.id, on)).toBe(false);
-        expect(await run(SetWorksheetNameCommand.id, { ...on, name: "Other" })).toBe(false);
-        expect(said.map((sentence) => sentence.split(" ").slice(0, 3).join(" "))).toEqual([
-          "Rows, columns and",
-          "A sheet of",
-          "A sheet of",
+        const range: IRange = { startRow: 4, endRow: 5, startColumn: 2, endColumn: 2 };
+        const asked = [
+          ["insert-row", { ...on, range }],
+          ["insert-col", { ...on, range }],
+          ["remove-row", { range }],
+          ["remove-col", { range }],
+          ["set-worksheet-name", { ...on, name: "Other" }],
+          ["set-worksheet-order", { ...on, order: 1 }],
+          ["remove-sheet", on],
+        ] as const;
+        for (const [id, params] of asked) {
+          expect(await run(`sheet.command.${id}`, params), id).toBe(false);
+        }
+        expect(acts).toEqual([
+          { do: "insert-rows", sheet, before: 4, count: 2 },
+          { do: "insert-columns", sheet, before: 2, count: 1 },
+          { do: "delete-rows", sheet, first: 4, count: 2 },
+          { do: "delete-columns", sheet, first: 2, count: 1 },
+          { do: "rename-sheet", sheet, name: "Other" },
+          { do: "move-sheet", sheet, to: 1 },
+          { do: "delete-sheet", sheet },
+        ]);
+        expect(said).toEqual([]);
+        expect((await file.edits()).edits).toEqual([]);
+      }),
+    ));
+
+  it("is refused before it is done: rows and columns that are dragged, headings", () =>
+    inGrid(fixture("tidy"), (file) =>
+      guarded(file, async (said, run, acts) => {
+        const sheet = file.workbook.sheets[0]?.name ?? "";
+        expect(await run("sheet.command.move-cols", {})).toBe(false);
+        expect(await run("sheet.command.move-rows", {})).toBe(false);
+        expect(said.map((sentence) => sentence.split(" ").slice(0, 2).join(" "))).toEqual([
+          "Single cells",
+          "Single cells",
         ]);
         for (const sentence of said) expect(sentence.length).toBeLessThanOrEqual(200);
         await file.grid.type({ sheet, row: 0, column: 0 }, [["Other heading"]]);
         expect(said.at(-1)).toContain("Headings of the table");
+        expect(acts).toEqual([]);
         expect((await file.edits()).edits).toEqual([]);
       }),
     ));
