@@ -29,6 +29,7 @@ import { Edited } from "./edited";
 import { Guard } from "./guard";
 import { greyHeld } from "./grey-held";
 import { GrowTables } from "./grow-tables";
+import { watchLineKeys } from "./line-keys";
 import { listAllOfOurs } from "./list-all";
 import { ActSteps } from "./act-steps";
 import { reveal, select } from "./select";
@@ -118,6 +119,13 @@ export async function mountGrid(
     reveal: (block) => reveal(api, block, container.clientWidth),
   });
   new GrowTables(injector, cells, host, refused);
+  const guard = new Guard(
+    injector,
+    cells,
+    tabsShownAfter(refused, container, cells, command),
+    holding,
+  );
+  watchLineKeys(container, injector, cells, (act) => guard.acts?.(act));
   const grid: Grid = {
     injector,
     working,
@@ -125,7 +133,7 @@ export async function mountGrid(
     cells,
     holding,
     edited: new Edited(injector, () => cells.names.unit),
-    guard: new Guard(injector, cells, tabsShownAfter(refused, container, cells, command), holding),
+    guard,
     isNarrow: narrow,
     show: (snapshot, terms, progress, view) => shown.show(snapshot, terms, progress, view),
     view: () => viewOf(api),

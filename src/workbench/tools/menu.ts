@@ -1,5 +1,6 @@
 /** What the button Sheet opens: what can be done with the selected cells, in groups, for keys and fingers. */
 import type { Bench } from "./bench";
+import { changeLines } from "./rows";
 import { sort } from "./sort";
 
 interface Item {
@@ -14,6 +15,20 @@ interface Group {
 }
 
 const groups: readonly Group[] = [
+  {
+    title: "Rows and columns, as many as are selected",
+    items: [
+      {
+        words: "Insert rows above",
+        keys: "Ctrl +",
+        does: (bench) => changeLines(bench, "rows above"),
+      },
+      { words: "Insert rows below", does: (bench) => changeLines(bench, "rows below") },
+      { words: "Delete rows", keys: "Ctrl \u2212", does: (bench) => changeLines(bench, "no rows") },
+      { words: "Insert columns before", does: (bench) => changeLines(bench, "columns before") },
+      { words: "Delete columns", does: (bench) => changeLines(bench, "no columns") },
+    ],
+  },
   {
     title: "Sort by the selected column",
     items: [
