@@ -3,6 +3,8 @@
  * value, and its sentence stands in wording.ts. Inside this folder it travels as an exception, since
  * the XML reader calls back; the doors (open.ts, patch.ts) turn it into a value.
  */
+import type { ShiftTrouble } from "./structure/lines/trouble";
+
 export type FileProblemFields =
   // the file
   | { code: "not-a-workbook" }
@@ -55,6 +57,8 @@ export type FileProblemFields =
   | { code: "unknown-reference"; part: string }
   | { code: "unreadable-formula" }
   | { code: "too-many-styles" }
+  // rows and columns put in or taken out
+  | { code: "cannot-shift"; sheet: string; place: string; trouble: ShiftTrouble }
   | { code: "failed"; detail: string };
 
 export type TableTrouble =

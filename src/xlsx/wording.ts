@@ -2,6 +2,7 @@
 import { quoted } from "../core/problem/wording";
 import { limits } from "./limits";
 import type { FileProblem, FileProblemFields, HeadingTrouble, TableTrouble } from "./problem";
+import { shiftTroubles } from "./structure/lines/trouble";
 
 const megabytes = limits.unpackedBytes / 1024 / 1024;
 const cells = limits.cells.toLocaleString("en-GB");
@@ -31,6 +32,9 @@ const mend = "Save it again in its own program.";
 /** What one can do about a file that no spreadsheet program makes. */
 const distrust = "It is not opened: ask whoever sent it.";
 const saveAs = "open it in its own program, save it as an Excel workbook (.xlsx), and open that";
+
+/** A place is named so that its sentence stays one that is read at a glance. */
+const short = (name: string): string => (name.length > 50 ? `${name.slice(0, 49)}…` : name);
 
 type Wording = {
   [Code in FileProblemFields["code"]]: (
@@ -112,6 +116,8 @@ const wording: Wording = {
   "unreadable-formula": () =>
     "A formula that refers to the sheet cannot be read, so it could not follow.",
   "too-many-styles": () => "The workbook has as many cell formats as it can hold.",
+  "cannot-shift": ({ trouble, ...found }) =>
+    shiftTroubles[trouble]({ sheet: short(found.sheet), place: short(found.place) }),
   failed: (p) => `The file could not be worked on, and nothing was changed: ${quoted(p.detail)}.`,
 };
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { sayFile } from "../../src/xlsx";
 import { FileProblem, type FileProblemFields } from "../../src/xlsx/problem";
+import { shiftTroubles } from "../../src/xlsx/structure/lines/trouble";
 
 const long = "A name that somebody made as long as a name can be and then went on for longer";
 const cell = "'A sheet with thirty-one characters'!XFD1048576";
@@ -61,14 +62,25 @@ const each: { [Code in FileProblemFields["code"]]: Extract<FileProblemFields, { 
   "unknown-reference": { code: "unknown-reference", part: long },
   "unreadable-formula": { code: "unreadable-formula" },
   "too-many-styles": { code: "too-many-styles" },
+  "cannot-shift": { code: "cannot-shift", sheet: long, place: cell, trouble: "protected" },
   failed: { code: "failed", detail: long },
 };
 
+const shifts = Object.keys(shiftTroubles).map((trouble) => ({
+  code: "cannot-shift" as const,
+  sheet: long,
+  place: cell + long,
+  trouble: trouble as keyof typeof shiftTroubles,
+}));
+
 describe("what is said about a file", () => {
-  it.each(Object.values(each))("is one sentence of 6 to 200 characters: $code", (fields) => {
-    const sentence = sayFile(new FileProblem(fields));
-    expect(sentence).toMatch(/^['A-Z].*\.$/);
-    expect(sentence.length).toBeGreaterThanOrEqual(6);
-    expect(sentence.length).toBeLessThanOrEqual(200);
-  });
+  it.each([...Object.values(each), ...shifts])(
+    "is one sentence of 6 to 200 characters: $code",
+    (fields) => {
+      const sentence = sayFile(new FileProblem(fields));
+      expect(sentence).toMatch(/^['A-Z].*\.$/);
+      expect(sentence.length).toBeGreaterThanOrEqual(6);
+      expect(sentence.length).toBeLessThanOrEqual(200);
+    },
+  );
 });

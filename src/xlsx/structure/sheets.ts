@@ -2,13 +2,11 @@
 import type { Workbook } from "../model";
 import { refuse } from "../problem";
 import { readAgain } from "../read-back";
-import type { StructuralAct } from "./act";
+import type { SheetAct, StructuralAct } from "./act";
 import { deleteSheet } from "./sheets/delete";
 import { moveSheet } from "./sheets/move";
 import { refuseOtherwise } from "./sheets/proof";
 import { renameSheet } from "./sheets/rename";
-
-type SheetAct = Extract<StructuralAct, { do: "rename-sheet" | "move-sheet" | "delete-sheet" }>;
 
 export const isOfSheets = (act: StructuralAct): act is SheetAct =>
   act.do === "rename-sheet" || act.do === "move-sheet" || act.do === "delete-sheet";

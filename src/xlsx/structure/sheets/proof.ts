@@ -11,11 +11,9 @@ import type { Expression } from "../../../sheet/formula/tree";
 import { nodesOf } from "../../../sheet/formula/walk";
 import type { Cell, Sheet, Workbook } from "../../model";
 import { refuse } from "../../problem";
-import type { StructuralAct } from "../act";
+import type { SheetAct } from "../act";
 import { isSameSheet } from "./in-formula";
 import { type NamedSheet, sheetsIn } from "./sheets-in";
-
-type SheetAct = Extract<StructuralAct, { do: "rename-sheet" | "move-sheet" | "delete-sheet" }>;
 
 /** Sheets as they are meant, however they are written, and all else as it is. */
 function said(formula: string, nameOf: (sheet: string) => string): string {
