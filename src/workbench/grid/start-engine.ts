@@ -7,6 +7,7 @@ import { keepFormulas } from "../engine/keep-formulas";
 import { descriptions, engineFunctions } from "../engine/registration";
 import { equipEngine, type Working } from "../engine/steady/equip";
 import type { Holding } from "../holding/holding";
+import { menusWithout } from "./menus-without";
 import { tableTheme, theme } from "./theme";
 import { words } from "./locale";
 
@@ -29,6 +30,7 @@ export function startEngine(
     toolbar: false,
     footer: { zoomSlider: hasRoom, menus: hasRoom },
     disableAutoFocus: true,
+    menu: menusWithout,
     formula: {
       function: engineFunctions,
       description: descriptions,
