@@ -83,6 +83,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   grid.onWorked(showGrey);
   watchFiles(parts, files, keeper, more.chooser(parts, files, keeper, keeping.shelf, news));
   more.watchTools(parts, grid, news);
+  more.offerLists(grid, selection);
   parts.loading.textContent = "";
   parts.undo.addEventListener("click", grid.undo);
   parts.redo.addEventListener("click", grid.redo);

@@ -10,5 +10,5 @@ export { keptWords } from "./kept-words";
 export { isoToSerial, serialToIso } from "./dates";
 export type { AddIn } from "./patch/pane";
 export type { Content, Dress, Edit, LookChange, SetCell } from "./patch/edits";
-export type { Cell, CellValue, DefinedName, Look, Sheet, Workbook } from "./model";
+export type { Cell, CellValue, DefinedName, Look, Sheet, Validation, Workbook } from "./model";
 export type { Area } from "../sheet/area";

@@ -1,4 +1,5 @@
 /** A file that was read, in the grid: laid out and worked out. */
+import { listsIn } from "../choosing/lists";
 import type { GridState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";
 import type { Grid } from "../grid/mount";
@@ -47,7 +48,9 @@ export async function laidOut(
     };
     return grid.show(snapshot, terms, progress, view);
   };
-  return untouched(page, grid.guard, () =>
+  const state = await untouched(page, grid.guard, () =>
     again ? layOutAgain(opened, again, grid.holding, show) : layOut(opened, grid.holding, show),
   );
+  if (state) grid.lists.ofFile = listsIn(opened.sheets);
+  return state;
 }

@@ -1,6 +1,6 @@
 /** What a file is told of the look of one cell. */
 import type { Dress } from "../../xlsx";
-import { lookBehind, lookNumber } from "./file-style";
+import { lookBehind } from "./file-style";
 import type { CellState } from "./grid-state";
 import type { SheetPair } from "./sheet-edits";
 import { type StyleChange, styleChange } from "./style-change";
@@ -11,7 +11,7 @@ export const empty: CellState = {
   isHeld: false,
   isDoubtful: false,
   style: undefined,
-  styleName: undefined,
+  fileLook: undefined,
   note: "",
   words: undefined,
   print: undefined,
@@ -41,7 +41,7 @@ export function dressOf(pair: SheetPair, { column, before, now }: Place): StyleC
   if (was !== undefined && was !== lookBehind(now.style)) return moved(pair, column, now);
   if (now.style === undefined) return told({}, before.style !== undefined);
   // the very look of a cell of the file, which is given as such
-  if (before.style === undefined && lookNumber(now.styleName) !== undefined) {
+  if (before.style === undefined && now.fileLook !== undefined) {
     return told(before === empty && now.value === null && now.formula === "" ? { look: {} } : {});
   }
   const sheet = pair.before ?? pair.now;

@@ -4,7 +4,6 @@ import type { GivenCell } from "../engine/cells";
 import type { DateShift } from "./dates";
 import { dressOf } from "./cell-dress";
 import type { SheetPair } from "./sheet-edits";
-import { lookNumber } from "./file-style";
 import type { CellState, SpillState } from "./grid-state";
 
 function fileValue(value: GivenCell): CellValue {
@@ -75,7 +74,7 @@ export class CellEdits {
     const isDressed = Object.keys(dress).length > 0;
     if (!own && !isDressed) return contents;
     const content: Content = own?.content ?? { kind: "keep" };
-    const base = lookNumber(now.styleName);
+    const base = now.fileLook;
     return [
       {
         do: "set-cell",

@@ -83,7 +83,3 @@ const mark = "look-";
 
 /** What a look is called among the styles of the grid. */
 export const styleName = (look: number): string => `${mark}${String(look)}`;
-
-/** The look a style of the grid stands for; undefined when the grid made the style. */
-export const lookNumber = (style: string | undefined): number | undefined =>
-  style?.startsWith(mark) === true ? Number(style.slice(mark.length)) : undefined;

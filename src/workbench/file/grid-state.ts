@@ -11,6 +11,7 @@ import type { GivenCell } from "../engine/cells";
 import { raw, type WorkbookCells } from "../engine/workbook-cells";
 import type { Holding } from "../holding/holding";
 import type { IsHeld } from "../holding/held-terms";
+import { lookFinder } from "./file-looks";
 import { styleName } from "./file-style";
 import { type TableState, tablesOn } from "./tables-in-grid";
 
@@ -26,8 +27,8 @@ export interface CellState {
   /** It goes by the clock, and the value is the file's, of another day. */
   readonly isOfAnotherDay?: true;
   readonly style: IStyleData | undefined;
-  /** What the grid calls the style, where it has a name. */
-  readonly styleName: string | undefined;
+  /** The very look of the file that it has, or began as. */
+  readonly fileLook: number | undefined;
   readonly note: string;
   /** Of what the file hangs on this cell: a name that goes with it, the cell's address of once. */
   readonly hanging?: string;
@@ -102,6 +103,7 @@ class SheetReader {
     private readonly sheet: Worksheet,
     private readonly holding: Holding | undefined,
     private readonly isDoubtful: IsHeld,
+    private readonly lookOf: ReturnType<typeof lookFinder>,
   ) {
     this.name = sheet.getName();
   }
@@ -111,13 +113,14 @@ class SheetReader {
     const words: unknown = data.custom?.words;
     const note: unknown = data.custom?.note;
     const hanging: unknown = data.custom?.hanging;
+    const style = this.styleOf(data);
     return {
       value: held(data),
       formula: hasFormula ? this.cells.formula({ sheet: this.name, row, column }) : "",
       isHeld: this.holding?.reasonAt(this.sheet.getSheetId(), row, column) !== undefined,
       isDoubtful: hasFormula && this.isDoubtful(this.sheet.getSheetId(), row, column),
-      style: this.styleOf(data),
-      styleName: typeof data.s === "string" ? data.s : undefined,
+      style,
+      fileLook: this.lookOf(style),
       note: typeof note === "string" ? note : "",
       ...(typeof hanging === "string" ? { hanging } : {}),
       words: Array.isArray(words) ? (words as string[]) : undefined,
@@ -177,12 +180,14 @@ export function gridState(
 ): GridState {
   const { workbook, unit } = cells.names;
   const names = Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unit) ?? {});
+  const styles = workbook.getStyles();
+  const lookOf = lookFinder((s) => styles.getStyleByCell({ s }) ?? undefined);
   const isDoubtful = holding?.doubtful() ?? (() => false);
   return {
     sheets: workbook
       .getSheets()
       .map((sheet) =>
-        new SheetReader(cells, sheet, holding, isDoubtful).read(
+        new SheetReader(cells, sheet, holding, isDoubtful, lookOf).read(
           tablesOn(injector, unit, sheet.getSheetId()),
         ),
       ),

@@ -25,6 +25,7 @@ import { surroundingsOf } from "../holding/surroundings";
 import type { Selection } from "../selection";
 import { stoppedWords } from "../bar/saved-words";
 import { leaveDatesOut } from "./dates-unsummed";
+import { Lists } from "../choosing/lists";
 import { Edited } from "./edited";
 import { Guard } from "./guard";
 import { greyHeld } from "./grey-held";
@@ -44,6 +45,8 @@ import { worked } from "./until-calculated";
 export interface Grid {
   /** Of the embedded spreadsheet, for the tools. */
   readonly injector: Injector;
+  /** Words to choose from in its cells. */
+  readonly lists: Lists;
   /** What is known of the working out: formulas that failed, cells that are doubtful. */
   readonly working: Working;
   /** The workbook, as the pane's tasks reach it. */
@@ -77,6 +80,8 @@ export interface Grid {
   finishTyping(): Promise<void>;
   /** Something is being typed in a cell. */
   isTyping(): boolean;
+  /** The keyboard is in it. */
+  hasFocus(): boolean;
   /** Puts the keyboard into the sheet. */
   focus(): void;
   /** Shows a cell and selects it. */
@@ -128,6 +133,7 @@ export async function mountGrid(
   watchLineKeys(container, injector, cells, (act) => guard.acts?.(act));
   const grid: Grid = {
     injector,
+    lists: new Lists(cells),
     working,
     host,
     cells,
@@ -148,6 +154,7 @@ export async function mountGrid(
     forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),
     finishTyping: () => finishTyping(injector, cells.names.unit),
     isTyping: () => isTyping(injector),
+    hasFocus: () => injector.get(ILayoutService).isFocused,
     focus: () => injector.get(ILayoutService).focus(),
     select: (place) => select(api, place, container.clientWidth),
     undo: () => void command.executeCommand(UndoCommand.id),

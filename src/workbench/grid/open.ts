@@ -9,5 +9,6 @@ export { mountGrid } from "./mount";
 export { letTabComeToButtons } from "./by-keyboard";
 export { makeReadable } from "./readable";
 export { PlainView } from "../plain/plain-view";
+export { offerLists } from "../choosing/offer";
 export { watchTools } from "../tools/watch";
 export { snapshotOf } from "../snapshot";

@@ -3,6 +3,7 @@ import type { Block } from "../../sheet/area";
 import { cellName } from "../../sheet/cell-name";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import type { Fixed } from "../grid/guard";
+import type { Lists } from "../choosing/lists";
 import type { Holding } from "../holding/holding";
 
 /** What sorting asks of the page. */
@@ -10,6 +11,8 @@ export interface SortTerms {
   readonly cells: WorkbookCells;
   readonly holding: Holding | undefined;
   readonly fixed: Fixed | undefined;
+  /** Undefined without a file. */
+  readonly lists?: Lists;
 }
 
 const overlaps = (
@@ -23,7 +26,7 @@ const overlaps = (
 
 /** A sentence that says why; undefined where rows may move. */
 export function whyRowsStay(block: Block, terms: SortTerms): string | undefined {
-  const { cells, holding, fixed } = terms;
+  const { cells, holding, fixed, lists } = terms;
   const { sheet } = block;
   const held = cells.names.sheet(sheet);
   if (!held) return `There is no sheet ${sheet}.`;
@@ -43,6 +46,10 @@ export function whyRowsStay(block: Block, terms: SortTerms): string | undefined 
     for (let column = block.column; column < block.column + block.columns; column += 1) {
       const says = fixed?.sheets.has(sheet) ? fixed.refusesCell(sheet, row, column) : undefined;
       if (says !== undefined) return says;
+      const rule = lists?.ruleAt({ sheet, row, column });
+      if (rule !== lists?.ruleAt({ sheet, row: block.row, column })) {
+        return `${cellName(row, column)} has another list or rule of what may be typed than the rows above it, so rows cannot change places.`;
+      }
       if (holding?.reasonAt(key, row, column) === undefined) continue;
       return `The formula in ${cellName(row, column)} is not worked out here (it is grey), so rows cannot change places.`;
     }

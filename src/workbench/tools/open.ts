@@ -1,5 +1,6 @@
 /** What is fetched when a tool is first asked for; one of each for the page. */
 import "./tools.css";
+export { chooseFrom } from "../choosing/choice-list";
 import type { Bench } from "./bench";
 import { Menu } from "./menu";
 

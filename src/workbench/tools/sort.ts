@@ -15,8 +15,8 @@ export function sort(bench: Bench, direction: Direction): void {
   const { grid } = bench;
   const place = selected(bench)?.cell;
   if (!place) return;
-  const { cells, holding, guard } = grid;
-  const plan = planSort({ cells, holding, fixed: guard.fixed }, place, direction);
+  const { cells, holding, guard, lists } = grid;
+  const plan = planSort({ cells, holding, fixed: guard.fixed, lists }, place, direction);
   if (isRefused(plan)) {
     bench.refuse(plan.sentence);
     return;

@@ -1,0 +1,127 @@
+/** What can be done with the sheet itself: sorted, chosen from lists, found, filtered, dressed. */
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { isFileProblem, newXlsx, openXlsx, patchXlsx, sayFile, type Edit } from "../../src/xlsx";
+import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
+import { chooserOf, goTo } from "./workbench-page";
+
+/** Titrations of a day at the quay, with lists to choose from: written out, and in cells elsewhere. */
+function quayLog(): Buffer {
+  const rows = [
+    ["Lot", "Oil", "Titre", "Twice", "Jar"],
+    ["NQ-3", "fryer", 2.5, "=C2*2", "A"],
+    ["SW-1", "lard", 4.25, "=C3*2", "B"],
+    ["TW-2", "fryer", 0.75, "=C4*2", "C"],
+  ];
+  const sheet = { name: "Log", rows: [], columnWidths: [], tables: [], frozenRows: 0 };
+  const made = newXlsx({ name: "quay", sheets: [sheet, { ...sheet, name: "Words" }] });
+  if (isFileProblem(made)) throw new Error(sayFile(made));
+  const cell = (on: string, row: number, column: number, typed: string | number): Edit => ({
+    do: "set-cell",
+    sheet: on,
+    row,
+    column,
+    content:
+      typeof typed === "string" && typed.startsWith("=")
+        ? { kind: "formula", formula: typed, result: undefined }
+        : { kind: "value", value: typed },
+  });
+  const area = { row: 0, column: 0, rows: 4, columns: 5 };
+  const oils = { row: 1, column: 1, rows: 3, columns: 1 };
+  const file = patchXlsx(made, [
+    ...rows.flatMap((cells, row) => cells.map((typed, column) => cell("Log", row, column, typed))),
+    { do: "add-table", sheet: "Log", name: "Log", area },
+    { do: "offer-words", sheet: "Log", area: oils, words: ["fryer", "lard", "tallow"] },
+    cell("Words", 0, 0, "elsewhere"),
+  ]);
+  if (isFileProblem(file)) throw new Error(sayFile(file));
+  return Buffer.from(file);
+}
+
+const news = (page: Page) => page.locator("#news-words");
+
+async function open(page: Page, buffer: Buffer, name = "quay.xlsx"): Promise<void> {
+  const chooser = await chooserOf(page);
+  await chooser.setFiles({ name, mimeType: "application/octet-stream", buffer });
+  await news(page).getByText("is open.").waitFor({ timeout: 60_000 });
+}
+
+async function saved(page: Page) {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.keyboard.press("Control+s"),
+  ]);
+  const workbook = openXlsx(new Uint8Array(readFileSync(await download.path())));
+  if (isFileProblem(workbook)) throw new Error(sayFile(workbook));
+  const sheet = workbook.sheets[0];
+  const at = (row: number, column: number) =>
+    sheet?.cells.find((each) => each.row === row && each.column === column);
+  return { workbook, sheet, at };
+}
+
+/** Something of the menu of the button Sheet, by keyboard. */
+async function tool(page: Page, words: string): Promise<void> {
+  await page.focus("#tools");
+  await page.keyboard.press("Enter");
+  const item = page.getByRole("menuitem", { name: words });
+  await item.waitFor();
+  await item.focus();
+  await page.keyboard.press("Enter");
+}
+
+describe.runIf(hasBrowser)("the sheet's own tools", () => {
+  let served: Served;
+  let opened: OpenPage;
+  beforeAll(async () => {
+    served = await serve();
+    opened = await served.open();
+    opened.page.on("filechooser", () => undefined);
+    await opened.page.goto(served.address);
+    await opened.page.waitForSelector("#save:enabled", { timeout: 60_000 });
+  });
+  afterAll(() => served.close());
+  afterEach(() => {
+    expect(opened.complaints).toEqual([]);
+  });
+
+  it("sort a table by the selected column, say so without moving the grid, and undo", async () => {
+    const { page } = opened;
+    await open(page, quayLog());
+    await goTo(page, "C3");
+    const place = () => page.locator("#grid").boundingBox();
+    const before = await place();
+    await tool(page, "Smallest first");
+    await news(page).getByText("Sorted by Titre, the smallest first: 3 rows.").waitFor();
+    expect(await place()).toEqual(before);
+    const { at } = await saved(page);
+    expect([1, 2, 3].map((row) => at(row, 0)?.value)).toEqual(["TW-2", "NQ-3", "SW-1"]);
+    // by hand: twice 0.75 in the first row
+    expect(at(1, 3)).toMatchObject({ formula: "=C2*2", value: 1.5 });
+    await page.keyboard.press("Control+z");
+    await expect.poll(async () => (await saved(page)).at(1, 0)?.value).toBe("NQ-3");
+  });
+
+  it("offer the words of a list beside its cell, by keyboard and by a press", async () => {
+    const { page } = opened;
+    await goTo(page, "B3");
+    await page.getByRole("button", { name: "Choose from a list" }).waitFor();
+    await page.focus("#tools");
+    await page.keyboard.press("F6");
+    await page.keyboard.press("Alt+ArrowDown");
+    const list = page.getByRole("listbox");
+    await list.waitFor();
+    expect(await list.getByRole("option").allTextContents()).toEqual(["fryer", "lard", "tallow"]);
+    // it begins at what the cell holds
+    await list.getByRole("option", { selected: true }).getByText("lard").waitFor();
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Enter");
+    await page.locator("#pane").getByText("tallow").first().waitFor();
+    await page.getByRole("button", { name: "Choose from a list" }).click();
+    await list.getByRole("option", { name: "fryer" }).click();
+    await page.locator("#pane").getByText("fryer").first().waitFor();
+    expect((await saved(page)).at(2, 1)?.value).toBe("fryer");
+    await goTo(page, "C3");
+    await page.getByRole("button", { name: "Choose from a list" }).waitFor({ state: "detached" });
+  });
+});
