@@ -45,12 +45,13 @@ export function readValidations(frame: Node): Validation[] {
   );
   const extension = childOf(frame, "extLst");
   // the newer kind, for lists on other sheets, says in elements what the older says in attributes
-  const newer = (extension ? descendants(extension, "dataValidation") : []).map((node) =>
-    validation(
+  const newer = (extension ? descendants(extension, "dataValidation") : []).map((node) => {
+    const first = childOf(node, "formula1");
+    return validation(
       node,
-      areasIn(childOf(node, "sqref")?.text ?? ""),
-      childOf(childOf(node, "formula1"), "f")?.text ?? "",
-    ),
-  );
+      areasIn(descendants(node, "sqref")[0]?.text ?? ""),
+      (first && descendants(first, "f")[0]?.text) ?? "",
+    );
+  });
   return [...plain, ...newer].filter(({ areas }) => areas.length > 0);
 }
