@@ -13,6 +13,7 @@ import type { Holding } from "../holding/holding";
 import type { IsHeld } from "../holding/held-terms";
 import { lookFinder } from "./file-looks";
 import { styleName } from "./file-style";
+import type { PrintState } from "./print-state";
 import { type TableState, tablesOn } from "./tables-in-grid";
 
 export interface CellState {
@@ -35,14 +36,6 @@ export interface CellState {
   readonly words: readonly string[] | undefined;
   /** What is printed, from this cell on. */
   readonly print: PrintState | undefined;
-}
-
-export interface PrintState {
-  readonly rows: number;
-  readonly columns: number;
-  readonly landscape: boolean;
-  /** The row of the sheet that begins the second page. */
-  readonly secondPage?: number | undefined;
 }
 
 /** Where an answer that spilled had to go, the grid leaves an empty text: that is nothing typed. */
