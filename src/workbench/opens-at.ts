@@ -1,4 +1,4 @@
-/** Where the sample logbook opens: at a dose, so that the pane has something to explain at once. */
+/** Where the sample logbook opens, and where its first look is taken. */
 import type { Book } from "../sheet/book";
 import type { CellPlace } from "../sheet/area";
 
@@ -15,9 +15,12 @@ export function cellUnder(
   return table && column >= 0 ? { sheet, row: table.row + row, column } : undefined;
 }
 
+export const firstCell = (book: Book): CellPlace => ({
+  sheet: book.sheets[0]?.name ?? "",
+  row: 0,
+  column: 0,
+});
+
+/** The example is looked at from a dose on: the pane has something to explain at once. */
 export const opensAt = (book: Book): CellPlace =>
-  cellUnder(book, "Batches", "Catalyst g", 1) ?? {
-    sheet: book.sheets[0]?.name ?? "",
-    row: 0,
-    column: 0,
-  };
+  cellUnder(book, "Batches", "Catalyst g", 1) ?? firstCell(book);

@@ -16,8 +16,9 @@ import { watchFiles } from "./bar/watch-files";
 import { LargerPart } from "./larger";
 import { moveBetween } from "./move-between";
 import { type Page, page } from "./page";
-import { opensAt } from "./opens-at";
+import { firstCell, opensAt } from "./opens-at";
 import { placeOf, Selection } from "./selection";
+import { Welcome } from "./welcome";
 import { WantedTask } from "./wanted-task";
 import { WorkbenchPane } from "./workbench-pane";
 
@@ -51,7 +52,9 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   );
   makeReadable(parts.grid, document.body);
   letTabComeToButtons(parts.grid);
-  pane.render(<WorkbenchPane selection={selection} wanted={wanted} host={grid.host} />);
+  pane.render(
+    <WorkbenchPane selection={selection} wanted={wanted} welcome={welcome} host={grid.host} />,
+  );
   const plain = new PlainView(parts, grid.cells, selection);
   const keeper = keeping.keeper(
     {
@@ -77,8 +80,16 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   grid.edited.set(false);
   await more.begin(parts, found, files, keeper, news);
   if (keeper.standing === "untouched") {
+    welcome.set({
+      look() {
+        welcome.set(undefined);
+        grid.select(opensAt(book));
+        grid.focus();
+      },
+      begin: () => void files.begin(),
+    });
     shown();
-    keepFocus(() => grid.select(opensAt(book)));
+    keepFocus(() => grid.select(firstCell(book)));
   }
   grid.onWorked(showGrey);
   watchFiles(parts, files, keeper, more.chooser(parts, files, keeper, keeping.shelf, news));
@@ -102,8 +113,11 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
 const parts = page();
 const selection = new Selection();
 const wanted = new WantedTask();
+const welcome = new Welcome(parts.work);
 const pane = createRoot(parts.pane);
-pane.render(<WorkbenchPane selection={selection} wanted={wanted} host={undefined} />);
+pane.render(
+  <WorkbenchPane selection={selection} wanted={wanted} welcome={welcome} host={undefined} />,
+);
 announce(selection, parts.announcer);
 openGrid(parts, selection, new LargerPart(parts)).catch(() => {
   parts.loading.textContent =

@@ -35,7 +35,16 @@ const grid = [
   "Larger",
   "100%",
 ];
-const tasks = ["This cell", "Titrate", "Batch", "What if", "Logbook", "Over time", "Share"];
+const tasks = [
+  "This cell",
+  "Titrate",
+  "Batch",
+  "What if",
+  "Logbook",
+  "Over time",
+  "Share",
+  "My bench",
+];
 
 describe.runIf(hasBrowser)("the workbench by keyboard", () => {
   let served: Served;
@@ -57,7 +66,7 @@ describe.runIf(hasBrowser)("the workbench by keyboard", () => {
     const page = await open();
     await page.locator("#open").focus();
     const names = await walk(page, "Tab", 40);
-    const bar = ["Save", "Undo", "Redo", "Plain tables"];
+    const bar = ["Save", "Undo", "Redo", "Sheet", "Plain tables"];
     expect(names).toEqual([
       ...bar,
       ...grid,

@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { gridIsReady, openSheet, typeInto } from "./workbench-page";
+import { openSheet, typeInto } from "./workbench-page";
 
 describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
   let served: Served;
@@ -19,9 +19,7 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
   it("is begun by one press, shows no error in rows that are not begun, and saves what is typed", async () => {
     const { page, complaints } = opened;
     await page.goto(served.address);
-    await gridIsReady(page);
-    await page.focus("#begin");
-    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Begin my own logbook" }).press("Enter");
     await page.getByText(/^Your own logbook is open, empty/).waitFor({ timeout: 60_000 });
     expect(await page.locator("#file-name").textContent()).toBe("my-logbook.xlsx");
     // My bench is asked once, and the next task begins from it.

@@ -13,8 +13,14 @@ export function at(sheet: string, heading: string, row: number): string {
   return cellName(place.row, place.column);
 }
 
-export const gridIsReady = (page: Page) =>
-  page.waitForSelector('#sheet[data-showing="grid"]', { timeout: 60_000 });
+/** The grid is there; a newcomer, who is asked, looks at the example. */
+export async function gridIsReady(page: Page): Promise<void> {
+  await page.waitForSelector('#sheet[data-showing="grid"]', { timeout: 60_000 });
+  const isAsked = await page.locator('#work[data-asks="newcomer"]').count();
+  if (isAsked === 0) return;
+  await page.getByRole("button", { name: "Look at the example" }).click();
+  await page.locator('#work[data-asks=""]').waitFor();
+}
 
 /** The pane says this of the selected cell; waits until it does. */
 export const paneSays = (page: Page, words: string | RegExp) =>

@@ -23,7 +23,7 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
     expect(opened.complaints).toEqual([]);
   });
 
-  it("opens at a dose and explains it", async () => {
+  it("shows a newcomer the example at a dose, and explains it", async () => {
     const { page } = opened;
     await paneSays(page, `Batches ${at("Batches", "Catalyst g", 1)}`);
     await paneSays(page, "909");

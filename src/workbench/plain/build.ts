@@ -3,7 +3,6 @@ import { createElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { sampleLogbook } from "../../workbook/sample/logbook";
 import { openHeadless } from "../engine/node";
-import { opensAt } from "../opens-at";
 import { PlainBook } from "./plain-book";
 
 export async function plainLogbook(): Promise<string> {
@@ -12,11 +11,7 @@ export async function plainLogbook(): Promise<string> {
   try {
     const { plainSheets } = await import("./sheets");
     const sheets = plainSheets(workbook.cells);
-    // The sheet that the grid will show stands first.
-    const opened = opensAt(book).sheet;
-    const first = sheets.filter(({ name }) => name === opened);
-    const others = sheets.filter(({ name }) => name !== opened);
-    return renderToStaticMarkup(createElement(PlainBook, { sheets: [...first, ...others] }));
+    return renderToStaticMarkup(createElement(PlainBook, { sheets }));
   } finally {
     workbook.close();
   }
