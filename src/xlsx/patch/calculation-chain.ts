@@ -11,7 +11,7 @@ import { attribute, count } from "../xml/scan";
 import { withAttribute } from "../xml/tag";
 import { childrenOf, readTree } from "../xml/tree";
 
-function dropPart(file: Package, workbookPart: string, part: string): void {
+export function dropPart(file: Package, workbookPart: string, part: string): void {
   file.remove(part);
   removeRelationships(file, workbookPart, part);
   removeContentType(file, part);

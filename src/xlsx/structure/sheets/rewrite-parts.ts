@@ -16,14 +16,14 @@ import {
 } from "./places";
 
 export interface Rewriting {
-  /** A formula as a file holds it. */
-  formula(text: string): string;
+  /** A formula as a file holds it, in a part of that name. */
+  formula(text: string, part: string): string;
   /** The name of a sheet, where it stands alone. */
   sheet(name: string): string;
   /** Where a hyperlink leads: some leave what is no more. */
-  location(text: string): string;
+  location(text: string, part: string): string;
   /** Could the part hold any of it? */
-  concerns(text: string): boolean;
+  concerns(text: string, part: string): boolean;
   /** Does a text that nobody knows as a formula refer to the sheet all the same? */
   refers(text: string): boolean;
 }
@@ -49,13 +49,15 @@ class PartRewriter {
   private attribute(tag: OpenTag, local: string, value: string): string {
     const { by } = this;
     if (sheetAttributesOf.get(tag.local)?.has(local)) return by.sheet(value);
-    if (tag.local === "hyperlink" && local === "location") return by.location(value);
+    if (tag.local === "hyperlink" && local === "location") return by.location(value, this.part);
     const isFormula =
       formulaAttributes.has(local) || formulaAttributesOf.get(tag.local)?.has(local) === true;
-    if (isFormula) return by.formula(value);
+    if (isFormula) return by.formula(value, this.part);
     const isLink = tag.local === "Relationship" && local === "Target";
     if (isLink)
-      return value.startsWith("#") ? behindMark(value, (text) => by.location(text)) : value;
+      return value.startsWith("#")
+        ? behindMark(value, (text) => by.location(text, this.part))
+        : value;
     if (!plainAttributes.has(local)) this.refuseUnknown(value);
     return value;
   }
@@ -87,9 +89,9 @@ class PartRewriter {
     if (text === "") return;
     const isPivot = tag.local === "name" && this.open_.at(-1)?.tag.local === "pivotSource";
     const now = isPivot
-      ? behindMark(text, (each) => this.by.formula(each))
+      ? behindMark(text, (each) => this.by.formula(each, this.part))
       : formulaTexts.has(tag.local)
-        ? this.by.formula(text)
+        ? this.by.formula(text, this.part)
         : text;
     if (now !== text) {
       this.changes.push({ start: tag.openEnd, end: closeStart, text: escapeText(now) });
@@ -101,7 +103,7 @@ export function rewriteParts(file: Package, by: Rewriting): void {
   for (const part of file.names) {
     if (isApart(part)) continue;
     const text = file.text(part);
-    if (text === undefined || !by.concerns(text)) continue;
+    if (text === undefined || !by.concerns(text, part)) continue;
     const rewriter = new PartRewriter(part, text, by);
     scanXml(part, text, rewriter);
     if (rewriter.changes.length > 0) file.set(part, splice(text, rewriter.changes));

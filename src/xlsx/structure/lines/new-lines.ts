@@ -1,0 +1,147 @@
+/**
+ * What new lines hold: the look of the line before them, or of the one behind where that before is one of
+ * headings; and in a table the formulas of its columns, in the form the file has its calls in.
+ */
+import { cellName } from "../../../sheet/cell-name";
+import { filledDown } from "../../formulas/shared";
+import { storedFormula } from "../../formulas/to-file";
+import type { Sheet, Table, Workbook } from "../../model";
+import { callsAreArrays } from "../../patch/call-form";
+import { newCell } from "../../patch/cell-xml";
+import { attribute } from "../../xml/scan";
+import { prefixed, withAttribute } from "../../xml/tag";
+import type { Lines } from "./lines";
+import { movedFormula } from "./moved-formula";
+import type { Beside, RowsOf } from "./rows-of";
+
+export interface NewIn {
+  readonly opened: Workbook;
+  readonly sheet: Sheet;
+  readonly lines: Lines;
+  readonly prefix: string;
+  readonly dynamicMark: number | undefined;
+  /** Lines of headings, besides those of tables. */
+  readonly headings: ReadonlySet<number>;
+}
+
+const lastOf = ({ area, hasTotals }: Table): number =>
+  area.row + area.rows - 1 - (hasTotals ? 1 : 0);
+const firstOf = ({ area, hasHeadings }: Table): number => area.row + (hasHeadings ? 1 : 0);
+
+/** Do new rows stand among the rows of a table? */
+const isAmong = (table: Table, at: number): boolean =>
+  at > table.area.row && at <= lastOf(table) + (table.hasTotals ? 1 : 0);
+
+/** The formula that a row of a table nearest to the new ones has in a column, as it is there now. */
+function nearestFormula({ sheet, lines }: NewIn, table: Table, column: number) {
+  const found = sheet.cells.filter(
+    (cell) =>
+      cell.column === column &&
+      cell.formula !== undefined &&
+      cell.row >= firstOf(table) &&
+      cell.row <= lastOf(table),
+  );
+  const distance = (row: number): number =>
+    row < lines.at ? lines.at - row : row - lines.at + 1.5;
+  const [nearest] = found.sort((a, b) => distance(a.row) - distance(b.row));
+  if (nearest?.formula === undefined) return undefined;
+  const formula = movedFormula(nearest.formula, sheet.name, lines) ?? nearest.formula;
+  return { formula, row: lines.near(nearest.row) };
+}
+
+/** Formulas of columns by their place, for one new row. */
+function formulasIn(within: NewIn, row: number): Map<number, { shown: string; table: string }> {
+  const found = new Map<number, { shown: string; table: string }>();
+  if (within.lines.axis === "column") return found;
+  for (const table of within.sheet.tables.filter((each) => isAmong(each, within.lines.at))) {
+    table.columns.forEach(({ formula }, index) => {
+      if (formula === undefined) return;
+      const column = table.area.column + index;
+      const near = nearestFormula(within, table, column);
+      const shown = near ? filledDown(near.formula, row - near.row) : formula;
+      found.set(column, { shown, table: table.name });
+    });
+  }
+  return found;
+}
+
+function cellXml(within: NewIn, row: number, column: number, style: number): string {
+  const { prefix, dynamicMark } = within;
+  const wanted = formulasIn(within, row).get(column);
+  if (!wanted) {
+    return style === 0
+      ? ""
+      : newCell({ row, column }, { kind: "nothing" }, { prefix, style, dynamicMark });
+  }
+  const stored = storedFormula(wanted.shown, cellName(row, column), wanted.table);
+  const isArray = stored.isArray || (stored.callsUs && callsAreArrays(within.opened));
+  const xml = newCell(
+    { row, column },
+    {
+      kind: "formula",
+      formula: stored.text,
+      meant: stored.meant,
+      result: undefined,
+      ...(isArray ? { array: { row, column, rows: 1, columns: 1 } } : {}),
+    },
+    { prefix, style, dynamicMark },
+  );
+  // without a result it is marked to be worked out at the next occasion
+  const name = `<${prefixed(prefix, "f")}`;
+  return xml.replace(name, `${name} ca="1"`);
+}
+
+/** Which side new lines look like: that before, but for a line of headings. */
+function isLikeBefore({ sheet, lines, headings }: NewIn): boolean {
+  const before = lines.at - 1;
+  if (headings.has(before)) return false;
+  if (lines.axis === "column") return true;
+  return !sheet.tables.some(({ area, hasHeadings }) => hasHeadings && area.row === before);
+}
+
+const copied = ["s", "customFormat", "ht", "customHeight"];
+
+function rowTag(rows: RowsOf, isBefore: boolean, prefix: string, row: number): string {
+  const like = isBefore ? rows.tags.before : rows.tags.after;
+  let tag = withAttribute(`<${prefixed(prefix, "row")}>`, "r", String(row + 1));
+  for (const name of copied) {
+    tag = withAttribute(tag, name, like && attribute(like.tag, name));
+  }
+  const levels = [rows.tags.before, rows.tags.after].map(
+    (each) => each && attribute(each.tag, "outlineLevel"),
+  );
+  return levels[0] === levels[1] ? withAttribute(tag, "outlineLevel", levels[0]) : tag;
+}
+
+const stylesOf = (beside: readonly Beside[]): Map<number, number> =>
+  new Map(beside.map(({ line, style }) => [line, style]));
+
+/** The new rows; "" where they would hold nothing and look like nothing. */
+export function newRows(within: NewIn, rows: RowsOf): string {
+  const { lines, prefix } = within;
+  const isBefore = isLikeBefore(within);
+  const styles = stylesOf(isBefore ? rows.cells.before : rows.cells.after);
+  const columns = new Set([...styles.keys(), ...formulasIn(within, lines.at).keys()]);
+  const rising = [...columns].sort((a, b) => a - b);
+  let xml = "";
+  for (let row = lines.at; row < lines.at + lines.count; row++) {
+    const cells = rising.map((column) => cellXml(within, row, column, styles.get(column) ?? 0));
+    const tag = rowTag(rows, isBefore, prefix, row);
+    xml += `${tag}${cells.join("")}</${prefixed(prefix, "row")}>`;
+  }
+  return xml.replaceAll(/<[^<>]*row r="\d+"><\/[^<>]*row>/g, "");
+}
+
+/** New cells of new columns, by row. */
+export function newCells(within: NewIn, rows: RowsOf): Map<number, string> {
+  const { lines } = within;
+  const beside = isLikeBefore(within) ? rows.cells.before : rows.cells.after;
+  const made = new Map<number, string>();
+  for (const { line: row, style } of beside) {
+    const cells = Array.from({ length: lines.count }, (_, index) =>
+      cellXml(within, row, lines.at + index, style),
+    );
+    if (style !== 0) made.set(row, cells.join(""));
+  }
+  return made;
+}
