@@ -83,7 +83,7 @@ function isOn(reference: Reference, home: string | undefined, sheet: string): bo
 }
 
 /** The references of a formula to the sheet, each with its text as it is now to be. */
-export function movedReferences(
+function movedReferences(
   tree: Expression,
   home: string | undefined,
   { sheet, axis }: Pick<Lines, "sheet" | "axis">,
