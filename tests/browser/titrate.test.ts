@@ -142,6 +142,29 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await page.context().close();
   });
 
+  it("goes on by Enter with nothing typed, once a blank and three titres are there, and not before", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    const isAt = (step: string) => page.getByRole("heading", { level: 2, name: step }).waitFor();
+    await toResult(hand, { ...three, titres: ["2.40", "2.50"] });
+    // pressed once too often: the third titre is still to come
+    await page.keyboard.press("Enter");
+    await page.getByText("Volume used is not filled in.").waitFor();
+    await page.keyboard.type("2.45");
+    await page.keyboard.press("Enter");
+    await page.getByRole("button", { name: "Add titre 4" }).click();
+    await page.getByText("Volume used is not filled in.").waitFor();
+    await hand.tabTo("Volume used", "Shift+Tab");
+    await page.keyboard.press("Enter");
+    await isAt("Result");
+    await hand.press("Back");
+    await hand.press("Back");
+    await isAt("Blank");
+    await hand.tabTo("Volume used");
+    await page.keyboard.press("Enter");
+    await isAt("Replicates");
+  });
+
   it("leaves the focus alone when it opens, and takes it to each step that is gone to", async () => {
     const { page } = await chromium.open();
     const hand = new BenchHand(page);

@@ -59,6 +59,18 @@ export const entryFields = (draft: Draft, list: ReadingList): NumberFieldId[] =>
   ...(list === "titres" && hasOwnMasses(draft) ? (["ownMass"] as const) : []),
 ];
 
+/** So many are taken before Enter with nothing typed goes on: a press too many must not. */
+const enough: Record<ReadingList, number> = { titres: 3, blanks: 1 };
+
+/** All of the list is added and nothing more is typed: Enter then moves on. */
+export const isListDone = (draft: Draft, list: ReadingList): boolean =>
+  draft[list].length >= enough[list] &&
+  entryFields(draft, list).every((field) => {
+    const typed = draft.typed[field] ?? "";
+    const isCarried = field === entryNames[list].start && typed === draft[list].at(-1)?.end;
+    return typed === "" || isCarried;
+  });
+
 /** The reading in the entry fields, or what keeps it from being one. */
 export function entryOf(draft: Draft, figures: Figures, list: ReadingList): Entry {
   const fields = entryFields(draft, list);

@@ -22,7 +22,7 @@ function SetAside({ count }: { count: number }) {
 }
 
 export function BlankStep() {
-  const { view } = useDesk();
+  const { view, act } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
   const { picked, blanks } = view.draft;
   return (
@@ -37,6 +37,9 @@ export function BlankStep() {
             editing={editing}
             onEdited={() => {
               setEditing(undefined);
+            }}
+            onDone={() => {
+              act({ do: "go", step: "replicates" });
             }}
           />
           <Readings

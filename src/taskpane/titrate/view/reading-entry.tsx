@@ -1,8 +1,11 @@
-/** The fields one reading is typed in. Enter adds it, and the focus stays for the next one. */
+/**
+ * The fields one reading is typed in. Enter adds it, and the focus stays for the next one; once enough
+ * are added, Enter with nothing typed goes to the next step.
+ */
 import { Button } from "@fluentui/react-components";
 import { type FormEvent, useEffect, useRef, useState } from "react";
 import { mostReadings, type ReadingList } from "../draft";
-import { entryFields, entryNames, entryOf } from "../readings";
+import { entryFields, entryNames, entryOf, isListDone } from "../readings";
 import { Choose, Figure, useDesk } from "./desk";
 
 export interface EntryProps {
@@ -10,11 +13,13 @@ export interface EntryProps {
   /** The reading that is being changed; undefined while the next one is typed. */
   readonly editing: number | undefined;
   readonly onEdited: () => void;
+  /** Enough is added, and Enter was pressed with nothing typed. */
+  readonly onDone: () => void;
 }
 
 const called: Record<ReadingList, string> = { titres: "titre", blanks: "blank" };
 
-export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
+export function ReadingEntry({ list, editing, onEdited, onDone }: EntryProps) {
   const { view, act } = useDesk();
   const [isAsked, setAsked] = useState(false);
   const first = useRef<HTMLInputElement>(null);
@@ -33,6 +38,12 @@ export function ReadingEntry({ list, editing, onEdited }: EntryProps) {
 
   const add = (event: FormEvent): void => {
     event.preventDefault();
+    // pressed in a field, and not on the button, which says that it adds
+    const isEnter = document.activeElement instanceof HTMLInputElement;
+    if (isEnter && editing === undefined && isListDone(draft, list)) {
+      onDone();
+      return;
+    }
     if (entry.kind !== "reading") {
       setAsked(true);
       return;

@@ -47,7 +47,7 @@ function Verdict() {
 }
 
 export function ReplicatesStep() {
-  const { view } = useDesk();
+  const { view, act } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
   const [omitting, setOmitting] = useState<number | undefined>();
   return (
@@ -58,6 +58,9 @@ export function ReplicatesStep() {
         editing={editing}
         onEdited={() => {
           setEditing(undefined);
+        }}
+        onDone={() => {
+          act({ do: "go", step: "result" });
         }}
       />
       <Verdict />
