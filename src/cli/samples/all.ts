@@ -5,11 +5,19 @@
 import { checksWorkbook } from "./checks-book";
 import { logbook } from "./logbook";
 import { oldLogbook } from "./old-logbook";
+import { ownLogbook } from "./own-logbook";
 import { partnerLogbook } from "./partner-logbook";
 import type { Sample } from "./sample";
 import { whatIf } from "./what-if";
 
-const samples: readonly Sample[] = [logbook, whatIf, checksWorkbook, partnerLogbook, oldLogbook];
+const samples: readonly Sample[] = [
+  logbook,
+  ownLogbook,
+  whatIf,
+  checksWorkbook,
+  partnerLogbook,
+  oldLogbook,
+];
 
 /** Makes each sample once, also where another is made from it. */
 export async function makeSamples(): Promise<ReadonlyMap<string, Uint8Array>> {

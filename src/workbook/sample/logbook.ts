@@ -22,7 +22,7 @@ const start = startSheet({
     "The sheet Lots lists the drums and draws the acid of each kitchen's oil over time.",
     "Select a cell with a result: the pane beside the sheet shows how it was worked out.",
     "The sheet Replicates looks closely at one lot; Checks compares the arithmetic with published figures.",
-    "To start a logbook of your own, press New above the sheet. Where there is no such button, empty the yellow cells of Lots, Titrations, Batches and Titrants: Record in the pane fills the first empty row.",
+    "To start a logbook of your own, press New above the sheet. Where there is no such button, open own-logbook.xlsx, which comes with the samples: it is empty.",
     "In any free cell type =TITRE. and choose a function.",
   ],
 });

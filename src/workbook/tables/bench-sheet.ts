@@ -1,6 +1,7 @@
 /** The sheet "My bench" as it is made: a title, what it is for, and a row for each setting. */
 import type { BookCell, BookInput, BookSheet } from "../../sheet/book";
 import {
+  benchHeadingNotes,
   benchHeadings,
   benchIds,
   benchSettings,
@@ -53,7 +54,11 @@ export const benchSheet = (values: BenchValues): BookSheet => ({
       },
     ],
     [{ value: "Leave empty what you do not know yet.", style: "words" }],
-    benchHeadings.map((value): BookCell => ({ value, style: "heading" })),
+    benchHeadings.map((value): BookCell => ({
+      value,
+      style: "heading",
+      note: benchHeadingNotes[value],
+    })),
     ...benchIds.map((id) => row(id, values[id])),
   ],
   columnWidths: widths,

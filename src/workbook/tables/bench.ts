@@ -100,3 +100,9 @@ export type BenchValues = Readonly<Partial<Record<BenchId, string>>>;
 export const benchTable = "Bench";
 export const benchSheetName = "My bench";
 export const benchHeadings = ["Setting", "Value", "Unit", "What it is"] as const;
+export const benchHeadingNotes: Readonly<Record<(typeof benchHeadings)[number], string>> = {
+  Setting: "What stays the same. The tasks of the pane find a row by this word.",
+  Value: "Yours. Leave it empty where you do not know it yet.",
+  Unit: "What the figure is in.",
+  "What it is": "What the tasks take it for.",
+};
