@@ -66,6 +66,8 @@ describe("what a cell may hold", () => {
       expect(seen).toMatchObject({ error: "#VALUE!" });
       expect(seen).toMatchObject({ message: expect.stringContaining(argument.name) });
       expect(seen).toMatchObject({ message: expect.stringContaining(`"${text.slice(0, 40)}…"`) });
+      // one cell has no row and column
+      expect(seen).toMatchObject({ message: expect.not.stringMatching(/row \d/i) });
     },
   );
 
@@ -76,6 +78,21 @@ describe("what a cell may hold", () => {
       const seen = outcome(entry, given(entry.id, position, [[value, value]]));
       expect(seen).toMatchObject({ error: "#VALUE!" });
       expect(seen).toMatchObject({ message: expect.stringContaining("1 by 2") });
+    },
+  );
+
+  it.each(everyArgument.filter(({ argument }) => argument.list))(
+    "$entry.id: the cell that is wrong is named by its row and column in $argument.name",
+    ({ entry, argument, position }) => {
+      const one = (goodArguments(entry.id)[position] as unknown[][])[0]?.[0];
+      for (const [range, place] of [
+        [[[one], ["?"]], /row 2 column 1\b/i],
+        [[[one, "?"]], /row 1 column 2\b/i],
+      ] as const) {
+        const seen = outcome(entry, given(entry.id, position, range));
+        expect(seen).toMatchObject({ message: expect.stringMatching(place) });
+        expect(seen).toMatchObject({ message: expect.stringContaining(argument.name) });
+      }
     },
   );
 

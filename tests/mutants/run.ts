@@ -1,6 +1,6 @@
 /** The tests that look at core and functions most closely, run again and again, a mutation each time. */
 import { join } from "node:path";
-import { createVitest, type TestSpecification, type Vitest } from "vitest/node";
+import { createVitest, type TestModule, type TestSpecification, type Vitest } from "vitest/node";
 import { root } from "../rules/sources-of";
 import type { Mutation } from "./mutations";
 
@@ -31,7 +31,7 @@ export class MutatedSuite {
         config: false,
         root,
         watch: false,
-        bail: 1,
+        setupFiles: ["tests/mutants/stop-at-first.ts"],
         isolate: false,
         pool: "threads",
         maxWorkers: 1,
@@ -46,7 +46,8 @@ export class MutatedSuite {
             enforce: "pre",
             transform(code, id) {
               const { mutation } = current;
-              if (!mutation || id !== join(root, mutation.file)) return undefined;
+              // a test may load a source anew, as a module by another name
+              if (!mutation || id.split("?")[0] !== join(root, mutation.file)) return undefined;
               return code.slice(0, mutation.start) + mutation.text + code.slice(mutation.end);
             },
           },
@@ -64,17 +65,22 @@ export class MutatedSuite {
     const specifications = (await this.vitest.globTestSpecifications()).filter(
       (each) => isThorough(each) === (part === "thorough"),
     );
+    // what a run before this one found is no answer to this one
+    this.vitest.state.filesMap.clear();
     const ended = await Promise.race([
       this.vitest.runTestSpecifications(specifications),
       new Promise<undefined>((late) => setTimeout(late, longest, undefined).unref()),
     ]);
     if (!ended) return unending;
     const { testModules, unhandledErrors } = ended;
+    const at = (module: TestModule): string => module.moduleId.slice(root.length);
     for (const module of testModules) {
-      const at = module.moduleId.slice(root.length);
-      for (const test of module.children.allTests("failed")) return `${at}: ${test.fullName}`;
-      if (module.state() === "failed") return `${at}: is not loaded`;
+      for (const test of module.children.allTests("failed"))
+        return `${at(module)}: ${test.fullName}`;
     }
+    // no test failed, so that nothing was left out: this is for want of what it imports
+    const missing = testModules.find((module) => module.state() === "failed");
+    if (missing) return `${at(missing)}: is not loaded`;
     if (unhandledErrors.length > 0) return "an error outside every test";
     const passed = testModules.filter((module) => module.state() === "passed").length;
     if (passed < specifications.length) {

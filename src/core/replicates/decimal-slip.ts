@@ -27,15 +27,14 @@ export const fewestForSlip = 3;
 export function decimalSlip(set: ReplicateSet, { marks, allowed }: Judgement): Slip | undefined {
   const isAsked = set.judged.length >= fewestForSlip && marks.some((mark) => mark !== "agrees");
   if (!isAsked) return undefined;
-  const near = computed(allowed);
+  const isNear = (judged: readonly Millilitre[]): boolean =>
+    atMost(range(judged), computed(allowed));
+  if (isNear(set.judged)) return undefined;
   for (const [place, typed] of set.readings.entries()) {
     const others = without(set.judged, place);
-    const isNear = (reading: Millilitre): boolean =>
-      atMost(range([...others, set.asJudged(reading, place)]), near);
-    if (isNear(typed)) continue;
     for (const times of slips) {
       const perhaps = as("mL", typed.div(times));
-      if (isNear(perhaps)) return { place, times, perhaps };
+      if (isNear([...others, set.asJudged(perhaps, place)])) return { place, times, perhaps };
     }
   }
   return undefined;

@@ -84,7 +84,7 @@ const fewestTitres = 2;
 
 /** Degrees of freedom of titres and blanks pooled. */
 export const pooledFreedom = (titres: number, blanks: number): number =>
-  titres - 1 + (blanks >= 1 ? blanks - 1 : 0);
+  titres - 1 + Math.max(blanks - 1, 0);
 
 /** The mean net titre and the mean sample, exactly. */
 interface Exactly {

@@ -50,7 +50,7 @@ function fromObject(raw: Record<string, unknown>): Cell {
   return unreadable;
 }
 
-/** What one cell holds. Arrays are not cells: see grid.ts. */
+/** What one cell holds. An array is no cell (see grid.ts): like any object that says nothing, it is unreadable. */
 export function readCell(raw: unknown): Cell {
   if (raw === null || raw === undefined) return leftOut;
   switch (typeof raw) {
@@ -61,7 +61,7 @@ export function readCell(raw: unknown): Cell {
     case "boolean":
       return { kind: "boolean", value: raw };
     case "object":
-      return Array.isArray(raw) ? unreadable : fromObject(raw as Record<string, unknown>);
+      return fromObject(raw as Record<string, unknown>);
     default:
       return unreadable;
   }

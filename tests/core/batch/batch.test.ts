@@ -109,6 +109,14 @@ describe("BATCH", () => {
     expect(amount(solid, "Methanol brought by a methoxide solution")).toBe(0);
   });
 
+  // By hand: 3 x 32.042 / 885.453 of 100 kg is 10.86 kg; a 10 % solution of 3 kg brings 27 kg.
+  it("has no methanol left to add where the solution brings more than is needed", () => {
+    const rows = rowsOf("BATCH", 100, 0.0001, "NaOCH3", 10, 3, 3);
+    near(amount(rows, "Methanol", "kg"), (3 * 32.042 * 100) / 885.453, 1e-5);
+    near(amount(rows, "Methanol brought by a methoxide solution"), 27 / 0.7914, 1e-5);
+    expect(amount(rows, "Methanol still to add")).toBe(0);
+  });
+
   it("gives the same catalyst as CATALYST and no dose above the limit", () => {
     const rows = rowsOf("BATCH", 91.5, 5, "KOH", 90, 0.765);
     expect({ value: amount(rows, "Catalyst, as weighed") }).toEqual(
@@ -184,7 +192,8 @@ describe("ROUTE", () => {
     expect(at(16, null, 20)).toContain("two acid steps");
   });
 
-  it("never shows a figure that its own band denies", () => {
+  it("never shows a figure that its own band denies, and shows three digits where no band lies above", () => {
+    expect(at(23.456)).toMatch(/^FFA 23\.5 % \(15 % or more\)/);
     expect(at(4.99996)).toMatch(/FFA 4\.9999\d* % \(3 to under 5 %\)/);
   });
 

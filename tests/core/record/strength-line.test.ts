@@ -93,6 +93,24 @@ describe("the line through the strengths of a titrant", () => {
       "It falls by 0.61 % in 30 days, more than chance explains; by this line it left 1 % of the first 50 days after it, and this is day 70: set it again.",
     );
     expect(line(falling, 45640).scatter).toBe(0);
+    // by hand: 0.0006 of 0.1008
+    const rising = [0, 20, 40, 60].map((day): Point => [45600 + day, 0.1 + day * 0.00002]);
+    expect(strengthInWords(line(rising, 45640))).toMatch(/^It rises by 0\.6 % in 30 days/);
+  });
+
+  it("takes a distance from the line below 1e-14 of the strength for a rounding error", () => {
+    // by hand: what the middle of three lies off, they lie off by two thirds and one third
+    const off = (by: number) =>
+      line(
+        [
+          [1, 0.1],
+          [2, Number(`0.10000000000000${String(by)}`)],
+          [3, 0.1],
+        ],
+        2,
+      ).scatter;
+    expect(off(1)).toBe(0);
+    expect(off(2) / 2e-15).toBeCloseTo(Math.sqrt(2 / 3), 6);
   });
 
   it("sees no change in equal strengths, and none in three that scatter", () => {

@@ -80,6 +80,15 @@ describe("the judgement of replicates", () => {
   });
 });
 
+describe("two readings as far from the mean as each other", () => {
+  // by hand: 10 is the mean; 1 and 1 less 1e-10 of it lie either side
+  it("are told apart where one lies nearer by more than a rounding error, 1e-10 of the distance", () => {
+    const either = [11, 9.0000000001, 9.9999999999];
+    expect(marks(either, 0.05, record)).toEqual(["apart", "apart", "apart"]);
+    expect(marks([11, 9.000000001, 9.999999999], 0.05, record)[0]).toBe("suspect");
+  });
+});
+
 describe("a decimal point in the wrong place", () => {
   const slip = (readings: readonly number[]) => {
     const found = setOf(readings);
@@ -91,6 +100,13 @@ describe("a decimal point in the wrong place", () => {
     expect(slip([1.55, 16, 1.58])).toEqual([1, "10", 1.6]);
     expect(slip([1.55, 1.6, 158])).toEqual([2, "100", 1.58]);
     expect(slip([15.5, 1.56, 15.6])).toEqual([1, "0.1", 15.6]);
+  });
+
+  it("is not seen where all lie as near each other as readings may, though a test flags one", () => {
+    // 0.08 mL apart; by hand G of 0.1 is 0.064 / 0.0358 = 1.79, above the 1.715 of five
+    const small = [0.02, 0.02, 0.02, 0.02, 0.1];
+    expect(marks(small, 0.01)).toEqual(["agrees", "agrees", "agrees", "agrees", "suspect"]);
+    expect(slip(small)).toBeUndefined();
   });
 
   it("is not seen where readings agree, or differ by anything else", () => {

@@ -106,11 +106,17 @@ describe("the outlier test", () => {
         for (const figure of [fine.plain, fine.graduated, fine.critical, fine.probability]) {
           expect(Number.isFinite(figure)).toBe(true);
         }
+        expect(fine.probability).toBeGreaterThanOrEqual(0);
+        expect(fine.probability).toBeLessThanOrEqual(1);
         expect(coarse.graduated).toBeLessThanOrEqual(fine.graduated);
         expect(fine.graduated).toBeLessThanOrEqual(fine.plain);
         expect(fine.plain).toBeLessThanOrEqual(largestG(values.length) * (1 + 1e-12));
       }),
     );
+  });
+
+  it("calls two pairs as far from the mean as each other no chance at all: a probability of 1", () => {
+    expect(outlierTest(setOf([2.3, 2.3, 2.4, 2.4]))?.probability).toBe(1);
   });
 
   it("works from 1e-3 to 1e3 mL", () => {

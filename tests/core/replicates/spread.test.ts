@@ -48,6 +48,16 @@ describe("the number of replicates needed", () => {
     ]);
   });
 
+  // By hand: t of one degree at 50 % is 1, of two the root of 2/3: s / sqrt 2 for two, s sqrt 2 / 3 for three.
+  it("allows a half-width that is met but for a billionth, and no more", () => {
+    const [two, three] = [Math.SQRT1_2, Math.SQRT2 / 3];
+    expect(needed(1, two, 50)).toBe(2);
+    expect(needed(1, two * (1 - 0.9e-9), 50)).toBe(2);
+    expect(needed(1, two * (1 - 1.2e-9), 50)).toBe(3);
+    expect(needed(1, three * (1 - 0.9e-9), 50)).toBe(3);
+    expect(needed(1, three * (1 - 1.2e-9), 50)).toBe(4);
+  });
+
   it("is at least 2, and beyond 100 a problem that names both figures", () => {
     expect(needed(0.001, 10)).toBe(2);
     const found = needed(5, 0.01);

@@ -49,6 +49,9 @@ describe("the sensitivity of the % FFA to each quantity", () => {
           "sample by volume": byMass(plain),
         } as Record<string, number>;
         for (const part of contributions(figures(plain))) {
+          expect(part.value === undefined).toBe(
+            plain.blanks.length === 0 && part.source.startsWith("blank"),
+          );
           if (part.value === undefined) continue;
           near(part.perUnit, numerical[part.source] ?? Number.NaN, within);
         }
@@ -76,6 +79,28 @@ describe("the contributions", () => {
       "weighing",
       "sample by volume",
     ]);
+  });
+
+  it("name the quantity that each doubts, with its unit", () => {
+    const parts = contributions({ ...figures(fryerOil), burettePercent: 1 });
+    // by hand: the titres have a mean of 2.45, less a blank of 0.15
+    expect(parts.map(({ value, unit }) => `${String(value)} ${unit}`)).toEqual([
+      "2.45 mL",
+      "0.15 mL",
+      "2.45 mL",
+      "0.15 mL",
+      "0.1 mol/L",
+      "7.05 g",
+      "7.05 g",
+      "2.3 mL",
+    ]);
+    expect(parts.map(({ isScatter }) => isScatter)).toEqual([
+      true,
+      true,
+      ...Array<boolean>(6).fill(false),
+    ]);
+    expect(parts[7]?.source).toBe("burette");
+    expect(parts[7]?.standard).toBeCloseTo(0.023 / Math.sqrt(3), 14);
   });
 
   it("of the fryer oil are those worked by hand", () => {
