@@ -7,7 +7,8 @@ export const isHeading = (one: string, other: string): boolean => plain(one) ===
 
 /** The place of a heading among those of a table; undefined when it has none. */
 export function placeOf(heading: string, headings: readonly string[]): number | undefined {
-  const place = headings.findIndex((each) => isHeading(each, heading));
+  const wanted = plain(heading);
+  const place = headings.findIndex((each) => each === heading || plain(each) === wanted);
   return place < 0 ? undefined : place;
 }
 

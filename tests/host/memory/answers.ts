@@ -88,16 +88,22 @@ function table(name: string, around: Surroundings): Table | undefined {
   };
 }
 
-/** Each cell a block of its own. */
+/** Each cell a block of its own, row by row; what holds no formula is not looked at. */
 export function errorsIn(block: Block, around: Surroundings): Block[] {
-  const found = cells(block, around);
-  return (found?.values ?? []).flatMap((row, r) =>
-    row.flatMap((value, c) =>
-      typeof value === "object" && found?.formulas[r]?.[c] !== ""
-        ? [{ ...block, row: block.row + r, column: block.column + c, rows: 1, columns: 1 }]
-        : [],
-    ),
-  );
+  const sheet = sheetNamed(around.book, block.sheet);
+  return Object.entries(sheet?.cells ?? {})
+    .filter(([, { formula }]) => formula !== "")
+    .map(([place]) => place.split(",").map(Number) as [number, number])
+    .map(([row, column]): Block => ({ ...block, row, column, rows: 1, columns: 1 }))
+    .filter(
+      ({ row, column }) =>
+        row >= block.row &&
+        row < block.row + block.rows &&
+        column >= block.column &&
+        column < block.column + block.columns,
+    )
+    .filter((place) => typeof around.valueAt(place) === "object")
+    .sort((a, b) => a.row - b.row || a.column - b.column);
 }
 
 const nothing: Found = { kind: "nothing" };

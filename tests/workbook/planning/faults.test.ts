@@ -46,9 +46,8 @@ const isAt = (call: Call, verb: Call["verb"], nth: number, moment: Call["moment"
   call.verb === verb && call.count === nth && call.moment === moment;
 
 /** Every moment of a recording at which something can go wrong, found by letting it go right. */
-async function moments(book: Book | undefined): Promise<Call[]> {
+async function moments(book: Book | undefined, confirmed: Confirmed): Promise<Call[]> {
   const host = openMemory(book);
-  const confirmed = await agreement(host);
   const calls: Call[] = [];
   host.interference = (call) => {
     calls.push(call);
@@ -64,11 +63,16 @@ const books: [string, () => Book | undefined][] = [
 ];
 
 describe.each(books)("recording in %s", (_, book) => {
+  // of the same workbook the same is shown: it is agreed to once
+  let once: Promise<Confirmed> | undefined;
+  const agreed = (): Promise<Confirmed> => (once ??= agreement(openMemory(book())));
+  const allMoments = async (): Promise<Call[]> => moments(book(), await agreed());
+
   const attempt = async (
     what: (call: Call) => Fault | undefined,
   ): Promise<{ outcome: RecordOutcome; host: MemoryHost; before: unknown }> => {
+    const confirmed = await agreed();
     const host = openMemory(book());
-    const confirmed = await agreement(host);
     const before = host.book;
     host.interference = what;
     const outcome = await recordTitration(host, fryerLot, confirmed);
@@ -77,7 +81,7 @@ describe.each(books)("recording in %s", (_, book) => {
   };
 
   it("leaves the workbook exactly as it was when a call fails before or during the write", async () => {
-    const all = await moments(book());
+    const all = await allMoments();
     const written = all.findIndex(({ verb, moment }) => verb === "write" && moment === "after");
     expect(written).toBeGreaterThan(5);
     for (const { verb, count, moment } of all.slice(0, written)) {
@@ -96,7 +100,7 @@ describe.each(books)("recording in %s", (_, book) => {
   });
 
   it("takes a host that throws for one that failed", async () => {
-    for (const { verb, count, moment } of await moments(book())) {
+    for (const { verb, count, moment } of await allMoments()) {
       if (moment === "after") continue;
       const { outcome, host, before } = await attempt((call) => {
         if (isAt(call, verb, count, moment)) throw new Error("no such luck");
@@ -131,7 +135,7 @@ describe.each(books)("recording in %s", (_, book) => {
   });
 
   it("says where to look when the row was written and cannot be read back", async () => {
-    const all = await moments(book());
+    const all = await allMoments();
     const { outcome } = await attempt((call) =>
       isAt(call, "read", all.at(-1)?.count ?? 0, "before") ? fault("being-edited") : undefined,
     );
