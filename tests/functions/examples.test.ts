@@ -12,17 +12,13 @@ type Given = number | string | boolean;
 /** A figure of eight digits or more may have been rounded to them; a shorter one is exact. */
 const fewestRounded = 8;
 
-/** Half a unit of the last digit given; for an exact figure, what a double cannot hold. */
+/** Half a unit of the last digit given, and what a double cannot hold; for an exact figure, that alone. */
 function tolerance(figure: number): number {
   const [digits = "", exponent = "0"] = String(Math.abs(figure)).split("e");
   const [whole = "", decimals = ""] = digits.split(".");
   const significant = (whole + decimals).replace(/^0+/, "").length;
   const rounded = 0.5 * 10 ** (Number(exponent) - decimals.length);
-  return Math.max(
-    significant >= fewestRounded ? rounded : 0,
-    Math.abs(figure) * 1e-14,
-    Number.MIN_VALUE,
-  );
+  return (significant >= fewestRounded ? rounded : 0) + Math.abs(figure) * 4e-16 + Number.MIN_VALUE;
 }
 
 function expectCell(found: unknown, given: Given, where: string): void {

@@ -4,7 +4,7 @@ import { exact } from "../../../src/core/exact/exact";
 import { isProblem } from "../../../src/core/problem/problem";
 import { say } from "../../../src/core/problem/wording";
 import { controlChart } from "../../../src/core/record/control-chart";
-import { controlFlags } from "../../../src/core/record/control-flags";
+import { controlFlags, isBeyond } from "../../../src/core/record/control-flags";
 import { controlInWords } from "../../../src/core/record/control-words";
 
 function chart(values: readonly number[], baseline?: number, step = 1e-9, weight = 0.2) {
@@ -67,6 +67,13 @@ describe("the control chart", () => {
     const sided = [0.1, 0.3, 0.1, 0.3, 0.1, 0.3, ...Array<number>(10).fill(0.21)];
     expect(controlFlags(chart(sided, 6))[14]).toBe("nine on one side");
     expect(controlFlags(chart([...sided, 3], 6)).at(-1)).toBe("beyond limits");
+  });
+
+  it("allows a limit to be missed by a billionth of it, and by no more", () => {
+    expect(isBeyond(exact("3.000000002"), 3)).toBe(false);
+    expect(isBeyond(exact("-3.000000002"), 3)).toBe(false);
+    expect(isBeyond(exact("3.000000004"), 3)).toBe(true);
+    expect(isBeyond(exact("-3.000000004"), 3)).toBe(true);
   });
 
   it("weighs each value by how long ago it was", () => {

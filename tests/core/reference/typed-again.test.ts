@@ -11,7 +11,7 @@ import { acidValueDefinition } from "../../../src/core/reference/compounds";
 import * as compounds from "../../../src/core/reference/compounds";
 import { fattyAcids } from "../../../src/core/reference/fatty-acids";
 import { aboutSoap, fuelLimits } from "../../../src/core/reference/fuel-limits";
-import { limits } from "../../../src/core/reference/limits";
+import { allowedWords, limits } from "../../../src/core/reference/limits";
 import {
   methanolDensity,
   sulfuricAcidDensity,
@@ -227,6 +227,17 @@ describe("the reference data are what their sources print", () => {
       ["phthalateLimits", "0.05"],
       ["controlWeight", "0.2"],
     ]);
+  });
+
+  it("what each argument may be, in words: a pure ratio has no unit", () => {
+    const words = { "mol/mol": "", fraction: "", "1/C": "per C" } as Record<string, string>;
+    const said = Object.values(allowed).map((each) => {
+      const [, from = "", first = "", to = "", unit = ""] =
+        /^(from )?(\S+) to (\S+) (.+)$/.exec(each) ?? [];
+      const edge = from ? `from ${first} to` : `above ${first}, up to`;
+      return `${edge} ${to} ${words[unit] ?? unit}`.trim();
+    });
+    expect(Object.values(limits).map((limit) => allowedWords(limit))).toEqual(said);
   });
 
   it("what each argument may be", () => {

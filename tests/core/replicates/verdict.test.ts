@@ -57,6 +57,20 @@ describe("the verdict", () => {
     expect(verdict(setOf([2.3001, 2.3503, 4]))).toMatch(/^4\.0000 mL is 1\.6497 mL from two/);
   });
 
+  it("takes a reading for far from others at more than three times what they may lie apart", () => {
+    // by hand: 0.15 mL is allowed, 0.45 are three times that
+    expect(verdict(setOf([2.3, 2.35, 2.8], 0.05))).toMatch(/^The three lie 0\.50 mL apart/);
+    expect(verdict(setOf([2.3, 2.35, 2.85], 0.05))).toMatch(/^2\.85 mL is 10 divisions from two/);
+    expect(verdict(setOf([2.8, 2.85, 2.3], 0.05))).toMatch(/^2\.30 mL is 10 divisions from two/);
+  });
+
+  it("counts no divisions between readings on masses of their own, nor where there is no step", () => {
+    // 1.5 mL are 30 divisions of the burette, but the readings are brought to one mass
+    const alike = [2.3, 2.35, 2.3, 3.85].map((titre) => [titre, 5] as const);
+    expect(verdict(setOnMasses(alike))).toMatch(/^3\.85 mL is 1\.50 mL from three/);
+    expect(verdict(setOf([2.3, 2.35, 2.3, 3.85]))).toMatch(/^3\.85 mL is 30 divisions from three/);
+  });
+
   it("names no reading where no one can say which it was, and gives no dose", () => {
     expect(verdict(setOf([2.3, 2.35, 2.4, 2.8], 0.05))).toBe(
       "The four lie 0.50 mL apart, and no one can say which is off: titrate again before any dose (up to 0.15 mL apart counts as agreement).",

@@ -48,6 +48,46 @@ describe("the advice on what to improve first", () => {
     expect(words).toContain("ten times the sample (12.35 g)");
   });
 
+  /** What each change changes, by hand. */
+  const changed = (plain: Plain): Record<string, object> => {
+    const bench = figures(plain) as unknown as Record<string, unknown>;
+    return Object.fromEntries(
+      changes(figures(plain)).map((change) => [
+        change.words,
+        Object.fromEntries(Object.entries(change.bench).filter(([key, to]) => bench[key] !== to)),
+      ]),
+    );
+  };
+
+  it("works out each change by itself", () => {
+    const bench = { ...fryerOil, masses: [5], samplePercent: 2, molarityPercent: 10 };
+    expect(changed(bench)).toEqual({
+      "a 0.001 g balance": { massStep: 0.001 },
+      "a burette read to 0.025 mL": { titreStep: 0.025 },
+      "one more titre (4)": { titres: 4, freedom: 3 },
+      "one more blank (2)": { blanks: 2, freedom: 3 },
+      "ten times the sample (50 g)": {
+        sampleMass: 50,
+        netTitre: 23,
+        titre: 23.15,
+        samplePercent: 0.2,
+      },
+      "a titrant standardised to ±1.6 % on this balance": {
+        molarityPercent: expect.closeTo(1.6, 1),
+      },
+    });
+    // a sample weighed for each titre is weighed once more; a blank needs none
+    const own = changed({ ...bench, masses: [5, 5, 5] });
+    expect(own["one more titre (4)"]).toEqual({ titres: 4, freedom: 3, weighings: 4 });
+    expect(own["one more blank (2)"]).toEqual({ blanks: 2, freedom: 3 });
+  });
+
+  it("fills a burette of 50 mL to its last mark", () => {
+    const large = { ...fryerOil, masses: [1], titres: [5.9, 5.9], blanks: [1] };
+    expect(open(large).join()).toContain("ten times the sample");
+    expect(open({ ...large, titres: [5.9, 5.901] }).join()).not.toContain("ten times");
+  });
+
   it("calls a twentieth of the uncertainty worth it, and less than that not", () => {
     const change = { words: "a 0.01 g balance", before: 100 };
     expect(adviceInWords({ ...change, after: 95 })).toMatch(/^A 0\.01 g balance/);
