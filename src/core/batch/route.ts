@@ -47,7 +47,7 @@ function bandOf(ffa: Percent, limitFfa: Percent): { band: Band; from: Percent; t
   const edges = bands.map((band) => ({ band, from: band.from ?? limitFfa }));
   const reached = edges.filter((edge) => atLeast(ffa, edge.from));
   const found = reached[reached.length - 1] ?? { band: bands[0] as Band, from: quantity("%", "0") };
-  const above = edges.map((edge) => edge.from).filter((from) => from.gt(ffa));
+  const above = edges.map((edge) => edge.from).filter((from) => !atLeast(ffa, from));
   const to = above.reduce<Percent | undefined>(
     (low, from) => (low === undefined || from.lt(low) ? from : low),
     undefined,

@@ -16,7 +16,7 @@ export type Exact = Decimal;
 
 /** Beyond this a double's 15-digit form is no longer its integer value. */
 const largestPlainInteger = 1e15;
-/** A double whose shortest text is no longer than this, point included, has 15 digits or fewer. */
+/** A double with a point whose shortest text is no longer than this has 15 digits or fewer. */
 const longestShortText = 16;
 
 /**
@@ -27,8 +27,8 @@ const longestShortText = 16;
  */
 export function exact(value: string | number): Exact {
   if (typeof value === "string") return new ExactDecimal(value);
-  if (Number.isInteger(value) && Math.abs(value) < largestPlainInteger) {
-    return new ExactDecimal(value);
+  if (Number.isInteger(value)) {
+    return new ExactDecimal(Math.abs(value) < largestPlainInteger ? value : value.toPrecision(15));
   }
   const shortest = String(value);
   return new ExactDecimal(shortest.length <= longestShortText ? shortest : value.toPrecision(15));

@@ -186,6 +186,20 @@ describe("ROUTE", () => {
     expect(at(ffa)).toContain(advice);
   });
 
+  // a sheet may come to an edge less a rounding error, which counts as the edge
+  it.each([
+    [0.5, "FFA 0.5 % (0.5 to under 1 %)"],
+    [1, "FFA 1 % (1 to under 3 %)"],
+    [3, "FFA 3 % (3 to under 5 %)"],
+    [5, "FFA 5 % (5 to under 15 %)"],
+    [15, "FFA 15 % (15 % or more)"],
+  ])("names one band at %d %%, and a billionth below it", (edge, said) => {
+    for (const less of [0, 0.9e-9]) {
+      expect(at(edge * (1 - less)).startsWith(`${said}: `), at(edge * (1 - less))).toBe(true);
+    }
+    expect(at(edge * (1 - 1.2e-9))).not.toContain(said);
+  });
+
   it("moves the band of refusal with the limit", () => {
     expect(at(2.5, null, 2)).toContain("not a plain base batch");
     expect(at(7, null, 10)).toContain("cost in yield");

@@ -28,6 +28,34 @@ describe("at the edges", () => {
     expect(value("CATALYST", 100, acid * 1.000001, "KOH", 100, 1, ffa)).toMatch(/above the limit/);
   });
 
+  it("takes a fat for liquid at the temperature where it is, and no colder", () => {
+    near(value("SAMPLEGRAMS", 1, "coconut", 25), 0.9129 + 0.00066 * 15);
+    expect(value("SAMPLEGRAMS", 1, "coconut", 24.9)).toMatch(/solid at 24\.9 C/);
+  });
+
+  it("takes a million kilograms of oil, and no more", () => {
+    near(value("OILMASS", 1e6, "kg"), 1e6);
+    expect(value("OILMASS", 1_000_001, "l", 1)).toMatch(/1000000/);
+  });
+
+  it("blends to the acid value of either lot, and to nothing beyond", () => {
+    expect(value("BLEND", 10, 1, 10)).toBe(1);
+    expect(value("BLEND", 1, 10, 10)).toBeCloseTo(0, 15);
+    expect(value("BLEND", 10, 1, 1.8)).toBeCloseTo(0.8 / 9, 14);
+    expect(value("BLEND", 10, 1, 10.0001)).toMatch(/blend only to values between/);
+    expect(value("BLEND", 10, 1, 0.9999)).toMatch(/lots of 1 and 10 blend/);
+    expect(value("BLEND", 1, 10, 0.9999)).toMatch(/lots of 1 and 10 blend/);
+  });
+
+  it("takes a methoxide of 50 % for a solid, and a weaker one for a solution", () => {
+    const brought = (assay: number): unknown => {
+      const rows = value("BATCH", 100, 1, "NaOCH3", assay, 0.5) as [string, unknown][];
+      return rows.find(([label]) => label === "Methanol brought by a methoxide solution")?.[1];
+    };
+    expect(brought(50)).toBe(0);
+    expect(brought(49.9)).toBeGreaterThan(0);
+  });
+
   it("takes an assay of 100, and none above", () => {
     near(value("CATALYST", 1, 5.61, "NaOH", 100, 1), 0.1 * 39.99676928 + 10);
     expect(value("CATALYST", 1, 5.61, "NaOH", 100.01, 1)).toMatch(/100/);

@@ -46,6 +46,13 @@ describe("what used to be weighed", () => {
     expect(isByFraction(quantity("g", "7.93"), ffa, at90)).toBe(true);
   });
 
+  // By hand: the rule adds 0.14 g to the charge of 7 g; a quarter of that is 0.035 g.
+  it("is known for the fraction rule a quarter of what it adds away, and no farther", () => {
+    const isIt = (grams: string) => isByFraction(quantity("g", grams), quantity("%", "2"), litre);
+    expect(["7.105", "7.175"].map(isIt)).toEqual([true, true]);
+    expect(["7.1049", "7.1751"].map(isIt)).toEqual([false, false]);
+  });
+
   it("is not taken for that rule when it is the charge alone or the dose", () => {
     const ffa = quantity("%", "2");
     expect(isByFraction(quantity("g", "7"), ffa, litre)).toBe(false);

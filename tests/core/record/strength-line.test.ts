@@ -161,6 +161,21 @@ describe("the line through the strengths of a titrant", () => {
         30,
       ),
     ).toBe("no-strength-left");
+    // by hand: 0.01 a day less than 0.1 on day 1 is nothing on day 11, and 0.001 on day 10.9
+    const falling: Point[] = [
+      [1, 0.1],
+      [2, 0.09],
+      [3, 0.08],
+    ];
+    expect(of(falling, 11)).toBe("no-strength-left");
+    expect(of(falling, 10.9)).toBe("none");
+    // and by hand: the line of these three comes to -0.0322 on its first day
+    const steep: Point[] = [
+      [1, 0.001],
+      [2, 0.001],
+      [3, 0.2],
+    ];
+    expect(of(steep, 3)).toBe("no-strength-left");
   });
 
   it("says one sentence of at most 200 characters", () => {

@@ -64,6 +64,21 @@ describe("the verdict", () => {
     expect(verdict(setOf([2.8, 2.85, 2.3], 0.05))).toMatch(/^2\.30 mL is 10 divisions from two/);
   });
 
+  it("shows up to six decimals as typed, and ten digits of a reading that was worked out", () => {
+    expect(verdict(setOf([2.12]))).toMatch(/^One reading, 2\.12 mL/);
+    expect(verdict(setOf([2.123456]))).toMatch(/^One reading, 2\.123456 mL/);
+    expect(verdict(setOf([2.1234567]))).toMatch(/^One reading, 2\.1234567 mL/);
+    expect(verdict(setOf([2.12345678949]))).toMatch(/^One reading, 2\.123456789 mL/);
+  });
+
+  it("counts divisions where a billionth of one at most is left over", () => {
+    const far = (reading: number) => verdict(setOf([2.3, 2.35, 2.3, reading], 0.05));
+    expect(far(3.850000000045)).toMatch(/30 divisions/);
+    expect(far(3.849999999955)).toMatch(/30 divisions/);
+    expect(far(3.850000000055)).toMatch(/^3\.85 mL is 1\.500000 mL/);
+    expect(far(3.849999999945)).toMatch(/^3\.85 mL is 1\.500000 mL/);
+  });
+
   it("counts no divisions between readings on masses of their own, nor where there is no step", () => {
     // 1.5 mL are 30 divisions of the burette, but the readings are brought to one mass
     const alike = [2.3, 2.35, 2.3, 3.85].map((titre) => [titre, 5] as const);

@@ -8,9 +8,6 @@ import { atLeast, atMost, figure, significant, spoken, text, when } from "./text
 /** No edge lies above. */
 const none = "1E9";
 
-/** Figures that differ by less than this part of them are equal: a rounding error lies between. */
-const rounding = "1E-13";
-
 /** Digits of a figure in a sentence, and of the % FFA. */
 const digits = 10;
 const fewest = 3;
@@ -45,7 +42,7 @@ export function routeText(
   const band = helper("band, counted from the least acid", `MAX(${reached.join(",")})`);
   const above = edges
     .slice(1)
-    .map((edge) => `IF(${edge}-${ffa}>${rounding}*${edge},${edge},${none})`);
+    .map((edge) => when(atLeast(ffa, edge), none, edge));
   const to = helper("upper edge of the band, % FFA", `MIN(${above.join(",")})`);
   const from = `CHOOSE(${band},${edges.join(",")})`;
   const shownFrom = exactly(reading, helper("lower edge of the band, % FFA", from));
