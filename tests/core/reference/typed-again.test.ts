@@ -3,7 +3,7 @@
  * slip of one digit in either shows. The sources stand beside the data in src/core/reference.
  */
 import { describe, expect, it } from "vitest";
-import { amountUnits } from "../../../src/core/quantity/units";
+import { amountUnits, offeredUnits } from "../../../src/core/quantity/units";
 import { atomicWeights } from "../../../src/core/reference/atomic-weights";
 import { publishedCharges } from "../../../src/core/reference/base-charges";
 import { bases } from "../../../src/core/reference/bases";
@@ -215,6 +215,10 @@ describe("the reference data are what their sources print", () => {
       ["kg", "kg", "mass", 1],
       ["lb, lbm", "lb", "mass", 0.45359237],
     ]);
+  });
+
+  it("the units that are offered to choose from", () => {
+    expect(offeredUnits).toEqual(["l", "kg", "us_gal", "uk_gal", "lb"]);
   });
 
   it("what is taken where nothing is said", () => {
