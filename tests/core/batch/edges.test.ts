@@ -1,5 +1,8 @@
 /** Acid values at an edge or beyond all reason, batches of a millilitre and of a hundred thousand litres. */
 import { describe, expect, it } from "vitest";
+import { pretreatmentAdvised } from "../../../src/core/batch/route";
+import { exact } from "../../../src/core/exact/exact";
+import { quantity } from "../../../src/core/quantity/quantity";
 import { call } from "../../functions/outcome";
 
 const value = (id: string, ...given: unknown[]): unknown => {
@@ -26,6 +29,23 @@ describe("at the edges", () => {
     const acid = (ffa * 561) / 282;
     near(value("CATALYST", 100, acid, "KOH", 100, 1, ffa), 100 * ((acid / 56.1) * 56.1053) + 1000);
     expect(value("CATALYST", 100, acid * 1.000001, "KOH", 100, 1, ffa)).toMatch(/above the limit/);
+  });
+
+  it("advises an acid step from the limit on, and in the band below it if it can be had", () => {
+    const advised = (ffa: number, limit: number) =>
+      pretreatmentAdvised(
+        quantity("mg KOH/g", exact((ffa * 561) / 282).toString()),
+        quantity("%", limit),
+      );
+    expect([0.4, 2.99, 3, 4.99, 5, 20].map((ffa) => advised(ffa, 5))).toEqual([
+      "no",
+      "no",
+      "if you can",
+      "if you can",
+      "first",
+      "first",
+    ]);
+    expect([1.9, 2, 2.5].map((ffa) => advised(ffa, 2))).toEqual(["no", "first", "first"]);
   });
 
   it("takes a fat for liquid at the temperature where it is, and no colder", () => {

@@ -40,9 +40,7 @@ export function routeText(
     .slice(1)
     .map((edge, place) => when(atLeast(ffa, edge), String(place + 2), "1"));
   const band = helper("band, counted from the least acid", `MAX(${reached.join(",")})`);
-  const above = edges
-    .slice(1)
-    .map((edge) => when(atLeast(ffa, edge), none, edge));
+  const above = edges.slice(1).map((edge) => when(atLeast(ffa, edge), none, edge));
   const to = helper("upper edge of the band, % FFA", `MIN(${above.join(",")})`);
   const from = `CHOOSE(${band},${edges.join(",")})`;
   const shownFrom = exactly(reading, helper("lower edge of the band, % FFA", from));
