@@ -15,6 +15,10 @@ export const limits = {
   elements: 1_000_000,
   /** Edits and areas that may lie over each other; no sound sheet comes near. */
   overlapping: 20_000,
+  /** Charts of a sheet, series of a chart and points of a series that are read to be drawn. */
+  charts: 500,
+  chartSeries: 255,
+  chartPoints: 100_000,
   rows: sheetLimits.rows,
   columns: sheetLimits.columns,
   /** Characters a column can be wide. */

@@ -21,7 +21,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/functions/uncertainty/checks": "check",
   }),
   "src/xlsx": files({
-    "src/xlsx": "cell-address good-name index kept-words limits",
+    "src/xlsx": "cell-address charts file-chart good-name index kept-words limits",
     "src/xlsx/formulas": "shared",
   }),
   "src/partner": files({

@@ -8,10 +8,22 @@ import { sheetKey } from "../sheet-key";
 import { greyList, type Holds } from "./held-list";
 import type { Part } from "./news";
 
+type Kept = OpenedFile["kept"][number];
+
+/** Charts that are drawn over their cells are shown. */
+function notDrawn({ kept, charts = [] }: OpenedFile): Kept[] {
+  return kept.flatMap((each) => {
+    const isOne = each.what === "charts" && each.sheet !== undefined;
+    const drawn = charts.filter(({ sheet, picture }) => picture && sheet === each.sheet).length;
+    const count = isOne ? each.count - drawn : each.count;
+    return count > 0 ? [{ ...each, count }] : [];
+  });
+}
+
 function keptList(file: OpenedFile): string[] {
   const others = file.sheets.filter(({ kind }) => kind === "other").map(({ name }) => name);
   return [
-    ...file.kept.map(keptWords),
+    ...notDrawn(file).map(keptWords),
     ...others.map((name) => `the sheet ${name}, which has no cells`),
   ];
 }

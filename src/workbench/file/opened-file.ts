@@ -1,7 +1,10 @@
 /** What the page knows of an open file: all of it but its bytes, which stay with the worker. */
 import type { Area, Workbook } from "../../xlsx";
+import type { FileChart } from "../../xlsx/file-chart";
 
-export type OpenedFile = Omit<Workbook, "file">;
+export interface OpenedFile extends Omit<Workbook, "file"> {
+  readonly charts?: readonly FileChart[];
+}
 
 export const firstVisible = ({ sheets }: OpenedFile): string | undefined =>
   sheets.find(({ kind, state }) => kind === "cells" && state === "visible")?.name;

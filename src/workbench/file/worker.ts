@@ -15,6 +15,7 @@ import {
 } from "../../xlsx";
 import { lostIn } from "../acts/lost";
 import { ActHistory } from "./act-history";
+import { chartsIn } from "../../xlsx/charts";
 import { ownLogbook } from "../../workbook/own/own-logbook";
 import type { Answer, Answers, Asked, Letter } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
@@ -33,7 +34,8 @@ let coming: { readonly open: Workbook; readonly history: ActHistory } | undefine
 
 function withoutBytes(workbook: Workbook): OpenedFile {
   const { sheets, names, dates, looks, kept, isProtected, isUnsettled } = workbook;
-  return { sheets, names, dates, looks, kept, isProtected, isUnsettled };
+  const charts = chartsIn(workbook);
+  return { sheets, names, dates, looks, kept, isProtected, isUnsettled, charts };
 }
 
 function opened(bytes: Uint8Array): Answer<"open"> {

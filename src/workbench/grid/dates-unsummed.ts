@@ -9,7 +9,7 @@ import {
   type Nullable,
   type Worksheet,
 } from "@univerjs/core";
-import { IStatusBarService, StatusBarController } from "@univerjs/sheets-ui";
+import { IStatusBarService, StatusBarController } from "@univerjs/preset-sheets-core";
 import { showsDays } from "../file/dates";
 
 /** How the line's own controller takes a cell. */

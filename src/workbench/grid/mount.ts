@@ -16,6 +16,7 @@ import type { Host } from "../../sheet/port";
 import { WorkbenchHost } from "../../host/workbench";
 import type { HostFile } from "../../host/workbench/file-facts";
 import type { CellPlace } from "../../sheet/area";
+import { watchCharts } from "../charts/watch-charts";
 import type { Working } from "../engine/steady/equip";
 import { WorkbookCells } from "../engine/workbook-cells";
 import type { GridState } from "../file/grid-state";
@@ -117,6 +118,7 @@ export async function mountGrid(
   listAllOfOurs(injector);
   greyHeld(injector, holding);
   leaveDatesOut(injector);
+  watchCharts(injector, cells);
   takeAsTyped(injector, () => cells.names.unit);
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
