@@ -4,10 +4,11 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { actWords, lostWords } from "../../src/workbench/acts/act-words";
+import { actWords, byTextWords, lostWords } from "../../src/workbench/acts/act-words";
 import { cameFrom } from "../../src/workbench/acts/came-from";
 import { carriedHolds, carriedState } from "../../src/workbench/acts/carried";
-import { lostIn } from "../../src/workbench/acts/lost";
+import { lostIn, readByText } from "../../src/workbench/acts/lost";
+import { viewAfter } from "../../src/workbench/acts/view-after";
 import { ActHistory } from "../../src/workbench/file/act-history";
 import { editsOf } from "../../src/workbench/file/edits-of";
 import { arraysOf } from "../../src/workbench/file/opened-file";
@@ -136,6 +137,33 @@ describe("an act on a file that is open", () => {
   });
 });
 
+describe("where one is after an act", () => {
+  const file = opened(book("", ""));
+  const view = {
+    place: { sheet: "Data", row: 7, column: 2 },
+    ...{ rows: 3, columns: 1, firstRow: 5, firstColumn: 0 },
+  };
+  const top = { rows: 1, columns: 1, firstRow: 0, firstColumn: 0 };
+
+  it("is where one was, under another name of the sheet too", () => {
+    const act = { do: "insert-rows", sheet: "Data", before: 3, count: 1 } as const;
+    expect(viewAfter(view, act, file, ["Data", "Sums"])).toEqual(view);
+    const was = { ...view, place: { ...view.place, sheet: "Old" } };
+    const renamed = { do: "rename-sheet", sheet: "Old", name: "Data" } as const;
+    expect(viewAfter(was, renamed, file, ["Old", "Sums"])).toEqual(view);
+    expect(viewAfter(was, { ...renamed, sheet: "Data", name: "Old" }, file, [])).toEqual(view);
+  });
+
+  it("is the sheet beside one that went, and the sheet that came back", () => {
+    const act = { do: "delete-sheet", sheet: "Gone" } as const;
+    const gone = { ...view, place: { ...view.place, sheet: "Gone" } };
+    const at = (sheet: string) => ({ ...top, place: { sheet, row: 0, column: 0 } });
+    expect(viewAfter(gone, act, file, ["Data", "Gone", "Sums"])).toEqual(at("Sums"));
+    expect(viewAfter(gone, act, file, ["Data", "Sums", "Gone"])).toEqual(at("Data"));
+    expect(viewAfter(view, { ...act, sheet: "Sums" }, file, ["Data"])).toEqual(at("Sums"));
+  });
+});
+
 describe("where a cell stood before an act", () => {
   const lines = ["rows", "columns"] as const;
   const count = fc.integer({ min: 1, max: 5 });
@@ -228,5 +256,19 @@ describe("what one is told of an act", () => {
     expect(lostWords({ do: "delete-sheet", sheet: "Lots" }, 1)).toMatch(
       /^Delete the sheet Lots\? 1 formula /,
     );
+  });
+
+  it("says how many formulas go by a text, which does not follow", () => {
+    const formulas = opened(
+      book(
+        "",
+        `<row r="1">${cell("A1", "INDIRECT(&quot;Data!A1&quot;)", "4")}${cell("B1", "Data!A1", "0")}</row>`,
+      ),
+    );
+    expect(readByText(formulas)).toBe(1);
+    const act = { do: "rename-sheet", sheet: "Data", name: "Log" } as const;
+    expect(byTextWords(act, 1)).toContain("1 formula with INDIRECT");
+    expect(byTextWords(act, 0)).toBe("");
+    expect(byTextWords({ do: "move-sheet", sheet: "Data", to: 1 }, 3)).toBe("");
   });
 });

@@ -44,3 +44,9 @@ export const lostWords = (act: StructuralAct, lost: number): string => {
       : `${counted(lost, "formula")} elsewhere that refer to it then show #REF!`;
   return `Delete ${what}? ${formulas}. Undo brings it all back.`;
 };
+
+/** @param formulas those that read cells by a text */
+export const byTextWords = (act: StructuralAct, formulas: number): string =>
+  formulas === 0 || act.do === "move-sheet"
+    ? ""
+    : ` ${counted(formulas, "formula")} with INDIRECT may name it in a text, which does not follow: look at ${formulas === 1 ? "it" : "them"}.`;

@@ -1,4 +1,4 @@
-/** How many formulas an act takes something from that they refer to. */
+/** How many formulas an act takes something from that they refer to, and how many it cannot follow. */
 import type { StructuralAct, Workbook } from "../../xlsx";
 import { keyOf } from "../file/opened-file";
 import { cameFrom } from "./came-from";
@@ -26,3 +26,14 @@ export function lostIn(act: StructuralAct, before: Sheets, after: Sheets): numbe
   }
   return lost;
 }
+
+const readsByText = /\bINDIRECT\s*\(/i;
+
+/** How many formulas are told by a text which cells they read: no act changes it. */
+export const readByText = ({ sheets }: Sheets): number =>
+  sheets.reduce(
+    (sum, { cells }) =>
+      sum +
+      cells.filter(({ formula }) => formula !== undefined && readsByText.test(formula)).length,
+    0,
+  );

@@ -4,7 +4,7 @@
  * and its first step takes the act back.
  */
 import { isRefused } from "../../sheet/refusal";
-import { actWords, lostWords } from "../acts/act-words";
+import { actWords, byTextWords, lostWords } from "../acts/act-words";
 import { viewAfter } from "../acts/view-after";
 import type { ActAsked, Coming, Session } from "../file/session";
 import type { Grid } from "../grid/mount";
@@ -61,7 +61,7 @@ export class Acts {
     if (!shown) return;
     this.done = [...this.done, { act, says }].slice(-shown.counts.back);
     this.undone = [];
-    this.news.say(says);
+    this.news.say(says + byTextWords(act, shown.byText));
     this.news.offer("Undo", () => this.grid.undo());
   }
 
@@ -133,7 +133,17 @@ export class Acts {
       page,
       grid,
       news,
-      { again, view: view && viewAfter(view, act, opened) },
+      {
+        again,
+        view:
+          view &&
+          viewAfter(
+            view,
+            act,
+            opened,
+            before.sheets.map(({ name }) => name),
+          ),
+      },
     );
     if (!state) {
       news.refuse("Nothing was changed: the changed file could not be laid out here.");

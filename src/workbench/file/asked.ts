@@ -16,6 +16,8 @@ export interface Restructured {
   readonly size: number;
   /** Formulas that refer to what is no more, and referred to something. */
   readonly lost: number;
+  /** Formulas that are told by a text which cells they read. */
+  readonly byText: number;
   /** How many acts can be taken back, and done again, from there. */
   readonly counts: { readonly back: number; readonly forth: number };
 }

@@ -13,7 +13,7 @@ import {
   sayFile,
   type Workbook,
 } from "../../xlsx";
-import { lostIn } from "../acts/lost";
+import { lostIn, readByText } from "../acts/lost";
 import { ActHistory } from "./act-history";
 import { chartsIn } from "../../xlsx/charts";
 import { ownLogbook } from "../../workbook/own/own-logbook";
@@ -66,7 +66,8 @@ function made({ ask, edits }: Extract<Asked, { ask: "save" | "try" }>): Answer<"
 function comes(next: Workbook, after: ActHistory, lost: number): Answer<"act"> {
   coming = { open: next, history: after };
   const { counts } = after;
-  return { is: { opened: withoutBytes(next), size: next.file.bytes.length, lost, counts } };
+  const byText = readByText(next);
+  return { is: { opened: withoutBytes(next), size: next.file.bytes.length, lost, byText, counts } };
 }
 
 function acted({ edits, act }: Extract<Asked, { ask: "act" }>): Answer<"act"> {
