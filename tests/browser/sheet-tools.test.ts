@@ -3,8 +3,9 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, newXlsx, openXlsx, patchXlsx, sayFile, type Edit } from "../../src/xlsx";
+import { violations } from "../taskpane/page/checks";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { chooserOf, goTo } from "./workbench-page";
+import { chooserOf, goTo, openSheet } from "./workbench-page";
 
 /** Titrations of a day at the quay, with lists to choose from: written out, and in cells elsewhere. */
 function quayLog(): Buffer {
@@ -123,5 +124,83 @@ describe.runIf(hasBrowser)("the sheet's own tools", () => {
     expect((await saved(page)).at(2, 1)?.value).toBe("fryer");
     await goTo(page, "C3");
     await page.getByRole("button", { name: "Choose from a list" }).waitFor({ state: "detached" });
+  });
+
+  it("find a text on this sheet and on all of them, forwards and back, without leaving the window", async () => {
+    const { page } = opened;
+    await goTo(page, "A1");
+    await page.keyboard.press("Control+f");
+    const panel = page.getByRole("region", { name: "Find" });
+    await panel.getByRole("searchbox").fill("fryer");
+    await page.keyboard.press("Enter");
+    await panel.getByText("Log B2: 1 of 3 cells.").waitFor();
+    await page.keyboard.press("Enter");
+    await panel.getByText("Log B3: 2 of 3 cells.").waitFor();
+    await page.keyboard.press("Shift+Enter");
+    await panel.getByText("Log B2: 1 of 3 cells.").waitFor();
+    await panel.getByRole("searchbox").fill("elsewhere");
+    await page.keyboard.press("Enter");
+    await panel.getByText("elsewhere is not on the sheet Log.").waitFor();
+    await panel.getByRole("checkbox").check();
+    await panel.getByRole("searchbox").press("Enter");
+    await panel.getByText("Words A1: 1 of 1 cell.").waitFor();
+    await page.locator("#pane h2").getByText("Words A1").waitFor();
+    expect(await violations(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    await panel.waitFor({ state: "detached" });
+    await openSheet(page, "Log");
+  });
+
+  it("dress cells, fill down and give a row its height, in the file too", async () => {
+    const { page } = opened;
+    await goTo(page, "C3");
+    await tool(page, "1.000");
+    await page.locator("#pane").getByText("4.250", { exact: true }).waitFor();
+    await tool(page, "underlined");
+    await tool(page, "all lines");
+    await tool(page, "row height");
+    await page.getByRole("spinbutton").fill("30");
+    await page.keyboard.press("Enter");
+    await page.getByRole("region", { name: "Row height" }).waitFor({ state: "detached" });
+    await goTo(page, "C4");
+    await page.keyboard.press("Control+d");
+    await page.locator("#pane").getByText("4.250", { exact: true }).waitFor();
+    await goTo(page, "G2");
+    await page.keyboard.type("=C2*10", { delay: 20 });
+    await page.keyboard.press("Enter");
+    await page.keyboard.press("Control+d");
+    await page.locator("#pane").getByText(/^42\.50*$/).first().waitFor();
+    const { at, workbook } = await saved(page);
+    expect(workbook.looks[at(2, 2)?.look ?? 0]).toMatchObject({
+      format: "0.000",
+      underlined: true,
+      borders: { top: { line: "thin" }, left: { line: "thin" } },
+    });
+    expect(at(3, 2)?.value).toBe(4.25);
+    expect(at(2, 6)?.formula).toBe("=C3*10");
+  });
+
+  it("stand in a menu that axe finds nothing in; the grid's own menus offer nothing that is refused", async () => {
+    const { page } = opened;
+    await page.focus("#tools");
+    await page.keyboard.press("Enter");
+    await page.getByRole("menuitem", { name: "Find" }).waitFor();
+    expect(await violations(page, ["#grid"])).toEqual([]);
+    await page.keyboard.press("Escape");
+    const grid = await page.locator("#grid").boundingBox();
+    const refused = /Cut|Protect|Merge|Hide|Shift/;
+    for (const [x, y] of [
+      [170, 110],
+      [20, 110],
+      [170, 38],
+    ] as const) {
+      await page.mouse.click((grid?.x ?? 0) + x, (grid?.y ?? 0) + y, { button: "right" });
+      const menu = page.locator(".univer-popup").filter({ hasText: "Copy" }).last();
+      await menu.waitFor();
+      expect(await menu.innerText()).not.toMatch(refused);
+      await page.keyboard.press("Escape");
+      await page.mouse.click((grid?.x ?? 0) + 500, (grid?.y ?? 0) + 400);
+      await menu.waitFor({ state: "hidden" });
+    }
   });
 });

@@ -39,11 +39,11 @@ interface Place {
 export function dressOf(pair: SheetPair, { column, before, now }: Place): StyleChange {
   const was = lookBehind(before.style);
   if (was !== undefined && was !== lookBehind(now.style)) return moved(pair, column, now);
-  if (now.style === undefined) return told({}, before.style !== undefined);
+  const usual = (pair.before ?? pair.now).emptyStyle(column);
+  if (now.style === undefined) return before.style ? styleChange(before.style, usual) : told({});
   // the very look of a cell of the file, which is given as such
   if (before.style === undefined && now.fileLook !== undefined) {
     return told(before === empty && now.value === null && now.formula === "" ? { look: {} } : {});
   }
-  const sheet = pair.before ?? pair.now;
-  return styleChange(before.style ?? sheet.emptyStyle(column), now.style);
+  return styleChange(before.style ?? usual, now.style);
 }

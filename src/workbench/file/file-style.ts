@@ -23,6 +23,10 @@ const down: ReadonlyMap<string | undefined, VerticalAlign> = new Map([
   ["center", VerticalAlign.MIDDLE],
 ]);
 
+/** What a file calls a line of the grid. */
+export const lineName = (line: BorderStyleTypes | undefined): string =>
+  [...lines].find(([, each]) => each === line)?.[0] ?? "thin";
+
 const lines: ReadonlyMap<string | undefined, BorderStyleTypes> = new Map([
   ["thin", BorderStyleTypes.THIN],
   ["hair", BorderStyleTypes.HAIR],

@@ -13,6 +13,7 @@ import type { Holding } from "../holding/holding";
 import type { IsHeld } from "../holding/held-terms";
 import { lookFinder } from "./file-looks";
 import { styleName } from "./file-style";
+import { heightsGiven } from "./given-heights";
 import type { PrintState } from "./print-state";
 import { type TableState, tablesOn } from "./tables-in-grid";
 
@@ -63,6 +64,8 @@ export interface SheetState {
   readonly spills: ReadonlyMap<number, ReadonlyMap<number, SpillState>>;
   /** Pixels, of each column with a width of its own. */
   readonly widths: ReadonlyMap<number, number>;
+  /** Pixels, of each row that somebody gave a height. */
+  readonly heights: ReadonlyMap<number, number>;
   readonly frozenRows: number;
   readonly frozenColumns: number;
   readonly tables: readonly TableState[];
@@ -144,7 +147,7 @@ class SheetReader {
     new ObjectMatrix(this.sheet.getCellMatrix().getMatrix()).forValue((row, column, data) => {
       if (data) put(cells, row, column, this.cell(row, column, data));
     });
-    const { columnData, freeze, defaultStyle } = this.sheet.getConfig();
+    const { columnData, rowData, freeze, defaultStyle } = this.sheet.getConfig();
     const columns = Object.entries(columnData).map(
       ([column, data]) => [Number(column), data] as const,
     );
@@ -155,6 +158,7 @@ class SheetReader {
       cells,
       spills: this.spills(),
       widths: new Map(columns.flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []))),
+      heights: heightsGiven(rowData),
       frozenRows: Math.max(0, freeze.ySplit),
       frozenColumns: Math.max(0, freeze.xSplit),
       tables,

@@ -71,16 +71,25 @@ type Found = { readonly row: number; readonly column: number; readonly cell: Cel
 
 /** What a program gives a row that does not say its height, and what a type of a size needs, in points. */
 const usualHeight = 15;
+const pointsPerPixel = 72 / 96;
 const heightOfType = 1.45;
 
 /** Rows of a new sheet as high as their largest type: not every program sees to that by itself. */
 export function heightEdits({ before, now }: SheetPair): Edit[] {
-  if (before) return [];
-  return [...now.cells].flatMap(([row, cells]): Edit[] => {
+  const given = [...now.heights]
+    .filter(([row, pixels]) => before?.heights.get(row) !== pixels)
+    .map(([row, pixels]): Edit => {
+      const points = Math.round(pixels * pointsPerPixel * 100) / 100;
+      return { do: "set-height", sheet: now.name, row, points };
+    });
+  if (before) return given;
+  const made = [...now.cells].flatMap(([row, cells]): Edit[] => {
+    if (now.heights.has(row)) return [];
     const largest = Math.max(0, ...[...cells.values()].map(({ style }) => style?.fs ?? 0));
     const points = Math.round(largest * heightOfType);
     return points > usualHeight ? [{ do: "set-height", sheet: now.name, row, points }] : [];
   });
+  return [...made, ...given];
 }
 
 /** Words to choose from, one edit for each run of cells down a column that offer the same. */

@@ -1,6 +1,7 @@
 /** What about a cell's look was changed in the grid: what a file is told, and what it cannot be told. */
 import {
   BooleanNumber,
+  BorderStyleTypes,
   HorizontalAlign,
   type IStyleData,
   type Nullable,
@@ -8,6 +9,7 @@ import {
   WrapStrategy,
 } from "@univerjs/core";
 import type { Dress, LookChange } from "../../xlsx";
+import { lineName } from "./file-style";
 
 type Style = IStyleData | undefined;
 
@@ -35,7 +37,7 @@ const across = (style: Style): LookChange["horizontal"] => {
     case HorizontalAlign.RIGHT:
       return "right";
     default:
-      return undefined;
+      return style?.ht === HorizontalAlign.JUSTIFIED ? undefined : "general";
   }
 };
 
@@ -44,9 +46,28 @@ const down = (style: Style): LookChange["vertical"] => {
   return style?.vt === VerticalAlign.MIDDLE ? "center" : "bottom";
 };
 
-/** Lines, turned letters and the like: as text, to see whether they are the same. */
-const rest = ({ ul, st, ol, bd, tr, va, ff }: IStyleData): string =>
-  JSON.stringify([isOn(ul?.s), isOn(st?.s), isOn(ol?.s), bd ?? {}, tr?.a ?? 0, va ?? 1, ff ?? ""]);
+/** Turned letters and the like: as text, to see whether they are the same. */
+const rest = ({ ol, tr, va, ff }: IStyleData): string =>
+  JSON.stringify([isOn(ol?.s), tr?.a ?? 0, va ?? 1, ff ?? ""]);
+
+type Borders = NonNullable<LookChange["borders"]>;
+
+const sides = { left: "l", right: "r", top: "t", bottom: "b" } as const;
+
+const border = (style: Style, side: keyof typeof sides): Borders["left"] => {
+  const found = style?.bd?.[sides[side]];
+  if (!found || found.s === BorderStyleTypes.NONE) return undefined;
+  return { line: lineName(found.s), colour: hex(found.cl.rgb) ?? "#000000" };
+};
+
+/** The sides that differ; undefined where none does. */
+function bordersChanged(before: Style, now: Style): Borders | undefined {
+  const changed = (Object.keys(sides) as (keyof typeof sides)[]).filter(
+    (side) => JSON.stringify(border(before, side)) !== JSON.stringify(border(now, side)),
+  );
+  if (changed.length === 0) return undefined;
+  return Object.fromEntries(changed.map((side) => [side, border(now, side)]));
+}
 
 const general = "General";
 
@@ -77,6 +98,14 @@ export function styleChange(before: Style, now: Style): StyleChange {
     differs((style) => isOn(style?.it)),
   );
   set(
+    "underlined",
+    differs((style) => isOn(style?.ul?.s)),
+  );
+  set(
+    "struck",
+    differs((style) => isOn(style?.st?.s)),
+  );
+  set(
     "size",
     differs((style) => style?.fs),
   );
@@ -86,23 +115,20 @@ export function styleChange(before: Style, now: Style): StyleChange {
   );
   set(
     "colour",
-    differs((style) => hex(style?.cl?.rgb)),
+    differs((style) => hex(style?.cl?.rgb) ?? "none"),
   );
   set(
     "fill",
-    differs((style) => hex(style?.bg?.rgb)),
+    differs((style) => hex(style?.bg?.rgb) ?? "none"),
   );
   set("horizontal", differs(across));
   set("vertical", differs(down));
-  const isTakenAway =
-    (hex(before?.bg?.rgb) !== undefined && hex(now?.bg?.rgb) === undefined) ||
-    (hex(before?.cl?.rgb) !== undefined && hex(now?.cl?.rgb) === undefined) ||
-    (across(before) !== undefined && across(now) === undefined);
+  set("borders", bordersChanged(before, now));
   return {
     dress: {
       ...(pattern === undefined ? {} : { format: pattern }),
       ...(Object.keys(look).length === 0 ? {} : { look }),
     },
-    losesSome: isTakenAway || rest(before ?? {}) !== rest(now ?? {}),
+    losesSome: rest(before ?? {}) !== rest(now ?? {}),
   };
 }

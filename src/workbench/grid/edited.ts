@@ -8,6 +8,7 @@ const telling = new Set([
   "sheet.mutation.set.numfmt",
   "sheet.mutation.remove.numfmt",
   "sheet.mutation.set-worksheet-col-width",
+  "sheet.mutation.set-worksheet-row-height",
   "sheet.mutation.set-frozen",
   "sheet.mutation.insert-sheet",
   "sheet.mutation.remove-sheet",

@@ -1,14 +1,14 @@
-/** What is taken out of the grid's menus, since it would be refused: see refused-commands.ts. */
+/** What is taken out of the grid's menus: all that would be refused, and what has a name of its own there. */
+import { refusedCommands } from "./refused-commands";
 
-/** Single cells that shift others, and a copy of a sheet. */
-const withoutActs = [
-  "insert-range-move-down-confirm",
-  "insert-range-move-right-confirm",
-  "delete-range-move-left-confirm",
-  "delete-range-move-up-confirm",
-  "copy-sheet",
+/** Cutting moves cells; protection would be refused item by item. */
+const more = [
+  "sheet.command.cut",
+  "sheet.contextMenu.permission",
+  "sheet.command.view-sheet-permission-from-sheet-bar",
+  "sheet.command.change-sheet-protection-from-sheet-bar",
 ];
 
 export const menusWithout = Object.fromEntries(
-  withoutActs.map((id) => [`sheet.command.${id}`, { hidden: true }] as const),
+  [...refusedCommands.keys(), ...more].map((id) => [id, { hidden: true }] as const),
 );

@@ -9,11 +9,11 @@ const moving =
 const merging =
   "Cells cannot be merged or split here, since that could not be saved: do it in your spreadsheet program.";
 const hiding =
-  "Rows, columns and sheets cannot be hidden or shown here, nor row heights changed, since that could not be saved: do it in your spreadsheet program.";
+  "Rows, columns and sheets cannot be hidden or shown here, since that could not be saved: do it in your spreadsheet program.";
 const sheets = "A sheet of the file cannot be copied here: do it in your spreadsheet program.";
 const looks =
-  "This format could not be saved, so it is not applied. Bold, italic, size, colours, alignment, wrapping and number formats are saved.";
-const takenAway = "Formats can be changed here but not cleared. To empty cells, press Delete.";
+  "This format could not be saved, so it is not applied. Bold, italic, underlining, size, colours, lines, alignment, wrapping and number formats are saved.";
+const takenAway = "That would take away what hangs on the cells too. To empty them, press Delete.";
 const names =
   "A name defined in the file cannot be changed or deleted here. New ones can be added.";
 const protection = "Protection cannot be changed here: do that in your spreadsheet program.";
@@ -75,8 +75,6 @@ const groups: readonly (readonly [string, readonly string[]])[] = [
       "set-col-visible-on-cols",
       "set-worksheet-hidden",
       "set-worksheet-show",
-      "delta-row-height",
-      "set-row-height",
       "set-row-is-auto-height",
       "set-row-data",
       "set-col-data",
@@ -90,36 +88,18 @@ const groups: readonly (readonly [string, readonly string[]])[] = [
   [
     looks,
     sheet(
-      "set-underline",
-      "set-stroke",
       "set-overline",
-      "set-range-underline",
-      "set-range-stroke",
       "set-range-subscript",
       "set-range-superscript",
       "set-font-family",
       "set-range-font-family",
       "set-text-rotation",
-      "set-border",
-      "set-border-position",
-      "set-border-style",
-      "set-border-color",
-      "set-border-basic",
       "set-worksheet-range-theme-style",
       "set-worksheet-default-style",
       "toggle-cell-checkbox",
     ),
   ],
-  [
-    takenAway,
-    sheet(
-      "clear-selection-format",
-      "clear-selection-all",
-      "reset-text-color",
-      "reset-range-text-color",
-      "reset-background-color",
-    ),
-  ],
+  [takenAway, sheet("clear-selection-all", "reset-range-text-color")],
   [
     protection,
     sheet(

@@ -1,5 +1,10 @@
 /** What the button Sheet opens: what can be done with the selected cells, in groups, for keys and fingers. */
 import type { Bench } from "./bench";
+import { fillDown } from "./fill-down";
+import { find } from "./find";
+import { lines, numberFormat, underline } from "./format";
+import { rowHeight } from "./height";
+import { made } from "./made";
 import { changeLines } from "./rows";
 import { sort } from "./sort";
 
@@ -12,7 +17,14 @@ interface Item {
 interface Group {
   readonly title: string;
   readonly items: readonly Item[];
+  /** Short words, several in a line. */
+  readonly isShort?: boolean;
 }
+
+const format = (words: string, pattern: string): Item => ({
+  words,
+  does: (bench) => numberFormat(bench, pattern),
+});
 
 const groups: readonly Group[] = [
   {
@@ -36,18 +48,39 @@ const groups: readonly Group[] = [
       { words: "Largest first", does: (bench) => sort(bench, "down") },
     ],
   },
+  {
+    title: "Cells",
+    items: [
+      { words: "Find", keys: "Ctrl F", does: find },
+      { words: "Fill down", keys: "Ctrl D", does: fillDown },
+    ],
+  },
+  {
+    title: "Numbers are shown",
+    isShort: true,
+    items: [
+      format("as they are", "General"),
+      format("1", "0"),
+      format("1.0", "0.0"),
+      format("1.00", "0.00"),
+      format("1.000", "0.000"),
+      format("per cent", "0.0%"),
+      format("date", "yyyy-mm-dd"),
+      format("text", "@"),
+    ],
+  },
+  {
+    title: "Look",
+    isShort: true,
+    items: [
+      { words: "underlined", does: underline },
+      { words: "all lines", does: (bench) => lines(bench, "all") },
+      { words: "line around", does: (bench) => lines(bench, "around") },
+      { words: "no lines", does: (bench) => lines(bench, "none") },
+      { words: "row height", does: rowHeight },
+    ],
+  },
 ];
-
-function made<K extends keyof HTMLElementTagNameMap>(
-  tag: K,
-  words = "",
-  ...inside: readonly Node[]
-): HTMLElementTagNameMap[K] {
-  const element = document.createElement(tag);
-  element.textContent = words;
-  element.append(...inside);
-  return element;
-}
 
 function itemButton({ words, keys, does }: Item, done: (does: Item["does"]) => void) {
   const button = made("button", words, ...(keys === undefined ? [] : [made("kbd", keys)]));
@@ -64,7 +97,9 @@ function walk(menu: HTMLElement, event: KeyboardEvent): void {
   const at = items.findIndex((item) => item === document.activeElement);
   const steps: Readonly<Record<string, number>> = {
     ArrowDown: at + 1,
+    ArrowRight: at + 1,
     ArrowUp: at < 0 ? -1 : at - 1,
+    ArrowLeft: at < 0 ? -1 : at - 1,
     Home: 0,
     End: -1,
   };
@@ -83,10 +118,11 @@ export class Menu {
     menu.role = "menu";
     menu.popover = "auto";
     menu.ariaLabel = "With the selected cells";
-    for (const { title, items } of groups) {
+    for (const { title, items, isShort } of groups) {
       const group = made("div", "", made("p", title));
       group.role = "group";
       group.ariaLabel = title;
+      if (isShort) group.className = "tools-short";
       group.append(...items.map((item) => itemButton(item, (does) => this.choose(does))));
       menu.append(group);
     }
@@ -104,8 +140,8 @@ export class Menu {
   private choose(does: Item["does"]): void {
     this.menu.hidePopover();
     void this.bench.grid.finishTyping().then(() => {
-      does(this.bench);
       this.bench.grid.focus();
+      does(this.bench);
     });
   }
 

@@ -6,7 +6,7 @@ import type { BookStyle } from "../../sheet/book";
 import type { Chart } from "../chart/chart";
 import type { Area } from "../../sheet/area";
 import type { PrintSetup } from "../../sheet/print-setup";
-import type { CellValue } from "../model";
+import type { Border, CellValue } from "../model";
 import type { Move } from "./beside";
 import type { AddIn } from "./pane";
 
@@ -36,13 +36,18 @@ export type Content =
 export interface LookChange {
   readonly bold?: boolean;
   readonly italic?: boolean;
+  readonly underlined?: boolean;
+  readonly struck?: boolean;
   /** In points. */
   readonly size?: number;
-  /** #rrggbb. */
+  /** #rrggbb; "none" takes it away. */
   readonly colour?: string;
   readonly fill?: string;
   readonly wraps?: boolean;
-  readonly horizontal?: "left" | "center" | "right";
+  /** "general": figures right, words left. */
+  readonly horizontal?: "left" | "center" | "right" | "general";
+  /** A side that is undefined here loses its line; one that is not named keeps it. */
+  readonly borders?: Partial<Record<"left" | "right" | "top" | "bottom", Border | undefined>>;
   /** Room before a text, in letters. */
   readonly indent?: number;
   readonly vertical?: "top" | "center" | "bottom";

@@ -20,8 +20,11 @@ function changed(look: LookChange, prefix: string): Map<string, string> {
   };
   isOn("b", look.bold);
   isOn("i", look.italic);
+  isOn("u", look.underlined);
+  isOn("strike", look.struck);
   if (look.size !== undefined) found.set("sz", tag("sz", ` val="${String(look.size)}"`));
-  if (look.colour) found.set("color", tag("color", ` rgb="${storedColour(look.colour)}"`));
+  if (look.colour === "none") found.set("color", "");
+  else if (look.colour) found.set("color", tag("color", ` rgb="${storedColour(look.colour)}"`));
   return found;
 }
 

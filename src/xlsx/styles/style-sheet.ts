@@ -12,6 +12,7 @@ import { unclosed } from "../xml/insert";
 import { attribute, count } from "../xml/scan";
 import { prefixed, withAttribute } from "../xml/tag";
 import { childOf, type Node, readTree } from "../xml/tree";
+import { changedBorder } from "./border";
 import { changedFont, storedColour } from "./font";
 import { namedLooks } from "./named-looks";
 import { StyleList } from "./style-list";
@@ -23,6 +24,7 @@ export class StyleSheet {
   private readonly root: Node;
   private readonly fonts: StyleList;
   private readonly fills: StyleList;
+  private readonly borders: StyleList;
   private readonly formats: StyleList;
   private readonly cells: StyleList;
   private readonly made = new Map<string, number>();
@@ -37,6 +39,7 @@ export class StyleSheet {
     const list = (name: string) => new StyleList(text, this.root, name);
     this.fonts = list("fonts");
     this.fills = list("fills");
+    this.borders = list("borders");
     this.formats = list("numFmts");
     this.cells = list("cellXfs");
     if (this.cells.length === 0) {
@@ -97,12 +100,24 @@ export class StyleSheet {
     const font = changedFont(this.text, own, look, this.prefix);
     if (font !== undefined) set("fontId", this.fonts.indexOf(font), "applyFont");
     if (look.fill) set("fillId", this.fills.indexOf(this.fill(look.fill)), "applyFill");
+    const border = changedBorder(
+      this.text,
+      this.borders.items[count(base, "borderId")],
+      look,
+      this.prefix,
+    );
+    if (border !== undefined) set("borderId", this.borders.indexOf(border), "applyBorder");
     const alignment = this.alignment(base, look);
     if (alignment !== undefined) tag = withAttribute(tag, "applyAlignment", "1");
     return this.closed(base, tag, alignment);
   }
 
   private fill(colour: string): string {
+    if (colour === "none") {
+      const none = prefixed(this.prefix, "patternFill");
+      const name = prefixed(this.prefix, "fill");
+      return `<${name}><${none} patternType="none"/></${name}>`;
+    }
     const [fill, pattern, front, back] = ["fill", "patternFill", "fgColor", "bgColor"].map(
       (local) => prefixed(this.prefix, local),
     ) as [string, string, string, string];
@@ -136,7 +151,7 @@ export class StyleSheet {
   /** The part as it now is. */
   toText(): string {
     const before = this.root.openEnd;
-    const lists = [this.formats, this.fonts, this.fills, this.cells];
+    const lists = [this.formats, this.fonts, this.fills, this.borders, this.cells];
     return splice(
       this.text,
       lists.flatMap((list) => list.replacements(this.prefix, before)),
