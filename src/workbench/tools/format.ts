@@ -1,4 +1,4 @@
-/** How the selected cells look: number formats from a short list, underlining, lines around. */
+/** The first row written into those below it, and how the selected cells look: number formats from a short list, underlining, lines around. */
 import {
   BooleanNumber,
   BorderStyleTypes,
@@ -7,6 +7,7 @@ import {
   type IStyleData,
 } from "@univerjs/core";
 import { SetBorderBasicCommand, SetStyleCommand } from "@univerjs/sheets";
+import { SheetCopyDownCommand } from "@univerjs/preset-sheets-core";
 import { type Bench, selected } from "./bench";
 
 /** Cells that may be dressed at a time: every one of them becomes a cell of the file. */
@@ -66,4 +67,11 @@ export function lines(bench: Bench, which: keyof typeof types): void {
     ranges: rangesOf(bench),
     value: { type: types[which], color: "#14303a", style: BorderStyleTypes.THIN },
   });
+}
+
+/** The first of the selected rows, or the row above a single one, into all the others: formulas adapt. */
+export function fillDown(bench: Bench): void {
+  if (isFit(bench)) {
+    void bench.grid.injector.get(ICommandService).executeCommand(SheetCopyDownCommand.id);
+  }
 }

@@ -1,8 +1,7 @@
 /** What the button Sheet opens: what can be done with the selected cells, in groups, for keys and fingers. */
 import type { Bench } from "./bench";
-import { fillDown } from "./fill-down";
 import { find } from "./find";
-import { lines, numberFormat, underline } from "./format";
+import { fillDown, lines, numberFormat, underline } from "./format";
 import { rowHeight } from "./height";
 import { made } from "./made";
 import { changeLines } from "./rows";

@@ -2,18 +2,16 @@
 import "./tools.css";
 export { chooseFrom } from "../choosing/choice-list";
 import type { Bench } from "./bench";
-import { fillDown } from "./fill-down";
 import { find } from "./find";
 import { Menu } from "./menu";
 
 interface Tools {
   readonly menu: Menu;
   readonly find: typeof find;
-  readonly fillDown: typeof fillDown;
 }
 
 let made: Tools | undefined;
 
 export function toolsOf(bench: Bench): Tools {
-  return (made ??= { menu: new Menu(bench), find, fillDown });
+  return (made ??= { menu: new Menu(bench), find });
 }

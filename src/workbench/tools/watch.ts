@@ -15,13 +15,12 @@ export function watchTools(page: Page, grid: Grid, news: News): void {
   const opened = () => tools().then(({ toolsOf }) => toolsOf(bench));
   page.tools.addEventListener("click", () => void opened().then(({ menu }) => menu.toggle()));
   page.tools.disabled = false;
-  const tool = (event: KeyboardEvent): "find" | "fillDown" | undefined => {
+  const tool = (event: KeyboardEvent): "find" | undefined => {
     const isAlone = (event.ctrlKey || event.metaKey) && !event.altKey && !event.shiftKey;
     if (!isAlone || page.sheet.dataset.showing !== "grid") return undefined;
-    const key = event.key.toLowerCase();
     // in the pane, the browser's own search
-    if (key === "f") return page.pane.contains(document.activeElement) ? undefined : "find";
-    return key === "d" && grid.hasFocus() && !grid.isTyping() ? "fillDown" : undefined;
+    const isOurs = !page.pane.contains(document.activeElement);
+    return isOurs && event.key.toLowerCase() === "f" ? "find" : undefined;
   };
   // before the browser and the grid take them
   const listener = (event: KeyboardEvent): void => {
