@@ -51,6 +51,25 @@ describe("a titre without its sample mass", () => {
     );
   });
 
+  it.each([
+    ["MEANACIDVALUE", "sample mass", "titre", [[[2.4, null]], [[0.15]], 0.1, [[7, 7.1]]]],
+    ["BLENDEDACIDVALUE", "mass", "acid value", [[[10, null]], [[100, 200]]]],
+    [
+      "STRENGTHON",
+      "strength",
+      "date",
+      [[[45600, null, 45700, 45710]], [[0.1, 0.1, 0.1, 0.1]], 45700],
+    ],
+    ["OUTLIERS", "sample mass", "reading", [[[2.4, null, 2.5]], 0.05, null, [[7, 7.1, 7]]]],
+  ] as const)(
+    "is told from one that is missing: %s, a %s without %s",
+    (id, filled, missing, given) => {
+      expect(said(id, ...given)).toMatch(
+        new RegExp(`^Row 1 column 2 has an? ${filled} but no ${missing}`),
+      );
+    },
+  );
+
   it("is named where the titre stands when the masses go the other way", () => {
     const across = [[2.4, 2.5, 2.45]];
     expect(said("OUTLIERS", across, 0.05, null, [[7], [null], [7.1]])).toMatch(

@@ -12,13 +12,18 @@ type Given = number | string | boolean;
 /** A figure of eight digits or more may have been rounded to them; a shorter one is exact. */
 const fewestRounded = 8;
 
-/** Half a unit of the last digit given, and what a double cannot hold; for an exact figure, that alone. */
-function tolerance(figure: number): number {
-  const [digits = "", exponent = "0"] = String(Math.abs(figure)).split("e");
-  const [whole = "", decimals = ""] = digits.split(".");
-  const significant = (whole + decimals).replace(/^0+/, "").length;
-  const rounded = 0.5 * 10 ** (Number(exponent) - decimals.length);
-  return (significant >= fewestRounded ? rounded : 0) + Math.abs(figure) * 4e-16 + Number.MIN_VALUE;
+/** Beyond these a double has noise. */
+const mostSure = 15;
+
+const digitsOf = (figure: number): number =>
+  String(Math.abs(figure)).replace(/e.*/, "").replace(".", "").replace(/^0+/, "").length;
+
+/** The digits given, rounded; of an exact figure, and of more digits, what a double can hold. */
+function isGiven(found: number, figure: number): boolean {
+  const digits = digitsOf(figure);
+  return digits >= fewestRounded && digits <= mostSure
+    ? Number(found.toPrecision(digits)) === figure
+    : Math.abs(found - figure) <= Math.abs(figure) * 5e-16;
 }
 
 function expectCell(found: unknown, given: Given, where: string): void {
@@ -27,9 +32,7 @@ function expectCell(found: unknown, given: Given, where: string): void {
     return;
   }
   if (typeof found !== "number") throw new Error(`${where}: ${String(found)} is not a number`);
-  expect(Math.abs(found - given), `${where}: ${found} for ${given}`).toBeLessThanOrEqual(
-    tolerance(given),
-  );
+  expect(isGiven(found, given), `${where}: ${found} for ${given}`).toBe(true);
 }
 
 describe("the example of every function", () => {

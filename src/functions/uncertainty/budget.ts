@@ -100,7 +100,7 @@ export const BUDGET = worksheetFunction(
         ["titrant", 0.1, "mol/L", 0, 0, 0],
         ["weighing", 7.05, "g", 0.00408248290463863, 0.000567494077524235, 0.0603478458885422],
         ["sample by volume", 7.05, "g", 0, 0, 0],
-        ["scatter part, and its t", 4.30265272974946, "t for 2 degrees of freedom", "", 0, 0],
+        ["scatter part, and its t", 4.302652729749464, "t for 2 degrees of freedom", "", 0, 0],
         ["rest, and its factor", 1.959963984540054, "normal", "", 0.0231009822921312, 100],
         ["FFA, and its expanded uncertainty", 0.98, "%", "", 0.0452770933000747, ""],
         [
