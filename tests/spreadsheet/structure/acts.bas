@@ -98,6 +98,17 @@ Sub Tell(book As Object)
   Next i
 End Sub
 
+Sub Act(sheet As Object, parts)
+  On Error Goto Refused
+  If parts(1) = "insert-rows" Then sheet.Rows.insertByIndex(CLng(parts(3)), CLng(parts(4)))
+  If parts(1) = "delete-rows" Then sheet.Rows.removeByIndex(CLng(parts(3)), CLng(parts(4)))
+  If parts(1) = "insert-columns" Then sheet.Columns.insertByIndex(CLng(parts(3)), CLng(parts(4)))
+  If parts(1) = "delete-columns" Then sheet.Columns.removeByIndex(CLng(parts(3)), CLng(parts(4)))
+  Exit Sub
+Refused:
+  Print #2, "refused"
+End Sub
+
 ' What fails is told: a message would wait for somebody to press a key.
 Sub Main
   On Error Goto Failed
@@ -106,6 +117,7 @@ Sub Main
 Failed:
   Print #2, "failed|" & Error$ & "|" & Erl
   Close
+  StarDesktop.terminate()
 End Sub
 
 ' A line of the list: path|act|sheet|line|count
@@ -121,10 +133,7 @@ Sub Acts
       book = Opened("FOLDER/" & parts(0))
       If parts(1) <> "" Then
         sheet = book.Sheets.getByName(parts(2))
-        If parts(1) = "insert-rows" Then sheet.Rows.insertByIndex(CLng(parts(3)), CLng(parts(4)))
-        If parts(1) = "delete-rows" Then sheet.Rows.removeByIndex(CLng(parts(3)), CLng(parts(4)))
-        If parts(1) = "insert-columns" Then sheet.Columns.insertByIndex(CLng(parts(3)), CLng(parts(4)))
-        If parts(1) = "delete-columns" Then sheet.Columns.removeByIndex(CLng(parts(3)), CLng(parts(4)))
+        Act(sheet, parts)
       End If
       book.calculateAll()
       Tell(book)

@@ -20,7 +20,8 @@ const many = 44;
 
 function drawn(dice: Dice): LinesAct {
   const kind = dice.of(["insert-rows", "delete-rows", "insert-columns", "delete-columns"] as const);
-  const [sheet, line, count] = [dice.of(sheetNames), dice.roll(16), 1 + dice.roll(3)];
+  // LibreOffice puts nothing in before the first line of a sheet with an array formula there
+  const [sheet, line, count] = [dice.of(sheetNames), 1 + dice.roll(15), 1 + dice.roll(3)];
   return kind === "insert-rows" || kind === "insert-columns"
     ? { do: kind, sheet, before: line, count }
     : { do: kind, sheet, first: line, count };
@@ -38,6 +39,37 @@ function done(book: Workbook, seed: number): { act: LinesAct; made: Workbook } {
     said = sayFile(made);
   }
   throw new Error(said);
+}
+
+/** The cell a line is about. */
+const placeOf = (line: string): string => line.split("|").slice(1, 4).join("|");
+
+/** How LibreOffice shows a reference that is lost, and one that a file says is. */
+const lost = /(?:\$?'?[\w' ]*'?\.)?\$?[A-Z]*\$?(?:#REF!)(?:\.?\$?[A-Z#!]*)*|#ref!/gi;
+
+/**
+ * What LibreOffice does of its own, and the spreadsheet program whose format this is does not:
+ * - a range of sheets is lost as soon as its cell is deleted on the first or last of them, and is left alone otherwise;
+ * - rules and choices count as the look of a cell, which new lines have from the line before them;
+ */
+function plain(line: string, { do: kind, sheet, ...act }: LinesAct): string[] {
+  const first = "before" in act ? act.before : undefined;
+  const isNew = (row: number, column: number): boolean => {
+    const at = kind.endsWith("rows") ? row : column;
+    return first !== undefined && at >= first && at < first + act.count;
+  };
+  const [what = "", title, ...rest] = line.split("|");
+  if (what === "choice" && title === sheet && isNew(Number(rest[0]), Number(rest[1]))) return [];
+  if (what !== "rule") return [line.replace(lost, "#REF!")];
+  const [left = 0, top = 0, right = 0, bottom = 0] = (rest[0] ?? "").split(",").map(Number);
+  const cells: string[] = [];
+  for (let row = top; row <= bottom; row++) {
+    for (let column = left; column <= right; column++) {
+      if (title === sheet && isNew(row, column)) continue;
+      cells.push([what, title, row, column, (rest[1] ?? "").replace(lost, "#REF!")].join("|"));
+    }
+  }
+  return cells;
 }
 
 describe.skipIf(!isInstalled && !isRequired)("LibreOffice", () => {
@@ -59,9 +91,17 @@ describe.skipIf(!isInstalled && !isRequired)("LibreOffice", () => {
   it.each(acts.map(({ act }, index) => [JSON.stringify(act), index] as const))(
     "holds the same after %s in book %d",
     (_, index) => {
-      const [own, ours] = [told[2 * index], told[2 * index + 1]];
-      expect(ours?.length).toBeGreaterThan(100);
-      expect([...(ours ?? [])].sort()).toEqual([...(own ?? [])].sort());
+      const { act } = acts[index] ?? {};
+      const [own = [], ours = []] = [told[2 * index], told[2 * index + 1]];
+      if (!act) throw new Error("no act");
+      const leftOut = new Set(own.filter((line) => line.includes("$#REF!.")).map(placeOf));
+      const said = (lines: readonly string[]): string[] =>
+        lines
+          .filter((line) => !leftOut.has(placeOf(line)))
+          .flatMap((line) => plain(line, act))
+          .sort();
+      expect(ours.length).toBeGreaterThan(100);
+      expect(said(ours)).toEqual(said(own));
     },
   );
 });

@@ -54,7 +54,7 @@ function model(drawn: Drawn, act: LinesAct, home: string): string {
       if (now !== undefined) covered.push(isRows ? [now, column] : [row, now]);
     }
   }
-  if (covered.length === 0) return `${sheetText(drawn.sheet)}#REF!`;
+  if (covered.length === 0) return "#REF!";
   const rows = covered.map(([row]) => row);
   const columns = covered.map(([, column]) => column);
   return textOf({

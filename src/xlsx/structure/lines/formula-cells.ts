@@ -88,18 +88,23 @@ export class FormulaCells {
     return { start, end: this.part.lastIndexOf("</", end), text: escapeText(now) };
   }
 
-  /** The area that an array formula, a what-if table or a shared formula is over. */
-  private area(cell: FormulaCell, isWhole: boolean): Record<string, string> {
-    const ref = attribute(cell.formula.tag, "ref");
-    const area = readArea(ref ?? "");
-    if (ref === undefined || !area || !this.isMoving) return {};
+  /** What answers over an area is taken along whole, or not at all. */
+  private refuseCut({ formula: { tag } }: FormulaCell): void {
+    const kind = attribute(tag, "t");
+    const ref = attribute(tag, "ref") ?? "";
+    const area = kind === "array" || kind === "dataTable" ? readArea(ref) : undefined;
+    if (!area || !this.isMoving) return;
     const [first, many] =
       this.lines.axis === "row" ? [area.row, area.rows] : [area.column, area.columns];
-    if (isWhole && this.lines.cuts(first, first + many - 1)) {
-      refuse({ code: "cannot-shift", sheet: this.sheet, place: ref, trouble: "cuts-array" });
-    }
-    const now = this.lines.area(area);
-    return now && areaName(now) !== areaName(area) ? { ref: areaName(now) } : {};
+    if (!this.lines.cuts(first, first + many - 1)) return;
+    refuse({ code: "cannot-shift", sheet: this.sheet, place: ref, trouble: "cuts-array" });
+  }
+
+  /** The area that an array formula, a what-if table or a shared formula is over. */
+  private area(cell: FormulaCell): Record<string, string> {
+    const area = readArea(attribute(cell.formula.tag, "ref") ?? "");
+    const now = area && this.isMoving ? this.lines.area(area) : undefined;
+    return area && now && areaName(now) !== areaName(area) ? { ref: areaName(now) } : {};
   }
 
   /** The cells a what-if table puts its values into; one that goes is said to be gone. */
@@ -123,7 +128,7 @@ export class FormulaCells {
     const { tag, text } = cell.formula;
     const kind = attribute(tag, "t");
     const isTable = kind === "dataTable";
-    const area = kind === "array" || isTable ? this.area(cell, true) : {};
+    const area = kind === "array" || isTable ? this.area(cell) : {};
     const changed = { ...area, ...(isTable ? this.inputs(cell) : {}) };
     const now = text === "" || isTable ? text : this.moved(text, cell);
     return [...tagOf(this.part, tag, changed), ...(now === text ? [] : [this.content(cell, now)])];
@@ -152,13 +157,14 @@ export class FormulaCells {
       now.every(({ place, text }) => again.at(place.row, place.column) === text);
     if (!isShared) return now.map(({ cell, text }) => this.ownText(cell, text));
     return [
-      ...tagOf(this.part, first.formula.tag, this.area(first, false)),
+      ...tagOf(this.part, first.formula.tag, this.area(first)),
       ...(leader.text === first.formula.text ? [] : [this.content(first, leader.text)]),
     ];
   }
 
   changes(cells: readonly FormulaCell[]): Replacement[] {
     const { alone, groups } = sorted(cells);
+    for (const cell of alone) this.refuseCut(cell);
     return [
       ...alone.filter((cell) => this.place(cell)).flatMap((cell) => this.alone(cell)),
       ...groups.flatMap((group) => this.group(group)),

@@ -82,6 +82,9 @@ function isOn(reference: Reference, home: string | undefined, sheet: string): bo
   return named.last === undefined || folded(named.last) === folded(sheet);
 }
 
+/** With its sheet before it, as some write it, it is one that not every program reads. */
+const lost = "#REF!";
+
 /** The references of a formula to the sheet, each with its text as it is now to be. */
 function movedReferences(
   tree: Expression,
@@ -95,7 +98,13 @@ function movedReferences(
     const body = node.text.slice(at);
     const now = movedBody(body, axis, moving);
     if (now === body) return [];
-    return [{ start: node.start, end: node.end, text: node.text.slice(0, at) + (now ?? "#REF!") }];
+    return [
+      {
+        start: node.start,
+        end: node.end,
+        text: now === undefined ? lost : node.text.slice(0, at) + now,
+      },
+    ];
   });
 }
 
