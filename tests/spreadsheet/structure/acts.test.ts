@@ -16,7 +16,7 @@ const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
 
-const many = 44;
+const many = 40;
 
 function drawn(dice: Dice): LinesAct {
   const kind = dice.of(["insert-rows", "delete-rows", "insert-columns", "delete-columns"] as const);
@@ -45,7 +45,9 @@ function done(book: Workbook, seed: number): { act: LinesAct; made: Workbook } {
 const placeOf = (line: string): string => line.split("|").slice(1, 4).join("|");
 
 /** How LibreOffice shows a reference that is lost, and one that a file says is. */
-const lost = /(?:\$?'?[\w' ]*'?\.)?\$?[A-Z]*\$?(?:#REF!)(?:\.?\$?[A-Z#!]*)*|#ref!/gi;
+const lost = /(?:\$?'?[\w' ]*'?\.)?\$?[A-Z]*\$?#REF!(?:\.?\$?[A-Z#!]*)*\$?\d*/gi;
+const plainly = (text: string): string =>
+  text.replace(lost, "#REF!").replace("#REF!:#REF!", "#REF!");
 
 /**
  * What LibreOffice does of its own, and the spreadsheet program whose format this is does not:
@@ -60,13 +62,13 @@ function plain(line: string, { do: kind, sheet, ...act }: LinesAct): string[] {
   };
   const [what = "", title, ...rest] = line.split("|");
   if (what === "choice" && title === sheet && isNew(Number(rest[0]), Number(rest[1]))) return [];
-  if (what !== "rule") return [line.replace(lost, "#REF!")];
+  if (what !== "rule") return [plainly(line)];
   const [left = 0, top = 0, right = 0, bottom = 0] = (rest[0] ?? "").split(",").map(Number);
   const cells: string[] = [];
   for (let row = top; row <= bottom; row++) {
     for (let column = left; column <= right; column++) {
       if (title === sheet && isNew(row, column)) continue;
-      cells.push([what, title, row, column, (rest[1] ?? "").replace(lost, "#REF!")].join("|"));
+      cells.push([what, title, row, column, plainly(rest[1] ?? "")].join("|"));
     }
   }
   return cells;

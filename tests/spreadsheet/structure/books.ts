@@ -299,7 +299,7 @@ const overrides: readonly (readonly [string, string])[] = [
 const styles = `<styleSheet xmlns="${main}"><fonts count="1"><font><sz val="11"/><name val="Calibri"/></font></fonts><fills count="2"><fill><patternFill patternType="none"/></fill><fill><patternFill patternType="gray125"/></fill></fills><borders count="1"><border><left/><right/><top/><bottom/><diagonal/></border></borders><cellStyleXfs count="1"><xf/></cellStyleXfs><cellXfs count="1"><xf xfId="0"/></cellXfs><dxfs count="1"><dxf><font><b/></font></dxf></dxfs></styleSheet>`;
 
 /** The parts of a workbook made of a row of figures. */
-export function partsMade(seed: number): Parts {
+function partsMade(seed: number): Parts {
   const dice = new Dice(seed);
   const table = { top: 20 + dice.roll(3), hasTotals: dice.is(50) };
   const sheets = sheetNames.map((name) => sheetXml(dice, name, table));
