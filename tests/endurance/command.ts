@@ -1,7 +1,7 @@
 /**
  * `npm run endure -- --seeds 200 --steps 2000` (or `--browser --seeds 10 --steps 500`): longer than CI
  * has time for. `--from 101` begins at another seed. Goes on after a failure, and says how many held;
- * `--stop` stops there. `--broken` breaks the product on purpose instead: does the model notice?
+ * `--stop` stops there. `--week` is a week in a logbook's file: rows, columns and sheets come and go. `--broken` breaks the product on purpose instead: does the model notice?
  */
 import { parseArgs } from "node:util";
 import { breakAll } from "./broken";
@@ -15,12 +15,20 @@ const { values } = parseArgs({
     browser: { type: "boolean", default: false },
     stop: { type: "boolean", default: false },
     broken: { type: "boolean", default: false },
+    week: { type: "boolean", default: false },
   },
 });
 
 type Run = (seed: number, steps: number) => Promise<ReadonlyMap<string, number>>;
 
 async function runner(): Promise<{ run: Run; close(): Promise<void> }> {
+  if (values.week) {
+    const { week } = await import("./week/run-week");
+    return {
+      run: (seed, steps) => Promise.resolve().then(() => week(seed, steps)),
+      close: () => Promise.resolve(),
+    };
+  }
   if (!values.browser) return { run: endure, close: () => Promise.resolve() };
   const { openEndurance } = await import("../browser/endurance/day");
   const { endBrowser } = await import("../browser/shared-browser");

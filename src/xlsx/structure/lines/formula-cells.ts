@@ -85,7 +85,8 @@ export class FormulaCells {
 
   private content({ formula: { tag, end } }: FormulaCell, now: string): Replacement {
     const start = tag.openEnd;
-    return { start, end: this.part.lastIndexOf("</", end), text: escapeText(now) };
+    // the tag of a cell without a result begins where that of its formula ends
+    return { start, end: this.part.lastIndexOf("</", end - 1), text: escapeText(now) };
   }
 
   /** What answers over an area is taken along whole, or not at all. */
