@@ -13,11 +13,11 @@ export type Span = { readonly from: number; readonly to: number } | undefined;
 const pushed = (row: number, before: number, count: number): number =>
   row >= before ? row + count : row;
 
-export const spanAfterInsert = (span: Span, before: number, count: number): Span =>
+const spanAfterInsert = (span: Span, before: number, count: number): Span =>
   span && { from: pushed(span.from, before, count), to: pushed(span.to, before, count) };
 
 /** By looking at each row of it: what is left moves up. */
-export function spanAfterDelete(span: Span, first: number, count: number): Span {
+function spanAfterDelete(span: Span, first: number, count: number): Span {
   if (!span) return undefined;
   const left: number[] = [];
   for (let row = span.from; row <= span.to; row += 1) {
