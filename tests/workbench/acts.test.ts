@@ -216,6 +216,12 @@ describe("the files of acts", () => {
     expect(back.done(file(9)).counts).toEqual({ back: 2, forth: 0 });
   });
 
+  it("are not gone back to past what somebody changed between two acts", () => {
+    const history = new ActHistory().done(file(1)).done(file(2), true).done(file(3));
+    expect(history.counts.back).toBe(2);
+    expect(history.back(file(4)).to("back")?.length).toBe(2);
+  });
+
   it("are twenty at the most, and the oldest go for want of room, never the last", () => {
     let many = new ActHistory();
     for (let size = 1; size <= 30; size += 1) many = many.done(file(size));

@@ -45,7 +45,10 @@ export class Acts {
     private readonly workbook: OpenWorkbook,
     one: OneAtATime,
   ) {
-    grid.guard.acts = (act) => void one.do(() => this.act(act));
+    grid.guard.acts = (act) => {
+      if (one.isBusy) grid.guard.say("The file is being worked on: try again in a moment.");
+      else void one.do(() => this.act(act));
+    };
     grid.steps.heard = (where) => {
       if (one.isBusy) return false;
       // when the step is through with the grid's history

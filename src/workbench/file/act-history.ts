@@ -21,9 +21,13 @@ export class ActHistory {
     private readonly after: readonly Uint8Array[] = [],
   ) {}
 
-  /** An act was done. @param from the file before it */
-  done(from: Uint8Array): ActHistory {
-    return new ActHistory(lastOnes([...this.before, from]));
+  /**
+   * An act was done. What somebody changed since the act before it would go with that one, all at once:
+   * so nobody gets there.
+   * @param from the file before it
+   */
+  done(from: Uint8Array, isEdited = false): ActHistory {
+    return new ActHistory(isEdited ? [from] : lastOnes([...this.before, from]));
   }
 
   /** @param now the file as it is */

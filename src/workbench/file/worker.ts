@@ -29,6 +29,9 @@ interface Surroundings {
 let open: Workbook | undefined;
 let saved: Workbook | undefined;
 let history = new ActHistory();
+/** Since the last act somebody changed something, and it was saved; or it is about to be. */
+let isEdited = false;
+let willBeEdited = false;
 /** What came of an act, until it is shown. */
 let coming: { readonly open: Workbook; readonly history: ActHistory } | undefined;
 
@@ -45,6 +48,10 @@ function opened(bytes: Uint8Array): Answer<"open"> {
   return { is: withoutBytes(workbook) };
 }
 
+/** Not only what formulas come to. */
+const isByHand = (edit: Edit): boolean =>
+  edit.do === "set-cell" ? edit.content.kind !== "result" : edit.do !== "work-out-on-opening";
+
 /** The open file with edits made, read back. */
 function edited(edits: readonly Edit[]): Workbook | Refusal {
   if (!open) return refused("No file is open.");
@@ -59,7 +66,10 @@ function edited(edits: readonly Edit[]): Workbook | Refusal {
 function made({ ask, edits }: Extract<Asked, { ask: "save" | "try" }>): Answer<"save"> {
   const again = edited(edits);
   if (isRefused(again)) return again;
-  if (ask === "save") saved = again;
+  if (ask === "save") {
+    saved = again;
+    willBeEdited = edits.some(isByHand);
+  }
   return { is: { bytes: again.file.bytes, arrays: arraysOf(again) } };
 }
 
@@ -75,7 +85,8 @@ function acted({ edits, act }: Extract<Asked, { ask: "act" }>): Answer<"act"> {
   if (isRefused(before)) return before;
   const next = restructured(before, act);
   if (isFileProblem(next)) return refused(sayFile(next));
-  return comes(next, history.done(before.file.bytes), lostIn(act, before, next));
+  const after = history.done(before.file.bytes, isEdited || edits.some(isByHand));
+  return comes(next, after, lostIn(act, before, next));
 }
 
 function gone({ ask, edits }: Extract<Asked, { ask: "back" | "forth" }>): Answer<"back"> {
@@ -110,9 +121,11 @@ function answer(asked: Asked): Answer<keyof Answers> {
     case "took":
       if (coming) ({ open, history } = coming);
       coming = saved = undefined;
+      isEdited = willBeEdited = false;
       return { is: undefined };
     case "keep":
       open = saved ?? open;
+      isEdited ||= willBeEdited;
       return { is: undefined };
   }
 }
