@@ -9,7 +9,7 @@ import { hasBrowser, type Served, serve } from "./browser";
 import { at, goTo, gridIsReady, openSheet, paneSays, standing, typeInto } from "./workbench-page";
 
 const news = (page: Page, words: string | RegExp) =>
-  page.locator("#news-words").getByText(words).first().waitFor({ timeout: 15_000 });
+  page.locator("#news-words").getByText(words).first().waitFor({ timeout: 60_000 });
 
 const tab = (page: Page, name: string) =>
   page.locator("#grid [data-u-comp=slide-tab-item]").getByText(name, { exact: true });
@@ -20,6 +20,7 @@ async function fromSheet(page: Page, item: string): Promise<void> {
 }
 
 async function rename(page: Page, from: string, to: string): Promise<void> {
+  await openSheet(page, from);
   await expect
     .poll(async () => {
       await tab(page, from).dblclick();
