@@ -100,6 +100,8 @@ describe("rows put in between those of a table", () => {
   });
 
   it("are of it before its totals, and not of it below its last row", () => {
+    const table = partsOf(after(book("plain", true), insert(6)).file.bytes)["xl/tables/table1.xml"];
+    expect(table).toMatch(/ ref="A3:B8".*<autoFilter ref="A3:B7"\/>/);
     expect(sheetIn(after(book("plain", true), insert(6))).tables[0]?.area.rows).toBe(6);
     expect(sheetIn(after(book("plain"), insert(6))).tables[0]?.area.rows).toBe(4);
     expect(formulaIn(after(book("plain"), insert(6)), "B7")).toBeUndefined();

@@ -1,5 +1,6 @@
 /** Tables: where they stand, what is filtered and sorted in them, the formulas of their columns. */
 import { type Replacement, splice } from "../../../../sheet/formula/splice";
+import type { Area } from "../../../../sheet/area";
 import { areaName } from "../../../../sheet/cell-name";
 import type { Sheet, Table } from "../../../model";
 import type { Package } from "../../../package/package";
@@ -27,11 +28,20 @@ const byTable =
 
 const placed = ["autoFilter", "sortState", "sortCondition"];
 
-function placesIn(text: string, root: Node, lines: Lines): Replacement[] {
+/** Without the row of totals: a row put in just before that is one that is filtered. */
+const filtered = ({ hasTotals }: Table, area: Area): Area => ({
+  ...area,
+  rows: area.rows - (hasTotals ? 1 : 0),
+});
+
+function placesIn(text: string, root: Node, table: Table, area: Area, lines: Lines): Replacement[] {
+  const whole = areaName(filtered(table, table.area));
+  const moved = (ref: string): string | undefined =>
+    ref === whole ? areaName(filtered(table, area)) : movedAreas(ref, lines);
   return placed.flatMap((local) =>
     descendants(root, local).flatMap((node) => {
       const ref = attribute(node, "ref");
-      const now = ref === undefined ? ref : movedAreas(ref, lines);
+      const now = ref === undefined ? ref : moved(ref);
       if (now === undefined) return ref === undefined ? [] : [without(node)];
       return tagOf(text, node, { ref: now });
     }),
@@ -58,7 +68,7 @@ function moveTable(file: Package, sheet: Sheet, table: Table, lines: Lines): voi
     }),
   );
   const places = isMoving
-    ? [...tagOf(text, root, { ref: areaName(area) }), ...placesIn(text, root, lines)]
+    ? [...tagOf(text, root, { ref: areaName(area) }), ...placesIn(text, root, table, area, lines)]
     : [];
   if (formulas.length + places.length > 0) {
     file.set(table.part, splice(text, outermost([...formulas, ...places])));
