@@ -92,6 +92,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
     keepFocus(() => grid.select(firstCell(book)));
   }
   grid.onWorked(showGrey);
+  grid.edited.watch(() => news.goesOn());
   watchFiles(parts, files, keeper, more.chooser(parts, files, keeper, keeping.shelf, news));
   more.watchTools(parts, grid, news);
   more.offerLists(grid, selection);

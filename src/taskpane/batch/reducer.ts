@@ -42,9 +42,15 @@ function reduced(draft: Draft, action: Action): Draft {
       return enter(draft, action);
     case "pick": {
       const next = enter(draft, action);
-      // A charge is one base's: under another its figure must be meant anew.
+      // Assay and charge are one base's: under another they must be said anew.
       const isOther = next.picked.base !== draft.picked.base;
-      return isOther ? { ...next, picked: { ...next.picked, chargeIs: "" } } : next;
+      return isOther
+        ? {
+            ...next,
+            picked: { ...next.picked, chargeIs: "" },
+            typed: { ...next.typed, assay: "", chargePercent: "", chargeGrams: "" },
+          }
+        : next;
     }
     case "choose-lot":
       return chosen(draft, action.lot, action.isChosen);

@@ -97,7 +97,7 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
           <div role="status">
             {view.values === undefined ? (
               <Say tone="mind">A figure above is not right yet: its field says why.</Say>
-            ) : isSame ? (
+            ) : isSame && Object.keys(inWorkbook.values).length > 0 ? (
               <Say tone="done">
                 Kept on the sheet My bench. Titrate, Batch and What if begin from it.
               </Say>

@@ -6,6 +6,9 @@ type Kind = "none" | "news" | "refusal" | "progress";
 /** Milliseconds after which one is told that something is going on. */
 const soonEnough = 500;
 
+/** Milliseconds in which a few sentences are read without haste. */
+const readIn = 15_000;
+
 export interface Part {
   readonly says: string;
   readonly items: readonly string[];
@@ -15,6 +18,7 @@ export class News {
   private timer: ReturnType<typeof setTimeout> | undefined;
   /** How far the work has got, shown or not. */
   private latest = "";
+  private saidAt = 0;
 
   constructor(private readonly page: Pick<Page, "news" | "newsWords" | "newsClose" | "open">) {
     page.newsClose.addEventListener("click", () => {
@@ -28,6 +32,7 @@ export class News {
     clearTimeout(this.timer);
     this.timer = undefined;
     this.page.newsWords.replaceChildren(...words);
+    this.saidAt = Date.now();
     this.page.news.dataset.kind = kind;
   }
 
@@ -70,6 +75,13 @@ export class News {
 
   clear(): void {
     this.show("none", []);
+  }
+
+  /** Somebody goes on with the work: what was merely said, and could be read, goes. */
+  goesOn(): void {
+    const hasButton = this.page.newsWords.querySelector("button") !== null;
+    const isRead = Date.now() - this.saidAt > readIn;
+    if (this.page.news.dataset.kind === "news" && isRead && !hasButton) this.clear();
   }
 }
 

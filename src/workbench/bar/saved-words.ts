@@ -51,7 +51,7 @@ export function savedWords(
   const what = isRestructured
     ? `Its rows, columns and sheets are as you changed them${cells === 0 ? "" : `, and ${counted(cells, "cell")} written`}. It was read back and is right.`
     : edits.length === 0
-      ? "Nothing was changed, so it is the same file, byte for byte."
+      ? "Nothing was changed since the last save, so it is the same file, byte for byte."
       : `${counted(cells, "cell")} written, the rest as it was. It was read back and is right.`;
   const looks =
     looksLost === 0

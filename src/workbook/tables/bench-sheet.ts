@@ -22,14 +22,14 @@ export const benchCell = (id: BenchId, value: string): string | number =>
 function row(id: BenchId, value: string | undefined): BookCell[] {
   const { name, unit, note }: BenchSetting = benchSettings[id];
   return [
-    { value: name },
+    { value: name, style: "words" },
     {
       style: "input",
       align: "left",
       ...(value === undefined || value === "" ? {} : { value: benchCell(id, value) }),
     },
-    { value: unit },
-    { value: note },
+    { value: unit, style: "words" },
+    { value: note, style: "words" },
   ];
 }
 

@@ -19,10 +19,13 @@ describe("a batch under way", () => {
     expect(draft.typed.chargeGrams).toBe("7");
   });
 
-  it("asks anew what the charge means when the base is another", () => {
+  it("asks anew for assay and charge when the base is another: they are of the one before", () => {
     const draft = after(draftOf(whole), { do: "pick", picked: { base: "NaOH" } });
     expect(draft.picked.chargeIs).toBe("");
-    expect(draft.typed.chargePercent).toBe("0.765");
+    const { assay, chargePercent, chargeGrams } = draft.typed;
+    expect([assay, chargePercent, chargeGrams]).toEqual(["", "", ""]);
+    const same = after(draftOf(whole), { do: "pick", picked: { base: "KOH" } });
+    expect(same.typed.chargePercent).toBe("0.765");
   });
 
   it("chooses each lot once, up to four, and lets one go", () => {
