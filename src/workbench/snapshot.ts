@@ -8,8 +8,7 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import type { Book, BookCell, BookSheet, BookValue } from "../sheet/book";
-import { withCharts } from "./charts/in-snapshot";
-import { chartsOfBook } from "./charts/of-book";
+import { carriedOfBook } from "./printing/sheet-print";
 import { cellStyle, columnWidth, heightFor, usualCharacters, usualStyle } from "./look";
 import { tableResource } from "./snapshot-tables";
 
@@ -108,6 +107,6 @@ export function snapshotOf(
     sheetOrder: book.sheets.map((sheet) => sheet.name),
     sheets: Object.fromEntries(book.sheets.map((sheet) => [sheet.name, sheetData(sheet, options)])),
     resources: [tableResource(book)],
-    ...withCharts(chartsOfBook(book)),
+    ...carriedOfBook(book),
   };
 }

@@ -131,6 +131,8 @@ export interface Sheet {
   readonly tables: readonly Table[];
   readonly frozenRows: number;
   readonly frozenColumns: number;
+  /** The paper lies on its long side when it is printed; undefined where the file does not say. */
+  readonly isLandscape?: boolean;
   readonly isProtected: boolean;
   readonly notes: readonly Note[];
   /** Cells that links, notes and threads of comments hang on. */

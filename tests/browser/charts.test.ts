@@ -108,6 +108,30 @@ describe.runIf(hasBrowser)("charts of a file on the page", () => {
       .toBeLessThan(780);
   });
 
+  it("are printed with their sheet, at one choice: as wide as the page, its headings on each", async () => {
+    const { page, complaints } = opened;
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await page.locator("#tools").click();
+    await page.getByRole("menuitem", { name: "Print this sheet" }).click();
+    await page.locator(".printed table[aria-label=Data]").waitFor({ state: "attached" });
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator(".printed td").first().isVisible()).toBe(true);
+    expect(await page.locator(".printed figure svg.chart").count()).toBe(4);
+    expect(await page.locator("#pane").isVisible()).toBe(false);
+    const width = await page
+      .locator(".printed table")
+      .last()
+      .evaluate((table) => table.getBoundingClientRect().width);
+    // 277 mm between the margins of A4 lying
+    expect(width).toBeLessThanOrEqual(1047);
+    await page.emulateMedia({ media: "screen" });
+    await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
+    expect(await page.locator(".printed").count()).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
   it("stay beside frozen rows and columns; dates are counted below, and not added up", async () => {
     const { page, complaints } = opened;
     const logbook = await (await fetch(`${served.address}logbook.xlsx`)).arrayBuffer();

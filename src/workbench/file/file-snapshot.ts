@@ -10,7 +10,7 @@ import {
 } from "@univerjs/core";
 import type { Area, Cell, CellValue, Look, Sheet } from "../../xlsx";
 import { cellName } from "../../sheet/cell-name";
-import { withCharts } from "../charts/in-snapshot";
+import { carriedOfFile } from "../printing/sheet-print";
 import { sheetKey } from "../sheet-key";
 import { freeze } from "../snapshot";
 import { namesResource, tablesResource } from "./file-resources";
@@ -195,6 +195,6 @@ export function fileSnapshot(file: OpenedFile, options: FileSnapshotOptions): IW
       ]),
     ),
     resources: [tablesResource(sheets), namesResource(file)],
-    ...withCharts(file.charts),
+    ...carriedOfFile(file),
   };
 }

@@ -5,6 +5,7 @@ import { fillDown, lines, numberFormat, underline } from "./format";
 import { rowHeight } from "./height";
 import { made } from "./made";
 import { changeLines } from "./rows";
+import { printShown } from "../printing/print-sheet";
 import { sort } from "./sort";
 
 interface Item {
@@ -78,6 +79,10 @@ const groups: readonly Group[] = [
       { words: "no lines", does: (bench) => lines(bench, "none") },
       { words: "row height", does: rowHeight },
     ],
+  },
+  {
+    title: "This sheet",
+    items: [{ words: "Print this sheet", does: ({ grid }) => printShown(grid.cells) }],
   },
 ];
 

@@ -50,6 +50,12 @@ function frozen(frame: Node): Pick<Sheet, "frozenRows" | "frozenColumns"> {
     : { frozenRows: 0, frozenColumns: 0 };
 }
 
+function paper(frame: Node): Pick<Sheet, "isLandscape"> {
+  const setup = childOf(frame, "pageSetup");
+  const said = setup && attribute(setup, "orientation");
+  return said === "landscape" || said === "portrait" ? { isLandscape: said === "landscape" } : {};
+}
+
 const merged = (frame: Node): Area[] =>
   apart(
     childrenOf(childOf(frame, "mergeCells"), "mergeCell").flatMap(
@@ -124,6 +130,7 @@ export function readSheet(
     validations: readValidations(frame),
     isProtected: childrenOf(frame, "sheetProtection").some((node) => flag(node, "sheet")),
     ...frozen(frame),
+    ...paper(frame),
   };
   const more = { notes: notes.length, "rich text": reader.richTexts };
   return { sheet, kept: keptOnSheet(file, name, part, frame, more) };

@@ -1,0 +1,66 @@
+/** How the sheets of a workbook are printed, as its file or its book says; carried by the grid's snapshot. */
+import type { IWorkbookData } from "@univerjs/core";
+import type { Area } from "../../sheet/area";
+import type { Book } from "../../sheet/book";
+import { chartsOfBook } from "../charts/of-book";
+import { withCharts } from "../charts/in-snapshot";
+import { blocksNamed } from "../charts/blocks-named";
+import type { OpenedFile } from "../file/opened-file";
+
+export interface SheetPrint {
+  readonly area?: Area;
+  /** Rows that stand again at the top of each page. */
+  readonly repeatRows?: { readonly row: number; readonly rows: number };
+  readonly isLandscape?: boolean;
+}
+
+type Custom = Pick<IWorkbookData, "custom">;
+type BySheet = Readonly<Record<string, SheetPrint>>;
+
+/** Columns of a sheet: an area that has all of them is one of rows. */
+const allColumns = 16_384;
+
+function ofFile({ sheets, names }: OpenedFile): BySheet {
+  const blocks = (sheet: string, name: string) =>
+    blocksNamed(
+      names.find((each) => each.sheet === sheet && each.name === name)?.refersTo.slice(1) ?? "",
+    ) ?? [];
+  return Object.fromEntries(
+    sheets.map(({ name, isLandscape }) => {
+      const areas = blocks(name, "_xlnm.Print_Area");
+      const [area] = areas;
+      const rows = blocks(name, "_xlnm.Print_Titles").find(({ columns }) => columns === allColumns);
+      const print: SheetPrint = {
+        ...(area && areas.length === 1 ? { area } : {}),
+        ...(rows ? { repeatRows: rows } : {}),
+        ...(isLandscape === undefined ? {} : { isLandscape }),
+      };
+      return [name, print];
+    }),
+  );
+}
+
+const ofBook = ({ sheets }: Book): BySheet =>
+  Object.fromEntries(
+    sheets.map(({ name, print }) => [
+      name,
+      {
+        ...(print?.area ? { area: print.area } : {}),
+        ...(print?.repeatRows ? { repeatRows: print.repeatRows } : {}),
+        ...(print?.landscape === undefined ? {} : { isLandscape: print.landscape }),
+      },
+    ]),
+  );
+
+const carried = (charts: Custom, printing: BySheet): Custom => ({
+  custom: { ...charts.custom, printing },
+});
+
+export const carriedOfFile = (file: OpenedFile): Custom =>
+  carried(withCharts(file.charts), ofFile(file));
+
+export const carriedOfBook = (book: Book): Custom =>
+  carried(withCharts(chartsOfBook(book)), ofBook(book));
+
+export const printOf = ({ custom }: Custom, sheet: string): SheetPrint =>
+  (custom?.printing as BySheet | undefined)?.[sheet] ?? {};
