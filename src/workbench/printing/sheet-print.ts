@@ -2,6 +2,7 @@
 import type { IWorkbookData } from "@univerjs/core";
 import type { Area } from "../../sheet/area";
 import type { Book } from "../../sheet/book";
+import { limits } from "../../xlsx/limits";
 import { chartsOfBook } from "../charts/of-book";
 import { withCharts } from "../charts/in-snapshot";
 import { blocksNamed } from "../charts/blocks-named";
@@ -17,9 +18,6 @@ export interface SheetPrint {
 type Custom = Pick<IWorkbookData, "custom">;
 type BySheet = Readonly<Record<string, SheetPrint>>;
 
-/** Columns of a sheet: an area that has all of them is one of rows. */
-const allColumns = 16_384;
-
 function ofFile({ sheets, names }: OpenedFile): BySheet {
   const blocks = (sheet: string, name: string) =>
     blocksNamed(
@@ -29,7 +27,9 @@ function ofFile({ sheets, names }: OpenedFile): BySheet {
     sheets.map(({ name, isLandscape }) => {
       const areas = blocks(name, "_xlnm.Print_Area");
       const [area] = areas;
-      const rows = blocks(name, "_xlnm.Print_Titles").find(({ columns }) => columns === allColumns);
+      const rows = blocks(name, "_xlnm.Print_Titles").find(
+        ({ columns }) => columns === limits.columns,
+      );
       const print: SheetPrint = {
         ...(area && areas.length === 1 ? { area } : {}),
         ...(rows ? { repeatRows: rows } : {}),
