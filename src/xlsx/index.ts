@@ -12,3 +12,4 @@ export type { AddIn } from "./patch/pane";
 export type { Content, Dress, Edit, LookChange, SetCell } from "./patch/edits";
 export type { Cell, CellValue, DefinedName, Look, Sheet, Validation, Workbook } from "./model";
 export type { Area } from "../sheet/area";
+export type { Criterion } from "./filter";

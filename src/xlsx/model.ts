@@ -3,6 +3,7 @@
  * in the file all the same.
  */
 import type { Area, Place } from "../sheet/area";
+import type { Filter } from "./filter";
 import type { Package } from "./package/package";
 
 export type CellValue = string | number | boolean | { readonly error: string };
@@ -61,6 +62,7 @@ export interface Table {
   readonly hasHeadings: boolean;
   readonly hasTotals: boolean;
   readonly columns: readonly TableColumn[];
+  readonly filter?: Filter;
   /** Its rows come from an outside source. */
   readonly isFed: boolean;
   /** The part that holds it. */
@@ -138,6 +140,8 @@ export interface Sheet {
   /** Cells that links, notes and threads of comments hang on. */
   readonly attached: readonly Area[];
   readonly validations: readonly Validation[];
+  /** Of its cells outside tables. */
+  readonly filter?: Filter;
   /** The part that holds it. */
   readonly part: string;
 }

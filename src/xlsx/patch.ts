@@ -15,6 +15,7 @@ import type { Edit } from "./patch/edits";
 import { Gatherer } from "./patch/gather";
 import { addPane } from "./patch/pane";
 import { addPrintNames } from "./patch/print-setup";
+import { filterTable } from "./patch/table/filter";
 import { growTablePart } from "./patch/table/part";
 import { answer, type FileProblem, isFileProblem } from "./problem";
 import { dynamicMarks } from "./read/dynamic-arrays";
@@ -30,6 +31,10 @@ function apply(draft: Draft): Uint8Array {
     const cells = applySheet(file, sheet, styles, dynamicMark);
     if (cells.length > 0) dropped.set(sheet.listed.id, new Set(cells));
     for (const table of sheet.tables) growTablePart(file, table);
+    for (const filter of sheet.filters) {
+      const part = sheet.tables.find(({ name }) => name === filter.table)?.before?.part;
+      if (part !== undefined) filterTable(file, part, filter);
+    }
   }
   styles.save();
   addNames(file, workbookPart, draft.names);

@@ -47,6 +47,7 @@ export type FileProblemFields =
   | { code: "bad-height"; given: number }
   | { code: "note-there"; cell: string }
   | { code: "choice-there"; cell: string }
+  | { code: "filter-there"; sheet: string; area: string }
   | { code: "choice-too-long"; cell: string }
   | { code: "frozen-already"; sheet: string }
   // rows, columns and sheets

@@ -99,6 +99,8 @@ const wording: Wording = {
   "bad-width": (p) => `A column cannot be ${p.given} characters wide: 0 to 255 are allowed.`,
   "bad-height": (p) => `A row cannot be ${p.given} points high: 0 to ${limits.height} are allowed.`,
   "note-there": (p) => `${p.cell} has a note already.`,
+  "filter-there": (p) =>
+    `The sheet ${p.sheet} has a filter at ${p.area} already, and can have no other outside tables.`,
   "choice-there": (p) => `${p.cell} has rules for what may be typed already.`,
   "choice-too-long": (p) =>
     `The words to choose from for ${p.cell} hold a comma, or are longer than ${limits.choice} characters.`,

@@ -52,6 +52,7 @@ const each: { [Code in FileProblemFields["code"]]: Extract<FileProblemFields, { 
   "bad-width": { code: "bad-width", given: 300 },
   "bad-height": { code: "bad-height", given: 500 },
   "note-there": { code: "note-there", cell },
+  "filter-there": { code: "filter-there", sheet: "Log", area: "A1:C9" },
   "choice-there": { code: "choice-there", cell },
   "choice-too-long": { code: "choice-too-long", cell },
   "frozen-already": { code: "frozen-already", sheet: long },

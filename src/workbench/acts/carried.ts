@@ -3,7 +3,8 @@
  * file are those of before the act: with them the grid is compared when it is saved, so that the file is
  * then told of each that came to something else. And what was held stays held.
  */
-import type { CellState, GridState, SheetState, SpillState } from "../file/grid-state";
+import type { CellState, GridState, SheetState } from "../file/grid-state";
+import type { SpillState } from "../file/spill-state";
 import { keyOf, type OpenedFile } from "../file/opened-file";
 import { keyAt } from "../holding/cell-keys";
 import type { IsHeld } from "../holding/held-terms";

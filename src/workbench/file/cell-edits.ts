@@ -4,7 +4,8 @@ import type { GivenCell } from "../engine/cells";
 import type { DateShift } from "./dates";
 import { dressOf } from "./cell-dress";
 import type { SheetPair } from "./sheet-edits";
-import type { CellState, SpillState } from "./grid-state";
+import type { CellState } from "./grid-state";
+import type { SpillState } from "./spill-state";
 
 function fileValue(value: GivenCell): CellValue {
   if (value === null) return "";

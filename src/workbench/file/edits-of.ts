@@ -2,6 +2,7 @@
 import type { CellPlace } from "../../sheet/area";
 import type { Edit } from "../../xlsx";
 import { empty } from "./cell-dress";
+import { filterEdits } from "./filter-edits";
 import { CellEdits } from "./cell-edits";
 import { datesOut } from "./dates";
 import type { CellState, GridState, SheetState } from "./grid-state";
@@ -128,6 +129,7 @@ export function editsOf(before: GridState, now: GridState, terms: FileTerms): Ed
       ...freezeEdits(pair),
       ...heightEdits(pair),
       ...besideCells(pair),
+      ...filterEdits(pair),
     ]),
   ];
   return { edits, leftAsTheyWere, looksLost };

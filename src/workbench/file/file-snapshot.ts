@@ -9,10 +9,10 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import type { Area, Cell, CellValue, Look, Sheet } from "../../xlsx";
-import { cellName } from "../../sheet/cell-name";
 import { carriedOfFile } from "../printing/sheet-print";
 import { sheetKey } from "../sheet-key";
 import { freeze } from "../snapshot";
+import { hangBeside } from "./beside-cells";
 import { namesResource, tablesResource } from "./file-resources";
 import { type DateShift, datesIn } from "./dates";
 import { styleName, styleOf } from "./file-style";
@@ -76,15 +76,7 @@ function cells(sheet: Sheet, looks: readonly Look[], shift: DateShift, keepsAnsw
   for (const cell of sheet.cells) {
     (data[cell.row] ??= {})[cell.column] = cellData(cell, looks, shift, keepsAnswers);
   }
-  for (const { row, column, text } of sheet.notes) {
-    const there = ((data[row] ??= {})[column] ??= {});
-    there.custom = { note: text };
-  }
-  for (const { row, column, rows: down, columns: across } of sheet.attached) {
-    if (down * across > 1) continue;
-    const there = ((data[row] ??= {})[column] ??= {});
-    there.custom = { ...there.custom, hanging: cellName(row, column) };
-  }
+  hangBeside(data, sheet);
   return data;
 }
 

@@ -13,7 +13,9 @@ import type { Holding } from "../holding/holding";
 import type { IsHeld } from "../holding/held-terms";
 import { lookFinder } from "./file-looks";
 import { styleName } from "./file-style";
+import { type FilterState, filtersIn, hiddenIn } from "./filter-state";
 import { heightsGiven } from "./given-heights";
+import type { SpillState } from "./spill-state";
 import type { PrintState } from "./print-state";
 import { type TableState, tablesOn } from "./tables-in-grid";
 
@@ -49,13 +51,6 @@ function held(data: ICellData): GivenCell {
 const isBlocked = (value: GivenCell): boolean =>
   typeof value === "object" && value !== null && value.basicValue === "#SPILL!";
 
-/** A formula's answers over more than one cell, row by row, its own first. */
-export interface SpillState {
-  readonly rows: number;
-  readonly columns: number;
-  readonly values: readonly (readonly GivenCell[])[];
-}
-
 export interface SheetState {
   readonly name: string;
   /** By row, then by column. */
@@ -64,6 +59,9 @@ export interface SheetState {
   readonly spills: ReadonlyMap<number, ReadonlyMap<number, SpillState>>;
   /** Pixels, of each column with a width of its own. */
   readonly widths: ReadonlyMap<number, number>;
+  /** What columns are filtered by, and the rows that do not show. */
+  readonly filters: readonly FilterState[];
+  readonly hidden: ReadonlySet<number>;
   /** Pixels, of each row that somebody gave a height. */
   readonly heights: ReadonlyMap<number, number>;
   readonly frozenRows: number;
@@ -159,6 +157,8 @@ class SheetReader {
       spills: this.spills(),
       widths: new Map(columns.flatMap(([column, data]) => (data?.w ? [[column, data.w]] : []))),
       heights: heightsGiven(rowData),
+      hidden: hiddenIn(rowData),
+      filters: filtersIn(this.sheet),
       frozenRows: Math.max(0, freeze.ySplit),
       frozenColumns: Math.max(0, freeze.xSplit),
       tables,

@@ -5,6 +5,8 @@ import { ICommandService, type Injector } from "@univerjs/core";
 const telling = new Set([
   "sheet.mutation.set-range-values",
   "sheet.mutation.reorder-range",
+  "sheet.mutation.set-row-hidden",
+  "sheet.mutation.set-row-visible",
   "sheet.mutation.set.numfmt",
   "sheet.mutation.remove.numfmt",
   "sheet.mutation.set-worksheet-col-width",

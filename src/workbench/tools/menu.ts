@@ -1,5 +1,6 @@
 /** What the button Sheet opens: what can be done with the selected cells, in groups, for keys and fingers. */
 import type { Bench } from "./bench";
+import { filter, showAll } from "./filter";
 import { find } from "./find";
 import { fillDown, lines, numberFormat, underline } from "./format";
 import { rowHeight } from "./height";
@@ -46,6 +47,13 @@ const groups: readonly Group[] = [
     items: [
       { words: "Smallest first", does: (bench) => sort(bench, "up") },
       { words: "Largest first", does: (bench) => sort(bench, "down") },
+    ],
+  },
+  {
+    title: "Filter by the selected column",
+    items: [
+      { words: "Filter", does: filter },
+      { words: "Show all rows", does: showAll },
     ],
   },
   {

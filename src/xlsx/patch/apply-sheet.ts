@@ -20,6 +20,7 @@ import { addNotes } from "./notes";
 import { printed } from "./print-setup";
 import { SheetCells } from "./sheet-cells";
 import type { SheetDraft } from "./sheet-draft";
+import { filteredSheet, hiddenBy } from "./table/filter";
 import { makeTablePart } from "./table/part";
 import { listedTables } from "./table/part-list";
 
@@ -52,6 +53,7 @@ const needsNothing = (sheet: SheetDraft): boolean =>
   sheet.choices.length === 0 &&
   sheet.notes.length === 0 &&
   sheet.moves.length === 0 &&
+  sheet.filters.length === 0 &&
   sheet.charts.length === 0 &&
   sheet.freeze === undefined &&
   sheet.print === undefined &&
@@ -73,6 +75,7 @@ export function applySheet(
     text,
     wanted: sheet.wanted,
     heights: sheet.heights,
+    hidden: hiddenBy(sheet.filters),
     dynamicMark,
     columnStyle: columnStyles(sheet.now?.widths ?? []),
     dressed: (style, dress) => dresser.dressed(style, dress),
@@ -102,6 +105,7 @@ function aroundCells(file: Package, sheet: SheetDraft, text: string, frame: Node
     // before others are added where they were
     ...movedBeside(file, sheet.listed.part, text, frame, sheet.moves),
     ...addNotes(file, sheet, frame),
+    ...filteredSheet(sheet.name, text, frame, sheet.filters),
     ...listedTables(
       text,
       frame,

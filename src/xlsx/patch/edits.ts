@@ -9,6 +9,7 @@ import type { PrintSetup } from "../../sheet/print-setup";
 import type { Border, CellValue } from "../model";
 import type { Move } from "./beside";
 import type { AddIn } from "./pane";
+import type { FilterEdit } from "./table/filter";
 
 /** A value to write. A date becomes a number by the workbook's own date system. */
 export type NewValue = CellValue | { readonly date: string };
@@ -146,6 +147,7 @@ export type Edit =
       readonly column: number;
       readonly text: string;
     }
+  | ({ readonly do: "filter"; readonly sheet: string } & FilterEdit)
   /** What hangs on cells (links, notes, threads of comments) goes to other cells, all at once. */
   | { readonly do: "move-beside"; readonly sheet: string; readonly moves: readonly Move[] }
   /** Words to choose from; others may be typed as well. Without words, only the help. */

@@ -134,6 +134,10 @@ export class Gatherer {
         return printSetup(draft, edit);
       case "add-note":
         return addNote(draft.sheet(edit.sheet), edit);
+      case "filter":
+        refuseOutside(edit.sheet, edit.area);
+        draft.sheet(edit.sheet).filters.push(edit);
+        return;
       case "move-beside":
         draft.sheet(edit.sheet).moves.push(...edit.moves);
         return;

@@ -12,6 +12,7 @@ import { inserting, unclosed } from "../xml/insert";
 import { prefixed, withAttribute } from "../xml/tag";
 import { type CellMarks, newCell, redressed, withOwnFormula, withResult } from "./cell-xml";
 import type { Dress } from "./edits";
+import { withHeight, withHidden } from "./row-tag";
 import { isArrayFormula, Leaning } from "./leaning";
 import { keepsFormula, type StoredValue, type Wanted, type WantedCells } from "./wanted";
 
@@ -21,6 +22,8 @@ export interface SheetContext {
   readonly wanted: WantedCells;
   /** In points, by row. */
   readonly heights: ReadonlyMap<number, number>;
+  /** Of rows of a filter: whether they show. */
+  readonly hidden: ReadonlyMap<number, boolean>;
   readonly dynamicMark: number | undefined;
   /** The style of a column's empty cells. */
   columnStyle(column: number): number;
@@ -77,7 +80,9 @@ export class SheetCells implements SheetVisitor {
     const { tag } = raw;
     const rest = this.cellsBefore(Infinity, tag.prefix);
     const own = this.context.text.slice(tag.start, tag.openEnd);
-    const heightened = withHeight(own, this.context.heights.get(raw.row));
+    const { heights, hidden } = this.context;
+    const shown = withHidden(own, hidden.get(raw.row) ?? flag(tag, "hidden"), flag(tag, "hidden"));
+    const heightened = withHeight(shown, heights.get(raw.row));
     let open = this.inRow.length > 0 ? withSpans(heightened, this.inRow) : heightened;
     if (tag.isEmptyTag && rest !== "") {
       open = `${unclosed(open)}>${rest}</${prefixed(tag.prefix, tag.local)}>`;
@@ -176,11 +181,6 @@ export class SheetCells implements SheetVisitor {
     }
   }
 }
-
-const withHeight = (tag: string, points: number | undefined): string =>
-  points === undefined
-    ? tag
-    : withAttribute(withAttribute(tag, "ht", String(points)), "customHeight", "1");
 
 /** A row's tag may say between which columns its cells stand; that must stay true. */
 function withSpans(tag: string, cells: readonly Wanted[]): string {

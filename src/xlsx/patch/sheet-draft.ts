@@ -9,6 +9,7 @@ import type { Move } from "./beside";
 import type { Choice } from "./choices";
 import type { PrintSetup } from "../../sheet/print-setup";
 import type { Freeze } from "./freeze";
+import type { FilterEdit } from "./table/filter";
 import { WantedCells } from "./wanted";
 
 export interface ColumnDraft {
@@ -38,6 +39,7 @@ export class SheetDraft {
   readonly notes: Note[] = [];
   /** Of what hangs on cells. */
   readonly moves: Move[] = [];
+  readonly filters: FilterEdit[] = [];
   readonly tables: TableDraft[] = [];
   readonly charts: Chart[] = [];
   freeze: Freeze | undefined;

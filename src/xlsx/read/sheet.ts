@@ -8,6 +8,7 @@ import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
 import { apart } from "./apart";
 import { readAttached } from "./attached";
+import { sheetFilter } from "./filters";
 import { readValidations } from "./validations";
 import { type CellContext, CellReader } from "./cells";
 import { keptOnSheet } from "./kept";
@@ -117,6 +118,7 @@ export function readSheet(
   }
   const { reader, frame } = readRows(part, file.need(part), context, budget);
   const notes = readNotes(file, part);
+  const filter = sheetFilter(frame);
   const sheet: Sheet = {
     ...listed,
     cells: reader.cells,
@@ -128,6 +130,7 @@ export function readSheet(
     notes,
     attached: readAttached(file, part, frame, notes),
     validations: readValidations(frame),
+    ...(filter ? { filter } : {}),
     isProtected: childrenOf(frame, "sheetProtection").some((node) => flag(node, "sheet")),
     ...frozen(frame),
     ...paper(frame),

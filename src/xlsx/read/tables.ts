@@ -9,6 +9,7 @@ import { refuse } from "../problem";
 import { decodeString } from "../xml/escape";
 import { attribute, count } from "../xml/scan";
 import { childOf, childrenOf, type Node, readTree } from "../xml/tree";
+import { filterIn } from "./filters";
 
 function column(node: Node): TableColumn {
   const formula = childOf(node, "calculatedColumnFormula")?.text;
@@ -25,7 +26,9 @@ function readTable(file: Package, part: string): Table {
   const isFed =
     relationshipsOf(file, part).some(({ type }) => type === relationshipTypes.queryTable) ||
     (attribute(root, "tableType") ?? "worksheet") !== "worksheet";
+  const filter = filterIn(childOf(root, "autoFilter"), area);
   return {
+    ...(filter ? { filter } : {}),
     name: attribute(root, "displayName") ?? attribute(root, "name") ?? "",
     area,
     hasHeadings: count(root, "headerRowCount", 1) > 0,

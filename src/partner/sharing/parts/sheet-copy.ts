@@ -144,6 +144,7 @@ function cellsChanged(sheet: string, text: string, wanted: WantedCells): SheetCe
     text,
     wanted,
     heights: new Map(),
+    hidden: new Map(),
     dynamicMark: undefined,
     columnStyle: () => 0,
     dressed: (style) => style,
