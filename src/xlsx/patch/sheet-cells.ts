@@ -12,7 +12,7 @@ import { inserting, unclosed } from "../xml/insert";
 import { prefixed, withAttribute } from "../xml/tag";
 import { type CellMarks, newCell, redressed, withOwnFormula, withResult } from "./cell-xml";
 import type { Dress } from "./edits";
-import { withHeight, withHidden } from "./row-tag";
+import { withHeight, withHidden } from "../xml/row-tag";
 import { isArrayFormula, Leaning } from "./leaning";
 import { keepsFormula, type StoredValue, type Wanted, type WantedCells } from "./wanted";
 

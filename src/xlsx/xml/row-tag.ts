@@ -1,5 +1,5 @@
 /** The tag of a row with another height, or hidden. */
-import { withAttribute } from "../xml/tag";
+import { withAttribute } from "./tag";
 
 export const withHidden = (tag: string, isHidden: boolean, wasHidden: boolean): string =>
   isHidden === wasHidden ? tag : withAttribute(tag, "hidden", isHidden ? "1" : undefined);
