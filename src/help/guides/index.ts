@@ -1,4 +1,5 @@
 /** Every guide, in the order they are listed. */
+import { browserPage } from "./browser-page";
 import { firstTitration } from "./first-titration";
 import { glossary } from "./glossary";
 import type { Guide } from "./guide";
@@ -15,6 +16,7 @@ import { uncertainty } from "./uncertainty";
 
 export const guides: readonly Guide[] = [
   firstTitration,
+  browserPage,
   titrant,
   uncertainty,
   overTime,

@@ -10,12 +10,13 @@ import type { Part } from "./news";
 
 type Kept = OpenedFile["kept"][number];
 
-/** Charts that are drawn over their cells are shown. */
-function notDrawn({ kept, charts = [] }: OpenedFile): Kept[] {
+/** Charts that are drawn over their cells are shown, and lists to choose from are offered. */
+function notShown({ kept, charts = [], sheets }: OpenedFile): Kept[] {
   return kept.flatMap((each) => {
-    const isOne = each.what === "charts" && each.sheet !== undefined;
     const drawn = charts.filter(({ sheet, picture }) => picture && sheet === each.sheet).length;
-    const count = isOne ? each.count - drawn : each.count;
+    const lists = sheets.find(({ name }) => name === each.sheet)?.validations.length ?? 0;
+    const shown = { charts: drawn, validations: lists }[String(each.what)] ?? 0;
+    const count = each.sheet === undefined ? each.count : each.count - shown;
     return count > 0 ? [{ ...each, count }] : [];
   });
 }
@@ -23,7 +24,7 @@ function notDrawn({ kept, charts = [] }: OpenedFile): Kept[] {
 function keptList(file: OpenedFile): string[] {
   const others = file.sheets.filter(({ kind }) => kind === "other").map(({ name }) => name);
   return [
-    ...notDrawn(file).map(keptWords),
+    ...notShown(file).map(keptWords),
     ...others.map((name) => `the sheet ${name}, which has no cells`),
   ];
 }
