@@ -52,6 +52,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   );
   makeReadable(parts.grid, document.body);
   letTabComeToButtons(parts.grid);
+  more.letFingersScroll(parts.grid);
   pane.render(
     <WorkbenchPane selection={selection} wanted={wanted} welcome={welcome} host={grid.host} />,
   );

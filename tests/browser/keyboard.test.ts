@@ -30,7 +30,6 @@ const grid = [
   "New sheet",
   "All sheets",
   "Batches",
-  "Grid lines",
   "Smaller",
   "Larger",
   "100%",

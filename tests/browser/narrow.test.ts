@@ -97,6 +97,37 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     }
   });
 
+  it("scrolls the cells under a finger that is drawn over them, and selects under one that taps", async () => {
+    const { page, complaints } = await served.open(telephone);
+    await page.goto(served.address);
+    await complete(page);
+    await goTo(page, "A1");
+    const touches = await page.context().newCDPSession(page);
+    const touch = (type: "touchStart" | "touchMove" | "touchEnd", x: number, y: number) =>
+      touches.send("Input.dispatchTouchEvent", {
+        type,
+        touchPoints: type === "touchEnd" ? [] : [{ x, y }],
+      });
+    const { x, y } = await page
+      .locator("#grid canvas[id^=univer-sheet-main]")
+      .first()
+      .evaluate((canvas) => {
+        const { left, top, width, height } = canvas.getBoundingClientRect();
+        return { x: left + width / 2, y: top + height * 0.7 };
+      });
+    await touch("touchStart", x, y);
+    for (let drawn = 10; drawn <= 400; drawn += 10)
+      await touch("touchMove", x - drawn / 4, y - drawn);
+    await touch("touchEnd", 0, 0);
+    const name = page.locator("#grid input").first();
+    expect(await name.inputValue()).toBe("A1");
+    await page.touchscreen.tap(x, y);
+    const row = async () => Number(/\d+/.exec(await name.inputValue())?.[0] ?? 0);
+    await expect.poll(row).toBeGreaterThan(12);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
   it("has no such button on a wide page, where both are seen", async () => {
     const { page } = await served.open();
     await page.goto(served.address);
