@@ -33,6 +33,11 @@ function chosen(draft: Draft, lot: string, isChosen: boolean): Draft {
 /** A figure in the mark of its field: typed digits with a point are read wherever one lives. */
 const chargeField = { "%": "chargePercent", "g/L": "chargeGrams" } as const;
 
+const ofLye = ["assay", "chargePercent", "chargeGrams"];
+
+const withoutLye = (typed: Draft["typed"]): Draft["typed"] =>
+  Object.fromEntries(Object.entries(typed).filter(([field]) => !ofLye.includes(field)));
+
 function reduced(draft: Draft, action: Action): Draft {
   switch (action.do) {
     case "type":
@@ -48,7 +53,7 @@ function reduced(draft: Draft, action: Action): Draft {
         ? {
             ...next,
             picked: { ...next.picked, chargeIs: "" },
-            typed: { ...next.typed, assay: "", chargePercent: "", chargeGrams: "" },
+            typed: withoutLye(next.typed),
           }
         : next;
     }

@@ -7,7 +7,7 @@ export { sampleFile } from "../bar/sample-file";
 export { keepingInPage } from "../keeping/in-page";
 export { mountGrid } from "./mount";
 export { letTabComeToButtons } from "./by-keyboard";
-export { letFingersScroll } from "./swipe";
+export { letFingersScroll } from "../swipe";
 export { makeReadable } from "./readable";
 export { PlainView } from "../plain/plain-view";
 export { offerLists } from "../choosing/offer";

@@ -23,7 +23,7 @@ describe("a batch under way", () => {
     const draft = after(draftOf(whole), { do: "pick", picked: { base: "NaOH" } });
     expect(draft.picked.chargeIs).toBe("");
     const { assay, chargePercent, chargeGrams } = draft.typed;
-    expect([assay, chargePercent, chargeGrams]).toEqual(["", "", ""]);
+    expect([assay, chargePercent, chargeGrams]).toEqual([undefined, undefined, undefined]);
     const same = after(draftOf(whole), { do: "pick", picked: { base: "KOH" } });
     expect(same.typed.chargePercent).toBe("0.765");
   });
