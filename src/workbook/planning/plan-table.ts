@@ -27,7 +27,11 @@ export function freeSheetName({ sheets }: Pick<Snapshot, "sheets">, name: string
   return `${name} ${String(number)}`;
 }
 
-function hindrance({ sheets, names }: Snapshot, { name }: TableShape): Refusal | undefined {
+/** Why no table of this name can be made, on a sheet of its own. */
+export function hindrance(
+  { sheets, names }: Pick<Snapshot, "sheets" | "names">,
+  { name }: Pick<TableShape, "name">,
+): Refusal | undefined {
   const isTaken = [...names.tables, ...names.defined].some((each) => isSame(each, name));
   if (isTaken) return refusal(fault("name-taken", name));
   return sheets.isProtected ? refusal(fault("workbook-protected")) : undefined;

@@ -2,7 +2,7 @@
 import { counted } from "../../../sheet/counted";
 import { cellAt } from "../../../sheet/address";
 import type { BookTable } from "../../../sheet/book";
-import { type Block, fault, type Host, isFault, type Step } from "../../../sheet/port";
+import { type Block, type Host, isFault, type Step } from "../../../sheet/port";
 import {
   type BenchId,
   benchIds,
@@ -17,7 +17,7 @@ import { carryOut } from "../carry-out";
 import { changedBench } from "./change-bench";
 import { finished } from "../finished";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
-import { freeSheetName } from "../plan-table";
+import { freeSheetName, hindrance } from "../plan-table";
 import { plannedCell } from "../planned-cell";
 import { read, readTable } from "../read";
 import { refusal } from "../refusal";
@@ -72,11 +72,8 @@ export async function planBench(host: Host, values: BenchValues): Promise<Plan |
   const found = await read(host, [{ ask: "sheets" }, { ask: "names" }]);
   if (isFault(found)) return refusal(found);
   const [sheets, names] = found;
-  const isTaken = [...names.tables, ...names.defined].some(
-    (each) => each.toLowerCase() === benchTable.toLowerCase(),
-  );
-  if (isTaken) return refusal(fault("name-taken", benchTable));
-  if (sheets.isProtected) return refusal(fault("workbook-protected"));
+  const stopped = hindrance({ sheets, names }, { name: benchTable });
+  if (stopped) return stopped;
   return newSheet(values, freeSheetName({ sheets }, benchSheetName));
 }
 
