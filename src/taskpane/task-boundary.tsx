@@ -25,7 +25,7 @@ export class TaskBoundary extends Component<TaskBoundaryProps, { readonly hasFai
     if (!this.state.hasFailed) return this.props.children;
     return (
       <div className="task" role="alert">
-        <Say tone="mind">
+        <Say tone="check">
           {`Something unexpected stopped “${this.props.name}”. The other tasks go on, and what was kept of this one is taken up when it is opened again.`}
         </Say>
         <Button

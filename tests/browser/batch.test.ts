@@ -122,7 +122,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.getByText("KOH, lot K-207, 90 %").waitFor();
     await page.keyboard.press("Control+A");
     await page.keyboard.press("Delete");
-    await page.getByText("Still wanted for a weigh-out").waitFor();
+    await page.getByText("For a weigh-out").waitFor();
     expect(await hand.hears()).toMatch(/^Allowed acid/);
     await page.context().close();
   });

@@ -65,7 +65,7 @@ describe.runIf(hasBrowser)("the workbench by keyboard", () => {
     const page = await open();
     await page.locator("#open").focus();
     const names = await walk(page, "Tab", 40);
-    const bar = ["Save", "Undo", "Redo", "Sheet", "Plain tables"];
+    const bar = ["Save", "Undo", "Redo", "Sheet", "Text view"];
     expect(names).toEqual([
       ...bar,
       ...grid,
@@ -81,7 +81,7 @@ describe.runIf(hasBrowser)("the workbench by keyboard", () => {
     await page.keyboard.press("F6");
     expect(await walk(page, "Shift+Tab", grid.length + 1)).toEqual([
       ...[...grid].reverse(),
-      "Plain tables",
+      "Text view",
     ]);
   });
 

@@ -26,7 +26,7 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     await page.goto(served.address);
     await complete(page);
     const shared = await heightOf(page, "#pane");
-    const button = page.getByRole("button", { name: "Pane alone" });
+    const button = page.getByRole("button", { name: "Hide sheet" });
     await button.tap();
     expect(await button.getAttribute("aria-pressed")).toBe("true");
     expect(await heightOf(page, "#sheet")).toBe(0);
@@ -41,13 +41,13 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     const { page, complaints } = await served.open(telephone);
     await page.goto(served.address);
     await complete(page);
-    await page.getByRole("button", { name: "Pane alone" }).tap();
+    await page.getByRole("button", { name: "Hide sheet" }).tap();
     await page.focus("#pane");
     await page.keyboard.press("F6");
     await expect.poll(() => heightOf(page, "#sheet")).toBeGreaterThan(200);
     await goTo(page, "A1");
     expect(
-      await page.getByRole("button", { name: "Pane alone" }).getAttribute("aria-pressed"),
+      await page.getByRole("button", { name: "Hide sheet" }).getAttribute("aria-pressed"),
     ).toBe("false");
     expect(complaints).toEqual([]);
     await page.context().close();
@@ -58,7 +58,7 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     await page.goto(served.address);
     await complete(page);
     const shared = await heightOf(page, "#sheet");
-    const button = page.getByRole("button", { name: "Sheet alone" });
+    const button = page.getByRole("button", { name: "Hide pane" });
     await button.tap();
     expect(await button.getAttribute("aria-pressed")).toBe("true");
     expect(await heightOf(page, "#pane")).toBe(0);

@@ -105,7 +105,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     const first = page.locator("#entries li a").first();
     expect(await first.textContent()).toMatch(/acid ?value/i);
     await page.getByLabel("Words to look for").fill("zebra");
-    await page.getByText("Nothing is said of “zebra”.").waitFor();
+    await page.getByText("No help found for “zebra”.").waitFor();
     await page.goto(`${at}help/first-titration.html`);
     const widths = await page.locator("figure img").evaluateAll((all) =>
       Promise.all(

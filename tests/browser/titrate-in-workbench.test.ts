@@ -18,7 +18,7 @@ describe.runIf(hasBrowser)("the titration task beside the grid", () => {
     await page.keyboard.press("F6");
     await hand.press("Titrate");
     // the task is loaded when it is first opened
-    await page.getByLabel("Its strength is known by").waitFor();
+    await page.getByLabel("How do you know its strength?").waitFor();
     const slip = { lot: "NQ-44", titres: ["2.40", "2.50", "2.45"], blanks: ["0.15"] };
     await fillSlip(hand, slip);
     await hand.next("Result");

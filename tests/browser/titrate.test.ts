@@ -149,11 +149,11 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await toResult(hand, { ...three, titres: ["2.40", "2.50"] });
     // pressed once too often: the third titre is still to come
     await page.keyboard.press("Enter");
-    await page.getByText("Volume used is not filled in.").waitFor();
+    await page.getByText("Fill in Volume used.").waitFor();
     await page.keyboard.type("2.45");
     await page.keyboard.press("Enter");
     await page.getByRole("button", { name: "Add titre 4" }).click();
-    await page.getByText("Volume used is not filled in.").waitFor();
+    await page.getByText("Fill in Volume used.").waitFor();
     await hand.tabTo("Volume used", "Shift+Tab");
     await page.keyboard.press("Enter");
     await isAt("Result");

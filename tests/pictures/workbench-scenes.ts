@@ -37,7 +37,7 @@ export async function workbenchScenes(page: Page, look: Look): Promise<void> {
     await page.locator("#pane :is(h2, h3):visible").first().waitFor();
     await look(`the task ${name}`);
   }
-  const alone = page.getByRole("button", { name: "Pane alone" });
+  const alone = page.getByRole("button", { name: "Hide sheet" });
   if (await alone.isVisible()) {
     await alone.click();
     await look("the pane alone");

@@ -136,7 +136,7 @@ describe.each(["functions", "plain"] as const)("new columns as %s", (spelling) =
   it("are not offered while an answer they rest on is open", () => {
     const open = { ...daily, actions: lab };
     const lacks = offered(open, "plain").map((each) => each.lacks);
-    expect(lacks).toEqual(wanted.map(() => "what an empty blank means: say it in Understand"));
+    expect(lacks).toEqual(wanted.map(() => "what an empty blank means: say it in Check columns"));
     const unsaid = lab.map((each) =>
       each.do === "typed" && each.figure === "charge"
         ? ({ do: "typed", figure: "charge", value: "7", unit: "g/L" } as const)

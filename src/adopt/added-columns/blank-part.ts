@@ -77,7 +77,7 @@ export function blankPart(
   const inPlain = hasWords
     ? "figures in the blanks: words stand among them"
     : isOpen
-      ? "what an empty blank means: say it in Understand"
+      ? "what an empty blank means: say it in Check columns"
       : "";
   const looksUp = hasDitto || (isAsked && (means === "day" || means === "above"));
   const letter = columnLetters(first.column);

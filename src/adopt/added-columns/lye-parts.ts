@@ -7,7 +7,7 @@ import type { Part } from "./part";
 import type { Sources } from "./sources";
 
 const pure: Part = () => "100";
-const inUnderstand = "say it in Understand";
+const inUnderstand = "say it in Check columns";
 
 /** A formula has to name its base: not known to be another is not enough. */
 const isOneLye = ({ onlyBase, onlyTitrantBase }: Sources): boolean =>

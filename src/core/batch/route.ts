@@ -31,7 +31,8 @@ export const bands: readonly Band[] = [
   },
   {
     from: undefined,
-    advice: "not a plain base batch: blend it down, pretreat it with acid, or hand it over",
+    advice:
+      "not a plain base batch: blend it down, pretreat it with acid, or pass it to someone who can treat it",
   },
   { from: quantity("%", "15"), advice: "two acid steps, or hand it to a specialist" },
 ];

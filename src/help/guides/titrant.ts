@@ -43,7 +43,7 @@ export const titrant: Guide = {
       "The balance decides how well: 0.51 g on one that shows 0.01 g is known to ±1.6 % (1.96 × 0.01 ÷ √6 ÷ 0.51), on one that shows 0.001 g to ±0.16 %. With the coarse one weigh 5.1 g, make it up to 250 mL and titrate 25 mL of that: ±0.16 % again, beside what flask and pipette are off (common practice, no source).",
       "Do it three times and use the mean: [SPREAD](spread.html) shows how well they agree.",
       "In the pane, choose _Checked against KHP_ in the titrant step, and it works out the strength.",
-      "A strength from a label, or worked out from the assay on one, may be off by several percent: lye takes up water. Say so under _May be off by_, and the ± of the result counts it.",
+      "A strength from a label, or worked out from the assay on one, may be off by several percent: lye takes up water. Say so under _Accurate to ±_, and the ± of the result counts it.",
     ),
     heading("Warm days"),
     text(

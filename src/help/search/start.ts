@@ -20,7 +20,7 @@ if (wanted && entries && count) {
       .sort((a, b) => b.fit - a.fit);
     entries.replaceChildren(...found.map(({ item }) => item));
     count.textContent =
-      found.length === 0 ? `Nothing is said of “${asked}”.` : `${found.length} entries.`;
+      found.length === 0 ? `No help found for “${asked}”.` : `${found.length} entries.`;
   };
 
   wanted.value = new URLSearchParams(location.search).get("for") ?? "";

@@ -103,7 +103,7 @@ export function readMeRows(about: About, styles: ReadMeStyles): PlainRow[] {
     undefined,
     ...constants(about),
     undefined,
-    titled("Mind", "Cautions"),
+    titled("Safety", "Cautions"),
     ...cautions.map((caution): Styled => ({ line: ["", caution], look: "caution" })),
   ];
   return lines.flatMap((each, row) =>

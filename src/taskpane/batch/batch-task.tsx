@@ -51,7 +51,7 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
       <h2>Batch</h2>
       <div role="status">
         {lots.state === "looking" ? <p>Looking for recorded lots.</p> : null}
-        {lots.state === "refused" ? <Say tone="mind">{lots.sentence}</Say> : null}
+        {lots.state === "refused" ? <Say tone="check">{lots.sentence}</Say> : null}
         {lots.state === "none" ? (
           <Say tone="know">
             No lot is recorded yet. Titrate one and record it: a batch takes its acid value from the
@@ -124,9 +124,8 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
           top={
             <>
               {isUnkept ? (
-                <Say tone="mind">
-                  This browser keeps nothing: record before you close the pane, or what you typed is
-                  lost.
+                <Say tone="check">
+                  This browser cannot save your work: record before you close the pane.
                 </Say>
               ) : null}
               <header className="task-top">

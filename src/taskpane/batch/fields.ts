@@ -48,7 +48,7 @@ export const numberFields = {
     unit: "% FFA",
     hint: "Above it no dose is shown.",
   }),
-  former: numberField("What you used to weigh", formerAmount, {
+  former: numberField("Your old amount", formerAmount, {
     hint: "Grams of this lye for this batch.",
     isOptional: true,
   }),

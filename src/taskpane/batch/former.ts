@@ -8,7 +8,7 @@ import { amount } from "./amount-text";
 import type { Seen } from "./seen";
 
 export interface FormerWords {
-  readonly tone: "know" | "mind";
+  readonly tone: "know" | "check";
   readonly sentence: string;
 }
 
@@ -42,11 +42,11 @@ export function formerWords(seen: Seen): readonly FormerWords[] {
   const said: FormerWords[] = [
     found.difference.isNegative()
       ? {
-          tone: "mind",
+          tone: "check",
           sentence: `That is ${grams} less than this oil’s acid and your base charge ask for. If the reaction had its whole base charge, ${percent(found.acidLeft)} % of the acid would be left over; the acid comes first, so ${percent(found.chargeLeft)} % of the charge is left for the reaction.`,
         }
       : {
-          tone: "mind",
+          tone: "check",
           sentence: `That is ${grams} more than this oil’s acid and your base charge ask for: more soap, and a harder wash (common practice, no source).`,
         },
   ];

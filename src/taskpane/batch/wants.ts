@@ -23,7 +23,7 @@ function wants({ figures }: Seen, step: StepId, field: NumberFieldId): Want[] {
   if (judged.kind === "wrong") return [{ step, sentence: judged.sentence, for: "weigh-out" }];
   const fact = figures.fact(field);
   return judged.kind === "empty" && !fact.isOptional
-    ? [{ step, sentence: `${fact.label} is not filled in.`, for: "weigh-out" }]
+    ? [{ step, sentence: `Fill in ${fact.label}.`, for: "weigh-out" }]
     : [];
 }
 
@@ -31,7 +31,7 @@ const oilSays = (sentence: string): Want => ({ step: "oil", sentence, for: "weig
 
 function lots(seen: Seen): Want[] {
   const { draft, recorded } = seen;
-  if (draft.lots.length === 0) return [oilSays("No lot is chosen.")];
+  if (draft.lots.length === 0) return [oilSays("Choose a lot.")];
   return chosenLots(draft, recorded).flatMap((lot, at) => {
     const name = draft.lots[at]?.lot ?? "";
     if (lot === undefined) return [oilSays(`Lot ${name} is not in the table Titrations any more.`)];
@@ -50,12 +50,12 @@ function shares({ draft, figures, working }: Seen): Want[] {
   if (draft.lots.length === 2 && draft.picked.mixedBy === "target") {
     const target = figures.judged("target");
     if (target.kind === "wrong") return [oilSays(target.sentence)];
-    return target.kind === "empty" ? [oilSays("Target is not filled in.")] : [];
+    return target.kind === "empty" ? [oilSays("Fill in Target.")] : [];
   }
   const found = draft.lots.slice(0, -1).flatMap(({ lot }) => {
     const judged = figures.share(lot);
     if (judged.kind === "wrong") return [oilSays(`Lot ${lot}: ${judged.sentence}`)];
-    return judged.kind === "empty" ? [oilSays(`The share of lot ${lot} is not filled in.`)] : [];
+    return judged.kind === "empty" ? [oilSays(`Fill in the share of lot ${lot}.`)] : [];
   });
   if (found.length > 0 || working.mix !== undefined) return found;
   const sum = draft.lots.slice(0, -1).reduce((total, { lot }) => {
@@ -130,7 +130,7 @@ function methanol(seen: Seen): Want[] {
 function row({ draft }: Seen): Want[] {
   const found: Want[] = [];
   if (draft.words.batch.trim() === "") {
-    found.push({ step: "lye", sentence: "Batch is not filled in.", for: "record" });
+    found.push({ step: "lye", sentence: "Fill in Batch.", for: "record" });
   }
   if (draft.lots.length > 2) {
     const sentence =

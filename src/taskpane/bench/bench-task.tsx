@@ -73,32 +73,28 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
       <HeldElsewhere held={held}>
         <div className="task bench">
           <h2>My bench</h2>
-          <p>
-            Asked once, kept on a sheet of this workbook. Titrate, Batch and What if begin from it.
-            All of it can wait.
-          </p>
+          <p>Fill in what you know and leave the rest. Titrate, Batch and What if begin from it.</p>
           {isUnkept ? (
-            <Say tone="mind">
-              This browser keeps nothing: press Keep before you close the pane, or what you typed is
-              lost.
+            <Say tone="check">
+              This browser cannot save your work: press Keep before you close the pane.
             </Say>
           ) : null}
           {inWorkbook?.odd.map((sentence) => (
-            <Say key={sentence} tone="mind">
+            <Say key={sentence} tone="check">
               {inMark(sentence)}
             </Say>
           ))}
           <BenchForm />
           {view.wants.map((sentence) => (
-            <Say key={sentence} tone="mind">
+            <Say key={sentence} tone="check">
               {sentence}
             </Say>
           ))}
           <div role="status">
             {view.values === undefined ? (
-              <Say tone="mind">A figure above is not right yet: its field says why.</Say>
+              <Say tone="check">A figure above is not right yet: its field says why.</Say>
             ) : isSame && Object.keys(inWorkbook.values).length > 0 ? (
-              <Say tone="done">
+              <Say tone="know">
                 Kept on the sheet My bench. Titrate, Batch and What if begin from it.
               </Say>
             ) : null}
@@ -116,7 +112,7 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
                 act({ do: "follow", values: inWorkbook.values, mark });
               }}
             >
-              As the sheet has it
+              Undo my changes
             </Button>
           ) : null}
         </div>

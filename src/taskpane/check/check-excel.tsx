@@ -115,7 +115,7 @@ export default function CheckExcel({ host, program, clock = () => new Date() }: 
           </Say>
         ) : null}
         {stage.at === "done" ? (
-          <Say tone={stage.checked.notWritten ? "mind" : "done"}>
+          <Say tone={stage.checked.notWritten ? "check" : "know"}>
             {stage.checked.notWritten
               ? "What was seen could not be written into the workbook: it stands below."
               : `It is written on the sheet ${reportSheet}. Save this workbook and send it to whoever looks after Titrebook.`}

@@ -23,7 +23,7 @@ export function HeldElsewhere({ held, aside, children }: HeldElsewhereProps) {
       <div role="status">
         {standing === "reads" || standing === "lost" ? (
           <div className="task">
-            <Say tone="mind">{words[standing]}</Say>
+            <Say tone="check">{words[standing]}</Say>
           </div>
         ) : null}
       </div>

@@ -22,7 +22,7 @@ export function PublishedCharges({ base, isOpen, level, inMark, onTake }: Publis
       {charges.length === 0 ? (
         <p>No charge is known here for {base}: ask who sold it.</p>
       ) : (
-        <p>None is taken for granted. Each is pure base.</p>
+        <p>Choose one; all mean pure base.</p>
       )}
       <ul className="published">
         {charges.map((charge) => (
@@ -33,12 +33,12 @@ export function PublishedCharges({ base, isOpen, level, inMark, onTake }: Publis
             </span>
             <Button
               size="large"
-              aria-label={inMark(`Take ${level(charge)}, ${charge.about}`)}
+              aria-label={inMark(`Use ${level(charge)}, ${charge.about}`)}
               onClick={() => {
                 onTake(charge);
               }}
             >
-              Take
+              {inMark(`Use ${level(charge)}`)}
             </Button>
           </li>
         ))}

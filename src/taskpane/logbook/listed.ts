@@ -65,7 +65,7 @@ const withoutEffect: Readonly<Record<DoseState, string>> = {
   none: "No dose stands in this row: what it does to one is not known.",
 };
 
-/** "329 g of lye too little; 96 % of the acid (5.1 mol) finds no lye", and what not to do about it */
+/** "329 g of lye too little; 96 % of the acid (5.1 mol) was not neutralised", and what not to do about it */
 export function effectWords({ effect, dose, oddInput }: Finding): string {
   if (oddInput !== undefined) return oddInput;
   if (!effect) return dose === "agrees" || dose === "differs" ? unknownEffect : withoutEffect[dose];
@@ -74,7 +74,7 @@ export function effectWords({ effect, dose, oddInput }: Finding): string {
   const of = effect.of === "kilogram" ? " for each kilogram of oil" : "";
   const much = `${ifUsed[dose]}${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}${of}`;
   if (acidLeftPercent < 0.5) return `${much}. ${ofTheBook}`;
-  return `${much}: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) finds no lye. ${ofTheBook}`;
+  return `${much}: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) was not neutralised. ${ofTheBook}`;
 }
 
 const unknownEffect = "What it does to the dose is not known.";

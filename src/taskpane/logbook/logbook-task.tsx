@@ -83,7 +83,7 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
       <div role="status">{isLooking ? "Looking through the workbook." : null}</div>
       {looking.state === "failed" ? (
         <>
-          <Say tone="mind">{looking.sentence}</Say>
+          <Say tone="check">{looking.sentence}</Say>
           <LookAgain act={act} />
         </>
       ) : null}

@@ -11,7 +11,7 @@ import type { MistakeId } from "../../adopt/recheck/mistakes/all";
 
 /** In their order. */
 export const stepNames = {
-  recognise: "Understand",
+  recognise: "Check columns",
   add: "Add columns",
   check: "Re-check",
 } as const;

@@ -1,4 +1,4 @@
-/** What stands between a logbook and the steps after Understand, in words. */
+/** What stands between a logbook and the steps after Check columns, in words. */
 import { counted } from "../../sheet/counted";
 import { openQuestions } from "../../adopt/recognising/questions";
 import { type LogbookState, shownTable } from "./state";

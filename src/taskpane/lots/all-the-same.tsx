@@ -12,7 +12,7 @@ export interface AllTheSameProps {
 export function AllTheSame({ isUsed, what = "it", onUse }: AllTheSameProps) {
   return (
     <>
-      {isUsed ? <Say tone="mind">{`You use ${what} all the same.`}</Say> : null}
+      {isUsed ? <Say tone="check">{`You use ${what} all the same.`}</Say> : null}
       <Button
         size="large"
         className="wide"

@@ -33,7 +33,7 @@ function Part({ found, inMark }: { found: Found; inMark: InMark }) {
   }
   return (
     <>
-      <Say tone={found.isOdd ? "mind" : "done"}>{inMark(found.sentence)}</Say>
+      <Say tone={found.isOdd ? "check" : "know"}>{inMark(found.sentence)}</Say>
       <SeriesPlotView series={found} inMark={inMark} />
       <p className="legend soft">
         {found.points.some(({ isOut }) => isOut) ? "Large diamonds are flagged. " : ""}
@@ -128,7 +128,7 @@ export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTas
       {found.state === "looking" ? <p role="status">Looking at the workbook.</p> : null}
       {found.state === "refused" ? (
         <>
-          <Say tone="mind">{found.sentence}</Say>
+          <Say tone="check">{found.sentence}</Say>
           <Button size="large" className="wide" onClick={again}>
             Look again
           </Button>

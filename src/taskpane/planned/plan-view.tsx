@@ -85,7 +85,7 @@ export function PlanView(props: PlanViewProps) {
           </Say>
         ) : (
           <div key={sentence} className="to-confirm">
-            <Say tone="mind">{sentence}</Say>
+            <Say tone="check">{sentence}</Say>
             <Checkbox
               size="large"
               label={agreeing ?? `Do it all the same: ${confirm}`}
@@ -111,7 +111,7 @@ export function PlanView(props: PlanViewProps) {
       >
         {command}
       </Button>
-      <details className="more" open>
+      <details className="more">
         <summary>The exact cells</summary>
         <ExactCells cells={plan.cells} inMark={inMark} />
         {plan.makes.length === 0 ? null : (

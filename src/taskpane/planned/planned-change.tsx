@@ -36,7 +36,7 @@ export function PlannedChange(props: PlannedChangeProps) {
       <div role="status" className="outcome">
         {carrying.state === "looking" ? "Looking at the workbook." : null}
         {carrying.state === "writing" ? busyWords : null}
-        {said === undefined ? null : <Say tone={isWell ? "done" : "mind"}>{inMark(said)}</Say>}
+        {said === undefined ? null : <Say tone={isWell ? "know" : "check"}>{inMark(said)}</Say>}
       </div>
       {hasNextFree ? (
         <Button
@@ -67,7 +67,7 @@ export function PlannedChange(props: PlannedChangeProps) {
       {isDone ? (
         <>
           {carrying.differences.map((sentence) => (
-            <Say key={sentence} tone="mind">
+            <Say key={sentence} tone="check">
               {sentence}
             </Say>
           ))}

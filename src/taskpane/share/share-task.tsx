@@ -69,14 +69,14 @@ const isToSave = ({ how }: Handed): boolean => how === "to-save";
 function HandedOver({ handed }: { readonly handed: Handed }) {
   if (handed.how === "opened") {
     return (
-      <Say tone="done">
+      <Say tone="know">
         The copy is open as a new workbook, in a window of its own. It is not saved yet: save it
         under a name of your own.
       </Say>
     );
   }
-  if (handed.sentence === undefined) return <Say tone="done">The copy is made.</Say>;
-  return <Say tone="mind">{handed.sentence}</Say>;
+  if (handed.sentence === undefined) return <Say tone="know">The copy is made.</Say>;
+  return <Say tone="check">{handed.sentence}</Say>;
 }
 
 export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
@@ -126,7 +126,7 @@ export function ShareTask({ host, clock = () => new Date() }: ShareTaskProps) {
         {state.at === "changed" ? (
           <Say tone="know">The workbook has changed since that copy: make it again.</Say>
         ) : null}
-        {state.at === "failed" ? <Say tone="mind">{state.sentence}</Say> : null}
+        {state.at === "failed" ? <Say tone="check">{state.sentence}</Say> : null}
       </div>
       {state.at === "made" ? (
         <>

@@ -35,20 +35,24 @@ const ofTheBench = kept({
   phthalatePurity: optional("Purity of the KHP", limits.purity, "Left empty: 100."),
   certified: required("Strength", limits.molarity, "As the certificate says."),
   kept: required("Strength", limits.molarity, "As the table Titrants has it."),
-  strengthPercent: optional("May be off by", limits.plusMinusPercent, undefined, "± %"),
-  titreStep: required("Read to", limits.step, "Smallest difference you read."),
+  strengthPercent: optional("Accurate to ±", limits.plusMinusPercent, undefined, "%"),
+  titreStep: required(
+    "Smallest burette mark",
+    limits.step,
+    "Half of it if you read between two marks.",
+  ),
   burettePercent: optional(
-    "Burette may be off by",
+    "Burette accurate to ±",
     limits.plusMinusPercent,
     "Marked ± 0.05 mL on 10 mL: 0.5. Left empty: not counted.",
-    "± %",
+    "%",
   ),
-  massStep: required("Weighed to", limits.massStep, "Smallest difference the balance shows."),
+  massStep: required("Smallest balance step", limits.massStep),
   samplePercent: optional(
-    "May be off by",
+    "Accurate to ±",
     limits.plusMinusPercent,
     "A syringe half full or more: 5. 1 mL out of 10 mL: 16.",
-    "± %",
+    "%",
   ),
 });
 

@@ -16,7 +16,7 @@ export const picks = {
   /** How the strength of the titrant is known. */
   way: pick(
     "list",
-    "Its strength is known by",
+    "How do you know its strength?",
     {
       molarity: "mol/L, from its label",
       normality: "Normality, from its label",
@@ -52,7 +52,7 @@ export const picks = {
   masses: pick(
     "buttons",
     "Mass of the samples",
-    { one: "One for all", own: "Each its own" },
+    { one: "Same mass", own: "Weighed each time" },
     "one",
     isKept,
   ),

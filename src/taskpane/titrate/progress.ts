@@ -22,7 +22,7 @@ function wants(seen: Seen, step: StepId, field: NumberFieldId, what: Want["for"]
   if (judged.kind === "wrong") return [{ step, sentence: judged.sentence, for: what }];
   const fact: { label: string; isOptional?: boolean } = numberFields[field];
   return judged.kind === "empty" && !fact.isOptional
-    ? [{ step, sentence: `${fact.label} is not filled in.`, for: what }]
+    ? [{ step, sentence: `Fill in ${fact.label}.`, for: what }]
     : [];
 }
 
@@ -60,9 +60,7 @@ function oil(seen: Seen): Want[] {
   const { draft, figures } = seen;
   const step = "oil";
   const lot: Want[] =
-    draft.words.lot.trim() === ""
-      ? [{ step, sentence: "Lot is not filled in.", for: "record" }]
-      : [];
+    draft.words.lot.trim() === "" ? [{ step, sentence: "Fill in Lot.", for: "record" }] : [];
   if (draft.picked.sample === "by volume") {
     const mass = massByVolume(draft, figures);
     return [

@@ -79,7 +79,7 @@ export function entryOf(draft: Draft, figures: Figures, list: ReadingList): Entr
     const judged = figures.judged(field);
     if (judged.kind === "wrong") return { kind: "wrong", field, sentence: judged.sentence };
     if (judged.kind === "empty") {
-      return { kind: "waiting", field, sentence: `${numberFields[field].label} is not filled in.` };
+      return { kind: "waiting", field, sentence: `Fill in ${numberFields[field].label}.` };
     }
     plain[field] = judged.plain;
   }

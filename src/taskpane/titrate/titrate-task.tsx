@@ -45,9 +45,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
       </p>
     );
   const unkept = titrations.isUnkept ? (
-    <Say tone="mind">
-      This browser keeps nothing: record before you close the pane, or the readings are lost.
-    </Say>
+    <Say tone="check">This browser cannot save your work: record before you close the pane.</Say>
   ) : null;
   if (bench === undefined) {
     return (

@@ -36,7 +36,7 @@ function acidColumns(bench: Bench, want: Wanting): AcidSource[] {
 function oneAcid(bench: Bench, want: Wanting): AcidSource | undefined {
   const { picked, lot } = bench.draft;
   if (picked.acidFrom === "lot") {
-    return lot === "" ? want("compare", "No lot is chosen.") : lotSource(bench, lot, want);
+    return lot === "" ? want("compare", "Choose a lot.") : lotSource(bench, lot, want);
   }
   const value = needed(bench, "compare", "acid", want);
   return value && typedAcid(value);
@@ -86,7 +86,7 @@ export function columnsOf(bench: Bench, want: Wanting): DoseColumn[] {
         : [];
     }
     case "base": {
-      if (bench.draft.bases.length === 0) want("compare", "No base is chosen.");
+      if (bench.draft.bases.length === 0) want("compare", "Choose a base.");
       return bench.draft.bases.flatMap((name) => {
         const own = baseNamed(name);
         const [ownAssay, ownCharge] = [figure(`assay${name}`), figure(`charge${name}`)];

@@ -33,7 +33,7 @@ export function needed(
   const of = /^(assay|charge)(KOH|NaOH|KOCH3|NaOCH3)$/.exec(field)?.[2];
   return want(
     step,
-    found.kind === "wrong" ? found.sentence : `${label}${of ? ` of ${of}` : ""} is not filled in.`,
+    found.kind === "wrong" ? found.sentence : `Fill in ${label}${of ? ` of ${of}` : ""}.`,
   );
 }
 
@@ -56,6 +56,6 @@ export function neededList(
   const found = bench.figures.list(id);
   if (found.kind === "figures") return found.values;
   const { label } = listFactOf(bench.draft, id);
-  want("compare", found.kind === "wrong" ? found.sentence : `${label} are not filled in.`);
+  want("compare", found.kind === "wrong" ? found.sentence : `Fill in ${label}.`);
   return [];
 }

@@ -93,8 +93,8 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
           }}
           top={
             isUnkept ? (
-              <Say tone="mind">
-                This browser keeps nothing: what you type here is gone when the pane closes.
+              <Say tone="check">
+                This browser cannot save your work: it is gone when the pane closes.
               </Say>
             ) : null
           }

@@ -62,7 +62,7 @@ function wantedSizes(bench: Bench, want: Wanting): readonly Exact[] {
     for (const field of ["from", "to", "step"] as const) needed(bench, "sizes", field, want);
   } else {
     const list = bench.figures.list("sizes");
-    want("sizes", list.kind === "wrong" ? list.sentence : "Batch sizes are not filled in.");
+    want("sizes", list.kind === "wrong" ? list.sentence : "Fill in Batch sizes.");
   }
   return [];
 }

@@ -14,7 +14,10 @@ const List = ({ words }: { words: readonly string[] }) => (
 
 export function Cautions({ work }: { work: Work }) {
   return (
-    <section className="mind" aria-label="Cautions">
+    <section className="safety" aria-label="Safety">
+      <p className="safety-title">
+        <span aria-hidden="true">⚠</span> Safety
+      </p>
       <div className="cautions-now">
         <List words={cautionsFor(work)} />
       </div>

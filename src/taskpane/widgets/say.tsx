@@ -1,15 +1,15 @@
-/** A sentence set apart: to mind, good to know, or done. The mark says which, not the colour. */
+/** A sentence set apart, of three kinds: to know, to check, safety. The mark says which, not the colour. */
 import type { ReactNode } from "react";
 import { Together } from "./together";
 
 export interface SayProps {
-  readonly tone: "mind" | "know" | "done";
+  readonly tone: "know" | "check" | "safety";
   readonly children: ReactNode;
 }
 
-const marks = { mind: "!", know: "i", done: "✓" };
+const marks = { know: "i", check: "!", safety: "⚠" };
 /** The same for a listener. */
-const heard = { mind: "Mind: ", know: "Good to know: ", done: "Done: " };
+const heard = { know: "To know: ", check: "To check: ", safety: "Safety: " };
 
 export function Say({ tone, children }: SayProps) {
   return (

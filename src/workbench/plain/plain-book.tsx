@@ -1,4 +1,4 @@
-/** Plain tables of every sheet, readable without the grid and by a screen reader. */
+/** Text view of every sheet, readable without the grid and by a screen reader. */
 import { columnLetters } from "../../sheet/cell-name";
 import type { PlainCell, PlainSheet } from "./sheets";
 

@@ -1,7 +1,7 @@
 /** What a cell holds, or would hold, as text for a preview. A decimal point, no thousands signs. */
 import { serialsEnd, timeOfSerial } from "../../sheet/serial-days";
-import { exact } from "../../core/exact/exact";
-import { shown } from "../../core/exact/rounding";
+import { exact, hundred } from "../../core/exact/exact";
+import { rounded, shown } from "../../core/exact/rounding";
 import type { CellContent, Content } from "../../sheet/port";
 
 const dateText = (days: number): string =>
@@ -14,7 +14,7 @@ function numberText(value: number, format: string | undefined): string {
   if (format === "yyyy-mm-dd" && isDate(value)) return dateText(value);
   const places = /^0(?:\.(0+))?$/.exec(format ?? "");
   const figure = exact(value);
-  // Never fewer digits than were typed: a preview must not hide what would be written.
+  // never fewer digits than were typed: what would be lost must not be hidden
   return places
     ? figure.toFixed(Math.max(places[1]?.length ?? 0, figure.decimalPlaces()))
     : shown(figure);
@@ -26,8 +26,21 @@ export function valueText(value: CellContent, format?: string): string {
   return typeof value === "number" ? numberText(value, format) : value;
 }
 
+/** The places a number format shows: so many always, so many more where there are figures for them. */
+const placesOf = /^0(?:\.(0*)(#*))?(%?)$/;
+
+/** A value as its cell will look, rounded as the cell rounds it. */
+function looks(value: CellContent, format = ""): string {
+  const places = placesOf.exec(format);
+  if (typeof value !== "number" || places === null) return valueText(value, format);
+  const [, least = "", more = "", percent = ""] = places;
+  const figure = percent === "" ? exact(value) : exact(value).times(hundred);
+  const most = rounded(figure, least.length + more.length);
+  return `${most.toFixed(Math.max(least.length, most.decimalPlaces()))}${percent}`;
+}
+
 /** What would be there. `format` is how the column is usually shown. */
 export function contentText(content: Content, format?: string): string {
   if (content.kind === "keep") return "";
-  return content.kind === "formula" ? content.formula : valueText(content.value, format);
+  return content.kind === "formula" ? content.formula : looks(content.value, format);
 }

@@ -23,7 +23,7 @@ export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
     [heading("What to do")],
     ...steps.map((step, place) => [words(`${String(place + 1)}. ${step}`)]),
     [],
-    [heading("Good to know")],
+    [heading("To know")],
     [
       words(
         "The pale yellow cells are for you to change; select one and it says what to type. Everything else follows.",
@@ -36,7 +36,7 @@ export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
     ],
     [words(withoutAddIn)],
     [],
-    [heading("Mind")],
+    [heading("Safety")],
     ...cautions.map((each) => [caution(each)]),
   ];
   return sheetOfSentences("Start here", rows);

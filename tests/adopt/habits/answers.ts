@@ -1,4 +1,4 @@
-/** What a maker answers in the step Understand: what each column is, and what no column says. */
+/** What a maker answers in the step Check columns: what each column is, and what no column says. */
 import {
   type Action,
   type LogbookState,

@@ -11,7 +11,7 @@ export type TaskName = "Titrate" | "Batch" | "What if";
 
 /** A field of each task's first step. */
 export const fields: Record<TaskName, readonly string[]> = {
-  Titrate: ["May be off by, ± %", "Read to, mL"],
+  Titrate: ["Accurate to ±, %", "Smallest burette mark, mL"],
   Batch: ["Amount of oil, L"],
   "What if": ["Batch sizes, L"],
 };

@@ -54,8 +54,8 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   const slip = { lot, titres, blanks: ["0.15"] };
   await page.locator("#pane").focus();
   await fillSlip(hand, slip);
-  drafts.set("Titrate/May be off by, ± %", "0.5");
-  drafts.set("Titrate/Read to, mL", "0.05");
+  drafts.set("Titrate/Accurate to ±, %", "0.5");
+  drafts.set("Titrate/Smallest burette mark, mL", "0.05");
   if (chance.is(0.25)) await breakOff(world, titres);
   if (isOmitted) {
     await hand.press("Omit Titre 3");
@@ -78,7 +78,7 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   const row = { lot, titres: [2.4, 2.5, 2.45], omitted: isOmitted ? odd : undefined, blank: 0.15 };
   typed.edit({ kind: "row", row });
   await page.getByRole("button", { name: "Next titration" }).click();
-  await world.field("Read to, mL").waitFor();
+  await world.field("Smallest burette mark, mL").waitFor();
 }
 
 /** Sizes against acid values, on a sheet of their own. */

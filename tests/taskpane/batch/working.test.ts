@@ -212,18 +212,18 @@ describe("a titrant of the same lye", () => {
 
 describe("what is still wanted", () => {
   const lacking: readonly (readonly [Slate, string])[] = [
-    [but({ lots: [] }), "No lot is chosen."],
+    [but({ lots: [] }), "Choose a lot."],
     [but({ lots: ["Z"] }), "Lot Z is not in the table Titrations any more."],
     [but({ lots: ["G"] }), "Lot G shows #N/A for its acid value: see its row."],
     [but({ lots: ["I"] }), "“whale” of lot I is no oil known here: put it right in its row."],
-    [but({ typed: { amount: "" } }), "Amount of oil is not filled in."],
-    [but({ lots: ["A", "B"] }), "The share of lot A is not filled in."],
-    [but({ typed: { assay: "" } }), "Assay of the lye is not filled in."],
-    [but({ typed: { chargePercent: "" } }), "Base charge is not filled in."],
+    [but({ typed: { amount: "" } }), "Fill in Amount of oil."],
+    [but({ lots: ["A", "B"] }), "Fill in the share of lot A."],
+    [but({ typed: { assay: "" } }), "Fill in Assay of the lye."],
+    [but({ typed: { chargePercent: "" } }), "Fill in Base charge."],
     [but({ picked: { chargeIs: "" } }), "Is the base charge pure base, or lye as weighed?"],
-    [but({ typed: { limit: "" } }), "Allowed acid is not filled in."],
-    [but({ typed: { ratio: "" } }), "Methanol is not filled in."],
-    [but({ batch: " " }), "Batch is not filled in."],
+    [but({ typed: { limit: "" } }), "Fill in Allowed acid."],
+    [but({ typed: { ratio: "" } }), "Fill in Methanol."],
+    [but({ batch: " " }), "Fill in Batch."],
   ];
   it.each(lacking)("is said (%#)", (slate, sentence) => {
     expect(sentences(seen(slate))).toContain(sentence);

@@ -5,7 +5,7 @@ import { firstState, reduce, shownTable } from "../../../src/taskpane/logbook/st
 import { wantsAgreeing } from "../../../src/taskpane/logbook/wants-agreeing";
 import { makeLogbook } from "../../adopt/recognising/logbooks";
 
-describe("the steps after Understand", () => {
+describe("the steps after Check columns", () => {
   const { cells } = makeLogbook(2, "all", 1);
   const tables = recogniseSheet(cells).map((guess) => ({ guess, cells, remembered: undefined }));
   const whole = reduce(firstState, { do: "found", tables });

@@ -16,7 +16,7 @@ export async function fillLye(hand: BenchHand, batch = "B-118"): Promise<void> {
   await hand.type("Batch", batch);
   await hand.type("Lye lot", "K-207");
   await hand.type("Assay of the lye", "90");
-  await hand.press(/^Take 7 g\/L/);
+  await hand.press(/^Use 7 g\/L/);
 }
 
 export async function fillLimit(hand: BenchHand, limit = "5"): Promise<void> {
@@ -41,9 +41,9 @@ async function mixes(hand: BenchHand, look: Look): Promise<void> {
 
 async function former(hand: BenchHand, look: Look): Promise<void> {
   // the charge, 700 g pure, and 0.9 % of it
-  await hand.type("What you used to weigh", "706");
+  await hand.type("Your old amount", "706");
   await look("weigh-out, what used to be weighed");
-  await hand.type("What you used to weigh", "");
+  await hand.type("Your old amount", "");
 }
 
 /** SW-18 of the sample has a titre far from the others: no dose until somebody says so. */
@@ -106,7 +106,7 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await hand.next("Lye");
   await hand.choose("Base", "NaOCH3");
   await hand.type("Assay of the lye", "30");
-  await hand.press(/^Take 0.5 % of the oil, refined/);
+  await hand.press(/^Use 0.5 % of the oil, refined/);
   await look("lye, methoxide solution");
   await hand.next("Methanol");
   await hand.pick("% by volume");

@@ -130,18 +130,18 @@ export interface Slip {
 }
 
 export async function fillTitrant(hand: BenchHand): Promise<void> {
-  await hand.choose("Its strength is known by", "Checked");
+  await hand.choose("How do you know its strength?", "Checked");
   await hand.type("KHP weighed", "0.5105");
   await hand.type("Corrected titre", "25.05");
-  await hand.type("May be off by", "0.5");
-  await hand.type("Read to", "0.05");
+  await hand.type("Accurate to ±", "0.5");
+  await hand.type("Smallest burette mark", "0.05");
 }
 
 export async function fillOil(hand: BenchHand, slip: Slip): Promise<void> {
   await hand.type("Lot", slip.lot);
-  if (slip.ownMasses) await hand.pick("Each its own");
+  if (slip.ownMasses) await hand.pick("Weighed each time");
   else await hand.type("Oil weighed", slip.mass ?? "10.02");
-  await hand.type("Weighed to", "0.01");
+  await hand.type("Smallest balance step", "0.01");
 }
 
 export async function fillBlank(hand: BenchHand, slip: Slip): Promise<void> {

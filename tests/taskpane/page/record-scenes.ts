@@ -11,10 +11,10 @@ const apart = { lot: "NQ-44", titres: ["2.40", "2.60", "2.80"], blanks: ["0.15"]
 /** Made of the batch's own lye: the result is grams of it for each litre of oil, too. */
 async function fillWeighedTitrant(hand: BenchHand): Promise<void> {
   await hand.choose("Base", "KOH");
-  await hand.choose("Its strength is known by", "g/L");
+  await hand.choose("How do you know its strength?", "g/L");
   await hand.type("Strength", "6.25");
   await hand.pick("Same lye as the batch, assay unknown");
-  await hand.type("Read to", "0.05");
+  await hand.type("Smallest burette mark", "0.05");
 }
 
 export async function recordScenes(page: Page, look: Look): Promise<void> {

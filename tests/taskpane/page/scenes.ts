@@ -15,12 +15,12 @@ const slip = {
 async function questions(hand: BenchHand, look: Look): Promise<void> {
   await hand.type("Strength", "0,1");
   await look("titrant, which tenth");
-  await hand.choose("Its strength is known by", "g/L");
+  await hand.choose("How do you know its strength?", "g/L");
   await hand.type("Strength", "1");
   await hand.pick("Same lye as the batch, assay unknown");
   await look("titrant, same lye");
   await hand.type("Strength", "1,234");
-  await hand.tabTo("May be off by");
+  await hand.tabTo("Accurate to ±");
   await look("titrant, refused");
 }
 

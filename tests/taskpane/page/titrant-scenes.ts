@@ -12,7 +12,7 @@ export async function takeTitrant(hand: BenchHand): Promise<void> {
 }
 
 export async function keepTitrant(hand: BenchHand): Promise<void> {
-  await hand.choose("Its strength is known by", "Checked");
+  await hand.choose("How do you know its strength?", "Checked");
   await hand.type("KHP weighed", "0.5105");
   await hand.type("Corrected titre", "25.00");
   await hand.press("Keep this titrant in Titrants");

@@ -111,7 +111,7 @@ describe("how old a titrant is", () => {
 
   it("is to be minded once the line is outside", () => {
     expect(said(drifting, slip, "K-5", "2026-10-22")).toMatchObject({
-      tone: "mind",
+      tone: "check",
       sentence:
         "By its own line it has lost 1 % in 51 days, and is outside 1 % of its first since 22 Oct 2026: check it against KHP.",
     });

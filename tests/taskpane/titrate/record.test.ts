@@ -83,9 +83,9 @@ describe("the row of a titration", () => {
 
   it("is not written while anything it needs is missing, and that is said", () => {
     const lacking: readonly (readonly [Slip, string])[] = [
-      [but({ lot: " " }), "Lot is not filled in."],
-      [but({ typed: { certified: "" } }), "Strength is not filled in."],
-      [but({ typed: { mass: "" } }), "Oil weighed is not filled in."],
+      [but({ lot: " " }), "Fill in Lot."],
+      [but({ typed: { certified: "" } }), "Fill in Strength."],
+      [but({ typed: { mass: "" } }), "Fill in Oil weighed."],
       [but({ blanks: [] }), "No blank yet."],
       [but({ titres: [] }), "No titre yet."],
       [but({ picked: { blank: "" } }), "Is the blank titrated, or is the solvent neutralised?"],

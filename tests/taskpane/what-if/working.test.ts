@@ -29,10 +29,10 @@ describe("a what-if table under way", () => {
     const { working } = seen(newDraft());
     expect(working.question).toBeUndefined();
     expect(working.wants).toEqual([
-      { step: "sizes", sentence: "Batch sizes are not filled in." },
-      { step: "compare", sentence: "Assay of the lye is not filled in." },
-      { step: "compare", sentence: "Base charge, pure is not filled in." },
-      { step: "compare", sentence: "Acid values to compare are not filled in." },
+      { step: "sizes", sentence: "Fill in Batch sizes." },
+      { step: "compare", sentence: "Fill in Assay of the lye." },
+      { step: "compare", sentence: "Fill in Base charge, pure." },
+      { step: "compare", sentence: "Fill in Acid values to compare." },
     ]);
   });
 
@@ -108,7 +108,7 @@ describe("a what-if table under way", () => {
       { do: "type", field: "chargeKOH", text: "0.765" },
       { do: "type", field: "assayNaOH", text: "98" },
     );
-    expect(sentences(seen(bases))).toEqual(["Base charge, pure of NaOH is not filled in."]);
+    expect(sentences(seen(bases))).toEqual(["Fill in Base charge, pure of NaOH."]);
     const both = reduce(bases, { do: "type", field: "chargeNaOH", text: "0.546" });
     expect(
       question(seen(both)).columns.map(({ base, assay }) => `${base.name} ${String(assay)}`),

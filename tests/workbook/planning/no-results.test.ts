@@ -50,7 +50,7 @@ describe("new columns that were written", () => {
     expect(after).toMatchObject({
       isWell: false,
       differences: [
-        "Acid value shows no figure in any row: 1 row with #VALUE!, 1 row empty. Undo it, and look in Understand at what its readings are.",
+        "Acid value shows no figure in any row: 1 row with #VALUE!, 1 row empty. Undo it, and look in Check columns at what its readings are.",
       ],
     });
   });

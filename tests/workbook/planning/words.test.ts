@@ -3,7 +3,7 @@ import { areaName, columnLetters } from "../../../src/sheet/cell-name";
 import { address } from "../../../src/sheet/address";
 import { filledDown } from "../../../src/xlsx/formulas/shared";
 import { isSameFormula } from "../../../src/sheet/formula/same-formula";
-import { valueText } from "../../../src/workbook/planning/preview-text";
+import { contentText, valueText } from "../../../src/workbook/planning/preview-text";
 
 describe("addresses", () => {
   it("count columns in letters as a spreadsheet does", () => {
@@ -105,6 +105,22 @@ describe("a value in a preview", () => {
     expect(valueText(2.905, "0.00")).toBe("2.905");
     expect(valueText(15, "0")).toBe("15");
     expect(valueText(0.1, "General")).toBe("0.1");
+  });
+
+  it("is, of what would be written, as its cell will look: rounded as the cell rounds it", () => {
+    const shown = (value: number, format: string): string =>
+      contentText({ kind: "value", value }, format);
+    expect(shown(2.905, "0.00")).toBe("2.91");
+    expect(shown(0.0431123, "0.000")).toBe("0.043");
+    expect(shown(0.1, "0.0000")).toBe("0.1000");
+    expect([0.5, 0.12, 0.1234, 0.12345].map((each) => shown(each, "0.00##"))).toEqual([
+      "0.50",
+      "0.12",
+      "0.1234",
+      "0.1235",
+    ]);
+    expect(shown(0.074, "0%")).toBe("7%");
+    expect(shown(46146, "yyyy-mm-dd")).toBe("2026-05-04");
   });
 
   it("is a day where the column holds days, as far as a spreadsheet counts them", () => {

@@ -13,7 +13,7 @@ export interface Effect {
   readonly grams: number;
   /** Of the batch, or of each kilogram of oil where the row holds no amount. */
   readonly of: "batch" | "kilogram";
-  /** Acid that finds no lye. */
+  /** Acid that was not neutralised. */
   readonly acidLeftMoles: number;
   readonly acidLeftPercent: number;
 }

@@ -24,8 +24,8 @@ export function AcidStep() {
       <p className="soft">
         2.25 g of methanol and 0.05 g of sulfuric acid for each gram of acid: {sources.canakci}.
       </p>
-      <Say tone="mind">{afterPretreatment}</Say>
-      {acidStep.advised === "first" ? null : <Say tone="mind">{caution("sulfuricAcid")}</Say>}
+      <Say tone="check">{afterPretreatment}</Say>
+      {acidStep.advised === "first" ? null : <Say tone="safety">{caution("sulfuricAcid")}</Say>}
     </details>
   );
 }

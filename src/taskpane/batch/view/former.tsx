@@ -7,7 +7,7 @@ export function Former() {
   const { view } = useDesk();
   const inMark = useMark();
   return (
-    <section aria-label="What you used to weigh">
+    <section aria-label="Your old amount">
       <Figure field="former" />
       <div role="status">
         {formerWords(view).map(({ tone, sentence }) => (

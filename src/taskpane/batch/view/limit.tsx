@@ -26,7 +26,7 @@ export function Limit() {
                 act({ do: "type", field: "limit", text: limit });
               }}
             >
-              Take {inMark(limit)} %
+              Use {inMark(limit)} %
             </Button>
             <p className="soft" id={`${id}-${limit}`}>
               {source}

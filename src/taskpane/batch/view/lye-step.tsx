@@ -24,7 +24,7 @@ function AboutTitrant() {
     );
   }
   return asIfPure ? (
-    <Say tone="mind">
+    <Say tone="check">
       A lot was titrated with lye of unknown assay, taken as pure: its acid value is an upper bound.
       If that was this lye, say so above.
     </Say>

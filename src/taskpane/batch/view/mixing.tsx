@@ -36,7 +36,7 @@ function OneKind() {
   const kinds = chosenLots(view.draft, view.recorded).map((lot) => lot?.oil ?? "");
   if (kinds.every((kind) => kind === kinds[0])) return null;
   return (
-    <Say tone="mind">
+    <Say tone="check">
       These lots are of different oils. Volume and methanol are counted as for the first,{" "}
       {kinds[0] || "an oil not named"}: weigh the oil rather than measure it.
     </Say>
@@ -48,7 +48,7 @@ function Mixed() {
   const inMark = useMark();
   const { mix } = view.working;
   if (mix === undefined) return null;
-  if (isProblem(mix)) return <Say tone="mind">{inMark(mixTrouble(mix))}</Say>;
+  if (isProblem(mix)) return <Say tone="check">{inMark(mixTrouble(mix))}</Say>;
   const parts = mix.lots.map(
     ({ recorded, percent }) => `${fixed(percent, 1)} % ${lotMark(recorded)}`,
   );

@@ -21,7 +21,7 @@ function Cold() {
   const inMark = useMark();
   if (!isVolume(view.draft)) return null;
   const words = halfSolidWords(view.working.oil, view.figures.in("C", "temperature"));
-  return words === undefined ? null : <Say tone="mind">{inMark(words)}</Say>;
+  return words === undefined ? null : <Say tone="check">{inMark(words)}</Say>;
 }
 
 export function OilStep() {

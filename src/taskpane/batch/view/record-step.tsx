@@ -67,7 +67,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
   if (forWeighOut(wants).length === 0 && !hasDose) {
     return (
       <>
-        <Say tone="mind">There is no dose to record: see Weigh-out.</Say>
+        <Say tone="check">There is no dose to record: see Weigh-out.</Say>
         <Button
           size="large"
           className="wide"
@@ -83,7 +83,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
   return (
     <>
       {wants.length > 0 ? (
-        <Wants title="Still wanted for the row" wants={wants} onGo={onGo} />
+        <Wants title="Before it can be recorded" wants={wants} onGo={onGo} />
       ) : (
         <>
           <Words field="note" />

@@ -34,7 +34,7 @@ function Acid() {
         </Together>
       </p>
       {lotWorths(view).map(({ words, isNotYet }) => (
-        <Say key={words} tone={isNotYet ? "mind" : "know"}>
+        <Say key={words} tone={isNotYet ? "check" : "know"}>
           {inMark(words)}
         </Say>
       ))}
@@ -81,10 +81,8 @@ function Standing({ wasRefused }: { wasRefused: boolean }) {
   const isHeld = batch !== undefined && !isProblem(batch) && isHeldBack(view);
   return (
     <Spoken>
-      {isHeld ? (
-        <Say tone="mind">No dose yet: the titration is not worth one. Titrate again.</Say>
-      ) : null}
-      {isProblem(batch) ? <Say tone="mind">No dose: {inMark(limitWords(batch))}</Say> : null}
+      {isHeld ? <Say tone="check">No dose yet: titrate again.</Say> : null}
+      {isProblem(batch) ? <Say tone="check">No dose: {inMark(limitWords(batch))}</Say> : null}
       {wasRefused && batch !== undefined && !isProblem(batch) ? (
         <Say tone="know">Under the limit you typed there is a dose: it stands below.</Say>
       ) : null}
@@ -104,11 +102,10 @@ function NoDose() {
 /** Stays where it is while it is typed into, whatever the figure on the way allows. */
 function HigherLimit() {
   return (
-    <section aria-label="Go on all the same?">
-      <h3>Go on all the same?</h3>
+    <section aria-label="Go on above the limit?">
+      <h3>Go on above the limit?</h3>
       <p>
-        A higher limit, typed here, is your own word that you have read the route above. Or go back
-        to Oil and mix this lot with one of less acid.
+        To go on, type a higher limit. Or go back to Oil and mix this lot with one of less acid.
       </p>
       <Limit />
     </section>
@@ -158,7 +155,7 @@ function Top({ onGo }: { onGo: (step: StepId) => void }) {
   const { batch } = view.working;
   const wants = forWeighOut(view.wants);
   if (wants.length > 0 || batch === undefined) {
-    return <Wants title="Still wanted for a weigh-out" wants={wants} onGo={onGo} />;
+    return <Wants title="For a weigh-out" wants={wants} onGo={onGo} />;
   }
   if (isProblem(batch)) return <NoDose />;
   return notYet(view) === "" ? <Dose /> : <Doubtful />;

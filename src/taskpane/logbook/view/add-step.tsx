@@ -70,7 +70,9 @@ export function AddStep({ host, state, act, inMark }: StepProps) {
     [table, state.spelling],
   );
   if (!table?.isAgreed)
-    return <Say tone="mind">In Understand: {wantsAgreeing(state) ?? "no logbook was found."}</Say>;
+    return (
+      <Say tone="check">In Check columns: {wantsAgreeing(state) ?? "no logbook was found."}</Say>
+    );
   const chosen = all.filter(
     ({ id, formula }) => formula !== undefined && state.picked.includes(id),
   );

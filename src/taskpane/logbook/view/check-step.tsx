@@ -31,15 +31,15 @@ function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"]
   const { noDose, taken, cutShort } = remarksOn(report);
   return (
     <>
-      <Say tone={isAllRight(report) ? "done" : report.findings.length === 0 ? "know" : "mind"}>
+      <Say tone={isAllRight(report) ? "know" : report.findings.length === 0 ? "know" : "check"}>
         {summaryWords(report)}
       </Say>
       {report.aboveLimit.map((each) => (
-        <Say key={aboveLimitWords(each)} tone="mind">
+        <Say key={aboveLimitWords(each)} tone="check">
           {aboveLimitWords(each)}
         </Say>
       ))}
-      {noDose === "" ? null : <Say tone="mind">{noDose}</Say>}
+      {noDose === "" ? null : <Say tone="check">{noDose}</Say>}
       {taken === "" ? null : (
         <>
           <Say tone="know">{taken}</Say>
@@ -65,7 +65,9 @@ export function CheckStep(props: StepProps) {
   const logbooks = logbooksOf(state);
   const { check } = state;
   if (logbooks.length === 0)
-    return <Say tone="mind">In Understand: {wantsAgreeing(state) ?? "no logbook was found."}</Say>;
+    return (
+      <Say tone="check">In Check columns: {wantsAgreeing(state) ?? "no logbook was found."}</Say>
+    );
   return (
     <>
       <p>
@@ -111,7 +113,7 @@ export function CheckStep(props: StepProps) {
       <div role="status">
         {check.state === "stopped" ? <Say tone="know">Stopped. Nothing was written.</Say> : null}
         {check.state === "broken off" ? (
-          <Say tone="mind">
+          <Say tone="check">
             Something unexpected ended the re-check, so nothing is said about any row. It only
             reads: nothing was written. Try again.
           </Say>

@@ -74,7 +74,7 @@ export function Constants({ table, act, mark }: ConstantsProps) {
     <>
       <OnSheet table={table} act={act} />
       {wanted.map(({ sentence, isChoice }) => (
-        <Say key={sentence} tone="mind">
+        <Say key={sentence} tone="check">
           {sentence} {isChoice ? null : "Say which column holds it, or type it here."}
         </Say>
       ))}

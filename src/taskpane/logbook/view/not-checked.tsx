@@ -10,7 +10,7 @@ export function NotChecked({ report: { unchecked } }: { report: RecheckReport })
   return (
     <>
       {unchecked.slice(0, shownFirst).map((each) => (
-        <Say key={`${each.sheet} ${each.why}`} tone="mind">
+        <Say key={`${each.sheet} ${each.why}`} tone="check">
           {uncheckedWords(each)}
         </Say>
       ))}

@@ -1,4 +1,4 @@
-/** Understand: what each column is taken to be and why, to be put right and agreed to. */
+/** Check columns: what each column is taken to be and why, to be put right and agreed to. */
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { openQuestions } from "../../../adopt/recognising/questions";
@@ -69,7 +69,9 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
         {table.isRemembered ? (
           <Say tone="know">This was agreed to before and stands on a sheet of the workbook.</Say>
         ) : null}
-        {table.isAgreed ? <Say tone={open === 0 ? "done" : "mind"}>{agreedWords(open)}</Say> : null}
+        {table.isAgreed ? (
+          <Say tone={open === 0 ? "know" : "check"}>{agreedWords(open)}</Say>
+        ) : null}
       </div>
       {table.isAgreed ? null : (
         <Button

@@ -7,8 +7,8 @@ import type { Working } from "../working";
 export interface Nudge {
   /** What it is about; one of each at most. */
   readonly about: string;
-  /** Something to mind, or something good to know. */
-  readonly tone: "mind" | "know";
+  /** To check, or to know. */
+  readonly tone: "check" | "know";
   readonly sentence: string;
 }
 
@@ -21,5 +21,9 @@ export interface Seen {
   readonly mark: DecimalMark;
 }
 
-export const mind = (about: string, sentence: string): Nudge => ({ about, tone: "mind", sentence });
+export const check = (about: string, sentence: string): Nudge => ({
+  about,
+  tone: "check",
+  sentence,
+});
 export const know = (about: string, sentence: string): Nudge => ({ about, tone: "know", sentence });

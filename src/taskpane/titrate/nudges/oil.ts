@@ -14,7 +14,7 @@ import {
   usualAcid,
 } from "../sample";
 import { digits, fixed } from "../../widgets/shown-number";
-import { know, mind, type Nudge, type Seen } from "./nudge";
+import { know, check, type Nudge, type Seen } from "./nudge";
 
 /** Masses typed: the one for all, or the own ones taken so far. */
 function weighed({ draft, figures }: Seen): Gram[] {
@@ -38,7 +38,7 @@ function sampleSize(seen: Seen): Nudge[] {
   const mass = seen.draft.picked.sample === "weighed" ? weighed(seen)[0] : massOrNothing(seen);
   if (guess !== undefined && mass?.lt(least)) {
     return [
-      mind(
+      check(
         "sample",
         `${digits(mass)} g is little for ${digits(guess)} % FFA: ${wanted} gives ${steps}.`,
       ),
@@ -64,14 +64,14 @@ function disagreeing(seen: Seen): Nudge[] {
   const { draft, figures } = seen;
   const byVolume = massByVolume(draft, figures);
   if (byVolume === undefined) return [];
-  if (isProblem(byVolume)) return [mind("solid", say(byVolume))];
+  if (isProblem(byVolume)) return [check("solid", say(byVolume))];
   const volume = figures.value("volume");
   const oil = oilOf(draft, figures).name;
   for (const mass of weighed(seen)) {
     const percent = disagreement(mass, byVolume);
     if (percent !== undefined) {
       return [
-        mind(
+        check(
           "disagree",
           `${mass.toString()} g was weighed, but ${volume?.toString() ?? ""} mL of ${oil} weighs ${digits(byVolume)} g: ${fixed(percent, 1)} % apart. Check both.`,
         ),
@@ -86,7 +86,7 @@ function disagreeing(seen: Seen): Nudge[] {
 /** Cold fryer oil: neither its volume nor what came up with the syringe is the oil of the drum. */
 function cold({ draft, figures }: Seen): Nudge[] {
   const words = halfSolidWords(oilOf(draft, figures), figures.in("C", "temperature"));
-  return words === undefined ? [] : [mind("cold", words)];
+  return words === undefined ? [] : [check("cold", words)];
 }
 
 const byVolume = ({ draft }: Seen): Nudge[] =>

@@ -8,7 +8,7 @@ import { blankShare, blankShareWorthSaying } from "../../../core/titration/corre
 import { mostReadings } from "../draft";
 import { hasOwnMasses, stepsWanted, suggestedSample } from "../sample";
 import { digits, fixed, withDoubt } from "../../widgets/shown-number";
-import { know, mind, type Nudge, type Seen } from "./nudge";
+import { know, check, type Nudge, type Seen } from "./nudge";
 
 /** A blank above a third of the titre: most of what is read is solvent, not oil. */
 export function largeBlank({ working: { titres, blanks } }: Seen): Nudge[] {
@@ -19,7 +19,7 @@ export function largeBlank({ working: { titres, blanks } }: Seen): Nudge[] {
   );
   if (share.lte(blankShareWorthSaying) || share.gte(1)) return [];
   return [
-    mind(
+    check(
       "blank",
       `The blank is ${fixed(share.times(hundred), 0)} % of the titre. That works, but a larger sample would make the result surer.`,
     ),
@@ -36,7 +36,7 @@ export function unexpected({ figures, working: { acid } }: Seen): Nudge[] {
   const times = acid.ffa.div(guess);
   if (times.lt(farOff) && times.times(farOff).gt(1)) return [];
   return [
-    mind(
+    check(
       "unexpected",
       `You expected about ${digits(guess)} % FFA, and this is ${digits(acid.ffa, 2)} %: look at the decimal point of the titres, at the strength and at the mass.`,
     ),
@@ -55,7 +55,7 @@ function fewSteps(seen: Seen): Nudge[] {
   const least = suggestedSample(acid.ffa, strength, step);
   const instead = least ? ` Next time ${digits(least, 2)} g or more.` : "";
   return [
-    mind("few steps", `The titre is only ${steps} steps of ${step.toString()} mL long.${instead}`),
+    check("few steps", `The titre is only ${steps} steps of ${step.toString()} mL long.${instead}`),
   ];
 }
 
@@ -97,7 +97,7 @@ function massless({ draft, working: { titres } }: Seen): Nudge[] {
   return lacking.length === 0
     ? []
     : [
-        mind(
+        check(
           "own mass",
           `Titre ${lacking.join(", ")}: its oil is not weighed. Change it to add the mass.`,
         ),
@@ -106,7 +106,7 @@ function massless({ draft, working: { titres } }: Seen): Nudge[] {
 
 /** The figures contradict each other: a titre below its blank. */
 const contradiction = ({ working: { acid } }: Seen): Nudge[] =>
-  isProblem(acid) ? [mind("contradiction", say(acid))] : [];
+  isProblem(acid) ? [check("contradiction", say(acid))] : [];
 
 export const aboutBlank = (seen: Seen): Nudge[] => largeBlank(seen);
 

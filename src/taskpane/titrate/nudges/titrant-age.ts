@@ -9,7 +9,7 @@ import { isSameTitrant, type TitrantHistory } from "../../../workbook/over-time/
 import { titrantLine } from "../../../workbook/over-time/titrant-line";
 import { daysAgo, daysBetween, sheetDay } from "../../widgets/day";
 import { needsAssay } from "../strength";
-import { know, mind, type Nudge, type Seen } from "./nudge";
+import { know, check, type Nudge, type Seen } from "./nudge";
 
 const about = "age";
 const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
@@ -27,7 +27,7 @@ function toCome({ checks }: TitrantHistory): string {
 function ofHistory(history: TitrantHistory, today: string): Nudge[] {
   const now = sheetDay(today);
   const line = titrantLine(history, now);
-  if (!isProblem(line)) return [(line.isOld ? mind : know)(about, lineWords(line))];
+  if (!isProblem(line)) return [(line.isOld ? check : know)(about, lineWords(line))];
   const days = now - Math.floor(history.latest.day);
   return days < 0 ? [] : [know(about, `Checked ${daysAgo(days)}; ${toCome(history)}.`)];
 }
@@ -43,7 +43,7 @@ function ofDay(seen: Seen, days: number | undefined): Nudge[] {
   if (way === "phthalate" || way === "certified" || way === "kept") return [];
   return isWeighed
     ? [
-        mind(
+        check(
           about,
           `Made by weighing, not yet checked. Lye takes up water and carbon dioxide (${carbonate}); ISO 660 has the titrant checked before use: KHP does that.`,
         ),
@@ -60,7 +60,7 @@ export function aboutAge(seen: Seen, histories: readonly TitrantHistory[]): Nudg
   const { draft, today } = seen;
   const days = daysBetween(draft.words.checkedOn, today);
   if (days !== undefined && days < 0) {
-    return [mind(about, "That day is in the future: check the date.")];
+    return [check(about, "That day is in the future: check the date.")];
   }
   const bottle = { titrant: draft.words.bottle, base: draft.picked.base };
   const history = histories.find((each) => isSameTitrant(each, bottle));

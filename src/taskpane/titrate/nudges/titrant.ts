@@ -13,7 +13,7 @@ import {
   type Strength,
 } from "../strength";
 import { as } from "../../../core/quantity/quantity";
-import { know, mind, type Nudge, type Seen } from "./nudge";
+import { know, check, type Nudge, type Seen } from "./nudge";
 import { aboutAge } from "./titrant-age";
 
 /** Pure base for the reaction, g per litre of oil (common practice, no source). */
@@ -49,7 +49,7 @@ function assayUnknown({ draft }: Seen, strength: Strength | undefined): Nudge[] 
       "acid part",
       `Same lye, same lot: the acid part of the dose needs no assay, it cancels.${perMillilitre} Acid value and % FFA are shown as if it were pure: the true ones are lower.`,
     ),
-    mind("charge", `The base charge still needs the assay${example}.`),
+    check("charge", `The base charge still needs the assay${example}.`),
   ];
 }
 
@@ -76,7 +76,7 @@ function doubt(seen: Seen): Nudge[] {
   const { figures, working } = seen;
   if (working.strength === undefined || figures.judged("strengthPercent").kind !== "empty")
     return [];
-  const words = `How far off the strength may be is not counted in the ± yet.${ofCheck(seen)}`;
+  const words = `± leaves out the titrant: fill in Accurate to ±.${ofCheck(seen)}`;
   return [know("doubt", words)];
 }
 

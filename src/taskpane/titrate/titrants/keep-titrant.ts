@@ -9,9 +9,9 @@ export function wantsOfKeeping({ draft, working, today }: Seen): string[] {
   const { bottle, checkedOn } = draft.words;
   const days = daysBetween(checkedOn, today);
   return [
-    ...(working.strength === undefined ? ["Its strength is not filled in."] : []),
-    ...(bottle.trim() === "" ? ["Bottle is not filled in."] : []),
-    ...(days === undefined ? ["The day it was made or checked is not filled in."] : []),
+    ...(working.strength === undefined ? ["Fill in its strength."] : []),
+    ...(bottle.trim() === "" ? ["Fill in Bottle."] : []),
+    ...(days === undefined ? ["Fill in the day it was made or checked."] : []),
     ...(days !== undefined && days < 0 ? ["The day it was checked is in the future."] : []),
   ];
 }

@@ -14,7 +14,7 @@ import { UndoLast } from "./undo-last";
 function SetAside({ count }: { count: number }) {
   if (count === 0) return null;
   return (
-    <Say tone="mind">
+    <Say tone="check">
       {count === 1 ? "The blank that was titrated does" : `The ${count} blanks titrated do`} not
       count now: a blank is taken off, or the solvent was neutralised, never both.
     </Say>

@@ -93,7 +93,7 @@ export function EndPointTimer() {
   );
   return (
     <section ref={place} className="timer" aria-label="End-point timer">
-      <p className="timer-title">The colour stays for</p>
+      <p className="timer-title">Start timer</p>
       <div className="acts">
         {endPoints.map((point) => (
           <Button

@@ -18,7 +18,7 @@ export function Nudges({ nudges }: { nudges: readonly Nudge[] }) {
   return (
     <>
       <div role="status" aria-atomic="false">
-        <Said nudges={nudges.filter(({ tone }) => tone === "mind")} />
+        <Said nudges={nudges.filter(({ tone }) => tone === "check")} />
       </div>
       <Said nudges={nudges.filter(({ tone }) => tone === "know")} />
     </>

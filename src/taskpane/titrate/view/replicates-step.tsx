@@ -38,7 +38,7 @@ function Verdict() {
               </span>
             )}
           </p>
-          <Say tone={judgement.agrees ? "done" : "mind"}>{inMark(judgement.verdict)}</Say>
+          <Say tone={judgement.agrees ? "know" : "check"}>{inMark(judgement.verdict)}</Say>
           <DivisionPlotView />
         </>
       )}

@@ -106,7 +106,7 @@ function Replicates({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
   );
 }
 
-const tones = { Good: "done", Usable: "know", "Not yet": "mind" } as const;
+const tones = { Good: "know", Usable: "know", "Not yet": "check" } as const;
 
 function WorthView({ worth: { word, why } }: { worth: Worth }) {
   const inMark = useMark();
@@ -122,7 +122,7 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
   const { acid, doubt, strength } = view.working;
   if (acid === undefined || isProblem(acid)) {
     const wants = view.wants.filter((want) => want.for === "result");
-    return <Wants title="Still wanted for a result" wants={wants} onGo={onGo} />;
+    return <Wants title="For a result" wants={wants} onGo={onGo} />;
   }
   const worth = worthOf(view.working, view.draft);
   const forDoubt = doubt ? [] : view.wants.filter((want) => want.for === "doubt");
@@ -130,13 +130,15 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
     <>
       <Headline acid={acid} doubt={doubt} />
       {strength?.isAtMost ? (
-        <Say tone="mind">Shown as if the lye were pure. The base charge still needs its assay.</Say>
+        <Say tone="check">
+          Shown as if the lye were pure. The base charge still needs its assay.
+        </Say>
       ) : null}
       <WorthView worth={worth} />
       <AcidPart />
       <Replicates acid={acid} doubt={doubt} />
       {doubt && worth.word !== "Not yet" ? <MadeOf doubt={doubt} /> : null}
-      <Wants title="Wanted for the ±" wants={forDoubt} onGo={onGo} />
+      <Wants title="For the ±" wants={forDoubt} onGo={onGo} />
       <Nudges nudges={[...unexpected(view), ...largeBlank(view)]} />
     </>
   );

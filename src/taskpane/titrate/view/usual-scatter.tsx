@@ -57,7 +57,7 @@ export function UsualScatter() {
         {isFound && answer === "without" ? " It is not used." : ""}
       </p>
       {isFound && answer === "" ? <Asked /> : null}
-      {isToSay ? <Say tone="mind">{verdictWords.more}</Say> : null}
+      {isToSay ? <Say tone="check">{verdictWords.more}</Say> : null}
       {isFound && answer !== "" ? <Answered isUsed={answer === "use"} /> : null}
     </section>
   );

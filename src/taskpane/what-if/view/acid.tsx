@@ -20,7 +20,7 @@ const figureOf = ({ acidValue, trouble, worth }: RecordedLot): string =>
 function AsIfPure({ lots }: { lots: readonly RecordedLot[] }) {
   const found = lots.filter(({ isAsIfPure }) => isAsIfPure).map(lotMark);
   return found.length === 0 ? null : (
-    <Say tone="mind">
+    <Say tone="check">
       {`Titrated with lye of unknown assay, so the acid value is at most this: ${found.join(", ")}.`}
     </Say>
   );
@@ -34,7 +34,7 @@ function NotYet({ lots }: { lots: readonly RecordedLot[] }) {
     const why = notYetOf(lot);
     return why === "" ? null : (
       <Fragment key={why}>
-        <Say tone="mind">{inMark(lotWorth(lot) ?? "")}</Say>
+        <Say tone="check">{inMark(lotWorth(lot) ?? "")}</Say>
         <AllTheSame
           what={lotMark(lot)}
           isUsed={view.draft.usedAllTheSame.includes(why)}

@@ -24,7 +24,7 @@ function Stepped() {
         <Figure field="step" />
       </div>
       <Spoken>
-        {found.kind === "wrong" ? <Say tone="mind">{inMark(found.sentence)}</Say> : null}
+        {found.kind === "wrong" ? <Say tone="check">{inMark(found.sentence)}</Say> : null}
         {found.kind === "sizes" && last ? (
           <Say tone="know">
             {inMark(
@@ -56,8 +56,8 @@ export function SizesStep() {
         <Figure field="temperature" />
       </div>
       <Spoken>
-        {trouble === undefined ? null : <Say tone="mind">{inMark(capital(trouble))}</Say>}
-        {cold === undefined ? null : <Say tone="mind">{inMark(cold)}</Say>}
+        {trouble === undefined ? null : <Say tone="check">{inMark(capital(trouble))}</Say>}
+        {cold === undefined ? null : <Say tone="check">{inMark(cold)}</Say>}
       </Spoken>
     </>
   );

@@ -19,7 +19,7 @@ function Doses({ question }: { question: WhatIfQuestion }) {
   const { view } = useDesk();
   const inMark = useMark();
   const doses = useDoses(question);
-  if (isProblem(doses)) return <Say tone="mind">{inMark(capital(say(doses)))}</Say>;
+  if (isProblem(doses)) return <Say tone="check">{inMark(capital(say(doses)))}</Say>;
   const unit = unitNames[view.draft.picked.unit];
   const preview = previewOf(question, doses);
   const lines = linesOf(question, doses);
@@ -32,7 +32,7 @@ function Doses({ question }: { question: WhatIfQuestion }) {
       <DoseTable preview={preview} unit={unit} />
       {preview.left === "" ? null : <p className="soft">{preview.left}</p>}
       {preview.refusals.slice(0, 3).map((sentence) => (
-        <Say key={sentence} tone="mind">
+        <Say key={sentence} tone="check">
           {inMark(sentence)}
         </Say>
       ))}
@@ -61,6 +61,6 @@ export function TableStep({ onGo }: { onGo: (step: StepId) => void }) {
   return question ? (
     <Doses question={question} />
   ) : (
-    <Wants title="Still wanted for the table" wants={wants} onGo={onGo} />
+    <Wants title="For the table" wants={wants} onGo={onGo} />
   );
 }

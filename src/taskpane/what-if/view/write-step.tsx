@@ -31,7 +31,7 @@ function Form({ question }: { question: WhatIfQuestion }) {
       <Choose field="form" />
       {view.draft.picked.form === "one-formula" && found.kind === "formula" ? (
         <Say tone="know">
-          It holds its figures itself: the table shows each in a cell, where it can be changed.
+          Its figures stay inside it. A table keeps each in a cell you can change.
         </Say>
       ) : null}
     </>
@@ -138,7 +138,7 @@ function WithDoses({ host, question, onWritten }: Omit<WriteProps, "doses">) {
   const inMark = useMark();
   const doses = useDoses(question);
   return isProblem(doses) ? (
-    <Say tone="mind">{inMark(capital(say(doses)))}</Say>
+    <Say tone="check">{inMark(capital(say(doses)))}</Say>
   ) : (
     <Write
       key={textOf(question)}
@@ -162,6 +162,6 @@ export function WriteStep({ host, onGo, onWritten }: WriteStepProps) {
   return question ? (
     <WithDoses host={host} question={question} onWritten={onWritten} />
   ) : (
-    <Wants title="Still wanted for the table" wants={wants} onGo={onGo} />
+    <Wants title="For the table" wants={wants} onGo={onGo} />
   );
 }

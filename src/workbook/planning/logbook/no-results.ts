@@ -18,7 +18,7 @@ function sentenceFor({ values }: Cells, column: number, heading: string): string
   const said = [why, empty === 0 ? "" : `${counted(empty, "row")} empty`].filter(
     (each) => each !== "",
   );
-  return `${heading} shows no figure in any row: ${said.join(", ")}. Undo it, and look in Understand at what its readings are.`;
+  return `${heading} shows no figure in any row: ${said.join(", ")}. Undo it, and look in Check columns at what its readings are.`;
 }
 
 /** What was written, with a sentence for each of its columns that shows nothing. */

@@ -37,7 +37,8 @@ function planned(at: RowCell): Planned {
   if (staysInRow) {
     remarks.push({ sentence: remarkWords.keptInRow(place, text) });
   }
-  const shown = content.kind === "keep" ? text : contentText(content, ours?.format);
+  const format = now.format === "General" ? ours?.format : now.format;
+  const shown = content.kind === "keep" ? text : contentText(content, format);
   return {
     cell: plannedCell({ block, heading, now: text, content, shown }),
     remarks,

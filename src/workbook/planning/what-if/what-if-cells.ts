@@ -35,7 +35,8 @@ export const plannedCells = (
       const block = cellAt(at.sheet, at.row + r, at.column + c);
       const now = nowAt(there, r, c);
       const content = contentOf(cell);
-      return [plannedCell({ block, heading: cell.name, content, now, isLost: now !== "" })];
+      const { name: heading, format } = cell;
+      return [plannedCell({ block, heading, content, format, now, isLost: now !== "" })];
     }),
   );
 
