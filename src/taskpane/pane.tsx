@@ -1,10 +1,11 @@
 /** The pane, the same in the spreadsheet program and in the workbench: one task at a time. */
 import "./explain/explain.css";
 import "./tasks.css";
-import { type ReactNode, Suspense, useEffect, useState } from "react";
+import { type ReactNode, Suspense, useCallback, useEffect, useState } from "react";
 import { CellExplanation } from "./explain/cell-explanation";
 import type { ShownCell } from "./explain/shown-cell";
 import { RunChecksAgain } from "./healing/run-checks-again";
+import { LastOpening, type Opening, OpenTask } from "./open-task";
 import { tasks } from "./tasks";
 import type { TaskProps } from "./task-props";
 import { TaskBoundary } from "./task-boundary";
@@ -34,6 +35,11 @@ export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
     setOpen(id);
     setOpened((was) => (was.includes(id) ? was : [...was, id]));
   };
+  const [opening, setOpening] = useState<Opening | undefined>();
+  const openFor = useCallback((task: string, about: string): void => {
+    setOpening((was) => ({ task, about, turn: (was?.turn ?? 0) + 1 }));
+    show(task);
+  }, []);
   useEffect(() => {
     if (wanted) show(wanted.task);
   }, [wanted]);
@@ -69,17 +75,21 @@ export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
         {below}
       </div>
       <WorkbookTurn.Provider value={workbook}>
-        {tasks
-          .filter(({ id }) => opened.includes(id))
-          .map(({ id, name, isOfWorkbook, Component }) => (
-            <div key={isOfWorkbook ? `${id} ${String(workbook)}` : id} hidden={open !== id}>
-              <TaskBoundary name={name}>
-                <Suspense fallback={<p role="status">One moment.</p>}>
-                  <Component {...bench} />
-                </Suspense>
-              </TaskBoundary>
-            </div>
-          ))}
+        <OpenTask.Provider value={openFor}>
+          <LastOpening.Provider value={opening}>
+            {tasks
+              .filter(({ id }) => opened.includes(id))
+              .map(({ id, name, isOfWorkbook, Component }) => (
+                <div key={isOfWorkbook ? `${id} ${String(workbook)}` : id} hidden={open !== id}>
+                  <TaskBoundary name={name}>
+                    <Suspense fallback={<p role="status">One moment.</p>}>
+                      <Component {...bench} />
+                    </Suspense>
+                  </TaskBoundary>
+                </div>
+              ))}
+          </LastOpening.Provider>
+        </OpenTask.Provider>
       </WorkbookTurn.Provider>
     </PaneTheme>
   );

@@ -36,6 +36,15 @@ export const tasks: readonly Task[] = [
     }),
   },
   {
+    id: "card",
+    name: "Card",
+    isOfWorkbook: false,
+    Component: lazy(async () => {
+      const { CardTask } = await import(/* webpackChunkName: "card" */ "./card/card-task");
+      return { default: CardTask };
+    }),
+  },
+  {
     id: "what-if",
     name: "What if",
     isOfWorkbook: false,

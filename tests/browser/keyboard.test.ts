@@ -38,6 +38,7 @@ const tasks = [
   "This cell",
   "Titrate",
   "Batch",
+  "Card",
   "What if",
   "Logbook",
   "Over time",

@@ -1,6 +1,7 @@
 /** What is photographed: each task of the pane, the built workbench, the help, in the widths of each. */
 import type { Page } from "playwright-core";
 import { batchScenes, heldBackScenes } from "../taskpane/page/batch-scenes";
+import { cardQuery, cardScenes } from "../taskpane/page/card-scenes";
 import { logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
@@ -42,6 +43,7 @@ export const subjects: Readonly<Record<string, Subject>> = {
     { at: "task=batch&book=sample", through: batchScenes },
     { at: "task=batch&book=sample", through: heldBackScenes },
   ),
+  card: pane({ at: cardQuery, through: cardScenes }),
   "what-if": pane(
     { at: "task=what-if", through: whatIfScenes },
     { at: "task=what-if&book=sample", through: whatIfLotScenes },

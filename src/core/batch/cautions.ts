@@ -61,6 +61,27 @@ export const works = Object.keys(fitting) as readonly Work[];
 /** One caution, where its subject is spoken of. */
 export const caution = (id: CautionId): string => facts[id];
 
+/** A few words of it, for a step of the bench card: the whole stands on the page behind. */
+const briefs = {
+  permission: "A result is not a permission: the safety data sheet of the lot goes first.",
+  company: "Not alone. Goggles, long gloves and apron on.",
+  drying: "Water under hot oil erupts: slowly, and never leave it.",
+  methanol: "Poisonous by breath and skin: harm shows hours later.",
+  lye: "Lye burns skin and blinds. No aluminium, zinc or tin.",
+  intoMethanol: "Never methanol onto lye. Vented, lid on. It gets hot.",
+  trial: "For a new lot, run a one-litre trial before the vessel.",
+  vapour: "No flame, spark, drill or switch near. Fresh air along the floor.",
+  heaters: "No heater in a vessel that holds methanol.",
+  plastic: "Steel, earthed: plastic softens and cannot be earthed.",
+  crudeFuel: "Fuel and glycerol still catch fire as methanol does.",
+  eyes: "Water for 15 minutes or longer, never vinegar. Medical help.",
+  waste: "None of it down a drain without permission.",
+  welding: "Never weld or cut a vessel that held fuel.",
+} as const satisfies Partial<Record<CautionId, string>>;
+
+export type BriefId = keyof typeof briefs;
+export const brief = (id: BriefId): string => briefs[id];
+
 /** All of them: for paper, and one press away elsewhere. */
 export const cautions: readonly string[] = Object.values(facts);
 

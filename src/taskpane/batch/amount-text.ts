@@ -1,23 +1,11 @@
 /** Figures of a weigh-out as they are shown: four digits, never fewer before the point. */
 import { largest } from "../../core/exact/lists";
 import type { Batch } from "../../core/batch/batch";
-import { computed, type Exact, isExact, one, ten } from "../../core/exact/exact";
+import { placesFor } from "../../core/card/shown";
+import { computed, type Exact, isExact } from "../../core/exact/exact";
 import { inPounds } from "../../core/quantity/pounds";
 import type { Gram } from "../../core/quantity/quantity";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
-
-const mostPlaces = 6;
-const digitsWanted = 4;
-
-/** How many decimals show a figure to four digits. */
-function placesFor(value: Exact): number {
-  let places = digitsWanted - 1;
-  for (let edge = ten; value.gte(edge) && places > 0; edge = edge.times(ten)) places -= 1;
-  for (let edge = one; value.lt(edge) && value.gt(0) && places < mostPlaces; edge = edge.div(ten)) {
-    places += 1;
-  }
-  return Math.min(places, mostPlaces);
-}
 
 /** Marks between thousands, as this person writes them: 1,287.5 or 1 287,5. */
 function grouped(text: string, mark: DecimalMark): string {

@@ -6,6 +6,8 @@ import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
 
 export const batchesName = "Batches";
+/** Several lots in a batch: a row each. */
+export const blendsName = "Blends";
 /** This row's cell in a column. */
 export const one = (heading: string): string => cellOf(batchesName, heading);
 

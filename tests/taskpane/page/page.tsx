@@ -4,6 +4,7 @@ import { browserDrafts } from "../../../src/taskpane/titrate/drafts/in-browser";
 import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { BatchTask } from "../../../src/taskpane/batch/batch-task";
+import { CardTask } from "../../../src/taskpane/card/card-task";
 import { LogbookTask } from "../../../src/taskpane/logbook/logbook-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
 import { OverTimeTask } from "../../../src/taskpane/over-time/over-time-task";
@@ -24,6 +25,7 @@ const Task =
   {
     titrate: TitrateTask,
     batch: BatchTask,
+    card: CardTask,
     "what-if": WhatIfTask,
     logbook: LogbookTask,
     share: ShareTask,

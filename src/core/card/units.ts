@@ -1,0 +1,56 @@
+/** The units a bench card speaks in: those of the person at the bench. */
+import { type Exact, exact } from "../exact/exact";
+import {
+  kilogramsInPound,
+  litresInImperialGallon,
+  litresInUsGallon,
+  type AmountUnit,
+} from "../quantity/units";
+
+export const cardUnits = ["metric", "us", "imperial"] as const;
+export type CardUnits = (typeof cardUnits)[number];
+
+/** What an amount of the card is counted in where it stands: litres, kilograms, grams. */
+export type Counted = "L" | "kg" | "g";
+
+/** One way an amount is shown. */
+export interface Form {
+  /** Whole pounds and the ounces over, to a tenth; or a figure with its unit. */
+  readonly look: "figure" | "pounds and ounces";
+  /** Behind the figure; no gallon is ever just a gallon. */
+  readonly unit: string;
+  /** The amount as it stands is divided by this: by what one of the unit holds of it. */
+  readonly per: Exact;
+}
+
+const figure = (unit: string, per: Exact = exact(1)): Form => ({ look: "figure", unit, per });
+const usGallons = figure("US gal", litresInUsGallon);
+const imperialGallons = figure("imperial gal", litresInImperialGallon);
+const ounces = (per: Exact): Form => ({ look: "pounds and ounces", unit: "", per });
+/** One ounce is a sixteenth of a pound. */
+const kilogramsInOunce = kilogramsInPound.div(16);
+const gramsInOunce = kilogramsInOunce.times(1000);
+
+const forms: Readonly<Record<CardUnits, Readonly<Record<Counted, readonly Form[]>>>> = {
+  metric: { L: [figure("L")], kg: [figure("kg")], g: [figure("g")] },
+  us: {
+    L: [usGallons, figure("L")],
+    kg: [ounces(kilogramsInOunce), figure("kg")],
+    g: [ounces(gramsInOunce), figure("g")],
+  },
+  imperial: {
+    L: [imperialGallons, figure("L")],
+    kg: [ounces(kilogramsInOunce), figure("kg")],
+    g: [ounces(gramsInOunce), figure("g")],
+  },
+};
+
+/** The ways one is shown: first in the person's own unit, then as the sheet counts it. */
+export const formsOf = (units: CardUnits, counted: Counted): readonly Form[] =>
+  forms[units][counted];
+
+/** Those of somebody who measures oil so. Pounds are weighed in both countries: US, as most of them are. */
+export function cardUnitsFor(unit: AmountUnit | undefined): CardUnits {
+  if (unit?.name === "us_gal" || unit?.name === "lb") return "us";
+  return unit?.name === "uk_gal" ? "imperial" : "metric";
+}

@@ -1,0 +1,51 @@
+/** A batch on record as its card: what is weighed, in this person's units, or why there is no card. */
+import { shownIn } from "../../core/card/shown";
+import type { Weighed } from "../../core/card/steps";
+import { type CardUnits, cardUnitsFor, type Form, formsOf } from "../../core/card/units";
+import { amountUnitNamed } from "../../core/quantity/units";
+import { cardAmounts, countedValue, type Part } from "../../workbook/card/amounts";
+import type { RecordedBatch } from "../../workbook/planning/read-batches";
+import { dayOfSheet } from "../widgets/day";
+
+export interface AmountShown {
+  readonly id: string;
+  readonly weighs: Weighed;
+  readonly what: string;
+  /** In large. */
+  readonly figure: string;
+  /** The same in other units, in small. */
+  readonly also: readonly string[];
+  /** What is typed as really weighed: in this unit, of this part. */
+  readonly scale: { readonly form: Form; readonly part: Part };
+}
+
+export const nameOf = ({ batch }: RecordedBatch): string => String(batch).trim();
+
+/** Under which its ticks are kept: a number may be used again another year. */
+export const cardOf = (batch: RecordedBatch): string =>
+  `${String(batch.date ?? "")}/${nameOf(batch)}`;
+
+/** "B-118, 30 Sep": what it is chosen by. */
+export const batchWords = (batch: RecordedBatch): string =>
+  [nameOf(batch) || "no number", batch.date === undefined ? "" : dayOfSheet(batch.date)]
+    .filter((word) => word !== "")
+    .join(", ");
+
+export const unitsOf = (batch: RecordedBatch, chosen: CardUnits | ""): CardUnits =>
+  chosen === "" ? cardUnitsFor(amountUnitNamed(batch.unit)) : chosen;
+
+/** @returns undefined while the row shows no dose */
+export function amountsOf(
+  batch: RecordedBatch,
+  units: CardUnits,
+): readonly AmountShown[] | undefined {
+  return cardAmounts(batch)?.map(({ id, weighs, what, parts }) => {
+    const ways = parts.flatMap((part) =>
+      formsOf(units, part.counted).map((form) => ({ form, part })),
+    );
+    const [figure = "", ...also] = ways.map(({ form, part }) => shownIn(form, countedValue(part)));
+    // a scale shows grams or ounces, and nobody types two figures into one field
+    const scale = ways.find(({ form }) => form.look === "figure") as (typeof ways)[number];
+    return { id, weighs, what, figure, also, scale };
+  });
+}

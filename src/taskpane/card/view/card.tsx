@@ -1,0 +1,72 @@
+/** The card itself: amounts, steps in their order, what to do when it goes wrong. */
+import { aboutCautions, brief } from "../../../core/batch/cautions";
+import { cardTroubles } from "../../../core/card/steps";
+import { type CardUnits, cardUnits } from "../../../core/card/units";
+import { valueText } from "../../../workbook/planning/preview-text";
+import { PickList } from "../../widgets/pick-list";
+import { Say } from "../../widgets/say";
+import { Together } from "../../widgets/together";
+import { amountsOf, unitsOf } from "../card";
+import { Steps } from "./steps";
+import { useCard } from "./desk";
+
+const unitWords: Readonly<Record<CardUnits, string>> = {
+  metric: "Metric: litres, kilograms, grams",
+  us: "US: gallons, pounds, ounces",
+  imperial: "Imperial: gallons, pounds, ounces",
+};
+
+function Units() {
+  const { batch, draft, act } = useCard();
+  return (
+    <PickList
+      label="Units"
+      value={unitsOf(batch, draft.units)}
+      options={cardUnits.map((each) => [each, unitWords[each]] as const)}
+      onPick={(units) => {
+        act({ do: "units", units });
+      }}
+    />
+  );
+}
+
+function WhenItGoesWrong() {
+  return (
+    <section aria-labelledby="goes-wrong">
+      <h3 id="goes-wrong">When it goes wrong</h3>
+      <dl className="troubles">
+        {cardTroubles.map(({ seen, act }) => (
+          <div key={seen}>
+            <dt>{seen}</dt>
+            <dd>
+              <Together>{act}</Together>
+            </dd>
+          </div>
+        ))}
+      </dl>
+      <p className="soft">{aboutCautions}</p>
+    </section>
+  );
+}
+
+export function Card() {
+  const { batch, draft, inMark } = useCard();
+  const amounts = amountsOf(batch, unitsOf(batch, draft.units));
+  if (amounts === undefined) {
+    const shown = valueText(batch.under("Catalyst g"));
+    return (
+      <Say tone="mind">
+        {inMark(`No card: the row ${String(batch.row)} of Batches shows no dose`)}
+        {shown === "" ? "." : `: ${shown}.`}
+      </Say>
+    );
+  }
+  return (
+    <>
+      <Units />
+      <p>{brief("permission")} Tick each step once it is done.</p>
+      <Steps amounts={amounts} />
+      <WhenItGoesWrong />
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+/** The bench card in Chromium: by keyboard alone, with ticks that outlive the page. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { BenchHand } from "../taskpane/page/bench";
+import { cardQuery, cardScenes } from "../taskpane/page/card-scenes";
+import { faultsOnTheWay } from "../taskpane/page/looks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { hasBrowser } from "./browser";
+
+describe.runIf(hasBrowser)("the bench card in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("shows what its row holds in the person's units, and a reload keeps ticks and what was weighed", async () => {
+    const first = await chromium.open({}, cardQuery);
+    const hand = new BenchHand(first.page);
+    await first.page.getByText("No card: the row").waitFor();
+    await hand.choose("Batch", "B-114");
+    // 25 imperial gallons as typed; by hand 25 x 4.54609 x 0.915 = 103.992 kg = 229 lb 4.2 oz
+    await first.page.getByText("25.00 imperial gal").waitFor();
+    await first.page.getByText("229 lb 4.2 oz, 104.0 kg").waitFor();
+    await hand.press(/^1\. Drain/, "Space");
+    await hand.type("Methanol: really", "5.9");
+    await first.page.waitForTimeout(600);
+    const again = await chromium.openIn(first.page.context(), cardQuery);
+    const step = again.page.getByRole("checkbox", { name: /^1\. Drain/ });
+    await step.waitFor();
+    expect(await step.isChecked()).toBe(true);
+    expect(await again.page.getByRole("checkbox", { name: /^2\. Heat/ }).isChecked()).toBe(false);
+    expect(await again.page.getByLabel("Methanol: really").inputValue()).toBe("5.9");
+    expect([...first.complaints, ...again.complaints]).toEqual([]);
+    await first.page.context().close();
+  });
+
+  it("has no accessibility fault on any screen, fits and can be touched, in every look", async () => {
+    expect(await faultsOnTheWay(chromium, cardQuery, cardScenes)).toEqual([]);
+  });
+});

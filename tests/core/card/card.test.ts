@@ -1,0 +1,77 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { exact } from "../../../src/core/exact/exact";
+import { amountUnitNamed } from "../../../src/core/quantity/units";
+import { cardSteps } from "../../../src/core/card/steps";
+import { shownIn } from "../../../src/core/card/shown";
+import { cardUnits, cardUnitsFor, type Counted, formsOf } from "../../../src/core/card/units";
+
+const shown = (units: (typeof cardUnits)[number], counted: Counted, amount: number): string[] =>
+  formsOf(units, counted).map((form) => shownIn(form, exact(amount)));
+
+describe("an amount on the card", () => {
+  it("is shown in the person's own unit first, and as the sheet counts it below", () => {
+    // 52.0 / 3.785411784 = 13.7370; 52.0 / 4.54609 = 11.4384
+    expect(shown("metric", "L", 52)).toEqual(["52.00 L"]);
+    expect(shown("us", "L", 52)).toEqual(["13.74 US gal", "52.00 L"]);
+    expect(shown("imperial", "L", 52)).toEqual(["11.44 imperial gal", "52.00 L"]);
+  });
+
+  it("comes to whole pounds and the ounces over", () => {
+    // 1287 / 28.349523125 = 45.3976 oz; 91.5 kg = 3227.57 oz = 201 lb 11.6 oz
+    expect(shown("us", "g", 1287)).toEqual(["2 lb 13.4 oz", "1287 g"]);
+    expect(shown("imperial", "kg", 91.5)).toEqual(["201 lb 11.6 oz", "91.50 kg"]);
+    // a tenth below a pound rounds up to one, never to sixteen ounces
+    expect(shown("us", "g", 453.58)[0]).toBe("1 lb 0.0 oz");
+  });
+
+  it("is the same amount in every unit, to a tenth of an ounce or four digits", () => {
+    const gallons = { us: 3.785411784, imperial: 4.54609 } as const;
+    const amounts = fc.double({ min: 0.01, max: 1e6, noNaN: true });
+    fc.assert(
+      fc.property(amounts, fc.constantFrom("us" as const, "imperial" as const), (value, units) => {
+        const [volume = ""] = shown(units, "L", value);
+        expect(Math.abs((Number.parseFloat(volume) * gallons[units]) / value - 1)).toBeLessThan(
+          6e-4,
+        );
+        const [, pounds = "", ounces = ""] =
+          /^(\d+) lb (\d+\.\d) oz$/.exec(shown(units, "g", value)[0] ?? "") ?? [];
+        expect(Number(ounces)).toBeLessThan(16);
+        const grams = Number(pounds) * 453.59237 + Number(ounces) * 28.349523125;
+        expect(Math.abs(grams - value)).toBeLessThan(1.42);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it("stands in the units of who measures oil so, and no gallon is just a gallon", () => {
+    const of = (name: string) => cardUnitsFor(amountUnitNamed(name));
+    expect(["us_gal", "uk_gal", "lb", "l", "kg"].map(of)).toEqual([
+      "us",
+      "imperial",
+      "us",
+      "metric",
+      "metric",
+    ]);
+    const units = cardUnits.flatMap((each) => formsOf(each, "L").map(({ unit }) => unit));
+    expect(units.filter((unit) => unit === "gal")).toEqual([]);
+  });
+});
+
+describe("the steps of the card", () => {
+  const at = (id: string): number => cardSteps.findIndex((step) => step.id === id);
+
+  it("go in the order that keeps people whole: lye into methanol, and that into oil that has cooled", () => {
+    const order = ["dry", "methanol", "lye", "dissolve", "mix", "settle", "drain", "wash"].map(at);
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+    expect(order).not.toContain(-1);
+    expect(cardSteps[at("dissolve")]?.when).toMatch(/below 45 °C/);
+    expect(cardSteps[at("dry")]?.when).toMatch(/55 °C/);
+  });
+
+  it("have a caution each, and weigh oil, methanol and lye once", () => {
+    for (const { caution } of cardSteps) expect(caution.length).toBeGreaterThan(10);
+    const weighed = cardSteps.flatMap(({ weighs }) => weighs ?? []);
+    expect(weighed).toEqual(["oil", "methanol", "lye"]);
+  });
+});

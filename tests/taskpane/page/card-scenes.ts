@@ -1,0 +1,22 @@
+/** Every screen of the bench card, reached by keyboard, each in a state worth looking at. */
+import type { Page } from "playwright-core";
+import { BenchHand } from "./bench";
+import type { Look } from "./scenes";
+
+export const cardQuery = "task=card&book=sample";
+
+/** Walks through the whole card once. */
+export async function cardScenes(page: Page, look: Look): Promise<void> {
+  const hand = new BenchHand(page);
+  await page.getByText("No card: the row").waitFor();
+  await look("no dose, no card");
+  await hand.choose("Batch", "B-114");
+  await page.getByText("Tick each step").waitFor();
+  await look("imperial gallons");
+  await hand.choose("Units", "US");
+  await hand.press(/^1\. Drain/, "Space");
+  await hand.type("Methanol: really", "7.1");
+  await look("US gallons, a step done");
+  await hand.choose("Units", "Litres");
+  await look("litres");
+}
