@@ -52,7 +52,7 @@ export function CardTask({ host, memory, locale }: CardTaskProps) {
       <div className="task">
         <h2>Bench card</h2>
         <div role="status">
-          {found.state === "refused" ? <Say tone="mind">{found.sentence}</Say> : null}
+          {found.state === "refused" ? <Say tone="check">{found.sentence}</Say> : null}
           {found.state === "none" ? (
             <Say tone="know">No batch is recorded yet. Record one in Batch: its card is here.</Say>
           ) : null}
@@ -74,7 +74,7 @@ export function CardTask({ host, memory, locale }: CardTaskProps) {
         <div className="task card">
           <h2>Bench card</h2>
           {isUnkept ? (
-            <Say tone="mind">
+            <Say tone="check">
               This browser keeps nothing: ticks are lost when you close the pane.
             </Say>
           ) : null}

@@ -55,7 +55,7 @@ export function Card() {
   if (amounts === undefined) {
     const shown = valueText(batch.under("Catalyst g"));
     return (
-      <Say tone="mind">
+      <Say tone="check">
         {inMark(`No card: the row ${String(batch.row)} of Batches shows no dose`)}
         {shown === "" ? "." : `: ${shown}.`}
       </Say>
