@@ -1,7 +1,7 @@
 /** The blanks: the one argument where leaving it out and leaving it empty mean different things. */
-import { neutralisedWords } from "../core/titration/neutralised";
+import { neutralisedWord, neutralisedWords } from "../core/titration/neutralised";
 import type { Millilitre } from "../core/quantity/quantity";
-import { isProblem, problem } from "../core/problem/problem";
+import { isProblem, type Problem, problem } from "../core/problem/problem";
 import { allowedWords, limits } from "../core/reference/limits";
 import { neutralised } from "../core/titration/corrected-titre";
 import { type Argument, figures } from "./arguments";
@@ -10,6 +10,10 @@ import { readGrid } from "./cells/grid";
 
 export const isNeutralised = (cell: Cell): boolean =>
   cell.kind === "text" && /^neutrali[sz]ed$/i.test(cell.text.trim());
+
+/** What is no figure could be the word. */
+const withTheWord = ({ fields }: Problem): Problem =>
+  problem(fields.code === "not-a-number" ? { ...fields, orWord: neutralisedWord } : fields);
 
 const empty: Cell = { kind: "empty" };
 
@@ -35,7 +39,7 @@ export const blanks = (place: "required" | "optional"): Argument<readonly Millil
     // beside the word, what is no figure either is what is wrong
     const others = grid.cells.map((cell) => (isNeutralised(cell) ? empty : cell));
     const found = figures({ ...grid, cells: others }, limits.reading, argument);
-    if (isProblem(found)) return found;
+    if (isProblem(found)) return withTheWord(found);
     return filled.some(isNeutralised) ? problem({ code: "neutralised-and-figure" }) : found.filled;
   },
 });

@@ -15,8 +15,18 @@ import { NEUTRALISER } from "./batch/neutraliser";
 import { PRETREATMENT } from "./batch/pretreatment";
 import { ROUTE } from "./batch/route";
 import { SOAP } from "./batch/soap";
+import { TEMPERATURERISE } from "./batch/temperature-rise";
+import { WATERBALANCE } from "./batch/water-balance";
 import { WHATIF } from "./batch/what-if";
 import type { WorksheetFunction } from "./define";
+import { AGAINSTLIMIT } from "./fuel/against-limit";
+import { CONVERSION } from "./fuel/conversion";
+import { FUELCATALYST } from "./fuel/fuel-catalyst";
+import { FUELMETAL } from "./fuel/fuel-metal";
+import { FUELSOAP } from "./fuel/fuel-soap";
+import { GLYCEROL } from "./fuel/glycerol";
+import { LOSSONHEATING } from "./fuel/loss-on-heating";
+import { WATERFROMGAS } from "./fuel/water-from-gas";
 import { CONTROL } from "./record/control";
 import { CONTROLFLAGS } from "./record/control-flags";
 import { STRENGTHON } from "./record/strength-on";
@@ -36,10 +46,12 @@ import { ACIDVALUE } from "./titration/acid-value";
 import { ACIDVALUEFROMFFA } from "./titration/acid-value-from-ffa";
 import { CORRECTED } from "./titration/corrected";
 import { EACHACIDVALUE } from "./titration/each-acid-value";
+import { ENDPOINT } from "./titration/end-point";
 import { FFAFROMACIDVALUE } from "./titration/ffa-from-acid-value";
 import { FFAPERCENT } from "./titration/ffa-percent";
 import { MEANACIDVALUE } from "./titration/mean-acid-value";
 import { PERLITRE } from "./titration/per-litre";
+import { STEEPNESS } from "./titration/steepness";
 import { ACIDVALUEUNCERTAINTY } from "./uncertainty/acid-value-uncertainty";
 import { BUDGET } from "./uncertainty/budget";
 import { CHECKS } from "./uncertainty/checks";
@@ -90,6 +102,18 @@ export const catalogue: readonly WorksheetFunction[] = [
   STRENGTHON,
   CONTROL,
   CONTROLFLAGS,
+  AGAINSTLIMIT,
+  FUELSOAP,
+  FUELCATALYST,
+  FUELMETAL,
+  GLYCEROL,
+  CONVERSION,
+  LOSSONHEATING,
+  WATERFROMGAS,
+  WATERBALANCE,
+  TEMPERATURERISE,
+  ENDPOINT,
+  STEEPNESS,
 ];
 
 const byId = new Map<string, WorksheetFunction>(catalogue.map((entry) => [entry.id, entry]));

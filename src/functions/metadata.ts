@@ -13,6 +13,8 @@ const unitInName: Record<string, string> = {
   "mol/L": "MolPerLitre",
   "g/L": "GramsPerLitre",
   "mg KOH/g": "MgKohPerGram",
+  "mg/kg": "MgPerKg",
+  kPa: "Kilopascals",
   "%": "Percent",
   C: "Celsius",
 };

@@ -53,6 +53,18 @@ const answers = {
   STRENGTHON: "table",
   CONTROL: "table",
   CONTROLFLAGS: "table",
+  AGAINSTLIMIT: "cell",
+  FUELSOAP: "cell",
+  FUELCATALYST: "cell",
+  FUELMETAL: "cell",
+  GLYCEROL: "cell",
+  CONVERSION: "cell",
+  LOSSONHEATING: "cell",
+  WATERFROMGAS: "cell",
+  WATERBALANCE: "table",
+  TEMPERATURERISE: "cell",
+  ENDPOINT: "cell",
+  STEEPNESS: "table",
 } as const satisfies Record<string, "cell" | "table">;
 
 export type FunctionId = keyof typeof answers;

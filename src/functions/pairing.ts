@@ -10,20 +10,27 @@ import { isLine, placeIn } from "./cells/grid";
 export const isOneCell = (list: Pick<List<Unit>, "rows" | "columns">): boolean =>
   list.rows * list.columns === 1;
 
-/**
- * Two ranges pair cell by cell. Rows and columns pair with each other by position; blocks must have
- * the same shape, or a cell would silently meet the wrong partner.
- */
+/** Blocks must have the same shape, or a cell would silently meet the wrong partner. */
+export function canPair(
+  first: Pick<List<Unit>, "rows" | "columns">,
+  second: Pick<List<Unit>, "rows" | "columns">,
+  names: readonly [string, string],
+): Outcome<true> {
+  const sameShape = first.rows === second.rows && first.columns === second.columns;
+  return sameShape || (isLine(first) && isLine(second))
+    ? true
+    : problem({ code: "shapes-differ", first: names[0], second: names[1] });
+}
+
+/** Two ranges pair cell by cell: rows and columns by position, blocks place by place. */
 export function pairLists<A extends Unit, B extends Unit>(
   first: List<A>,
   second: List<B>,
   words: Omit<PairWords, "place">,
   names: readonly [string, string],
 ): Outcome<Slot<readonly [Quantity<A>, Quantity<B>]>[]> {
-  const sameShape = first.rows === second.rows && first.columns === second.columns;
-  if (!sameShape && !(isLine(first) && isLine(second))) {
-    return problem({ code: "shapes-differ", first: names[0], second: names[1] });
-  }
+  const fit = canPair(first, second, names);
+  if (isProblem(fit)) return fit;
   const longer = first.slots.length >= second.slots.length ? first : second;
   return pairs(first.slots, second.slots, {
     ...words,

@@ -1,6 +1,6 @@
 /** The arguments that take a word, or a word or a figure: base, unit, fatty acid, oil, solvent. */
-import { type exact } from "../core/exact/exact";
-import { as, type PerCelsius } from "../core/quantity/quantity";
+import { type exact, zero } from "../core/exact/exact";
+import { as, type MilligramPerKilogram, type PerCelsius } from "../core/quantity/quantity";
 import {
   type AmountUnit,
   amountUnitNamed,
@@ -103,6 +103,20 @@ export const oil: Argument<Oil> = wordOrFigure({
   byFigure: (value) => oilOfDensity(as("kg/L", value)),
   whenLeftOut: { words: `${oilNotNamed.density.toString()} kg/L, triolein`, value: oilNotNamed },
   called: "oil",
+});
+
+const noneWord = "none";
+
+/** Free base in fuel; none where none was found. */
+export const freeBase: Argument<MilligramPerKilogram> = wordOrFigure({
+  says: "Free base in the fuel, mg/kg (see FUELCATALYST), or the word none.",
+  words: [noneWord],
+  allowed: `${noneWord}, or ${allowedWords(limits.inFuel)}`,
+  limit: limits.inFuel,
+  named: (text) => (text.trim().toLowerCase() === noneWord ? as("mg/kg", zero) : undefined),
+  byFigure: (value) => as("mg/kg", value),
+  whenLeftOut: { words: "no free base was found", value: as("mg/kg", zero) },
+  called: "free base",
 });
 
 const solvents = Object.keys(titrantExpansion) as TitrantSolvent[];

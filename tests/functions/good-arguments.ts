@@ -78,11 +78,33 @@ const byName: Record<string, unknown> = {
   values: [[0.1, 0.12, 0.11, 0.13, 0.12, 0.11]],
   baseline: 5,
   weight: 0.3,
+  value: 0.38,
+  uncertainty: 0.03,
+  soap: 40,
+  catalyst: 3,
+  totalGlycerol: 0.22,
+  freeGlycerol: 0.02,
+  dishMass: 45.3,
+  massBefore: 65.8,
+  massAfter: 65.78,
+  pressureRise: 12,
+  gasSpace: 0.5,
+  methanolMass: 20,
+  methanolWaterPercent: 0.1,
+  lyeMass: 909,
+  methanolVolume: 24.9,
+  trialLyeMass: 10,
+  trialMethanolVolume: 0.1,
+  trialRise: 22,
+  volumes: [[1, 2, 3, 3.5, 4, 5, 6]],
 };
 
 /** Where one name means two things. */
 const byFunction: Record<string, Record<string, unknown>> = {
   KHPUNCERTAINTY: { purityPercent: 0.1 },
+  GLYCEROL: { blanks: [[25.1, 25]] },
+  ENDPOINT: { readings: [[6.1, 6.6, 7.4, 8.6, 10.4, 11.2, 11.6]] },
+  STEEPNESS: { readings: [[6.1, 6.6, 7.4, 8.6, 10.4, 11.2, 11.6]] },
 };
 
 export function goodArguments(id: string): unknown[] {

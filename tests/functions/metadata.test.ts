@@ -18,6 +18,8 @@ const endings: Record<string, RegExp> = {
   "mol/L": /MolPerLitre$/,
   "g/L": /gramsPerLitre$/i,
   "mg KOH/g": /MgKohPerGram$/,
+  "mg/kg": /MgPerKg$/,
+  kPa: /Kilopascals$/,
   "%": /Percent$/,
   C: /Celsius$/,
 };
@@ -63,6 +65,8 @@ const meanings: Record<string, unknown> = {
   "no acid": "nothing",
   "not measured": "nothing",
   "all of them": 6,
+  "no free base was found": "none",
+  "the methanol is taken to be dry": "nothing",
 };
 
 describe("an argument that is left out", () => {

@@ -18,6 +18,8 @@ const paired: readonly (readonly [id: string, first: string, second: string])[] 
   ["KHPUNCERTAINTY", "titres", "khpMasses"],
   ["BLENDEDACIDVALUE", "acidValues", "masses"],
   ["STRENGTHON", "dates", "strengths"],
+  ["ENDPOINT", "volumes", "readings"],
+  ["STEEPNESS", "volumes", "readings"],
 ];
 
 const sizes = [1, 2, 3];

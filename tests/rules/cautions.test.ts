@@ -49,6 +49,7 @@ const mustBeSaid = [
   /even when feeling well/,
   /none of it down a drain/,
   /oily rags/i,
+  /calcium hydride and water make hydrogen.*spark.*rated for the pressure.*shield.*outdoors/i,
   /15 minutes or longer, never with vinegar/,
   /one-litre trial/,
   /safety data sheet.*local fire, environmental and fuel-excise rules.*qualified person/,
@@ -107,6 +108,7 @@ describe("the list of cautions", () => {
     expect(said("dosing")).toMatch(/not a permission.*to methanol.*base warms methanol.*motor/i);
     expect(said("draining")).toMatch(/crude fuel.*drain.*weld/);
     expect(said("titrating")).toMatch(/carcinogen.*15 minutes.*not a permission/);
+    expect(said("testing fuel")).toMatch(/carcinogen.*15 minutes.*crude fuel/i);
     expect(said("planning")).toMatch(/not a permission.*work alone.*duty.*at home/);
   });
 });

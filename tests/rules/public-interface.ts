@@ -57,4 +57,17 @@ export const publicInterface: Record<string, string> = {
   STRENGTHON: "dates:list, strengths:list, day",
   CONTROL: "values:list, [baseline], [step], [weight]",
   CONTROLFLAGS: "values:list, [baseline], [step]",
+  AGAINSTLIMIT: "value, uncertainty, limit",
+  FUELSOAP: "titres:list, blanks:list, molarity, sampleMass, base",
+  FUELCATALYST: "titres:list, blanks:list, molarity, sampleMass, base",
+  FUELMETAL: "soap, base, [catalyst]",
+  GLYCEROL: "titres:list, blanks:list, molarity, sampleMass",
+  CONVERSION: "totalGlycerol, freeGlycerol, [oil]",
+  LOSSONHEATING: "dishMass, massBefore, massAfter",
+  WATERFROMGAS: "pressureRise, gasSpace, temperature, sampleMass",
+  WATERBALANCE:
+    "oilMass, waterPercent, acidValue, base, assayPercent, baseCharge, [methanolMass], [methanolWaterPercent]",
+  TEMPERATURERISE: "lyeMass, methanolVolume, trialLyeMass, trialMethanolVolume, trialRise",
+  ENDPOINT: "volumes:list, readings:list",
+  STEEPNESS: "volumes:list, readings:list",
 };

@@ -62,6 +62,10 @@ export const solutionBelow = exact(50);
 const restOf = (weighed: Gram, assay: Percent): Kilogram =>
   as("kg", weighed.times(hundred.minus(assay)).div(hundred).div(thousand));
 
+/** What is not base in a hydroxide; a methoxide's rest is methanol. */
+export const waterInLye = (weighed: Gram, base: Base, assay: Percent): Kilogram =>
+  base.isMethoxide ? as("kg", zero) : restOf(weighed, assay);
+
 const isSolution = (plan: BatchPlan): boolean =>
   plan.base.isMethoxide && plan.assay.lt(solutionBelow);
 
@@ -103,7 +107,7 @@ export function batch(plan: BatchPlan): Outcome<Batch> {
     soap: soap(oilMass, acidValue, base),
     waterFromAcid: waterFromAcid(oilMass, acidValue, base),
     waterFromBase: waterFromBase(reaction, base),
-    waterInLye: base.isMethoxide ? as("kg", zero) : restOf(weighed, assay),
+    waterInLye: waterInLye(weighed, base, assay),
     route: route(acidValue, undefined, limitFfa),
   };
 }

@@ -32,6 +32,8 @@ const facts = {
   welding: "Never weld, cut or grind a vessel that has held fuel or methanol.",
   bench:
     "At the bench: titrant burns skin and eyes, and its solvent catches fire. Goggles and gloves on, no flame or bare hotplate near. Phenolphthalein is classed as a carcinogen (commonly cited): drops only, no bare skin.",
+  hydride:
+    "Calcium hydride and water make hydrogen, which a spark lights: a vessel rated for the pressure, with a relief, behind a shield, vented outdoors.",
   eyes: "Wear goggles and the gloves that the safety data sheets name: thin ones let methanol through. Eyes and skin: rinse with water for 15 minutes or longer, never with vinegar, and get medical help.",
   law: `Used oil is waste in many places: its carriers may need a licence, rules for animal by-products may apply, and its fuel may owe duty. Tell insurer and landlord. Some authorities advise against making biodiesel at home: buy it from a licensed source (${sources.mmwr}). Hear yours first.`,
   trial: "For a new lot, run a one-litre trial before the vessel.",
@@ -52,6 +54,7 @@ const fitting = {
   dosing: ["permission", "intoMethanol", "vapour"],
   "acid step": ["sulfuricAcid", "permission", "acidProof"],
   draining: ["crudeFuel", "waste", "welding"],
+  "testing fuel": ["bench", "eyes", "crudeFuel"],
   planning: ["permission", "company", "law"],
 } as const satisfies Record<string, Three>;
 

@@ -42,6 +42,8 @@ export type ProblemFields =
       given: string;
       /** What to type instead, where the text looks like a number; else "". */
       hint: string;
+      /** The word that may stand there in place of a figure. */
+      orWord?: string;
       place?: Place | undefined;
     }
   | { code: "error-cell"; argument: string; error: string; place?: Place | undefined }
@@ -73,6 +75,17 @@ export type ProblemFields =
   | { code: "equal-lots"; acidValue: Exact }
   | { code: "target-outside"; target: Exact; low: Exact; high: Exact }
   | { code: "no-triglyceride-left"; acidValue: Exact; limit: Exact }
+  | { code: "too-much"; called: string; given: Exact; unit: string; limit: Exact }
+  | { code: "titre-not-below-blank"; titre: Exact; blank: Exact }
+  | { code: "free-above-total"; free: Exact; total: Exact }
+  | { code: "more-than-bound"; left: Exact; bound: Exact }
+  | { code: "nothing-in-dish"; argument: string; given: Exact; dish: Exact }
+  | { code: "heavier-dried"; before: Exact; after: Exact }
+  | { code: "nothing-lost"; after: Exact }
+  | { code: "volumes-not-rising"; before: Exact; after: Exact }
+  | { code: "too-few-points"; given: number; needed: number }
+  | { code: "flat-curve" }
+  | { code: "end-at-edge"; side: "before" | "past"; from: Exact; to: Exact }
   | { code: "too-large-to-show" }
   // a formula as text; `at` counts characters from 1
   | { code: "broken-formula"; trouble: FormulaTrouble; at: number; found: string }

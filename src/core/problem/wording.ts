@@ -57,8 +57,8 @@ const wording: Wording = {
   "too-many-replicates": (p) =>
     `More than ${p.most} titrations would be needed for ±${shown(p.halfWidth)} mL at a scatter of ${shown(p.scatter)} mL: find what scatters them first.`,
   "not-a-number": (p) =>
-    p.argument === "blanks"
-      ? `blanks${at(p.place)} must be figures in mL or the word neutralised, and ${p.given} is neither${after(p.hint)}.`
+    p.orWord !== undefined
+      ? `${p.argument}${at(p.place)} must be figures in mL or the word ${p.orWord}, and ${p.given} is neither${after(p.hint)}.`
       : `${p.argument}${at(p.place)} must be a number, and ${p.given} is not one${after(p.hint)}.`,
   "error-cell": (p) => `${p.argument}${at(p.place)} holds ${p.error}: put that cell right first.`,
   "not-one-cell": (p) =>
@@ -97,6 +97,28 @@ const wording: Wording = {
     `targetAcidValue is ${shown(p.target)}; lots of ${shown(p.low)} and ${shown(p.high)} blend only to values between those two.`,
   "no-triglyceride-left": (p) =>
     `acidValue is ${shown(p.acidValue)}; above ${shown(p.limit.toSignificantDigits(4))} no triglyceride is left to react with methanol.`,
+  "too-much": (p) =>
+    `The ${p.called} comes to ${shownAbove(p.given, p.limit)} ${p.unit}, above ${shown(p.limit)}: check every figure and its unit.`,
+  "titre-not-below-blank": (p) =>
+    `A titre of ${shown(p.titre)} mL is not below a blank of ${shown(p.blank)} mL: glycerol takes less than the blank does; check which is which.`,
+  "free-above-total": (p) =>
+    `freeGlycerol is ${shown(p.free)} % and totalGlycerol ${shown(p.total)} %: the total counts the free as well, so it cannot be less.`,
+  "more-than-bound": (p) =>
+    `totalGlycerol less freeGlycerol is ${shownAbove(p.left, p.bound)} %; oil that did not react at all holds ${shown(p.bound.toSignificantDigits(4))} %: check both.`,
+  "nothing-in-dish": (p) =>
+    `${p.argument} is ${shown(p.given)} g and the dish alone ${shown(p.dish)} g: weigh dish and oil together, and check which is which.`,
+  "heavier-dried": (p) =>
+    `massAfter is ${shown(p.after)} g and massBefore ${shown(p.before)} g: nothing gets heavier by drying; let the dish cool, and check which is which.`,
+  "nothing-lost": (p) =>
+    `massAfter is ${shown(p.after)} g, as massBefore: the loss is below what this scale shows; take more oil or a finer scale.`,
+  "volumes-not-rising": (p) =>
+    `volumes must rise from reading to reading, and ${shown(p.after)} mL comes after ${shown(p.before)} mL.`,
+  "too-few-points": (p) =>
+    `${p.given} readings show no end point, ${p.needed} or more may: add readings before the steep part and past it.`,
+  "flat-curve": () =>
+    "All readings are the same, so they show no end point: titrate on, and check that the probe is on.",
+  "end-at-edge": (p) =>
+    `The steepest step, ${shown(p.from)} to ${shown(p.to)} mL, needs two steps on each side of it: add readings ${p.side} it.`,
   "too-large-to-show": () =>
     "The result is too large for a cell: check the units and the size of each argument.",
   "broken-formula": (p) =>

@@ -15,6 +15,8 @@ export type Unit =
   | "g/mol"
   | "kg/L"
   | "mg KOH/g"
+  | "mg/kg"
+  | "kPa"
   | "%"
   | "C"
   | "1/C"
@@ -41,6 +43,8 @@ export type GramPerLitre = Quantity<"g/L">;
 export type GramPerMole = Quantity<"g/mol">;
 export type KilogramPerLitre = Quantity<"kg/L">;
 export type AcidValue = Quantity<"mg KOH/g">;
+export type MilligramPerKilogram = Quantity<"mg/kg">;
+export type Kilopascal = Quantity<"kPa">;
 export type Percent = Quantity<"%">;
 export type Celsius = Quantity<"C">;
 export type PerCelsius = Quantity<"1/C">;

@@ -80,6 +80,19 @@ export const limits = {
   }),
   plusMinusPercent: above("%", "0", "20"),
   waterPercent: above("%", "0", "100"),
+  /** Soap, free base or metal in fuel: no more than there is fuel. */
+  inFuel: above("mg/kg", "0", "1000000"),
+  glycerolPercent: above("%", "0", "100"),
+  /** A measured figure, its ± and its limit, all in one unit. */
+  measured: above("fraction", "0", "1000000"),
+  dishMass: above("g", "0", "10000"),
+  pressureRise: above("kPa", "0", "1000", { ifAbove: "is it in Pa or mbar? 1 kPa is 10 mbar" }),
+  lyeMass: above("g", "0", "1000000"),
+  methanolVolume: above("L", "0", "1000000"),
+  methanolMass: above("kg", "0", "1000000"),
+  temperatureRise: above("C", "0", "100"),
+  /** pH, or mV of either sign. */
+  probeReading: between("fraction", "-2000", "2000"),
   ffaLimit: above("%", "0", "30"),
   fattyAcidMass: between("g/mol", "100", "500", {
     ifBelow: "28.2 is the AOCS factor for oleic: write 282",

@@ -1,9 +1,12 @@
 /** Every plain-formula twin, by the id of its function. */
 import { functionNamed } from "../../functions/catalogue";
 import type { Twin } from "../../functions/twin";
+import { againstLimit } from "./against-limit";
 import { amounts } from "./amounts";
 import { batch } from "./batch";
+import { fuel } from "./fuel";
 import { pretreatmentAndBatch } from "./pretreatment-and-batch";
+import { endPoint, steepness } from "./probe";
 import { record } from "./record";
 import { replicateTwins } from "./replicates";
 import { Reading } from "./shared/reading";
@@ -23,6 +26,10 @@ export const twins: Readonly<Record<string, Work>> = {
   ...batch,
   ...pretreatmentAndBatch,
   WHATIF: whatIf,
+  AGAINSTLIMIT: againstLimit,
+  ...fuel,
+  ENDPOINT: endPoint,
+  STEEPNESS: steepness,
 };
 
 /** How a function is written out in plain formulas; undefined for an id that nobody knows. */

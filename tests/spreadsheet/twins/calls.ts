@@ -54,11 +54,31 @@ const usual: Record<string, readonly [number, number, number]> = {
   day: [45600, 45900, 0],
   baseline: [3, 9, 0],
   weight: [0.05, 1, 2],
+  value: [0.2, 0.8, 3],
+  uncertainty: [0.005, 0.2, 4],
+  soap: [1, 8000, 2],
+  catalyst: [0.1, 300, 2],
+  totalGlycerol: [0.1, 3, 3],
+  freeGlycerol: [0.005, 0.15, 3],
+  dishMass: [20, 40, 3],
+  massBefore: [44, 60, 3],
+  massAfter: [38, 45, 3],
+  pressureRise: [1, 90, 2],
+  gasSpace: [0.1, 2, 3],
+  methanolMass: [1, 200, 2],
+  methanolWaterPercent: [0.01, 4, 2],
+  lyeMass: [50, 4000, 1],
+  methanolVolume: [2, 300, 1],
+  trialLyeMass: [2, 50, 1],
+  trialMethanolVolume: [0.05, 1, 3],
+  trialRise: [3, 40, 1],
 };
 
 /** Where one name means two things. */
-const usualOf = (id: string, name: string): readonly [number, number, number] | undefined =>
-  id === "KHPUNCERTAINTY" && name === "purityPercent" ? [0.01, 2, 2] : usual[name];
+const usualOf = (id: string, name: string): readonly [number, number, number] | undefined => {
+  if (id === "KHPUNCERTAINTY" && name === "purityPercent") return [0.01, 2, 2];
+  return id === "AGAINSTLIMIT" && name === "limit" ? [0.3, 0.7, 2] : usual[name];
+};
 
 /** Lists: how far apart, and how many decimals. */
 const lists: Record<string, readonly [from: number, to: number, apart: number, decimals: number]> =
@@ -74,10 +94,15 @@ const lists: Record<string, readonly [from: number, to: number, apart: number, d
     dates: [45600, 45800, 25, 0],
     strengths: [0.05, 0.2, 0.002, 4],
     values: [0.05, 3, 0.04, 2],
+    volumes: [5, 15, 4, 2],
     titreSets: [1, 20, 0.05, 2],
     blankSets: [0.05, 0.4, 0.02, 2],
     sampleMassSets: [4, 20, 0.2, 3],
   };
+
+/** Where one name means two things. */
+const listOf = (id: string, name: string): readonly [number, number, number, number] =>
+  id === "GLYCEROL" && name === "blanks" ? [24, 40, 0.04, 2] : (lists[name] ?? [1, 2, 0.1, 2]);
 
 /** One titration a row: all of them have as many rows. */
 const inRows = new Set(["titreSets", "blankSets", "sampleMassSets"]);
@@ -88,6 +113,7 @@ const pairs: readonly (readonly [string, string])[] = [
   ["acidValues", "masses"],
   ["titres", "khpMasses"],
   ["dates", "strengths"],
+  ["volumes", "readings"],
 ];
 
 /** Cells in which nothing is typed. */
@@ -177,8 +203,36 @@ function randomRecord(entry: WorksheetFunction, source: Source): Given[] {
   });
 }
 
+/** A probe's curve as a bench writes it: an S in steps of all widths, rising or falling, with gaps. */
+function randomCurve(source: Source): Given[] {
+  const count = source.pick([1, 2, 3, 5, 6, 7, 9, 12, 16]);
+  const end = source.between(2, 20, 2);
+  const [height, start] = source.pick([
+    [6, 4],
+    [-300, 180],
+    [2, 7],
+  ]) as [number, number];
+  let volume = source.between(0.1, 1, 2);
+  const volumes: RawCell[] = [];
+  const readings: RawCell[] = [];
+  for (let point = 0; point < count; point += 1) {
+    const slow = Math.abs(volume - end) > 1 ? [0.5, 1, 2] : [0.05, 0.1, 0.2];
+    volumes.push(source.chance(0.06) ? source.pick(gaps) : rounded(volume, 2));
+    const shown = start + height / (1 + Math.exp((end - volume) * 4)) + volume * (height / 40);
+    const decimals = Math.abs(height) > 100 ? 1 : 2;
+    readings.push(source.chance(0.06) ? source.pick(gaps) : rounded(shown, decimals));
+    volume += source.pick(slow) * (source.chance(0.02) ? -1 : 1);
+  }
+  const shape = source.pick([0, 1, 1, 1, 2]);
+  const both = [volumes, readings].map((cells) => shaped(cells, shape));
+  return source.chance(0.15)
+    ? both.map((cells) => ({ constants: cells.map((row) => row.map(asConstant)) }))
+    : both.map((cells) => ({ cells }));
+}
+
 function randomCall(entry: WorksheetFunction, source: Source): Given[] {
   if (entry.arguments.some(({ name }) => inRows.has(name))) return randomRecord(entry, source);
+  if (entry.arguments.some(({ name }) => name === "volumes")) return randomCurve(source);
   const isSeries = entry.arguments.some(({ name }) => name === "values");
   const count = source.pick(isSeries ? [4, 5, 6, 8, 12, 16, 20] : [1, 2, 3, 3, 3, 4, 4, 6, 8]);
   const shape = source.pick([0, 0, 1, 2]);
@@ -195,7 +249,7 @@ function randomCall(entry: WorksheetFunction, source: Source): Given[] {
       const value = oneValue(entry.id, argument, source);
       return source.chance(0.3) ? { literal: value } : { cells: [[value]] };
     }
-    const [from, to, apart, decimals] = lists[name] ?? [1, 2, 0.1, 2];
+    const [from, to, apart, decimals] = listOf(entry.id, name);
     const middle = source.between(from, to, decimals);
     if (name === "blanks" && source.chance(0.2))
       return { cells: [[oddCase("neutralised", source)]] };
@@ -426,6 +480,46 @@ const special: Record<string, Given[][]> = {
     [one(value), undefined, one(20)],
   ]),
   BATCH: atEdges.map((value) => [one(100), one(value), one("NaOCH3"), one(30), one(0.7)]),
+  AGAINSTLIMIT: [
+    [0.479, 0.025, 0.5],
+    [0.3, 0.2, 0.5],
+    [0.5, 0.02, 0.5],
+    [0.5, 2, 0.5],
+    [5000, 20, 0.5],
+    [0.664, 0.196, 0.5],
+    [0.3355, 0.196, 0.5],
+    [0.6645, 0.196, 0.5],
+  ].map((figures) => figures.map(one)),
+  GLYCEROL: [[row(23.7, 25), row(25, 25.1), one(0.01), one(0.125)]],
+  LOSSONHEATING: [
+    [45.3, 45.3, 45.2],
+    [45.3, 65.8, 65.8],
+    [45.3, 65.8, 45.3],
+    [45.3, 65.8, 45.2],
+  ].map((figures) => figures.map(one)),
+  CONVERSION: [
+    [0.2, 0.2],
+    [0.1, 0.2],
+    [8, 0.1],
+    [12, 0.1],
+  ].map((figures) => figures.map(one)),
+  FUELMETAL: [
+    [one(20), one("KOH"), one(" NONE ")],
+    [one(20), one("KOH"), one("non")],
+  ],
+  ENDPOINT: [
+    [
+      row(24, 24.1, 24.2, 24.3, 24.4, 24.5, 24.6),
+      row(0.174, 0.183, 0.194, 0.233, 0.316, 0.34, 0.351),
+    ],
+    // two steps as steep as each other, none at all, too near either end
+    [row(1, 2, 3, 4, 5, 6, 7), row(1, 2, 3, 5, 7, 8, 9)],
+    [row(1, 2, 3, 4, 5, 6), row(7, 7, 7, 7, 7, 7)],
+    [row(1, 2, 3, 4, 5, 6), row(1, 2, 9, 10, 11, 12)],
+    [row(1, 2, 3, 4, 5, 6), row(1, 2, 3, 4, 9, 10)],
+    [row(1, 2, 3, 3, 5, 6), row(1, 2, 3, 6, 7, 8)],
+    [row(1, 2, 3, 4, 5, 6, 7), column(1, 2, 3, 5, 6, 7)],
+  ],
   WHATIF: [
     [row(100, 200), one("kg"), row(...atEdges), one("KOH"), one(90), one(0.7)],
     [row(100, null, 200), one("l"), column(1, "", 12), one("KOH"), one(90), one(0.7)],

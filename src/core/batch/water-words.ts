@@ -1,0 +1,31 @@
+/** All the water of a batch as a sentence: where most of it comes from, and what would bring less. */
+import { shown } from "../exact/rounding";
+import type { Exact } from "../exact/exact";
+import type { Water } from "./water";
+
+export const waterDigits = 3;
+
+type Part = "inOil" | "fromAcid" | "fromBase" | "inLye" | "inMethanol";
+
+/** In the order of the table: of two equal parts the first is named. */
+export const waterAdvice: readonly (readonly [Part, string])[] = [
+  ["inOil", "the oil: settle and dry it"],
+  ["fromAcid", "the acid: blend the oil or pretreat it"],
+  ["fromBase", "base and methanol: a methoxide makes none"],
+  ["inLye", "the lye: a drier one, of higher assay, brings less"],
+  ["inMethanol", "the methanol: a drier one brings less"],
+];
+
+export const waterSentence = (percent: string, most: string): string =>
+  `${percent} % of the oil's mass at most; most of it by ${most}.`;
+
+/** @returns one sentence; some water there always is */
+export function waterInWords(found: Water): string {
+  const [first] = waterAdvice;
+  const most = waterAdvice.reduce(
+    (largest, each) => (found[each[0]].gt(found[largest[0]]) ? each : largest),
+    first as (typeof waterAdvice)[number],
+  );
+  const percent: Exact = found.percent.toSignificantDigits(waterDigits);
+  return waterSentence(shown(percent), most[1]);
+}
