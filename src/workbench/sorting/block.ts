@@ -63,13 +63,19 @@ function around(cells: WorkbookCells, { sheet, row, column }: CellPlace): Edges 
 const range = (from: number, to: number): number[] =>
   Array.from({ length: Math.max(0, to - from + 1) }, (_, index) => from + index);
 
-/** Does the row add up others of the block? Then it stays at the end. */
+/**
+ * Does the row add up others of the block? Then it stays at the end. A share of the whole column, or a sum
+ * that runs down with each row, is no such row: its own row is among what it adds, or the one above does the same.
+ */
 function addsUp(cells: WorkbookCells, sheet: string, row: number, edges: Edges): boolean {
-  return range(edges.left, edges.right).some((column) =>
-    tokensOf(cells.formula({ sheet, row, column })).some(({ kind, text }) => {
+  const isSum = (at: number, column: number): boolean =>
+    tokensOf(cells.formula({ sheet, row: at, column })).some(({ kind, text }) => {
       const area = kind === "cells" ? readArea(text.replaceAll("$", "")) : undefined;
-      return area !== undefined && area.rows > 1 && area.row >= edges.top && area.row < row;
-    }),
+      if (area === undefined || area.rows < 2) return false;
+      return area.row >= edges.top && area.row + area.rows <= at;
+    });
+  return range(edges.left, edges.right).some(
+    (column) => isSum(row, column) && !isSum(row - 1, column),
   );
 }
 

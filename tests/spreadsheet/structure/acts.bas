@@ -98,8 +98,22 @@ Sub Tell(book As Object)
   Next i
 End Sub
 
+Sub Sorted(sheet As Object, parts)
+  Dim fields(0) As New com.sun.star.table.TableSortField
+  Dim given(1) As New com.sun.star.beans.PropertyValue
+  fields(0).Field = CLng(parts(5))
+  fields(0).IsAscending = (parts(1) = "sort-up")
+  fields(0).IsCaseSensitive = False
+  given(0).Name = "SortFields"
+  given(0).Value = fields()
+  given(1).Name = "ContainsHeader"
+  given(1).Value = False
+  sheet.getCellRangeByPosition(0, CLng(parts(3)), CLng(parts(6)) - 1, CLng(parts(3)) + CLng(parts(4)) - 1).sort(given())
+End Sub
+
 Sub Act(sheet As Object, parts)
   On Error Goto Refused
+  If Left(parts(1), 4) = "sort" Then Sorted(sheet, parts)
   If parts(1) = "insert-rows" Then sheet.Rows.insertByIndex(CLng(parts(3)), CLng(parts(4)))
   If parts(1) = "delete-rows" Then sheet.Rows.removeByIndex(CLng(parts(3)), CLng(parts(4)))
   If parts(1) = "insert-columns" Then sheet.Columns.insertByIndex(CLng(parts(3)), CLng(parts(4)))
@@ -120,7 +134,7 @@ Failed:
   StarDesktop.terminate()
 End Sub
 
-' A line of the list: path|act|sheet|line|count
+' A line of the list: path|act|sheet|line|count|column|columns, the last two where rows are sorted
 Sub Acts
   Dim job As String, parts, book, sheet
   Open "FOLDER/jobs.txt" For Input As #1

@@ -13,10 +13,20 @@ import { root } from "../../rules/sources-of";
 
 const program = process.env.SOFFICE ?? "soffice";
 
+/** Rows put in order by one of the columns, which begin with the first of the sheet. */
+interface SortAct {
+  readonly do: "sort-up" | "sort-down";
+  readonly sheet: string;
+  readonly first: number;
+  readonly count: number;
+  readonly column: number;
+  readonly columns: number;
+}
+
 export interface Job {
   readonly bytes: Uint8Array;
   /** Left out: the workbook is told as it is. */
-  readonly act?: LinesAct;
+  readonly act?: LinesAct | SortAct;
 }
 
 const doctype = (kind: string, dtd: string): string =>
@@ -41,7 +51,8 @@ function run(folder: string, ...given: string[]): void {
 const lineOf = ({ act }: Job, index: number): string => {
   if (!act) return `book${String(index)}.xlsx||||`;
   const line = "before" in act ? act.before : act.first;
-  return [`book${String(index)}.xlsx`, act.do, act.sheet, line, act.count].join("|");
+  const across = "column" in act ? [act.column, act.columns] : [];
+  return [`book${String(index)}.xlsx`, act.do, act.sheet, line, act.count, ...across].join("|");
 };
 
 /** What is told of each, as lines, in one start of the program. */
