@@ -89,6 +89,7 @@ Sub Tell(book As Object)
     sheet = book.Sheets.getByIndex(i)
     TellCells(sheet, sheet.Name)
     TellAround(sheet, sheet.Name)
+    TellHidden(sheet, sheet.Name)
     TellNames(sheet.NamedRanges, sheet.Name)
   Next i
   TellNames(book.NamedRanges, "")
@@ -109,6 +110,27 @@ Sub Sorted(sheet As Object, parts)
   given(1).Name = "ContainsHeader"
   given(1).Value = False
   sheet.getCellRangeByPosition(0, CLng(parts(3)), CLng(parts(6)) - 1, CLng(parts(3)) + CLng(parts(4)) - 1).sort(given())
+End Sub
+
+' Every row is shown, and the filters of all blocks are asked which stay so.
+Sub FilteredAgain(book As Object)
+  Dim i, ranges
+  For i = 0 To book.Sheets.Count - 1
+    book.Sheets.getByIndex(i).Rows.IsVisible = True
+  Next i
+  ranges = book.DatabaseRanges
+  For i = 0 To ranges.Count - 1
+    ranges.getByIndex(i).refresh()
+  Next i
+End Sub
+
+Sub TellHidden(sheet As Object, title As String)
+  Dim cursor, r
+  cursor = sheet.createCursor()
+  cursor.gotoEndOfUsedArea(False)
+  For r = 0 To cursor.RangeAddress.EndRow
+    If Not sheet.Rows.getByIndex(r).IsVisible Then Print #2, "hidden|" & title & "|" & r
+  Next r
 End Sub
 
 Sub Act(sheet As Object, parts)
@@ -146,8 +168,12 @@ Sub Acts
       Print #2, "book|" & parts(0)
       book = Opened("FOLDER/" & parts(0))
       If parts(1) <> "" Then
-        sheet = book.Sheets.getByName(parts(2))
-        Act(sheet, parts)
+        If parts(1) = "filter-again" Then
+          FilteredAgain(book)
+        Else
+          sheet = book.Sheets.getByName(parts(2))
+          Act(sheet, parts)
+        End If
       End If
       book.calculateAll()
       Tell(book)

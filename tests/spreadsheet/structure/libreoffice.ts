@@ -23,10 +23,15 @@ interface SortAct {
   readonly columns: number;
 }
 
+/** Filters that the file tells are asked once more which rows they let through. */
+interface FilterAgain {
+  readonly do: "filter-again";
+}
+
 export interface Job {
   readonly bytes: Uint8Array;
   /** Left out: the workbook is told as it is. */
-  readonly act?: LinesAct | SortAct;
+  readonly act?: LinesAct | SortAct | FilterAgain;
 }
 
 const doctype = (kind: string, dtd: string): string =>
@@ -49,10 +54,12 @@ function run(folder: string, ...given: string[]): void {
 }
 
 const lineOf = ({ act }: Job, index: number): string => {
-  if (!act) return `book${String(index)}.xlsx||||`;
+  const book = `book${String(index)}.xlsx`;
+  if (!act) return `${book}||||`;
+  if (act.do === "filter-again") return `${book}|filter-again|||`;
   const line = "before" in act ? act.before : act.first;
   const across = "column" in act ? [act.column, act.columns] : [];
-  return [`book${String(index)}.xlsx`, act.do, act.sheet, line, act.count, ...across].join("|");
+  return [book, act.do, act.sheet, line, act.count, ...across].join("|");
 };
 
 /** What is told of each, as lines, in one start of the program. */

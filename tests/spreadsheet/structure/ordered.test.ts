@@ -1,13 +1,16 @@
 /**
  * LibreOffice sorts the same rows of the same files by the same column, and then holds the same as the file
- * saved here: values, formulas and what they come to. Both results are told by LibreOffice.
+ * saved here: values, formulas and what they come to. Rows that a filter hides here are hidden there, and
+ * are the same when it asks the filters itself. Both results are told by LibreOffice.
  */
 import { describe, expect, it } from "vitest";
 import { isRefused } from "../../../src/sheet/refusal";
+import type { Criterion } from "../../../src/xlsx";
+import { doFilter, filterBlock } from "../../../src/workbench/filtering/do-filter";
 import { doSort } from "../../../src/workbench/sorting/do-sort";
 import type { Direction } from "../../../src/workbench/sorting/order";
 import { planSort } from "../../../src/workbench/sorting/plan-sort";
-import { inGrid } from "../../workbench/file";
+import { type FileInGrid, inGrid } from "../../workbench/file";
 import { main, office, zipped } from "../../xlsx/files";
 import { hasLibreOffice } from "../xlsx/libreoffice";
 import { Dice } from "./books";
@@ -48,8 +51,12 @@ function key(dice: Dice, name: string): string {
   }
 }
 
+const headings = ["Lot", "Key", "Titre", "Twice", "Share", "Fixed"];
+const ref = `A1:F${String(rows + 1)}`;
+const table = `<table xmlns="${main}" id="1" name="Runs" displayName="Runs" ref="${ref}" totalsRowShown="0"><autoFilter ref="${ref}"/><tableColumns count="6">${headings.map((each, at) => `<tableColumn id="${String(at + 1)}" name="${each}"/>`).join("")}</tableColumns></table>`;
+
 /** Lot, a key, a titre, and formulas of the own row, of fixed cells, of a cell elsewhere and of a column. */
-function log(seed: number): Uint8Array {
+function log(seed: number, hasTable = false): Uint8Array {
   const dice = new Dice(seed + 500);
   const cells = Array.from({ length: rows }, (_, index) => {
     const row = index + 2;
@@ -62,11 +69,11 @@ function log(seed: number): Uint8Array {
       worked(`F${String(row)}`, dice.of(["$C$2", "H1", "Other!$A$2"]).replace("H1", "$H$1")),
     ].join("")}</row>`;
   });
-  const headings = ["Lot", "Key", "Titre", "Twice", "Share", "Fixed"];
   const first = `<row r="1">${headings.map((each, at) => text(`${"ABCDEF"[at] ?? ""}1`, each)).join("")}${figure("H1", 2)}</row>`;
   const outside = `<row r="20">${worked("A20", "C2&amp;A3")}${worked("B20", "SUM(C2:C15)")}</row>`;
-  const sheet = (data: string): string =>
-    `<worksheet xmlns="${main}"><sheetData>${data}</sheetData></worksheet>`;
+  const sheet = (data: string, after = ""): string =>
+    `<worksheet xmlns="${main}" xmlns:r="${office}"><sheetData>${data}</sheetData>${after}</worksheet>`;
+  const tableParts = '<tableParts count="1"><tablePart r:id="rId1"/></tableParts>';
   const relations = (of: readonly (readonly [string, string])[]): string =>
     `<Relationships xmlns="${packaged}/relationships">${of
       .map(
@@ -81,7 +88,9 @@ function log(seed: number): Uint8Array {
         (_, at) =>
           `<Override PartName="/xl/worksheets/sheet${String(at + 1)}.xml" ContentType="${type}.spreadsheetml.worksheet+xml"/>`,
       )
-      .join("")}</Types>`,
+      .join(
+        "",
+      )}${hasTable ? `<Override PartName="/xl/tables/table1.xml" ContentType="${type}.spreadsheetml.table+xml"/>` : ""}</Types>`,
     "_rels/.rels": relations([["officeDocument", "xl/workbook.xml"]]),
     "xl/workbook.xml": `<workbook xmlns="${main}" xmlns:r="${office}"><sheets>${titles
       .map(
@@ -92,44 +101,76 @@ function log(seed: number): Uint8Array {
     "xl/_rels/workbook.xml.rels": relations(
       titles.map((_, at) => ["worksheet", `worksheets/sheet${String(at + 1)}.xml`] as const),
     ),
-    "xl/worksheets/sheet1.xml": sheet(first + cells.join("") + outside),
+    ...(hasTable && {
+      "xl/worksheets/_rels/sheet1.xml.rels": relations([["table", "../tables/table1.xml"]]),
+      "xl/tables/table1.xml": table,
+    }),
+    "xl/worksheets/sheet1.xml": sheet(first + cells.join("") + outside, hasTable ? tableParts : ""),
     "xl/worksheets/sheet2.xml": sheet(`<row r="1">${figure("A1", 7)}</row>`),
     "xl/worksheets/sheet3.xml": sheet(`<row r="2">${figure("A2", 3)}</row>`),
   });
 }
 
-async function sorted(bytes: Uint8Array, direction: Direction): Promise<Uint8Array> {
+/** The file as it is saved after something was done in its grid. */
+async function savedAfter(bytes: Uint8Array, act: (file: FileInGrid) => void): Promise<Uint8Array> {
   let saved = bytes;
   await inGrid(bytes, async (file) => {
-    const terms = { cells: file.grid.cells, holding: file.holding, fixed: undefined };
-    const plan = planSort(terms, { sheet: "Log", row: 3, column: 1 }, direction);
-    if (isRefused(plan)) throw new Error(plan.sentence);
-    doSort(file.grid.injector, file.grid.cells, plan);
+    act(file);
     await file.grid.computed();
     saved = await file.saved();
   });
   return saved;
 }
 
+const sorted = (bytes: Uint8Array, direction: Direction): Promise<Uint8Array> =>
+  savedAfter(bytes, ({ grid, holding }) => {
+    const terms = { cells: grid.cells, holding, fixed: undefined };
+    const plan = planSort(terms, { sheet: "Log", row: 3, column: 1 }, direction);
+    if (isRefused(plan)) throw new Error(plan.sentence);
+    doSort(grid.injector, grid.cells, plan);
+  });
+
+const filtered = (bytes: Uint8Array, asked: readonly (readonly [number, Criterion])[]) =>
+  savedAfter(bytes, ({ grid }) => {
+    for (const [column, criterion] of asked) {
+      const block = filterBlock(grid.cells, { sheet: "Log", row: 3, column });
+      if (isRefused(block)) throw new Error(block.sentence);
+      doFilter(grid.injector, grid.cells, block, column, criterion);
+    }
+  });
+
+const criteria: readonly (readonly [number, Criterion])[][] = [
+  [[1, { kind: "words", words: ["Lard", "pier", ""] }]],
+  [[1, { kind: "figures", atLeast: 0.5, atMost: 2 }]],
+  [
+    [1, { kind: "figures", atLeast: -2 }],
+    [2, { kind: "figures", atMost: 5 }],
+  ],
+];
+
 describe.skipIf(!isInstalled && !isRequired)("LibreOffice", () => {
-  it("holds the same after rows are sorted by a column of figures, words and nothing", async () => {
+  it("sorts by figures, words and nothing as is done here, and hides the rows that filters hide here", async () => {
     expect(isInstalled).toBe(true);
     const jobs: Job[] = [];
     for (let seed = 0; seed < many; seed += 1) {
       const [bytes, direction] = [log(seed), seed % 2 === 0 ? ("up" as const) : ("down" as const)];
-      const act = {
-        do: direction === "up" ? "sort-up" : "sort-down",
-        sheet: "Log",
-        column: 1,
-      } as const;
+      const act = { do: `sort-${direction}`, sheet: "Log", column: 1 } as const;
       jobs.push({ bytes, act: { ...act, first: 1, count: rows, columns: 6 } });
       jobs.push({ bytes: await sorted(bytes, direction) });
     }
-    const told = toldBy(jobs);
-    for (let seed = 0; seed < many; seed += 1) {
-      const [own = [], ours = []] = [told[2 * seed], told[2 * seed + 1]];
-      expect(own.length).toBeGreaterThan(100);
-      expect(ours.sort()).toEqual(own.sort());
+    for (const [seed, asked] of criteria.entries()) {
+      const bytes = await filtered(log(seed, true), asked);
+      jobs.push({ bytes }, { bytes, act: { do: "filter-again" } });
     }
+    const told = toldBy(jobs);
+    for (let pair = 0; pair < jobs.length; pair += 2) {
+      const [first = [], second = []] = [told[pair], told[pair + 1]];
+      expect(first.length).toBeGreaterThan(100);
+      expect(second.sort()).toEqual(first.sort());
+    }
+    const hidden = told
+      .slice(2 * many)
+      .map((lines) => lines.filter((line) => line.startsWith("hidden|")));
+    expect(hidden.every((lines) => lines.length > 0 && lines.length < rows)).toBe(true);
   });
 });
