@@ -19,6 +19,8 @@ export interface TableGuess {
   readonly commaIsDecimal: boolean;
   /** Does it look like a logbook of titrations or batches at all? */
   readonly isLogbook: boolean;
+  /** The headings stand in a column and each lot in one of its own: rows and columns are changed round. */
+  readonly isAcross?: true;
 }
 
 function usesDecimalCommas(cells: SheetCells): boolean {

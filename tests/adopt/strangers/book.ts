@@ -1,0 +1,135 @@
+/** Logbooks of strangers: ordinary, untidy, in other languages, oddly laid out; each with the truth. */
+import type { RoleId } from "../../../src/adopt/recognising/roles";
+import type { SheetCells } from "../../../src/adopt/recognising/sheet-cells";
+import { type Chance, chanceOf } from "../habits/chance";
+import { type Column, columnsOf, type UnitStyle, withUnit } from "./columns";
+import { makerOf, type Row, rowsOf } from "./figures";
+import { layouts } from "./layouts";
+import { Page } from "./page";
+import { meaningsOf } from "./plans";
+import { dutch } from "./words/dutch";
+import { english } from "./words/english";
+import { french } from "./words/french";
+import { german } from "./words/german";
+import { italian } from "./words/italian";
+import { portuguese } from "./words/portuguese";
+import type { Language, Meaning } from "./words/role-words";
+import { spanish } from "./words/spanish";
+import { type Hand, misspelt, type Written, written } from "./written";
+
+export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
+export type BookKind = (typeof kinds)[number];
+
+export interface Truth {
+  readonly sheet: string;
+  readonly headingRow: number;
+  readonly column: number;
+  /** The headings stand in a column, so that `column` is a row and `headingRow` a column. */
+  readonly isAcross: boolean;
+  readonly heading: string;
+  readonly roles: readonly RoleId[];
+  /** The unit that is written, as the product names it. */
+  readonly unit: string | undefined;
+}
+
+export interface Book {
+  readonly seed: number;
+  readonly kind: BookKind;
+  readonly language: string;
+  readonly layout: string;
+  readonly sheets: readonly SheetCells[];
+  readonly truth: readonly Truth[];
+}
+
+/** What a layout is given to lay out. */
+export interface Content {
+  readonly chance: Chance;
+  readonly language: Language;
+  readonly columns: readonly Column[];
+  readonly rows: readonly Row[];
+  readonly hand: Hand;
+  readonly style: UnitStyle;
+  readonly cell: (column: Column, row: Row) => Written;
+  readonly heading: (column: Column) => string;
+}
+
+export interface Laid {
+  readonly pages: readonly (readonly [sheet: string, page: Page])[];
+  readonly truth: readonly Truth[];
+}
+
+const others: readonly Language[] = [german, spanish, portuguese, french, italian, dutch];
+
+function contentOf(chance: Chance, kind: BookKind, language: Language): Content {
+  const isUntidy = kind === "untidy";
+  const maker = makerOf(chance, language === english);
+  const meanings = meaningsOf(chance, isUntidy ? 0.25 : 0.06);
+  const inOrder: Meaning[] = isUntidy && chance.yes(0.3) ? shuffled(chance, meanings) : meanings;
+  const plain = columnsOf(chance, language, maker, inOrder, isUntidy ? 0.4 : 0.85);
+  const style = chance.of(["brackets", "after", "comma", "square"] as const);
+  const upper = chance.of(["as is", "as is", "as is", "upper", "lower"] as const);
+  const columns = plain.map((column) => {
+    const spelt = isUntidy && chance.yes(0.12) ? misspelt(chance, column.heading) : column.heading;
+    const cased =
+      isUntidy && upper === "upper"
+        ? spelt.toUpperCase()
+        : isUntidy && upper === "lower"
+          ? spelt.toLowerCase()
+          : spelt;
+    return { ...column, heading: cased };
+  });
+  const hand: Hand = {
+    commaTexts: language.commas && chance.yes(0.5),
+    dates: language.commas
+      ? chance.of(["serial", "dots", "slashes"] as const)
+      : chance.of(["serial", "serial", "slashes", "words"] as const),
+    untidy: isUntidy ? 0.05 : 0,
+    isPercentFormat: chance.yes(0.1),
+  };
+  const rows = rowsOf(chance, maker, chance.whole(6, 24));
+  return {
+    chance,
+    language,
+    columns,
+    rows,
+    hand,
+    style,
+    heading: (column) => withUnit(column.heading, column.unitWord, style),
+    cell: (column, row) => {
+      if (column.meaning !== "titre")
+        return written(chance, hand, column.meaning, row.get(column.meaning) ?? "");
+      return written(chance, hand, "titre", row.titres[column.which] ?? "");
+    },
+  };
+}
+
+function shuffled<T>(chance: Chance, list: readonly T[]): T[] {
+  const left = [...list];
+  const out: T[] = [];
+  while (left.length > 0) out.push(...left.splice(chance.whole(0, left.length - 1), 1));
+  return out;
+}
+
+export function bookOf(kind: BookKind, seed: number): Book {
+  const chance = chanceOf(seed * 31 + kinds.indexOf(kind) * 1009 + 5);
+  const isOther = kind === "other languages" || (kind === "odd layouts" && chance.yes(0.4));
+  const language = isOther ? chance.of(others) : english;
+  const content = contentOf(chance, kind, language);
+  const names = Object.keys(layouts).filter((name) =>
+    kind === "odd layouts" ? name.startsWith("odd") : !name.startsWith("odd"),
+  );
+  const fitting =
+    kind === "ordinary" || kind === "other languages"
+      ? names.filter((name) => !name.startsWith("untidy"))
+      : names;
+  const layout = chance.of(fitting);
+  const { pages, truth } = (layouts[layout] as (content: Content) => Laid)(content);
+  return {
+    seed,
+    kind,
+    language: language.name,
+    layout,
+    sheets: pages.map(([sheet, page]) => page.cells(sheet)),
+    truth,
+  };
+}
