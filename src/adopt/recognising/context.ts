@@ -4,6 +4,7 @@ import { containerIn } from "./written-units";
 import type { HeadingParts } from "./heading";
 import { type ColumnFacts, median } from "./numbers-of-column";
 import type { RoleId } from "./roles";
+import { says } from "./words/speaks-for";
 
 /** How much speaks for a role, and what. */
 export interface RoleScore {
@@ -91,7 +92,7 @@ export const contexts: readonly Context[] = [
   },
   // Oil that nothing says is weighed is an amount in a unit still to be asked for.
   ({ parts, facts }) =>
-    parts.unit === "kg" || facts.formula !== "" || /\b(?:mass|weight|wt|kilos?)\b/.test(parts.words)
+    parts.unit === "kg" || facts.formula !== "" || says(parts.text, "mass")
       ? []
       : [
           ["oilMass", -0.4, ""],

@@ -2,7 +2,8 @@
 import type { HeadingParts } from "./heading";
 import { type ColumnFacts, median } from "./numbers-of-column";
 import type { Role, RoleId } from "./roles";
-import { vocabulary } from "./vocabulary";
+import { speaksFor } from "./words/speaks-for";
+import type { LanguageId } from "./words/terms";
 
 export interface Evidence {
   readonly points: number;
@@ -13,12 +14,14 @@ export interface Evidence {
 const none: Evidence = { points: 0, reason: "" };
 
 /** What the words say. A number that belongs to a repeated column may stand anywhere. */
-export function fromWords(id: RoleId, parts: HeadingParts, heading: string): Evidence {
-  const best = (vocabulary[id] ?? []).reduce(
-    (most, { pattern, weight }) => (weight > most && pattern.test(parts.words) ? weight : most),
-    0,
-  );
-  return best === 0 ? none : { points: best, reason: `the heading "${heading}"` };
+export function fromWords(
+  id: RoleId,
+  parts: HeadingParts,
+  heading: string,
+  language?: LanguageId,
+): Evidence {
+  const points = speaksFor(id, parts.text, language);
+  return points === 0 ? none : { points, reason: `the heading "${heading}"` };
 }
 
 /** Units that stand for each other where a heading is loose. */

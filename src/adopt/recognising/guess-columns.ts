@@ -13,6 +13,9 @@ import type { TablePlace } from "./find-tables";
 import { type ColumnFacts, columnFacts } from "./numbers-of-column";
 import { type Role, type RoleId, roles } from "./roles";
 import type { SheetCells } from "./sheet-cells";
+import { isElsewhere } from "./words/speaks-for";
+import { languageOf } from "./words/read-words";
+import type { LanguageId } from "./words/terms";
 import { unitOfColumn } from "./units-of-roles";
 
 export interface ColumnGuess extends RoleScore {
@@ -34,8 +37,10 @@ function score(
   heading: string,
   parts: HeadingParts,
   facts: ColumnFacts,
+  language: LanguageId,
 ): RoleScore {
-  const words = fromWords(role.id, parts, heading);
+  const words = fromWords(role.id, parts, heading, language);
+  const isNone = words.points === 0 && isElsewhere(parts.text, language);
   const unit = fromUnit(role, parts);
   const cells = fromCells(role, parts, facts);
   const formula = fromFormula(role, facts);
@@ -45,7 +50,7 @@ function score(
   const all = [words, unit, cells, formula];
   const sum = all.reduce((total, { points }) => total + points, 0);
   const reasons = all.map(({ reason }) => reason).filter((reason) => reason !== "");
-  return { role: role.id, score: isGrounded ? Math.max(0, sum) : 0, reasons };
+  return { role: role.id, score: isGrounded && !isNone ? Math.max(0, sum) : 0, reasons };
 }
 
 function withContext(candidate: Candidate, all: readonly Candidate[]): RoleScore[] {
@@ -122,12 +127,16 @@ export function guessColumns(
   commaIsDecimal: boolean,
 ): ColumnGuess[] {
   const candidates: Candidate[] = [];
+  const headings: string[] = [];
+  for (let column = place.firstColumn; column <= place.lastColumn; column += 1)
+    headings.push(headingParts(fullHeading(cells, place, column)).text);
+  const language = languageOf(headings);
   for (let column = place.firstColumn; column <= place.lastColumn; column += 1) {
     const heading = fullHeading(cells, place, column);
     const facts = columnFacts(cells, column, place.firstRow, place.lastRow, commaIsDecimal);
     if (heading === "" && facts.filled === 0) continue;
     const parts = headingParts(heading);
-    const scores = roles.map((role) => score(role, heading, parts, facts));
+    const scores = roles.map((role) => score(role, heading, parts, facts, language));
     candidates.push({ column, heading, parts, facts, scores });
   }
   const all = candidates.map((candidate) => ({

@@ -2,9 +2,14 @@
  * A heading taken apart: its plain words, the unit it names, the number it ends in. "Titration #2
  * (mL)" is the words "titration", the number 2 and mL.
  */
+import { fold } from "./words/lexicon";
+import { isSymbol } from "./words/read-words";
+
 export interface HeadingParts {
   /** Lower case, units and numbers taken out. */
   readonly words: string;
+  /** Those words as they were written, or the symbol that the whole heading is: "V0". */
+  readonly text: string;
   readonly unit: string | undefined;
   /** Which of several: T2, "2nd titre". */
   readonly number: number | undefined;
@@ -12,29 +17,41 @@ export interface HeadingParts {
   readonly isUnitAlone: boolean;
 }
 
-/** Longest first where one begins with another. `~` stands for any spaces, points or none. */
+const per = "(?:/|per|pro|por|par|je)";
+const gram = "(?:g|gr|gms?|grams?|grammes?|gramm|gramos?|gramas?|gramm[io])";
+const litre = "(?:l|lts?|ltrs?|lit(?:re|er)s?|litros?|litr[io]|litern)";
+const millilitre = "(?:mls?|mil+ilit(?:re|er)s?|mililitros?|millilitri|ccs?|cm3|cm³)";
+const kilogram = "(?:kgs?|kilos?|kilogram(?:m|me|o)?s?|quilos?|chili)";
+const gallon = "gal(?:lon)?s?";
+
+/** Units in the seven languages, longest first where one begins with another. `~` stands for any spaces, points or none. */
 const unitWords: readonly (readonly [string, string])[] = [
-  ["mg KOH/g", "mg~koh~(?:/|per)~g(?:ram)?|mg~/~g"],
-  ["mol/L", "mols?~(?:/|per)~l(?:itre|iter)?|moles? per (?:litre|liter)|mol~dm-?3"],
-  ["g/L", "gr?~(?:/|per)~l(?:tr|itres?|iters?)?|g(?:ra)?ms?~(?:/|per)~l(?:tr|itre|iter)?|g l-1"],
-  ["g/kg", "gr?(?:a?ms?)?~(?:/|per)~kg"],
-  ["kg/L", "kg~(?:/|per)~l(?:itre|iter)?|g~(?:/|per)~(?:ml|cc|cm3)"],
-  ["% w/v", "%~w~/?~v|w~/~v(?:~%)?"],
-  ["US gal", "u\\.?s\\.?a?~gal(?:lon)?s?|gal(?:lon)?s?~\\(?us\\)?"],
-  ["imp gal", "(?:imp(?:erial)?|uk)\\.?~gal(?:lon)?s?|gal(?:lon)?s?~\\(?(?:imp(?:erial)?|uk)\\)?"],
-  ["gal", "gal(?:lon)?s?"],
-  ["mL", "mls?|millilit(?:re|er)s?|ccs?|cm3"],
-  ["kg", "kgs?|kilos?|kilograms?|kilogrammes?"],
-  ["lb", "lbs?|pounds?"],
+  ["mg KOH/g", `mg~koh~${per}~${gram}|mg~/~g`],
+  ["mol/L", `mols?~${per}~${litre}|moles?~${per}~${litre}|mol~dm-?3|mol~l-1`],
+  ["g/L", `${gram}~${per}~${litre}|g~l-1`],
+  ["g/kg", `${gram}~${per}~${kilogram}`],
+  ["kg/L", `${kilogram}~${per}~${litre}|${gram}~${per}~${millilitre}`],
+  ["% w/v", "%~[wpm]~/~v|[wp]~/~v(?:~%)?"],
+  ["US gal", `u\\.?s\\.?a?~${gallon}|${gallon}~\\(?us\\)?`],
+  ["imp gal", `(?:imp(?:erial)?|uk)\\.?~${gallon}|${gallon}~\\(?(?:imp(?:erial)?|uk)\\)?`],
+  ["gal", `${gallon}|galones`],
+  ["mL", millilitre],
+  ["kg", kilogram],
+  ["lb", "lbs?|pounds?|libras?|pfund"],
   ["oz", "oz|ounces?"],
-  ["g", "g|gr|gms?|grams?|grammes?"],
-  ["L", "l|lts?|ltrs?|lit(?:re|er)s?"],
-  ["C", "°~c|deg(?:rees)?~c|celsius|°"],
-  ["%", "%|percent|per cent|pct|m/m|wt~%"],
+  ["g", gram],
+  ["L", litre],
+  ["C", "[°º]~c|(?:deg(?:rees)?|grad|gradi|grados|graus|degres|graden)~c|celsius|°"],
+  ["%", "%|percent|per cent|pct|prozent|por ciento|por cento|pour cent|per cento|procent|m/m|wt~%"],
 ];
 
 const edge = (source: string): RegExp =>
-  new RegExp(`(?<![a-z0-9%])(?:${source.replace(/~/g, "[\\s.]*")})(?![a-z0-9%])`, "i");
+  new RegExp(`(?<![a-z0-9%])(?:${source.replace(/~/g, "[\\s.]*")})(?![a-z0-9%'’])`, "i");
+/** "Lye per litre" names a rate, and no litres. */
+const forEach = new RegExp(
+  `(?<!(?:^|[^a-z])(?:${gram}|${millilitre}|${kilogram}|mols?)\\s*)(?:\\b(?:per|pro|por|par|je)\\s+(?:${litre}|${kilogram}))(?![a-z0-9%])`,
+  "i",
+);
 const units = unitWords.map(([unit, source]) => [unit, edge(source)] as const);
 const bracketed = /[([{]([^)\]}]*)[)\]}]/g;
 
@@ -44,7 +61,8 @@ function takeUnit(words: string): { unit: string | undefined; rest: string } {
   const spaced = words
     .replace(/%/g, " % ")
     .replace(/\s+/g, " ")
-    .replace(/% (w ?\/ ?v)/i, "%$1");
+    .replace(/% ([wpm] ?\/ ?v)/i, "%$1")
+    .replace(forEach, " perlitre ");
   for (const [unit, pattern] of units) {
     const found = pattern.exec(spaced);
     if (!found) continue;
@@ -75,7 +93,9 @@ const ordinal: Readonly<Record<string, number>> = { first: 1, second: 2, third: 
 
 function numberOf(words: string): { number: number | undefined; rest: string } {
   const found =
-    /(?:^|[\s#_-]|(?<=[a-z]))#?(\d{1,2})(?:st|nd|rd|th)?(?=$|[\s).:_-])/i.exec(words) ?? undefined;
+    /(?:^|[\s#_-]|(?<=[a-z]))#?(\d{1,2})(?:st|nd|rd|th|ª|º|°|e|er|re|a|o|\.)?(?=$|[\s)\].,;:_-])/i.exec(
+      words,
+    ) ?? undefined;
   if (found) {
     const rest = words.replace(found[0], " ");
     return { number: Number(found[1]), rest };
@@ -97,14 +117,15 @@ const longest = 255;
 export function headingParts(heading: string): HeadingParts {
   const text = heading
     .slice(0, longest)
+    .normalize("NFD")
+    .replace(/\p{M}/gu, "")
     // "mL 0.1 N NaOH": how strong the titrant is says nothing of which column it is.
     .replace(/(?<![\w.,])\d*[.,]?\d+\s*(?:N|M|mol\s*\/\s*L)(?![\w/])/gi, " ")
     .replace(/\s+/g, " ")
     .trim();
   const { unit, rest } = unitOf(text);
   const { number, rest: words } = numberOf(rest);
-  const plain = words
-    .toLowerCase()
+  const plain = fold(words)
     .replace(/\+\s*\/?\s*-|±/g, " plusminus ")
     .replace(/(?<=\b[a-z])\.(?=[a-z]\b)/g, "")
     .replace(/[^a-z0-9?#-]+/g, " ")
@@ -112,5 +133,12 @@ export function headingParts(heading: string): HeadingParts {
     .replace(/-/g, " ")
     .replace(/\s+/g, " ")
     .trim();
-  return { words: plain, unit, number, isUnitAlone: plain === "" && unit !== undefined };
+  const whole = isSymbol(rest) ? rest : words;
+  return {
+    words: plain,
+    text: whole,
+    unit,
+    number,
+    isUnitAlone: plain === "" && unit !== undefined,
+  };
 }

@@ -1,11 +1,11 @@
 /** Logbooks of strangers: ordinary, untidy, in other languages, oddly laid out; each with the truth. */
-import type { RoleId } from "../../../src/adopt/recognising/roles";
 import type { SheetCells } from "../../../src/adopt/recognising/sheet-cells";
 import { type Chance, chanceOf } from "../habits/chance";
-import { type Column, columnsOf, type UnitStyle, withUnit } from "./columns";
-import { makerOf, type Row, rowsOf } from "./figures";
+import { columnsOf, withUnit } from "./columns";
+import { makerOf, rowsOf } from "./figures";
+import type { Content, Laid, Truth } from "./laid";
 import { layouts } from "./layouts";
-import { Page } from "./page";
+import { type Page } from "./page";
 import { meaningsOf } from "./plans";
 import { dutch } from "./words/dutch";
 import { english } from "./words/english";
@@ -15,22 +15,10 @@ import { italian } from "./words/italian";
 import { portuguese } from "./words/portuguese";
 import type { Language, Meaning } from "./words/role-words";
 import { spanish } from "./words/spanish";
-import { type Hand, misspelt, type Written, written } from "./written";
+import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
 export type BookKind = (typeof kinds)[number];
-
-export interface Truth {
-  readonly sheet: string;
-  readonly headingRow: number;
-  readonly column: number;
-  /** The headings stand in a column, so that `column` is a row and `headingRow` a column. */
-  readonly isAcross: boolean;
-  readonly heading: string;
-  readonly roles: readonly RoleId[];
-  /** The unit that is written, as the product names it. */
-  readonly unit: string | undefined;
-}
 
 export interface Book {
   readonly seed: number;
@@ -38,23 +26,6 @@ export interface Book {
   readonly language: string;
   readonly layout: string;
   readonly sheets: readonly SheetCells[];
-  readonly truth: readonly Truth[];
-}
-
-/** What a layout is given to lay out. */
-export interface Content {
-  readonly chance: Chance;
-  readonly language: Language;
-  readonly columns: readonly Column[];
-  readonly rows: readonly Row[];
-  readonly hand: Hand;
-  readonly style: UnitStyle;
-  readonly cell: (column: Column, row: Row) => Written;
-  readonly heading: (column: Column) => string;
-}
-
-export interface Laid {
-  readonly pages: readonly (readonly [sheet: string, page: Page])[];
   readonly truth: readonly Truth[];
 }
 

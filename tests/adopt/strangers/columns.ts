@@ -57,7 +57,7 @@ const fixed: Readonly<Partial<Record<Meaning, string>>> = {
   catalystRate: "g/L",
 };
 
-export function unitOf(meaning: Meaning, maker: Maker): string | undefined {
+function unitOf(meaning: Meaning, maker: Maker): string | undefined {
   switch (meaning) {
     case "oilAmount":
       return maker.oilUnit;
@@ -122,28 +122,44 @@ export function columnsOf(
   };
   const used = new Set<string>();
   const drawn = (meaning: Meaning): string | undefined => {
-    const words = split(language.headings[meaning] ?? "").filter((each) => each !== "" && !used.has(each));
+    const words = split(language.headings[meaning] ?? "").filter(
+      (each) => each !== "" && !used.has(each),
+    );
     if (words.length === 0) return undefined;
     const word = chance.of(words);
     used.add(word);
     return word;
   };
   return meanings.flatMap((meaning): Column[] => {
-    if ((meaning === "sampleMass" || meaning === "sampleVolume") && meaning !== (maker.sampleBy === "g" ? "sampleMass" : "sampleVolume"))
+    if (
+      (meaning === "sampleMass" || meaning === "sampleVolume") &&
+      meaning !== (maker.sampleBy === "g" ? "sampleMass" : "sampleVolume")
+    )
       return [];
     if (meaning === "molarity" && maker.strengthBy !== "mol/L") return [];
     if (meaning === "strength" && maker.strengthBy !== "g/L") return [];
     const word = drawn(meaning);
     if (word === undefined) return [];
-    const hasOwn = word.endsWith("~") || meaning === "molarity" || meaning === "strength" || meaning === "amountUnit";
+    const hasOwn =
+      word.endsWith("~") ||
+      meaning === "molarity" ||
+      meaning === "strength" ||
+      meaning === "amountUnit";
     const unit = unitOf(meaning, maker);
-    const isShown = unit !== undefined && !hasOwn && (needsUnit.includes(meaning) || chance.yes(unitShare));
+    const isShown =
+      unit !== undefined && !hasOwn && (needsUnit.includes(meaning) || chance.yes(unitShare));
     const plain = word.replace(/~$/, "");
     const count = meaning === "titre" ? maker.replicates : 1;
     return Array.from({ length: count }, (_, which) => ({
       meaning,
       which,
-      heading: count === 1 ? plain.replace(/\s*#(?=\s|$)/, meaning === "titre" ? "" : "#").replace(/#(?=$)/, meaning === "titre" ? "" : "#").trim() : plain.replace("#", String(which + 1)),
+      heading:
+        count === 1
+          ? plain
+              .replace(/\s*#(?=\s|$)/, meaning === "titre" ? "" : "#")
+              .replace(/#(?=$)/, meaning === "titre" ? "" : "#")
+              .trim()
+          : plain.replace("#", String(which + 1)),
       unitWord: isShown ? spelled(unit) : "",
       unit: isShown ? unit : undefined,
       roles: rolesOf(meaning, unit),

@@ -34,7 +34,9 @@ export function makerOf(chance: Chance, isEnglish: boolean): Maker {
     sampleBy,
     strengthBy: chance.of(["mol/L", "g/L"] as const),
     base: chance.of(["KOH", "KOH", "NaOH"] as const),
-    oilUnit: isEnglish ? chance.of(["L", "L", "US gal", "imp gal", "kg"]) : chance.of(["L", "L", "kg"]),
+    oilUnit: isEnglish
+      ? chance.of(["L", "L", "US gal", "imp gal", "kg"])
+      : chance.of(["L", "L", "kg"]),
     doseUnit: chance.of(["g", "g", "g", "kg"]),
     chargeUnit: chance.of(["g/L", "g/L", "%"] as const),
     replicates: chance.of([1, 2, 2, 3, 3, 4]),
@@ -110,7 +112,13 @@ export function rowsOf(chance: Chance, maker: Maker, count: number): Row[] {
       ["reactionDose", dose(reaction)],
       ["catalyst", dose(acid + reaction)],
       ["catalystRate", round((acid + reaction) / liters, 2)],
-      ["methanol", round((liters * 0.2) / (maker.oilUnit.includes("gal") ? (inLitres[maker.oilUnit] ?? 1) : 1), 1)],
+      [
+        "methanol",
+        round(
+          (liters * 0.2) / (maker.oilUnit.includes("gal") ? (inLitres[maker.oilUnit] ?? 1) : 1),
+          1,
+        ),
+      ],
       ["weighed", dose((acid + reaction) * (1 + chance.between(-0.01, 0.01, 3)))],
       ["litresMade", round(amount * chance.between(0.88, 0.98, 3), 0)],
       ["route", chance.of(["base", "base", "acid first"])],

@@ -21,7 +21,7 @@ export interface Measured {
   readonly misses: Miss[];
 }
 
-export const nothingMeasured = (): Measured => ({
+const nothingMeasured = (): Measured => ({
   columns: 0,
   right: 0,
   open: 0,
@@ -30,7 +30,7 @@ export const nothingMeasured = (): Measured => ({
   misses: [],
 });
 
-export function measureBook(book: Book, into: Measured): void {
+function measureBook(book: Book, into: Measured): void {
   const tables = book.sheets.flatMap((cells) => recogniseSheet(cells));
   for (const truth of book.truth) {
     const at = (place: (typeof tables)[number]["place"]): boolean =>

@@ -23,7 +23,9 @@ export class Page {
 
   cells(sheet: string): SheetCells {
     const width = Math.max(0, ...this.rows.map((row) => row.length));
-    const full = this.rows.map((row) => Array.from({ length: width }, (_, at) => row[at] ?? nothing));
+    const full = this.rows.map((row) =>
+      Array.from({ length: width }, (_, at) => row[at] ?? nothing),
+    );
     return {
       sheet,
       row: 0,

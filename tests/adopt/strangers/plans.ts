@@ -6,7 +6,7 @@ const some = (chance: Chance, share: number, ...meanings: Meaning[]): Meaning[] 
   meanings.filter(() => chance.yes(share));
 
 /** What a maker titrates. */
-export const titration = (chance: Chance): Meaning[] => [
+const titration = (chance: Chance): Meaning[] => [
   ...some(chance, 0.25, "number"),
   "date",
   "lot",
@@ -24,7 +24,7 @@ export const titration = (chance: Chance): Meaning[] => [
 ];
 
 /** What a maker doses. */
-export const batch = (chance: Chance): Meaning[] => [
+const batch = (chance: Chance): Meaning[] => [
   "oilAmount",
   ...some(chance, 0.2, "density"),
   ...some(chance, 0.2, "temperature"),
@@ -39,8 +39,20 @@ export const batch = (chance: Chance): Meaning[] => [
   ...some(chance, 0.4, "litresMade"),
 ];
 
-export const besides = (chance: Chance, share: number): Meaning[] =>
-  some(chance, share, "rough", "target", "price", "time", "colour", "glycerol", "waterContent", "soap", "running total");
+const besides = (chance: Chance, share: number): Meaning[] =>
+  some(
+    chance,
+    share,
+    "rough",
+    "target",
+    "price",
+    "time",
+    "colour",
+    "glycerol",
+    "waterContent",
+    "soap",
+    "running total",
+  );
 
 /** One table with both, as most makers keep it, or one of the two. */
 export function meaningsOf(chance: Chance, distractors: number): Meaning[] {

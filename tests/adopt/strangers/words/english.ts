@@ -12,7 +12,7 @@ const headings: Language["headings"] = {
   indicator: "Indicator|Indicator used",
   molarity: "Titrant M|N of titrant|Titrant normality|Titrant molarity|M KOH|Molarity of base|c titrant mol/L|Normality N|N NaOH",
   strength: "Titrant conc g/L|Lye solution g/L|Titrant g per litre|Test solution g/L|Std solution g/L|Titrating solution g/L",
-  titre: "Titre #|T#|Titration #|Run #|Burette #|Trial #|mL #|Titer #|Reading #|V#|mL lye #|Titr #|Rep #|mL to pink #|Titrant used #",
+  titre: "Titre #|T#|Titration #|Run #|Burette #|Trial #|mL #~|Titer #|Reading #|V#|mL lye #~|Titr #|Rep #|mL to pink #~|Titrant used #",
   blank: "Blank|Blank titre|Blk|IPA only|Solvent blank|Blank titration|Alcohol blank|V0|Blank run|Vb|No-oil titre",
   meanTitre: "Average titre|Avg|Mean|Av.|Mean titration|Average|Ave titre|Av titration",
   correctedTitre: "Net|Corrected|Net titre|Titre minus blank|dV|Less blank|Corrected titration|V-V0|Blank corrected|Net volume",

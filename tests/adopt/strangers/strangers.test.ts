@@ -1,0 +1,36 @@
+/**
+ * Logbooks of strangers, under headings that the product's words were not made from. A longer run:
+ * npm run strangers
+ */
+import { describe, expect, it } from "vitest";
+import { type BookKind } from "./book";
+import { measureKind } from "./measure";
+
+const books = 40;
+const shares: readonly (readonly [BookKind, number])[] = [
+  ["ordinary", 0.99],
+  ["untidy", 0.96],
+  ["other languages", 0.9],
+  ["odd layouts", 0.85],
+];
+
+describe.each(shares)("logbooks of strangers, %s", (kind, share) => {
+  const found = measureKind(kind, books);
+
+  it(`have ${String(share * 100)} in 100 columns read rightly at first guess`, () => {
+    expect(found.columns).toBeGreaterThan(books * 8);
+    expect(found.right / found.columns).toBeGreaterThanOrEqual(share);
+  });
+
+  // of untidy and odd ones the figures will have to say it
+  it.runIf(kind === "ordinary" || kind === "other languages")(
+    "have no column called sure that is wrong",
+    () => {
+      expect(
+        found.misses
+          .filter(({ isSure }) => isSure)
+          .map(({ heading, wanted, got }) => `${heading}: ${wanted}, ${got}`),
+      ).toEqual([]);
+    },
+  );
+});
