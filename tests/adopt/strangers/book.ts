@@ -5,7 +5,6 @@ import { columnsOf, withUnit } from "./columns";
 import { makerOf, rowsOf } from "./figures";
 import type { Content, Laid, Truth } from "./laid";
 import { layouts } from "./layouts";
-import { type Page } from "./page";
 import { meaningsOf } from "./plans";
 import { dutch } from "./words/dutch";
 import { english } from "./words/english";
