@@ -5,7 +5,9 @@
  */
 import { columnOf, columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
-import type { RecheckReport } from "./reporting/finding";
+import { cellName } from "../../sheet/cell-name";
+import { plainly } from "../layouts/plainly";
+import type { Finding, RecheckReport } from "./reporting/finding";
 import { Lots } from "./lots";
 import { doseRoles } from "./reading/figure-roles";
 import { rowReader } from "./reading/read-rows";
@@ -46,7 +48,24 @@ function assayIn(logbooks: readonly Logbook[]): number | undefined {
 const holdsDoses = ({ mapping }: Logbook): boolean =>
   doseRoles.some((role) => columnOf(mapping, role) !== undefined);
 
-export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, RecheckReport> {
+/** Where a finding stands on a sheet whose lots stand across. */
+function turnedBack(logbooks: readonly Logbook[]): (finding: Finding) => Finding {
+  const across = new Set(
+    logbooks.flatMap(({ mapping, cells }) => (cells.isAcross === true ? [mapping.sheet] : [])),
+  );
+  return (finding) =>
+    across.has(finding.sheet)
+      ? {
+          ...finding,
+          row: finding.column,
+          column: finding.row,
+          address: cellName(finding.column, finding.row),
+        }
+      : finding;
+}
+
+export function* recheck(given: readonly Logbook[]): Generator<Progress, RecheckReport> {
+  const logbooks = plainly(given);
   const of = logbooks.reduce(
     (sum, { mapping: { place } }) => sum + place.lastRow - place.firstRow + 1,
     0,
@@ -71,7 +90,7 @@ export function* recheck(logbooks: readonly Logbook[]): Generator<Progress, Rech
     rows: found.reduce((sum, { rows }) => sum + rows, 0),
     figures: Object.values(tally.checked).reduce((sum, each) => sum + each, 0),
     checked: tally.checked,
-    findings: found.flatMap(({ findings }) => findings),
+    findings: found.flatMap(({ findings }) => findings).map(turnedBack(logbooks)),
     latent: found.flatMap(({ latent }) => latent),
     unchecked,
     aboveLimit: found.flatMap(({ aboveLimit }) => aboveLimit),

@@ -51,10 +51,38 @@ function trimmed(cells: SheetCells, row: number, span: Span, lastRow: number): S
   return { from, to };
 }
 
-function tablesIn(cells: SheetCells, span: Span, endRow: number): TablePlace[] {
-  const rowRuns = runs(cells.row, endRow, (row) => countIn(cells, row, span, (v) => v !== "") > 0);
+/** As wide as these rows are: a second table may be narrower than the first. */
+function usedIn(cells: SheetCells, { from, to }: Span, firstRow: number, lastRow: number): Span {
+  const last = Math.min(lastRow, firstRow + 30);
+  const uses = (column: number): boolean => {
+    for (let row = firstRow; row <= last; row += 1)
+      if (isHeld(heldCell(cells, row, column))) return true;
+    return false;
+  };
+  let [left, right] = [from, to];
+  while (left < right && !uses(left)) left += 1;
+  while (right > left && !uses(right)) right -= 1;
+  return { from: left, to: right };
+}
+
+/** "1", "2", "3" below "mL". */
+const isReplicate = (value: unknown): boolean => isFigure(value) && /^[1-9]$/.test(String(value));
+
+/** A second row of headings: no figure in it, words in part of it, and figures right below. */
+function isHeadingToo(cells: SheetCells, row: number, span: Span, last: number): boolean {
+  if (row + 1 > last || isUnitsRow(cells, row, span)) return false;
+  const words = countIn(cells, row, span, isWord);
+  const figures = countIn(cells, row, span, isFigure);
+  const small = countIn(cells, row, span, isReplicate);
+  const figuresBelow = countIn(cells, row + 1, span, isFigure);
+  return words >= 2 && figures === small && words >= 3 * small && figuresBelow >= 2 + small;
+}
+
+function tablesIn(cells: SheetCells, whole: Span, endRow: number): TablePlace[] {
+  const rowRuns = runs(cells.row, endRow, (row) => countIn(cells, row, whole, (v) => v !== "") > 0);
   const found: TablePlace[] = [];
   for (const { from, to } of rowRuns) {
+    const span = usedIn(cells, whole, from, to);
     let heading: number | undefined;
     for (let row = from; row < to && row < from + 15 && heading === undefined; row += 1) {
       if (isHeadingRow(cells, row, span, to)) heading = row;
@@ -66,12 +94,14 @@ function tablesIn(cells: SheetCells, span: Span, endRow: number): TablePlace[] {
       if (isData) found[found.length - 1] = { ...last, lastRow: to };
       continue;
     }
+    const first = heading;
+    if (isHeadingToo(cells, heading + 1, span, to)) heading += 1;
     const columns = trimmed(cells, heading, span, to);
     const unitsRow = isUnitsRow(cells, heading + 1, columns) ? heading + 1 : undefined;
     found.push({
       headingRow: heading,
       unitsRow,
-      groupRow: groupRowAbove(cells, heading, columns),
+      groupRow: heading > first ? first : groupRowAbove(cells, heading, columns),
       firstRow: (unitsRow ?? heading) + 1,
       lastRow: to,
       firstColumn: columns.from,

@@ -1,7 +1,8 @@
 /** What stands in one column under its heading: kinds of cells, their figures, their formulas. */
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
 import { dateFrom, isDateFormat } from "./typed-date";
-import { numberFrom } from "./typed-number";
+import { figuresIn } from "../layouts/several-figures";
+import { numberFrom, numberFromText } from "./typed-number";
 
 export interface ColumnFacts {
   /** Cells that hold anything. */
@@ -42,7 +43,11 @@ export function columnFacts(
     const isDate =
       dateFrom(cell.value, cell.format) !== undefined ||
       (cell.value === "" && isDateFormat(cell.format));
-    const number = numberFrom(cell.value, commaIsDecimal);
+    const several = figuresIn(cell.value)?.[0];
+    const number =
+      several === undefined
+        ? numberFrom(cell.value, commaIsDecimal)
+        : numberFromText(several, true);
     if (isDate) dates += 1;
     else if (number) {
       numbers.push(number.value);

@@ -16,6 +16,8 @@ export interface SheetCells {
   /** With the equals sign; "" for none. */
   readonly formulas: readonly (readonly string[])[];
   readonly formats: readonly (readonly string[])[];
+  /** Rows are the sheet's columns, and columns its rows: its lots stand across. */
+  readonly isAcross?: true;
 }
 
 /** What a host answers to a question for cells, as far as it is wanted here. */

@@ -46,7 +46,11 @@ const leastRows = 3;
 
 export interface Table {
   readonly columns: readonly { readonly column: number; readonly role: RoleId }[];
-  readonly place: { readonly firstRow: number; readonly lastRow: number };
+  readonly place: {
+    readonly firstRow: number;
+    readonly lastRow: number;
+    readonly headingRow?: number;
+  };
 }
 
 /** Typed without a word beside them: nothing names the row, and every figure adds up what is above it. */
@@ -74,18 +78,39 @@ function saysTotals(held: readonly Held[]): boolean {
   return !isNamed && held.some(({ cell: { formula } }) => spansRows(formula));
 }
 
+/** The headings said again, at the top of a printed page. */
+function saysHeadings(held: readonly Held[], headings: ReadonlyMap<number, string>): boolean {
+  const again = held.filter(
+    ({ column, cell: { value } }) =>
+      typeof value === "string" && value.trim() !== "" && value.trim() === headings.get(column),
+  );
+  return again.length >= 2 && again.length >= held.length / 2;
+}
+
 export function totalsReader(
   { columns, place }: Table,
   cells: SheetCells,
 ): (row: number) => boolean {
   const found = new Set<number>();
   const sums = new Sums();
+  const headings = new Map(
+    place.headingRow === undefined
+      ? []
+      : columns.map(({ column }) => [
+          column,
+          String(heldCell(cells, place.headingRow ?? 0, column).value).trim(),
+        ]),
+  );
   const isNaming = columns.some(({ role }) => names.includes(role));
   for (let row = place.firstRow; row <= place.lastRow; row += 1) {
     const held = columns
       .map(({ column, role }) => ({ column, role, cell: heldCell(cells, row, column) }))
       .filter(({ cell }) => isHeld(cell));
     const isNamed = held.some(({ role }) => names.includes(role));
+    if (saysHeadings(held, headings)) {
+      found.add(row);
+      continue;
+    }
     if (saysTotals(held) || (isNaming && !isNamed && addsUp(held, sums))) {
       found.add(row);
       sums.startAnew();

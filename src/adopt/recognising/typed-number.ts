@@ -25,9 +25,14 @@ const fromPlain = (plain: string): TypedNumber | undefined => {
   return Number.isFinite(value) ? { value, decimals: decimalsOf(plain) } : undefined;
 };
 
+/** Spaces within a figure part thousands, and nothing else: "1.5 1.6" are two. */
+const isOne = (digits: string): boolean =>
+  !/\d\s+\d/.test(digits) || /^[+-]?\d{1,3}(?:\s\d{3})+(?:[.,]\d+)?$/.test(digits);
+
 const digitsIn = (text: string): string | undefined => {
   const trimmed = text.trim();
-  return trimmed.length > longest ? undefined : shape.exec(trimmed)?.[1];
+  const digits = trimmed.length > longest ? undefined : shape.exec(trimmed)?.[1];
+  return digits !== undefined && isOne(digits) ? digits : undefined;
 };
 
 /** A comma before other than three digits can only be a decimal comma. */

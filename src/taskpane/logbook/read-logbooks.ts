@@ -32,7 +32,11 @@ async function tablesOn(
   const cells = cellsFromAnswer(found);
   return recogniseSheet(cells)
     .filter(({ isLogbook }) => isLogbook)
-    .map((guess) => ({ guess, cells, remembered: rememberedMapping(guess, rows) }));
+    .map((guess) => ({
+      guess,
+      cells: guess.turned ?? cells,
+      remembered: rememberedMapping(guess, rows),
+    }));
 }
 
 export async function readLogbooks(host: Host): Promise<Action> {
