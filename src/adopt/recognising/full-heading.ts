@@ -43,7 +43,10 @@ function groupAbove(cells: SheetCells, place: TablePlace, column: number): strin
 }
 
 /** Headings that are written over two rows, nearly each of them. */
-function isInTwoRows(cells: SheetCells, { groupRow, firstColumn, lastColumn }: TablePlace): boolean {
+function isInTwoRows(
+  cells: SheetCells,
+  { groupRow, firstColumn, lastColumn }: TablePlace,
+): boolean {
   let above = 0;
   for (let at = firstColumn; at <= lastColumn; at += 1)
     if (textAt(cells, groupRow, at) !== "") above += 1;

@@ -102,15 +102,21 @@ const knownIn = (tables: readonly TableGuess[]): number =>
   tables.reduce(
     (sum, { columns, isLogbook }) =>
       sum +
-      (isLogbook ? new Set(columns.map(({ role }) => role).filter((it) => it !== "other")).size : 0),
+      (isLogbook
+        ? new Set(columns.map(({ role }) => role).filter((it) => it !== "other")).size
+        : 0),
     0,
   );
+
+const naming = new Set(["date", "lot", "batch"]);
 
 /** Headings down one column say less than those along a row, unless nothing else does. */
 export function recogniseSheet(cells: SheetCells): TableGuess[] {
   const tables = tablesOf(cells);
   const known = knownIn(tables);
   if (known >= 5 || !mayBeAcross(cells)) return tables;
-  const across = tablesOf(turnedRound(cells)).filter(({ isLogbook }) => isLogbook);
+  const across = tablesOf(turnedRound(cells)).filter(
+    ({ isLogbook, columns }) => isLogbook && columns.some(({ role }) => naming.has(role)),
+  );
   return knownIn(across) >= Math.max(4, 2 * known + 1) ? across : tables;
 }

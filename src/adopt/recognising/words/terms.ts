@@ -49,7 +49,7 @@ export const terms = [
   // the titration
   ["titrant", "titrant|titrating|titrating base|titrating solution|standard solution|std solution|test solution|reference solution|lye water|stock", "titriermittel|titrant|maßlösung|titrierlösung|titerlösung|titrierlauge|testlösung|prüflösung", "titulante|valorante|solución patrón|solución valorada|solución titulante|reactivo|solución de prueba", "titulante|solução padrão|solução titulante|reagente|solução de teste", "titrant|titrante|solution titrée|solution titrante|solution étalon|réactif|liqueur titrée", "titolante|soluzione titolante|soluzione titolata|soluzione campione|reattivo", "titrant|titreervloeistof|titreeroplossing|maatoplossing|testoplossing|titer oplossing"],
   ["burette", "burette|buret", "bürette", "bureta", "bureta", "burette", "buretta", "buret"],
-  ["solution", "solution|soln|reagent", "lösung", "solución|disolución|soln", "solução", "solution", "soluzione", "oplossing"],
+  ["solution", "solution|soln|sol|reagent", "lösung|lsg", "solución|disolución|soln|sol|dis", "solução|sol", "solution|sol", "soluzione|sol", "oplossing|opl"],
   ["titrated", "titrated|tested|done|made|sampled", "titriert|geprüft|gemacht|getestet", "titulado|valorado|hecho|probado", "titulado|feito|testado", "titré|fait|testé|dosé", "titolato|fatto|eseguito|provato", "getitreerd|gedaan|getest|gemaakt"],
   ["with", "with", "mit", "con", "com", "avec", "con", "met"],
   ["indicator", "indicator|ind", "indikator", "indicador", "indicador", "indicateur", "indicatore", "indicator"],
