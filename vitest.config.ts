@@ -83,6 +83,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
+          globalSetup: ["tests/taskpane/page/bundle.ts"],
           ...slow,
           ...together,
           ...built,

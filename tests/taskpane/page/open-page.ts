@@ -1,8 +1,7 @@
 /** The pane alone in a real browser, served from memory: no port, no build, no other host. */
-import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import type { BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { contextsOfChromium } from "../../browser/shared-browser";
+import { bundle, type Parts } from "./bundle";
 
 const address = "http://localhost/";
 
@@ -11,28 +10,13 @@ const html = `<!doctype html><html lang="en-GB"><head><meta charset="utf-8"><tit
 <link rel="stylesheet" href="page.css"><style>body{margin:0;background:var(--pane-paper)}</style></head>
 <body><div id="pane"></div><script type="module" src="page.js"></script></body></html>`;
 
-interface Parts {
-  readonly js: string;
-  readonly css: string;
-}
-
 let bundled: Promise<Parts> | undefined;
 
-/** Once for all the suites of a worker. */
-async function bundle(): Promise<Parts> {
-  const built = await build({
-    entryPoints: [fileURLToPath(new URL("page.tsx", import.meta.url))],
-    bundle: true,
-    write: false,
-    format: "esm",
-    jsx: "automatic",
-    outdir: "page",
-    loader: { ".xlsx": "binary" },
-    define: { "process.env.NODE_ENV": '"production"' },
-  });
-  const ending = (with_: string) =>
-    built.outputFiles.find(({ path }) => path.endsWith(with_))?.text ?? "";
-  return { js: ending(".js"), css: ending(".css") };
+/** As the run of tests made it; a command makes its own. */
+async function bundledOnce(): Promise<Parts> {
+  if (process.env.VITEST === undefined) return bundle();
+  const { inject } = await import("vitest");
+  return inject("panePage");
 }
 
 export interface OpenedPage {
@@ -68,7 +52,7 @@ async function serve(page: Page, parts: Parts, complaints: string[]): Promise<vo
 }
 
 export async function openChromium(): Promise<PaneBrowser> {
-  const parts = await (bundled ??= bundle());
+  const parts = await (bundled ??= bundledOnce());
   const browser = await contextsOfChromium();
   const openIn = async (context: BrowserContext, query = ""): Promise<OpenedPage> => {
     const page = await context.newPage();
