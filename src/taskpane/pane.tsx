@@ -5,7 +5,7 @@ import { type ReactNode, Suspense, useCallback, useEffect, useState } from "reac
 import { CellExplanation } from "./explain/cell-explanation";
 import type { ShownCell } from "./explain/shown-cell";
 import { RunChecksAgain } from "./healing/run-checks-again";
-import { LastOpening, type Opening, OpenTask } from "./open-task";
+import { type Given, LastOpening, type Opening, OpenTask } from "./open-task";
 import { tasks } from "./tasks";
 import type { TaskProps } from "./task-props";
 import { TaskBoundary } from "./task-boundary";
@@ -36,8 +36,8 @@ export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
     setOpened((was) => (was.includes(id) ? was : [...was, id]));
   };
   const [opening, setOpening] = useState<Opening | undefined>();
-  const openFor = useCallback((task: string, about: string): void => {
-    setOpening((was) => ({ task, about, turn: (was?.turn ?? 0) + 1 }));
+  const openFor = useCallback((task: string, about: string, given: Given = {}): void => {
+    setOpening((was) => ({ task, about, given, turn: (was?.turn ?? 0) + 1 }));
     show(task);
   }, []);
   useEffect(() => {

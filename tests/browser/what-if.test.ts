@@ -123,6 +123,9 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
     await fillSizes(hand);
     await hand.next("Compare");
     await page.getByText("Recorded lots").waitFor();
+    // begun from the lot in hand, the one titrated last
+    await page.getByRole("checkbox", { name: /^BL-03:/, checked: true }).waitFor();
+    await hand.press(/^BL-03:/, "Space");
     await hand.press(/^NQ-43:/, "Space");
     await fillLye(hand);
     await hand.next("Table");

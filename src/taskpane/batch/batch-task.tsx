@@ -10,11 +10,11 @@ import { useCallback, useRef } from "react";
 import { batchFrom, lyeFrom } from "../bench/begin-from";
 import { useBench } from "../bench/use-bench";
 import { useFirst, valuesIn } from "../bench/use-first";
-import { intoGaps } from "../stepped/entered";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { TaskShell } from "../stepped/task-shell";
 import type { BenchValues } from "../../workbook/tables/bench";
+import { useOpenedOnce, useOpening } from "../open-task";
 import { machineClock, type TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { localDay, sheetDay } from "../widgets/day";
@@ -22,6 +22,7 @@ import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { batch, type StepId } from "./batch";
 import { type Draft, newDraft } from "./draft";
+import { nextBatch, ofLot } from "./of-lot";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { type Lots, useLots } from "../lots/use-lots";
@@ -79,7 +80,11 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
     (values: BenchValues) => reduce(newDraft(), batchFrom(values, mark)),
     [mark],
   );
-  useFirst(found, draft, first, replace);
+  useFirst(found, draft, newDraft, first, replace);
+  const opening = useOpening("batch");
+  useOpenedOnce(opening, draft !== undefined && found.state !== "looking", ({ about, given }) => {
+    replace((now) => ofLot(now, about, bench, mark, given));
+  });
   /** Somebody has begun the next batch: the focus is theirs, in the pane. */
   const byHand = useRef(false);
   if (draft === undefined || lots.state !== "read") {
@@ -98,10 +103,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   };
   const next = (): void => {
     byHand.current = true;
-    replace((now) => {
-      const fresh = newDraft(now);
-      return reduce(fresh, intoGaps(fresh, batchFrom(bench, mark)));
-    });
+    replace((now) => nextBatch(now, bench, mark));
   };
   return (
     <DeskProvider value={{ view, act, bench }}>
@@ -113,7 +115,9 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
           stateOf={(id) => stateOf(id, view, view.wants)}
           onGo={go}
           takesFocus={byHand.current}
+          turn={opening?.turn}
           enterGoesOnAt={["oil", "lye", "methanol", "weigh-out"]}
+          passedWhenDone={["oil", "lye", "methanol"]}
           parts={{
             oil: () => <OilStep />,
             lye: () => <LyeStep />,

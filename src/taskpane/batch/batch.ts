@@ -15,7 +15,7 @@ export const batch = {
   fields: numberFields,
   picks,
   words: {
-    batch: { label: "Batch", hint: "Its number in your logbook." },
+    batch: { label: "Batch", hint: "Its number in your logbook.", isNeeded: true },
     lyeLot: { label: "Lye lot", hint: "From its label.", isKept: true },
     note: { label: "Note" },
   },

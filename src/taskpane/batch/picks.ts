@@ -33,7 +33,7 @@ export const picks = {
     "The base charge is",
     { pure: "Pure base", "as weighed": "Lye as weighed" },
     "",
-    isKept,
+    { ...isKept, isNeeded: true },
   ),
   methanolBy: pick(
     "buttons",

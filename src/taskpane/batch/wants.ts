@@ -130,7 +130,7 @@ function methanol(seen: Seen): Want[] {
 function row({ draft }: Seen): Want[] {
   const found: Want[] = [];
   if (draft.words.batch.trim() === "") {
-    found.push({ step: "lye", sentence: "Fill in Batch.", for: "record" });
+    found.push({ step: "oil", sentence: "Fill in Batch.", for: "record" });
   }
   if (draft.lots.length > 2) {
     const sentence =
@@ -153,7 +153,7 @@ export const wanted = (seen: Seen): Want[] => [
 export const forWeighOut = (all: readonly Want[]): Want[] =>
   all.filter((want) => want.for === "weigh-out");
 
-export type StepState = "done" | "to do";
+export type StepState = "done" | "part done" | "to do";
 
 export function stateOf(step: StepId, seen: Seen, all: readonly Want[]): StepState {
   if (step === "record") return seen.draft.isRecorded ? "done" : "to do";
@@ -166,5 +166,7 @@ export function stateOf(step: StepId, seen: Seen, all: readonly Want[]): StepSta
       ? "to do"
       : "done";
   }
-  return forWeighOut(all).some((want) => want.step === step) ? "to do" : "done";
+  const open = all.filter((want) => want.step === step);
+  if (forWeighOut(open).length > 0) return "to do";
+  return open.length > 0 ? "part done" : "done";
 }

@@ -43,7 +43,11 @@ export const titrationFrom = (values: BenchValues, mark: DecimalMark) =>
       titreStep: values.titreStep,
       massStep: values.massStep,
     }),
-    said({ base: values.titrantBase, way: values.molarity === undefined ? "" : "molarity" }),
+    said({
+      base: values.titrantBase,
+      // the bench asks for it in mol/L: no 0.1 of another kind is meant
+      ...(values.molarity === undefined ? {} : { way: "molarity", oneTenth: "molarity" }),
+    }),
   );
 
 /** The lye of one base: its assay, and its charge in the unit and the meaning that hold for both. */

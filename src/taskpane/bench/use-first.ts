@@ -9,12 +9,14 @@ export const valuesIn = (found: BenchFound): BenchValues | undefined =>
   found.state === "read" ? (found.bench?.values ?? nothingSaid) : undefined;
 
 /**
+ * @param fresh a draft that nobody has touched, and that nothing was begun in
  * @param first a fresh draft begun with these values
  * @param replace puts it in the place of the one that is there
  */
 export function useFirst<Draft>(
   found: BenchFound,
   draft: Draft | undefined,
+  fresh: () => Draft,
   first: (values: BenchValues) => Draft,
   replace: (next: () => Draft) => void,
 ): void {
@@ -23,9 +25,9 @@ export function useFirst<Draft>(
     const values = valuesIn(found);
     if (draft === undefined || values === undefined) return;
     const text = JSON.stringify(draft);
-    if (text !== JSON.stringify(first({})) && text !== begun.current) return;
+    if (text !== JSON.stringify(fresh()) && text !== begun.current) return;
     const next = first(values);
     begun.current = JSON.stringify(next);
     if (begun.current !== text) replace(() => next);
-  }, [found, draft, first, replace]);
+  }, [found, draft, fresh, first, replace]);
 }

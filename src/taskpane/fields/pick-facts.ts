@@ -10,6 +10,8 @@ export interface PickFact<Word extends string = string> {
   readonly first: Word;
   /** It stays from one draft to the next. */
   readonly isKept: boolean;
+  /** The task goes no further without an answer. */
+  readonly isNeeded?: boolean;
   /** Any other word is believed as well. */
   readonly isFree: boolean;
 }
@@ -20,7 +22,7 @@ export function pick<const Word extends string, const First extends string>(
   label: string,
   words: Readonly<Record<Word, string>>,
   first: First,
-  more: { readonly isKept?: true; readonly isFree?: true } = {},
+  more: { readonly isKept?: true; readonly isFree?: true; readonly isNeeded?: true } = {},
 ): PickFact<Word | First> {
   const choices = Object.entries(words) as [Word, string][];
   return {
@@ -30,6 +32,7 @@ export function pick<const Word extends string, const First extends string>(
     first,
     isKept: more.isKept ?? false,
     isFree: more.isFree ?? false,
+    isNeeded: more.isNeeded ?? false,
   };
 }
 

@@ -1,7 +1,8 @@
 /** What a change would do, cell by cell, and what must be agreed to first. */
 import { Button, Checkbox } from "@fluentui/react-components";
-import { useState } from "react";
+import { type KeyboardEvent, useEffect, useRef, useState } from "react";
 import type { Plan, PlannedCell } from "../../workbook/planning/plan";
+import { asRef } from "../widgets/as-ref";
 import { Say } from "../widgets/say";
 import { isAgreed } from "./carrying";
 
@@ -39,6 +40,9 @@ export interface PlanViewProps {
   readonly onAgreed: (agreed: readonly string[]) => void;
 }
 
+/** Nobody has gone on from the heading of the step: the command is what comes next. */
+const isAtHeading = (): boolean => document.activeElement?.matches("h2[data-step]") === true;
+
 /** A table of thousands of cells is not drawn whole until somebody asks for it. */
 const shownFirst = 60;
 
@@ -72,6 +76,10 @@ export function PlanView(props: PlanViewProps) {
   const { plan, isBusy, command, inMark, takesFocus, onAgreed } = props;
   /** The sentences agreed to: when one says something else, it is to be agreed to anew. */
   const [ticked, setTicked] = useState<readonly string[]>([]);
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (takesFocus || isAtHeading()) button.current?.focus();
+  }, [takesFocus]);
   const agreed = plan.remarks.flatMap(({ sentence, confirm }) =>
     confirm !== undefined && ticked.includes(sentence) ? [confirm] : [],
   );
@@ -103,7 +111,11 @@ export function PlanView(props: PlanViewProps) {
         size="large"
         appearance="primary"
         className="wide"
-        autoFocus={takesFocus}
+        ref={asRef(button)}
+        // a key held down on the way here must not write
+        onKeyDown={(event: KeyboardEvent) => {
+          if (event.repeat) event.preventDefault();
+        }}
         disabledFocusable={isBusy || !isAgreed(plan, agreed)}
         onClick={() => {
           onAgreed(agreed);

@@ -20,6 +20,8 @@ export interface WordFact {
   readonly type?: "date";
   /** It stays from one draft to the next. */
   readonly isKept?: boolean;
+  /** The task goes no further without it. */
+  readonly isNeeded?: boolean;
 }
 
 export interface SteppedTask {

@@ -78,6 +78,7 @@ export function taskDesk<Task extends SteppedTask, Desk extends TaskDesk<Task>>(
     return (
       <Look
         label={fact.label}
+        isNeeded={fact.isNeeded}
         value={view.draft.picked[field]}
         options={fact.choices}
         onPick={(word) => {
@@ -90,7 +91,7 @@ export function taskDesk<Task extends SteppedTask, Desk extends TaskDesk<Task>>(
   /** A field for words of the draft. */
   function Words({ field }: { field: WordOf<Task> }) {
     const { view, act } = useDesk();
-    const { label, hint, type } = task.words[field] as WordFact;
+    const { label, hint, type, isNeeded } = task.words[field] as WordFact;
     return (
       <WordField
         label={label}
@@ -98,6 +99,7 @@ export function taskDesk<Task extends SteppedTask, Desk extends TaskDesk<Task>>(
         onText={(text) => {
           act({ do: "write", words: { [field]: text } as Partial<typeof view.draft.words> });
         }}
+        isNeeded={isNeeded}
         {...(hint === undefined ? {} : { hint })}
         {...(type === undefined ? {} : { type })}
       />

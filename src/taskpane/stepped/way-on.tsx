@@ -4,18 +4,15 @@ import { Button } from "@fluentui/react-components";
 import type { FormEvent, ReactNode } from "react";
 
 export interface WayOnProps<Id extends string> {
-  readonly steps: readonly Id[];
+  readonly back: Id | undefined;
+  readonly next: Id | undefined;
   readonly names: Readonly<Record<Id, string>>;
-  readonly here: Id;
   readonly onGo: (step: Id) => void;
   /** Why the next step has nothing to offer yet: said in place of its button. */
   readonly waits?: string | undefined;
 }
 
-export function WayOn<Id extends string>({ steps, names, here, onGo, waits }: WayOnProps<Id>) {
-  const at = steps.indexOf(here);
-  const back = steps[at - 1];
-  const next = steps[at + 1];
+export function WayOn<Id extends string>({ back, next, names, onGo, waits }: WayOnProps<Id>) {
   return (
     <div className="way-on">
       {back === undefined ? null : (

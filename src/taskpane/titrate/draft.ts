@@ -25,6 +25,8 @@ export interface Draft extends Entered<typeof titration> {
   readonly begunOn: string;
   readonly titres: readonly Reading[];
   readonly blanks: readonly Reading[];
+  /** The lot of the day that the blanks were titrated with; "" for this one. */
+  readonly blanksOf: string;
   /** Why the acid is not to be used yet, as it stood when "Use it all the same" was pressed; "" for never. */
   readonly usedAllTheSame: string;
   /** It stands in the workbook. */
@@ -32,7 +34,7 @@ export interface Draft extends Entered<typeof titration> {
 }
 
 /**
- * A fresh titration. After another it keeps titrant, burette, balance and habits, never a reading.
+ * A fresh titration. After another it keeps titrant, burette, balance and habits, never a titre.
  * @param id any text not used before
  * @param today 2026-09-30
  */
@@ -43,6 +45,24 @@ export const newDraft = (id: string, today: string, after?: Draft): Draft => ({
   ...firstEntered(titration, after),
   titres: [],
   blanks: [],
+  blanksOf: "",
   usedAllTheSame: "",
   isRecorded: false,
 });
+
+/**
+ * The next lot of the same day at the same bench: it begins at its oil, under the same titrant, and the
+ * blanks of the day count for it too. On another day they do not: solvent and eye have changed.
+ */
+export function nextLot(id: string, today: string, after: Draft): Draft {
+  const fresh = newDraft(id, today, after);
+  if (after.begunOn !== today || after.picked.blank === "") return { ...fresh, step: "oil" };
+  const { blank, indicator, seconds } = after.picked;
+  return {
+    ...fresh,
+    step: "oil",
+    picked: { ...fresh.picked, blank, indicator, seconds },
+    blanks: after.blanks,
+    blanksOf: after.blanksOf || after.words.lot.trim(),
+  };
+}

@@ -118,6 +118,7 @@ function reduced(draft: Draft, action: Action): Draft {
         ...draft,
         [action.list]: [...readings, action.reading],
         typed: nextEntry(draft, action.list, action.reading),
+        ...(action.list === "blanks" ? { blanksOf: "" } : {}),
       };
     }
     case "edit": {

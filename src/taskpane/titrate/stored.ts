@@ -31,6 +31,7 @@ export function draftFrom(value: unknown): Draft | undefined {
     ...storedEntered(titration, value),
     titres: readingsFrom(value.titres, mostReadings.titres),
     blanks: readingsFrom(value.blanks, mostReadings.blanks),
+    blanksOf: textOf(value.blanksOf),
     usedAllTheSame: textOf(value.usedAllTheSame),
     isRecorded: value.isRecorded === true,
   };

@@ -16,9 +16,11 @@ import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { machineClock, type TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
 import { Say } from "../widgets/say";
-import { decimalMarkOf } from "../widgets/typed-number";
+import { type DecimalMark, decimalMarkOf } from "../widgets/typed-number";
 import type { Draft } from "./draft";
+import { figuresOf } from "./figures";
 import { reduce } from "./reducer";
+import { strengthOf } from "./strength";
 import { useRecord } from "./usual/use-record";
 import { useTitrations } from "./use-titrations";
 import { DeskProvider } from "./view/desk";
@@ -28,11 +30,22 @@ import { viewOf } from "./view-of";
 
 export type TitrateTaskProps = Pick<TaskProps, "host" | "drafts" | "locale" | "clock">;
 
+/** Where My bench says all of the titrant, the lot is what is asked for first. */
+const atOil = (draft: Draft, mark: DecimalMark): Draft => {
+  const figures = figuresOf(draft, mark);
+  const isKnown = strengthOf(draft, figures) !== undefined && figures.in("mL", "titreStep");
+  return isKnown ? { ...draft, step: "oil" } : draft;
+};
+
 export function TitrateTask({ host, drafts, locale, clock = machineClock }: TitrateTaskProps) {
   const mark = decimalMarkOf(locale);
   const values = valuesIn(useBench(host));
   const first = useCallback(
-    (fresh: Draft) => (values ? reduce(fresh, titrationFrom(values, mark)) : fresh),
+    (fresh: Draft) => {
+      if (values === undefined) return fresh;
+      const begun = reduce(fresh, titrationFrom(values, mark));
+      return values.molarity === undefined ? begun : atOil(begun, mark);
+    },
     [values, mark],
   );
   const titrations = useTitrations(drafts, clock, first);
@@ -90,7 +103,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
           onRecorded={titrations.recorded}
           onLots={titrations.putAway}
           onNew={() => {
-            titrations.begin(bench.draft);
+            titrations.begin(bench.draft, "next lot");
           }}
         />
       </HeldElsewhere>

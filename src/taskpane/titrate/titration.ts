@@ -23,7 +23,7 @@ export const titration = {
   fields: numberFields,
   picks,
   words: {
-    lot: { label: "Lot", hint: "As it is marked on the drum." },
+    lot: { label: "Lot", hint: "As it is marked on the drum.", isNeeded: true },
     ...rowWords,
     /** Day the titrant was made or last checked, 2026-09-30. */
     checkedOn: { label: "Made or checked on", type: "date", isKept: true },

@@ -3,7 +3,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { type Held, useHolding } from "../drafts/use-holding";
 import { useLeaving } from "../drafts/use-leaving";
 import { localDay } from "../widgets/day";
-import { type Draft, newDraft } from "./draft";
+import { type Draft, newDraft, nextLot } from "./draft";
 import { keeper } from "./drafts/keeper";
 import type { DraftStore, Kept } from "./drafts/store";
 import { outdated } from "./lots-kept";
@@ -30,6 +30,8 @@ const isAsRecorded = (now: Draft, then: Draft): boolean =>
 const isTyping = (action: BenchAction): boolean =>
   action.do === "type" || action.do === "write" || action.do === "pick";
 
+type How = "bench first" | "next lot";
+
 export interface Titrations {
   /** Undefined while none is at hand: the list is shown. */
   readonly bench: Bench | undefined;
@@ -46,8 +48,8 @@ export interface Titrations {
   readonly recorded: (draft: Draft) => void;
   readonly takeUp: (draft: Draft) => void;
   readonly discard: (draft: Draft) => void;
-  /** A new one, with what stays from one to the next. */
-  readonly begin: (after: Draft | undefined, how?: "bench first") => void;
+  /** A new one, with what stays from one to the next: of another day, or the next lot of this one. */
+  readonly begin: (after: Draft | undefined, how: How) => void;
   readonly putAway: () => void;
 }
 
@@ -66,6 +68,7 @@ export function useTitrations(
   const latest = useRef<Bench | undefined>(undefined);
   const byHand = useRef(false);
   const touched = useRef(new Set<string>());
+  const moved = useRef(new Set<string>());
   /** The one that was begun last and goes by My bench, as it was without it. */
   const fresh = useRef<Draft | undefined>(undefined);
   const firstNow = useRef(first);
@@ -78,13 +81,18 @@ export function useTitrations(
   }, []);
 
   const begin = useCallback(
-    (after: Draft | undefined, how?: "bench first"): void => {
+    (after: Draft | undefined, how: How): void => {
       const id = `${clock().getTime()}-${Math.random().toString(36).slice(2)}`;
-      const begun = newDraft(id, localDay(clock()), after);
+      const today = localDay(clock());
       // right after another its own titrant goes on; at the beginning of a day the bench is asked
-      const goesByBench = how !== undefined || after === undefined;
-      fresh.current = goesByBench ? begun : undefined;
-      show(benchWith(goesByBench ? firstNow.current(begun) : begun));
+      if (after !== undefined && how === "next lot") {
+        fresh.current = undefined;
+        show(benchWith(nextLot(id, today, after)));
+        return;
+      }
+      const begun = newDraft(id, today, after);
+      fresh.current = begun;
+      show(benchWith(firstNow.current(begun)));
     },
     [clock, show],
   );
@@ -116,8 +124,11 @@ export function useTitrations(
   useEffect(() => {
     const now = latest.current?.draft;
     if (now === undefined || now.id !== fresh.current?.id || touched.current.has(now.id)) return;
-    const begun = { ...first(fresh.current), step: now.step };
-    if (JSON.stringify(begun) !== JSON.stringify(now)) show(benchWith(begun));
+    const begun = first(fresh.current);
+    // who has gone to another step stays there
+    const isMoved = moved.current.has(now.id);
+    const next = isMoved ? { ...begun, step: now.step } : begun;
+    if (JSON.stringify(next) !== JSON.stringify(now)) show(benchWith(next));
   }, [first, show]);
   useLeaving(useCallback(() => void keeping.now(), [keeping]));
   const held = useHolding(
@@ -138,7 +149,7 @@ export function useTitrations(
       const next = step(latest.current, action);
       show(next);
       // a titration in which nothing was done yet is not worth keeping
-      if (action.do !== "go") touched.current.add(next.draft.id);
+      (action.do === "go" ? moved : touched).current.add(next.draft.id);
       if (!touched.current.has(next.draft.id)) return;
       if (isTyping(action)) keeping.soon(next.draft);
       else void keeping.now(next.draft);

@@ -1,7 +1,10 @@
 /** The columns of the table: what is compared, each with all that its doses rest on. */
 import { type Exact, exact } from "../../core/exact/exact";
+import { isProblem } from "../../core/problem/problem";
+import { say } from "../../core/problem/wording";
 import { as, type Percent } from "../../core/quantity/quantity";
 import { baseNamed } from "../../core/reference/bases";
+import { acidValueFromFfa } from "../../core/titration/free-fatty-acid";
 import type { AcidSource, DoseColumn } from "../../workbook/what-if/question";
 import { notYetOf } from "../lots/not-yet";
 import type { NumberFieldId } from "./fields";
@@ -23,14 +26,25 @@ function lotSource({ lots, draft }: Bench, mark: string, want: Wanting): AcidSou
   return why === "" ? source : { ...source, usedAllTheSame: why };
 }
 
-const typedAcid = (value: Exact): AcidSource => ({ value: as("mg KOH/g", value) });
+/** Of what was typed: an acid value, or % FFA, which stands for one. */
+function typedAcid({ draft }: Bench, value: Exact, want: Wanting): AcidSource | undefined {
+  if (draft.picked.acidIn === "value") return { value: as("mg KOH/g", value) };
+  const ffa = as("%", value);
+  const found = acidValueFromFfa(ffa);
+  return isProblem(found) ? want("compare", say(found)) : { value: found, ffa };
+}
+
+const acidField = ({ draft }: Bench): "acid" | "ffa" =>
+  draft.picked.acidIn === "value" ? "acid" : "ffa";
 
 function acidColumns(bench: Bench, want: Wanting): AcidSource[] {
   const { draft, figures } = bench;
+  const list = acidField(bench);
   const fromLots = draft.lots.flatMap((mark) => lotSource(bench, mark, want) ?? []);
-  const isListEmpty = figures.list("acid").kind === "empty";
+  const isListEmpty = figures.list(list).kind === "empty";
   if (draft.lots.length > 0 && isListEmpty) return fromLots;
-  return [...fromLots, ...neededList(bench, "acid", want).map(typedAcid)];
+  const typed = neededList(bench, list, want).flatMap((each) => typedAcid(bench, each, want) ?? []);
+  return [...fromLots, ...typed];
 }
 
 function oneAcid(bench: Bench, want: Wanting): AcidSource | undefined {
@@ -38,8 +52,8 @@ function oneAcid(bench: Bench, want: Wanting): AcidSource | undefined {
   if (picked.acidFrom === "lot") {
     return lot === "" ? want("compare", "Choose a lot.") : lotSource(bench, lot, want);
   }
-  const value = needed(bench, "compare", "acid", want);
-  return value && typedAcid(value);
+  const value = needed(bench, "compare", acidField(bench), want);
+  return value && typedAcid(bench, value, want);
 }
 
 interface Fixed {

@@ -27,7 +27,7 @@ export const newDraft = (): Draft => ({
   ...firstEntered(whatIf),
   // said in its field, with the other limit people quote beside it
   typed: { limit: usual.limitFfa.toString() },
-  lists: { sizes: "", acid: "", assay: "", charge: "" },
+  lists: { sizes: "", acid: "", ffa: "", assay: "", charge: "" },
   lots: [],
   lot: "",
   usedAllTheSame: [],

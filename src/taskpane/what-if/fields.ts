@@ -20,6 +20,7 @@ const ownFields = {
     isOptional: true,
   }),
   acid,
+  ffa: numberField("Acid, as % FFA", limits.ffaPercent, { hint: "As oleic acid." }),
   assay: lyeAssay,
   charge,
   limit: numberField("Allowed acid", limits.ffaLimit, {
@@ -54,6 +55,9 @@ export const lists = {
   }),
   acid: numberField("Acid values to compare", limits.acidValue, {
     hint: `${several} As in: 1.5 3 6`,
+  }),
+  ffa: numberField("% FFA to compare", limits.ffaPercent, {
+    hint: `${several} As oleic acid. As in: 1 2 3`,
   }),
   assay: numberField("Assays to compare", limits.assay, { hint: `${several} As in: 85 90` }),
   charge: numberField("Base charges to compare, pure", limits.baseCharge, {

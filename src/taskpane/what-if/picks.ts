@@ -17,6 +17,8 @@ export const picks = {
   by: pick("buttons", "Compare", compared, "acid"),
   /** Where the one acid value comes from, when something else is compared. */
   acidFrom: pick("buttons", "Acid value", { typed: "Typed", lot: "Of a recorded lot" }, "typed"),
+  /** What acid is typed in. */
+  acidIn: pick("buttons", "Acid given as", { value: "Acid value", ffa: "% FFA" }, "value"),
   /** The one base, when something else is compared. */
   base: basePick(),
   form: pick(

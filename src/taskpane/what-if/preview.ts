@@ -5,7 +5,7 @@ import { limitWords } from "../fields/limit-words";
 import type { Gram } from "../../core/quantity/quantity";
 import type { Doses } from "../../workbook/what-if/doses";
 import { placesFor } from "../../workbook/what-if/format";
-import { acrossNames, columnHead, columnName } from "../../workbook/what-if/names";
+import { acrossName, columnHead, columnName } from "../../workbook/what-if/names";
 import type { WhatIfQuestion } from "../../workbook/what-if/question";
 
 const mostRowsShown = 30;
@@ -55,7 +55,7 @@ export function previewOf(question: WhatIfQuestion, doses: Doses): Preview {
     ),
   );
   return {
-    across: acrossNames[question.by],
+    across: acrossName(question),
     heads: heads.slice(0, mostColumnsShown),
     rows: doses.rows.slice(0, mostRowsShown).map((row, index) => ({
       size: sizes[index] ?? "",

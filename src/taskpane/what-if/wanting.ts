@@ -50,7 +50,7 @@ export function optional(
 
 export function neededList(
   bench: Bench,
-  id: "acid" | "assay" | "charge",
+  id: "acid" | "ffa" | "assay" | "charge",
   want: Wanting,
 ): readonly Exact[] {
   const found = bench.figures.list(id);

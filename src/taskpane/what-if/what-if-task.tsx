@@ -13,6 +13,7 @@ import { useFirst } from "../bench/use-first";
 import { type Lots, useLots } from "../lots/use-lots";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
+import { useOpenedOnce, useOpening } from "../open-task";
 import type { StepState } from "../stepped/step-bar";
 import { TaskShell } from "../stepped/task-shell";
 import type { TaskProps } from "../task-props";
@@ -20,7 +21,9 @@ import { Cautions } from "../widgets/cautions";
 import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { type Draft, newDraft } from "./draft";
+import { fromBatch } from "./from-batch";
 import { type Action, reduce } from "./reducer";
+import { useBatchInHand } from "./use-batch-in-hand";
 import { draftFrom } from "./stored";
 import { CompareStep } from "./view/compare-step";
 import { DeskProvider } from "./view/desk";
@@ -31,11 +34,15 @@ import { textOf } from "./use-doses";
 import { type StepId, whatIf } from "./what-if";
 import { type View, viewOf } from "./view-of";
 
+const none: View["lots"] = [];
+
 /** Undefined until it is known which lots there are. */
 function recorded(lots: Lots): View["lots"] {
   if (lots.state === "looking") return undefined;
-  return lots.state === "read" ? lots.lots : [];
+  return lots.state === "read" ? lots.lots : none;
 }
+
+const notYet = { state: "looking" } as const;
 
 const keeping: Keeping<Draft, Action> = {
   task: "what-if",
@@ -56,12 +63,24 @@ function stateOf(step: StepId, { working }: View, written: string): StepState {
 export function WhatIfTask({ host, memory, locale }: TaskProps) {
   const { draft, act, replace, isUnkept, held } = useKeptDraft(memory, keeping);
   const mark = decimalMarkOf(locale);
-  const first = useCallback(
-    (values: BenchValues) => reduce(newDraft(), whatIfFrom(values, mark)),
-    [mark],
-  );
-  useFirst(useBench(host), draft, first, replace);
   const { lots } = useLots(host);
+  const opening = useOpening("what-if");
+  const inHand = useBatchInHand(memory, opening?.turn);
+  const onRecord = recorded(lots);
+  const isKnown = inHand !== undefined && onRecord !== undefined;
+  const begun = useCallback(
+    (draft: Draft) => (inHand && onRecord ? fromBatch(draft, inHand.batch, onRecord, mark) : draft),
+    [inHand, onRecord, mark],
+  );
+  const first = useCallback(
+    (values: BenchValues) => begun(reduce(newDraft(), whatIfFrom(values, mark))),
+    [begun, mark],
+  );
+  const bench = useBench(host);
+  useFirst(isKnown ? bench : notYet, draft, newDraft, first, replace);
+  useOpenedOnce(opening, draft !== undefined && isKnown && inHand.turn === opening?.turn, () => {
+    replace((now) => ({ ...begun(now ?? newDraft()), step: "sizes" }));
+  });
   /** The question whose table was written last. */
   const [written, setWritten] = useState("");
   if (draft === undefined)
@@ -70,7 +89,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
         One moment.
       </p>
     );
-  const view = viewOf(draft, mark, recorded(lots));
+  const view = viewOf(draft, mark, onRecord);
   const { step } = draft;
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
@@ -84,6 +103,8 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
           here={step}
           stateOf={(id) => stateOf(id, view, written)}
           onGo={go}
+          turn={opening?.turn}
+          passedWhenDone={["compare"]}
           enterGoesOnAt={["sizes", "compare", "table"]}
           parts={{
             sizes: () => <SizesStep />,

@@ -8,7 +8,8 @@ import { type RefObject, useEffect, useRef } from "react";
 const focusable =
   "a[href], button:not(:disabled), input:not(:disabled), select, textarea, summary, [tabindex]";
 
-const isShown = (element: Element): boolean =>
+/** Drawn, and not inside a part that is shut. */
+export const isShown = (element: Element): boolean =>
   element.getClientRects().length > 0 &&
   !element.matches("details:not([open]) > :not(summary), details:not([open]) > :not(summary) *");
 

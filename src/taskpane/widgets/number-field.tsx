@@ -6,6 +6,7 @@ import { Field, Input } from "@fluentui/react-components";
 import { type Ref, useEffect, useState } from "react";
 import { asRef } from "./as-ref";
 import { aroundFigure, Unit } from "./field-parts";
+import { wantedMark } from "./wanted-mark";
 import type { Judged, NumberFieldFact } from "./judged";
 
 const pause = 700;
@@ -48,6 +49,7 @@ export function NumberField({ fact, text, judged, onText, also, inputRef }: Numb
         inputMode="decimal"
         autoComplete="off"
         data-number=""
+        {...wantedMark(judged.kind !== "figure" && fact.isOptional !== true)}
         value={text}
         onChange={(_, { value }) => {
           setLeft(false);

@@ -2,6 +2,7 @@
 import { Field, Select } from "@fluentui/react-components";
 import type { Ref } from "react";
 import { asRef } from "./as-ref";
+import { wantedMark } from "./wanted-mark";
 
 export interface PickListProps<Value extends string> {
   readonly label: string;
@@ -11,16 +12,19 @@ export interface PickListProps<Value extends string> {
   /** Stands below, and is heard with the list. */
   readonly hint?: string;
   readonly selectRef?: Ref<HTMLSelectElement>;
+  /** One of them is to be chosen: Enter comes to it until then. */
+  readonly isNeeded?: boolean | undefined;
 }
 
 export function PickList<Value extends string>(props: PickListProps<Value>) {
-  const { label, value, options, onPick, hint, selectRef } = props;
+  const { label, value, options, onPick, hint, selectRef, isNeeded = false } = props;
   return (
     <Field label={label} {...(hint === undefined ? {} : { hint })}>
       <Select
         ref={asRef(selectRef)}
         size="large"
         value={value}
+        {...wantedMark(isNeeded && value === "")}
         onChange={(_, picked) => {
           const found = options.find(([each]) => each === picked.value);
           if (found) onPick(found[0]);

@@ -1,5 +1,6 @@
 /** A field for words, or for a day. */
 import { Field, Input } from "@fluentui/react-components";
+import { wantedMark } from "./wanted-mark";
 
 export interface WordFieldProps {
   readonly label: string;
@@ -8,12 +9,15 @@ export interface WordFieldProps {
   readonly hint?: string;
   readonly type?: "text" | "date";
   readonly wrong?: string | undefined;
+  /** It wants something: Enter comes to it while it is empty. */
+  readonly isNeeded?: boolean | undefined;
 }
 
 /** A cell holds more, but nobody reads it. */
 const mostCharacters = 200;
 
-export function WordField({ label, value, onText, hint, type = "text", wrong }: WordFieldProps) {
+export function WordField(props: WordFieldProps) {
+  const { label, value, onText, hint, type = "text", wrong, isNeeded = false } = props;
   return (
     <Field
       label={label}
@@ -24,6 +28,7 @@ export function WordField({ label, value, onText, hint, type = "text", wrong }: 
         size="large"
         type={type}
         autoComplete="off"
+        {...wantedMark(isNeeded && value.trim() === "")}
         maxLength={mostCharacters}
         value={value}
         onChange={(_, typed) => {

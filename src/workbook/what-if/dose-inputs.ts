@@ -55,10 +55,17 @@ export function figureCell(
     case "lot":
       return acid.lot === undefined ? null : typed(acid.lot);
     case "acid":
-      return acid.lot === undefined
+      if (acid.lot !== undefined)
+        return { formula: ofLot(at("lot")), style: "calculated", format: "0.00" };
+      return acid.ffa === undefined
         ? typed(acid.value.toNumber())
-        : { formula: ofLot(at("lot")), style: "calculated", format: "0.00" };
+        : {
+            formula: `=TITRE.ACIDVALUEFROMFFA(${at("ffa")})`,
+            style: "calculated",
+            format: "0.00",
+          };
     case "ffa":
+      if (acid.ffa !== undefined) return typed(acid.ffa.toNumber());
       return {
         formula: `=TITRE.FFAFROMACIDVALUE(${at("acid")})`,
         style: "calculated",

@@ -14,7 +14,8 @@ const comparedNames: Record<Compared, readonly [one: string, several: string]> =
 export function columnName(by: Compared, { acid, base, assay, charge }: DoseColumn): string {
   switch (by) {
     case "acid":
-      return acid.lot === undefined ? `${shown(acid.value)} mg KOH/g` : `lot ${String(acid.lot)}`;
+      if (acid.lot !== undefined) return `lot ${String(acid.lot)}`;
+      return acid.ffa === undefined ? `${shown(acid.value)} mg KOH/g` : `${shown(acid.ffa)} % FFA`;
     case "assay":
       return `${shown(assay)} % assay`;
     case "charge":
@@ -27,17 +28,23 @@ export function columnName(by: Compared, { acid, base, assay, charge }: DoseColu
 /** The head of a column where its unit stands beside the heads: "5.6", "NQ-44", "KOH". */
 export const columnHead = (by: Compared, column: DoseColumn): string => {
   const { acid, assay, charge } = column;
-  if (by === "acid") return acid.lot === undefined ? shown(acid.value) : String(acid.lot);
+  if (by === "acid")
+    return acid.lot === undefined ? shown(acid.ffa ?? acid.value) : String(acid.lot);
   return by === "assay" ? shown(assay) : by === "charge" ? shown(charge) : column.base.name;
 };
 
-/** What stands across, with its unit. */
-export const acrossNames: Record<Compared, string> = {
+const acrossNames: Record<Compared, string> = {
   acid: "acid value, mg KOH/g",
   assay: "assay of the lye, %",
   charge: "base charge, % of the oil, pure",
   base: "base",
 };
+
+/** What stands across, with its unit. */
+export const acrossName = ({ by, columns }: WhatIfQuestion): string =>
+  by === "acid" && columns.some(({ acid }) => acid.ffa !== undefined)
+    ? "FFA, % as oleic"
+    : acrossNames[by];
 
 const counted = (count: number, [one, several]: readonly [string, string]): string =>
   `${String(count)} ${count === 1 ? one : several}`;

@@ -11,6 +11,8 @@ export type Compared = "acid" | "assay" | "charge" | "base";
 
 export interface AcidSource {
   readonly value: AcidValue;
+  /** Typed as % FFA, as oleic: the acid value follows from it. */
+  readonly ffa?: Percent;
   /** Of this lot in `Titrations`, by reference: the value is what its row shows now. */
   readonly lot?: BookValue;
   /** Why its row says that it is not worth a dose yet, where it is used for all that. */

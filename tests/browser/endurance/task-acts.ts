@@ -77,8 +77,9 @@ export async function recordATitration(world: PageWorld): Promise<void> {
     .waitFor({ timeout: 30_000 });
   const row = { lot, titres: [2.4, 2.5, 2.45], omitted: isOmitted ? odd : undefined, blank: 0.15 };
   typed.edit({ kind: "row", row });
-  await page.getByRole("button", { name: "Next titration" }).click();
-  await world.field("Smallest burette mark, mL").waitFor();
+  await page.getByRole("button", { name: "Lots" }).click();
+  await page.getByRole("button", { name: "New titration" }).click();
+  await world.field("Oil weighed, g").waitFor();
 }
 
 /** Sizes against acid values, on a sheet of their own. */

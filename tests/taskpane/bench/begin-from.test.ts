@@ -27,7 +27,7 @@ describe("a task begun from my bench", () => {
     expect(titrationFrom(values, ",")).toEqual({
       do: "begin-with",
       typed: { molarity: "0,1" },
-      picked: { base: "NaOH", way: "molarity" },
+      picked: { base: "NaOH", way: "molarity", oneTenth: "molarity" },
     });
   });
 

@@ -7,13 +7,14 @@ export async function fillOilOfBatch(
   hand: BenchHand,
   lots: readonly string[],
   amount = "100",
+  batch = "B-118",
 ): Promise<void> {
   for (const lot of lots) await hand.press(new RegExp(`^${lot} `), "Space");
   await hand.type("Amount of oil", amount);
+  await hand.type("Batch", batch);
 }
 
-export async function fillLye(hand: BenchHand, batch = "B-118"): Promise<void> {
-  await hand.type("Batch", batch);
+export async function fillLye(hand: BenchHand): Promise<void> {
   await hand.type("Lye lot", "K-207");
   await hand.type("Assay of the lye", "90");
   await hand.press(/^Use 7 g\/L/);
@@ -103,7 +104,7 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await hand.choose("Unit", "US");
   await hand.type("Oil temperature", "45");
   await look("oil, hot, US gallons");
-  await hand.next("Lye");
+  await hand.press(/^2 Lye/);
   await hand.choose("Base", "NaOCH3");
   await hand.type("Assay of the lye", "30");
   await hand.press(/^Use 0.5 % of the oil, refined/);

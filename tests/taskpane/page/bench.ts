@@ -159,6 +159,9 @@ export async function fillBlank(hand: BenchHand, slip: Slip): Promise<void> {
 
 /** From the first step to the last titre. */
 export async function fillSlip(hand: BenchHand, slip: Slip): Promise<void> {
+  // begun after another it opens at its oil
+  if (!(await hand.page.getByLabel("How do you know its strength?").isVisible()))
+    await hand.press(/^1 Titrant/);
   await fillTitrant(hand);
   await hand.next("Oil");
   await fillOil(hand, slip);

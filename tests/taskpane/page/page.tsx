@@ -2,6 +2,8 @@
 import { createRoot } from "react-dom/client";
 import { browserDrafts } from "../../../src/taskpane/titrate/drafts/in-browser";
 import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
+import { Pane } from "../../../src/taskpane/pane";
+import type { TaskProps } from "../../../src/taskpane/task-props";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { BatchTask } from "../../../src/taskpane/batch/batch-task";
 import { CardTask } from "../../../src/taskpane/card/card-task";
@@ -15,15 +17,18 @@ import type { Book } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/open-memory";
 import { programOver } from "./checked-program";
+import { benchBook } from "./bench-book";
 import { withFile } from "./file-host";
 import { oldBook } from "./old-book";
 
 const asked = new URLSearchParams(location.search);
 const task = asked.get("task") ?? "titrate";
 const Check = () => <OfferCheck host={memory} program={programOver(memory)} />;
+const WholePane = (bench: TaskProps) => <Pane cell={undefined} bench={bench} />;
 const Task =
   {
     titrate: TitrateTask,
+    pane: WholePane,
     batch: BatchTask,
     card: CardTask,
     "what-if": WhatIfTask,
@@ -32,7 +37,11 @@ const Task =
     "over-time": OverTimeTask,
     check: Check,
   }[task] ?? TitrateTask;
-const books: Readonly<Record<string, () => Book>> = { sample: sampleLogbook, old: oldBook };
+const books: Readonly<Record<string, () => Book>> = {
+  sample: sampleLogbook,
+  old: oldBook,
+  bench: benchBook,
+};
 const memory = openMemory(books[asked.get("book") ?? ""]?.());
 const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : memory;
 

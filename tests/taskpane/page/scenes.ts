@@ -81,10 +81,9 @@ export async function scenes(page: Page, look: Look): Promise<void> {
   await page.getByRole("button", { name: "Record this titration" }).waitFor();
   await look("record");
   await hand.press("Record this titration");
-  await page.getByRole("button", { name: "Next titration" }).waitFor();
+  await page.getByRole("button", { name: "Next lot" }).waitFor();
   await look("recorded");
-  await hand.press("Next titration");
-  await hand.next("Oil");
+  await hand.press("Next lot");
   await hand.type("Lot", "=1+1");
   await hand.press("Lots");
   await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();

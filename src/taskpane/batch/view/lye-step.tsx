@@ -37,7 +37,6 @@ export function LyeStep() {
   const lye = lyeFrom(bench, view.mark, picked.base);
   return (
     <>
-      <Words field="batch" />
       <Choose field="base" />
       <div className="side-by-side">
         <Words field="lyeLot" />

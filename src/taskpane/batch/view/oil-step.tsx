@@ -5,7 +5,7 @@ import { halfSolidWords } from "../../../core/batch/half-solid";
 import { isProblem } from "../../../core/problem/problem";
 import { amount } from "../amount-text";
 import { isVolume } from "../working";
-import { Choose, Figure, useDesk, useMark } from "./desk";
+import { Choose, Figure, useDesk, useMark, Words } from "./desk";
 import { LotList } from "./lot-list";
 import { Mixing } from "./mixing";
 
@@ -28,6 +28,7 @@ export function OilStep() {
   const { view } = useDesk();
   return (
     <>
+      <Words field="batch" />
       <LotList />
       <Mixing />
       <Figure field="amount" />

@@ -12,6 +12,7 @@ import type { StepId } from "../batch";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
+import { ToWhatIf } from "../../what-if/to-what-if";
 import { AcidStep } from "./acid-step";
 import { Choose, useDesk, useMark, Wants } from "./desk";
 import { FinishedFuel } from "./finished-fuel";
@@ -113,11 +114,16 @@ function HigherLimit() {
 }
 
 function Dose() {
-  const { view } = useDesk();
+  const { view, act } = useDesk();
   return (
     <>
       <Lines lines={weighOutOf(view)} />
       <Choose field="pounds" />
+      <ToWhatIf
+        keep={() => {
+          act({ do: "go", step: view.draft.step });
+        }}
+      />
       <Route />
       <AcidStep />
       <details className="more">

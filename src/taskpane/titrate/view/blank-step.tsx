@@ -24,12 +24,15 @@ function SetAside({ count }: { count: number }) {
 export function BlankStep() {
   const { view, act } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
-  const { picked, blanks } = view.draft;
+  const { picked, blanks, blanksOf } = view.draft;
   return (
     <>
       <Choose field="blank" />
       {picked.blank === neutralisedWord ? <SetAside count={blanks.length} /> : null}
-      {picked.blank === "titrated" ? (
+      {picked.blank === "titrated" && blanksOf !== "" ? (
+        <Say tone="know">{`Today's blank, titrated with lot ${blanksOf}.`}</Say>
+      ) : null}
+      {picked.blank !== neutralisedWord ? (
         <>
           <EndPointTimer key={blanks.length} />
           <ReadingEntry

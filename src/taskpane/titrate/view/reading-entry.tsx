@@ -50,6 +50,9 @@ export function ReadingEntry({ list, editing, onEdited, onDone }: EntryProps) {
     }
     setAsked(false);
     const { reading } = entry;
+    // who adds one has titrated it
+    if (list === "blanks" && draft.picked.blank === "")
+      act({ do: "pick", picked: { blank: "titrated" } });
     if (editing === undefined) act({ do: "add", list, reading });
     else act({ do: "change", list, index: editing, reading });
     onEdited();

@@ -6,6 +6,7 @@ import { planTitration, recordTitration } from "../../../workbook/planning/recor
 import type { TitrationRecord } from "../../../workbook/record/titration-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
+import { ToBatch } from "../../batch/to-batch";
 import { atOdds } from "../at-odds";
 import type { Draft } from "../draft";
 import { rowWordIds, type StepId } from "../titration";
@@ -62,10 +63,11 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
         undoTakes="takes the row back"
         afterwards={
           <>
-            <p>The titration stays here, under Lots.</p>
             <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
-              Next titration
+              Next lot
             </Button>
+            <ToBatch lot={draft.words.lot.trim()} />
+            <p className="soft">Titrant and blanks stay. This one is kept under Lots.</p>
           </>
         }
       />

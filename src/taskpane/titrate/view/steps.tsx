@@ -39,6 +39,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
       onGo={go}
       takesFocus={takesFocus}
       enterGoesOnAt={["titrant", "oil"]}
+      passedWhenDone={["titrant", "oil", "blank"]}
       parts={{
         titrant: () => <TitrantStep host={host} />,
         oil: () => <OilStep />,

@@ -68,7 +68,8 @@ export function AcidValues() {
           <NotYet lots={lots.filter(isChosen)} />
         </LotTicks>
       )}
-      <Figures list="acid" />
+      <Choose field="acidIn" />
+      <Figures list={view.draft.picked.acidIn === "value" ? "acid" : "ffa"} />
     </>
   );
 }
@@ -101,11 +102,18 @@ function OneLot({ lots }: { lots: readonly RecordedLot[] }) {
 export function AcidFigure() {
   const { view } = useDesk();
   const lots = view.lots ?? [];
-  if (lots.length === 0) return <Figure field="acid" />;
+  const isOfLot = lots.length > 0 && view.draft.picked.acidFrom === "lot";
   return (
     <>
-      <Choose field="acidFrom" />
-      {view.draft.picked.acidFrom === "lot" ? <OneLot lots={lots} /> : <Figure field="acid" />}
+      {lots.length === 0 ? null : <Choose field="acidFrom" />}
+      {isOfLot ? (
+        <OneLot lots={lots} />
+      ) : (
+        <>
+          <Choose field="acidIn" />
+          <Figure field={view.draft.picked.acidIn === "value" ? "acid" : "ffa"} />
+        </>
+      )}
     </>
   );
 }

@@ -12,6 +12,7 @@ import { linesOf, plotWords } from "../plot";
 import { previewOf } from "../preview";
 import { useDoses } from "../use-doses";
 import { useDesk, useMark, Wants } from "./desk";
+import { BackToBatch } from "./back-to-batch";
 import { DosePlotView } from "./dose-plot";
 import { DoseTable } from "./dose-table";
 
@@ -59,7 +60,10 @@ export function TableStep({ onGo }: { onGo: (step: StepId) => void }) {
   const { view } = useDesk();
   const { question, wants } = view.working;
   return question ? (
-    <Doses question={question} />
+    <>
+      <Doses question={question} />
+      <BackToBatch question={question} />
+    </>
   ) : (
     <Wants title="For the table" wants={wants} onGo={onGo} />
   );

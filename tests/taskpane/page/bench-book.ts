@@ -1,0 +1,25 @@
+/** A workbook with My bench filled in and nothing else: as a maker has it after the first day. */
+import type { Book } from "../../../src/sheet/book";
+import { benchSheet } from "../../../src/workbook/tables/bench-sheet";
+
+export const benchBook = (): Book => ({
+  name: "A bench",
+  sheets: [
+    benchSheet({
+      titrantBase: "KOH",
+      molarity: "0.1",
+      strengthPercent: "1",
+      titreStep: "0.05",
+      massStep: "0.01",
+      base: "KOH",
+      assayKOH: "90",
+      chargeKOH: "7",
+      chargeUnit: "g per litre",
+      chargeIs: "pure base",
+      unit: "US gal",
+      amount: "55",
+      ratio: "6",
+      limit: "3",
+    }),
+  ],
+});
