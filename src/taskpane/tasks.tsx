@@ -45,6 +45,15 @@ export const tasks: readonly Task[] = [
     }),
   },
   {
+    id: "fuel",
+    name: "Fuel",
+    isOfWorkbook: false,
+    Component: lazy(async () => {
+      const { FuelTask } = await import(/* webpackChunkName: "fuel" */ "./fuel/fuel-task");
+      return { default: FuelTask };
+    }),
+  },
+  {
     id: "what-if",
     name: "What if",
     isOfWorkbook: false,

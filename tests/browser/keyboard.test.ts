@@ -39,6 +39,7 @@ const tasks = [
   "Titrate",
   "Batch",
   "Card",
+  "Fuel",
   "What if",
   "Logbook",
   "Over time",

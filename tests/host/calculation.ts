@@ -33,6 +33,7 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
   "-": (a, b) => number(a) - number(b),
   "*": (a, b) => number(a) * number(b),
   "/": (a, b) => (number(b) === 0 ? { error: "#DIV/0!" } : number(a) / number(b)),
+  "^": (a, b) => number(a) ** number(b),
   "&": (a, b) => (typeof a === "object" || typeof b === "object" ? "" : `${a}${b}`),
   "=": isSame,
   "<>": (a, b) => !isSame(a, b),

@@ -2,6 +2,7 @@
 import type { Page } from "playwright-core";
 import { batchScenes, heldBackScenes } from "../taskpane/page/batch-scenes";
 import { cardQuery, cardScenes } from "../taskpane/page/card-scenes";
+import { fuelQuery, fuelScenes } from "../taskpane/page/fuel-scenes";
 import { logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
@@ -44,6 +45,7 @@ export const subjects: Readonly<Record<string, Subject>> = {
     { at: "task=batch&book=sample", through: heldBackScenes },
   ),
   card: pane({ at: cardQuery, through: cardScenes }),
+  fuel: pane({ at: fuelQuery, through: fuelScenes }),
   "what-if": pane(
     { at: "task=what-if", through: whatIfScenes },
     { at: "task=what-if&book=sample", through: whatIfLotScenes },

@@ -34,7 +34,10 @@ function inFuel(
 ): Outcome<MilligramPerKilogram> {
   const { titres, blanks, molarity, sampleMass } = titration;
   const net = correctedTitre(titres, blanks);
-  if (isProblem(net)) return net;
+  if (isProblem(net)) {
+    const { fields } = net;
+    return fields.code === "titre-equals-blank" ? problem({ ...fields, sought: called }) : net;
+  }
   const given = net.times(molarity).times(perMole).times(thousand).div(sampleMass);
   return atMost(given, whole)
     ? as("mg/kg", given)

@@ -64,7 +64,7 @@ export type ProblemFields =
   | { code: "which-gallon"; argument: string }
   | { code: "neutralised-and-figure" }
   | { code: "titre-below-blank"; titre: Exact; blank: Exact }
-  | { code: "titre-equals-blank"; titre: Exact; blank: Exact }
+  | { code: "titre-equals-blank"; titre: Exact; blank: Exact; sought?: string }
   | { code: "too-much-acid"; quantity: "acid value" | "FFA"; given: Exact; limit: Exact }
   | { code: "acid-above-limit"; ffaPercent: Exact; limitPercent: Exact }
   | { code: "unpaired"; filled: string; missing: string; place: Place; advice: string }

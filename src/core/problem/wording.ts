@@ -77,7 +77,7 @@ const wording: Wording = {
   "titre-below-blank": (p) =>
     `A titre of ${shown(p.titre)} mL is below the blank of ${shown(p.blank)} mL: check both, and that they stand in the right cells.`,
   "titre-equals-blank": (p) =>
-    `A titre of ${shown(p.titre)} mL equals the blank of ${shown(p.blank)} mL, so the acid is below what this sample can show: take a larger sample.`,
+    `A titre of ${shown(p.titre)} mL equals the blank of ${shown(p.blank)} mL, so the ${p.sought ?? "acid"} is below what this sample can show: take a larger sample.`,
   "too-much-acid": (p) =>
     `The ${p.quantity} comes to ${withUnit(shownAbove(p.given, p.limit), unitOf[p.quantity])}, above ${shown(p.limit)}: check sample mass and titrant strength.`,
   "acid-above-limit": (p) =>

@@ -2,6 +2,8 @@
  * What standards ask of the finished fuel, to be shown as context alone: feedstock is not fuel, and an
  * edition that is in force may ask for something else. Nothing here decides anything.
  */
+import { exact } from "../exact/exact";
+
 export interface FuelLimit {
   readonly property: string;
   /** ASTM D6751, as its 2009 summary table gives it. */
@@ -12,8 +14,17 @@ export interface FuelLimit {
 
 export const fuelEditions = { astm: "ASTM D6751 (2009)", en: "EN 14214:2012+A1:2014" } as const;
 
-/** Milligrams of sodium and potassium together in a kilogram of fuel, at most, in both. */
-const metalsAtMost = "5";
+/** The figures a fuel of one's own is held against, as both standards have them. */
+export const fuelMost = {
+  /** mg KOH/g. */
+  acid: exact("0.50"),
+  /** mg/kg of sodium and potassium together. */
+  metals: exact("5"),
+  /** % of the mass: 500 mg/kg of EN 14214; ASTM D6751 counts it by volume, with sediment. */
+  water: exact("0.05"),
+} as const;
+
+const metalsAtMost = fuelMost.metals.toString();
 
 const row = (property: string, astm: string, en: string): FuelLimit => ({ property, astm, en });
 

@@ -7,6 +7,7 @@ import type { TaskProps } from "../../../src/taskpane/task-props";
 import { PaneTheme } from "../../../src/taskpane/theme";
 import { BatchTask } from "../../../src/taskpane/batch/batch-task";
 import { CardTask } from "../../../src/taskpane/card/card-task";
+import { FuelTask } from "../../../src/taskpane/fuel/fuel-task";
 import { LogbookTask } from "../../../src/taskpane/logbook/logbook-task";
 import { TitrateTask } from "../../../src/taskpane/titrate/titrate-task";
 import { OverTimeTask } from "../../../src/taskpane/over-time/over-time-task";
@@ -31,6 +32,7 @@ const Task =
     pane: WholePane,
     batch: BatchTask,
     card: CardTask,
+    fuel: FuelTask,
     "what-if": WhatIfTask,
     logbook: LogbookTask,
     share: ShareTask,

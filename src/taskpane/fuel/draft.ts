@@ -1,0 +1,38 @@
+/** A fuel under way, as typed and picked: what was read at the bench, never what follows from it. */
+import { isObject } from "../drafts/believed";
+import {
+  enter,
+  type EnterAction,
+  type Entered,
+  firstEntered,
+  storedEntered,
+} from "../stepped/entered";
+import { fuel } from "./fuel";
+
+export interface Draft extends Entered<typeof fuel> {
+  readonly version: 1;
+  /** It stands in the workbook. */
+  readonly isRecorded: boolean;
+}
+
+export type Action = EnterAction<typeof fuel> | { readonly do: "recorded" };
+
+/** A fresh fuel. After another it keeps burettes, balance and titrants. */
+export const newDraft = (after?: Draft): Draft => ({
+  version: 1,
+  ...firstEntered(fuel, after),
+  isRecorded: false,
+});
+
+/** What was recorded is the draft as it was then: a change makes it one not yet recorded. */
+export function reduce(draft: Draft, action: Action): Draft {
+  if (action.do === "recorded") return { ...draft, isRecorded: true };
+  const next = enter(draft, action);
+  return action.do === "go" ? next : { ...next, isRecorded: false };
+}
+
+/** Out of storage, believed part by part. */
+export const draftFrom = (value: unknown): Draft =>
+  isObject(value) && value.version === 1
+    ? { version: 1, ...storedEntered(fuel, value), isRecorded: value.isRecorded === true }
+    : newDraft();

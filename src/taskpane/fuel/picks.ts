@@ -1,0 +1,17 @@
+/** What is picked for a fuel, each said once. */
+import { basePick } from "../fields/picks";
+import { pick } from "../fields/pick-facts";
+import { waterPick } from "../water/fields";
+
+export const picks = {
+  /** Never taken for granted: soap hides acid. */
+  washed: pick("buttons", "The fuel is", { yes: "Washed", no: "Not washed" }, ""),
+  base: basePick({ isKept: true }),
+  waterBy: waterPick,
+  trial: pick(
+    "buttons",
+    "3 mL of fuel in 27 mL of methanol",
+    { clear: "Clear", cloudy: "Cloudy, or drops fall" },
+    "",
+  ),
+} as const;

@@ -1,0 +1,50 @@
+/** A figure of the fuel with its ± and its verdict; a problem in its place. */
+import { isProblem } from "../../../core/problem/problem";
+import { say } from "../../../core/problem/wording";
+import { Say } from "../../widgets/say";
+import { digits, withDoubt } from "../../widgets/shown-number";
+import { computed } from "../../../core/exact/exact";
+import type { Judged, Shown } from "../working";
+import { useMark } from "./desk";
+
+export interface ResultProps {
+  readonly name: string;
+  readonly unit: string;
+  readonly found: Judged;
+  /** What is missing where there is no ±. */
+  readonly lacks: string;
+}
+
+const figureWords = ({ value, doubt }: Judged): string => {
+  if (isProblem(value)) return "";
+  if (doubt === undefined) return digits(value, 3);
+  const shown = withDoubt(computed(value), doubt);
+  return `${shown.value} ± ${shown.halfWidth}`;
+};
+
+export function Result({ name, unit, found, lacks }: ResultProps) {
+  const inMark = useMark();
+  if (isProblem(found.value)) return <Say tone="check">{inMark(say(found.value))}</Say>;
+  return (
+    <>
+      <p className="fuel-figure">
+        {name}: <strong>{inMark(`${figureWords(found)} ${unit}`)}</strong>
+      </p>
+      {found.words === undefined ? (
+        <Say tone="check">{lacks}</Say>
+      ) : (
+        <Say tone={found.verdict === "below" ? "know" : "check"}>{inMark(found.words)}</Say>
+      )}
+    </>
+  );
+}
+
+export function Plain({ name, unit, found }: { name: string; unit: string; found: Shown }) {
+  const inMark = useMark();
+  if (isProblem(found)) return <Say tone="check">{inMark(say(found))}</Say>;
+  return (
+    <p className="fuel-figure">
+      {name}: <strong>{inMark(`${digits(found, 3)} ${unit}`)}</strong>
+    </p>
+  );
+}

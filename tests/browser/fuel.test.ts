@@ -1,0 +1,79 @@
+/** The fuel task in Chromium: by keyboard alone from a batch to a row of `Fuel`, washed and unwashed. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { BenchHand } from "../taskpane/page/bench";
+import { fuelQuery, fuelScenes } from "../taskpane/page/fuel-scenes";
+import { faultsOnTheWay } from "../taskpane/page/looks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { hasBrowser } from "./browser";
+import { bookOf, lastRow, undo } from "./host-in-page";
+
+describe.runIf(hasBrowser)("the fuel task in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("goes by keyboard alone from a recorded batch to a row of Fuel, and one undo takes it back", async () => {
+    const { page, complaints } = await chromium.open({}, fuelQuery);
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2, name: /Batch/ }).waitFor();
+    const before = await bookOf(page);
+    await hand.choose("Recorded batch", "B-114");
+    await hand.pick("Washed");
+    await hand.type("How often", "3");
+    await hand.next("Acid value");
+    for (const [field, text] of [
+      ["Alkali strength", "0.1"],
+      ["Fuel in each flask", "20"],
+      ["Blank", "0.10"],
+      ["Titre 1", "1.45"],
+      ["Titre 2", "1.50"],
+      ["Titre 3", "1.45"],
+      ["Burette step", "0.05"],
+      ["Balance step", "0.01"],
+    ] as const) {
+      await hand.type(field, text);
+    }
+    // 56.1 × 0.1 × (1.46667 − 0.10) / 20
+    await page.getByText("0.383 ± 0.0", { exact: false }).waitFor();
+    await page.getByText(/below: at least 95 % sure to be under the limit of 0.5/).waitFor();
+    await hand.next("Soap and base");
+    await hand.type("Hydrochloric acid", "0.01");
+    await hand.type("Fuel in the flask", "100");
+    await hand.type("From there to the second", "0.30");
+    await hand.type("Blank to the same yellow", "0.10");
+    await page.getByText(/below: at least 95 % sure to be under the limit of 5/).waitFor();
+    await hand.next("Water and trial");
+    await hand.type("Water in the fuel", "0.03");
+    await hand.pick("Clear");
+    await hand.next("What it means");
+    await page.getByText("Nothing that was measured stands against it.").waitFor();
+    await hand.next("Record");
+    await page.getByRole("button", { name: "Record this fuel" }).waitFor();
+    expect(await bookOf(page)).toEqual(before);
+    await hand.press("Record this fuel");
+    await page.getByText(/Written in row/).waitFor();
+    expect(await lastRow(page, "Fuel")).toMatchObject({
+      Batch: "B-114",
+      Washes: 3,
+      "Acid titre 2 mL": 1.5,
+      "Acid blank mL": 0.1,
+      "Soap titre mL": 0.3,
+      "HCl mol/L": 0.01,
+      "Water %": 0.03,
+      "Solubility trial": "clear",
+      "Metal verdict": expect.stringContaining("TITRE.AGAINSTLIMIT") as string,
+    });
+    await undo(page);
+    expect(await bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("has no accessibility fault on any screen, fits and can be touched, in every look", async () => {
+    expect(await faultsOnTheWay(chromium, fuelQuery, fuelScenes)).toEqual([]);
+  });
+});

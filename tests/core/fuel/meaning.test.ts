@@ -1,0 +1,61 @@
+/** What is to be done with a fuel, each case typed by hand. */
+import { describe, expect, it } from "vitest";
+import { exact } from "../../../src/core/exact/exact";
+import { type FuelFound, isWell, notMeasured, toDo } from "../../../src/core/fuel/meaning";
+
+const good: FuelFound = {
+  washed: "yes",
+  acid: "below",
+  metal: { verdict: "below", found: exact("1.2") },
+  hasFreeBase: false,
+  water: exact("0.03"),
+  trial: "clear",
+};
+const said = (change: Partial<FuelFound>): string[] =>
+  toDo({ ...good, ...change }).map(({ what }) => what);
+const above = (metal: string): Partial<FuelFound> => ({
+  metal: { verdict: "above", found: exact(metal) },
+});
+
+describe("what the figures of a fuel ask for", () => {
+  it("is nothing where all is under its limit", () => {
+    expect(said({})).toEqual([]);
+    expect(isWell(good)).toBe(true);
+    expect(notMeasured(good)).toEqual([]);
+  });
+
+  // a third is left by each wash: 15 → 5 takes one, 15.1 → 5.03 → 1.7 two, 611 → … → 2.5 five
+  it.each([
+    ["15", "Wash once more."],
+    ["15.1", "Wash 2 times more."],
+    ["45", "Wash 2 times more."],
+    ["611", "Wash 5 times more."],
+    ["9000", "Wash it, and titrate again after two."],
+  ])("is to wash by the metal left: %s mg/kg", (metal, what) => {
+    expect(said(above(metal))).toEqual([what]);
+    expect(isWell({ ...good, ...above(metal) })).toBe(false);
+  });
+
+  it("is never to judge acid in unwashed fuel", () => {
+    for (const acid of ["below", "above", "cannot tell"] as const) {
+      expect(said({ washed: "no", acid })).toEqual(["Titrate the acid again once it is washed."]);
+    }
+  });
+
+  it("is to dry, to react again first of all, to titrate once more", () => {
+    expect(said({ water: exact("0.051") })).toEqual(["Dry it."]);
+    expect(said({ water: exact("0.05") })).toEqual([]);
+    expect(said({ ...above("15"), trial: "cloudy" })).toEqual([
+      "React it again, before it is washed.",
+      "Wash once more.",
+    ]);
+    expect(said({ acid: "cannot tell" })).toEqual(["Titrate the acid once more."]);
+    expect(said({ acid: "above" })[0]).toMatch(/too much acid/i);
+  });
+
+  it("says what was not measured, and calls no fuel good for it", () => {
+    const bare: FuelFound = { ...good, acid: undefined, water: undefined, trial: "" };
+    expect(notMeasured(bare)).toEqual(["acid value", "water", "the trial in methanol"]);
+    expect(isWell(bare)).toBe(false);
+  });
+});
