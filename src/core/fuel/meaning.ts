@@ -13,7 +13,7 @@ const leftByWash = 1 / 3;
 const mostWashes = 6;
 
 /** Washes until soap and base come down to the metal's limit; 0 where they are there already. */
-export function washesNeeded(metal: Exact): number {
+function washesNeeded(metal: Exact): number {
   const over = metal.div(fuelMost.metals).toNumber();
   if (over <= 1) return 0;
   // a part in a million, so that exactly a third over three times the limit is one wash
