@@ -24,10 +24,7 @@ type Run = (seed: number, steps: number) => Promise<ReadonlyMap<string, number>>
 async function runner(): Promise<{ run: Run; close(): Promise<void> }> {
   if (values.week) {
     const { week } = await import("./week/run-week");
-    return {
-      run: (seed, steps) => Promise.resolve().then(() => week(seed, steps)),
-      close: () => Promise.resolve(),
-    };
+    return { run: week, close: () => Promise.resolve() };
   }
   if (!values.browser) return { run: endure, close: () => Promise.resolve() };
   const { openEndurance } = await import("../browser/endurance/day");

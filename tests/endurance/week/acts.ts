@@ -8,6 +8,7 @@ import {
   sayFile,
   type StructuralAct,
 } from "../../../src/xlsx";
+import { filterAndShow, sort } from "./in-the-grid";
 import type { Line } from "./model";
 import { notes, type WeekWorld } from "./world";
 
@@ -27,7 +28,13 @@ function written(world: WeekWorld, at: number, line: Line): void {
     column,
     content: value === undefined ? { kind: "nothing" } : { kind: "value", value },
   });
-  world.patch([set(world.lot, line.lot), set(world.titre, line.titre)]);
+  // what the row's formulas came to before, they do not come to now
+  const anew = world.table.columns.flatMap(({ formula }, column): Edit[] => {
+    if (formula === undefined) return [];
+    const content = { kind: "formula", formula, result: undefined } as const;
+    return [{ do: "set-cell", sheet: model.sheet, row, column, content }];
+  });
+  world.patch([set(world.lot, line.lot), set(world.titre, line.titre), ...anew]);
   model.lines[at] = line;
 }
 
@@ -165,7 +172,7 @@ function saveAndOpen(world: WeekWorld): void {
   world.workbook = opened;
 }
 
-export type WeekAct = (world: WeekWorld) => void;
+export type WeekAct = (world: WeekWorld) => void | Promise<void>;
 
 export const weekActs: readonly (readonly [weight: number, act: readonly [string, WeekAct]])[] = [
   [8, ["record", record]],
@@ -179,4 +186,6 @@ export const weekActs: readonly (readonly [weight: number, act: readonly [string
   [1.5, ["rename", rename]],
   [1.5, ["move", move]],
   [1, ["save and open", saveAndOpen]],
+  [0.5, ["sort", sort]],
+  [0.3, ["filter and show", filterAndShow]],
 ];

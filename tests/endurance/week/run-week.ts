@@ -3,7 +3,7 @@ import { Chance } from "../chance";
 import { weekActs } from "./acts";
 import { WeekWorld } from "./world";
 
-export function week(seed: number, steps: number): Map<string, number> {
+export async function week(seed: number, steps: number): Promise<Map<string, number>> {
   const world = new WeekWorld(new Chance(seed));
   const tally = new Map<string, number>();
   const done: string[] = [];
@@ -12,7 +12,7 @@ export function week(seed: number, steps: number): Map<string, number> {
     done.push(name);
     tally.set(name, (tally.get(name) ?? 0) + 1);
     try {
-      act(world);
+      await act(world);
       world.check();
     } catch (problem) {
       const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);

@@ -11,8 +11,12 @@ const seeds =
   SEED === undefined ? Array.from({ length: times(2) }, (_, at) => at + 1) : [Number(SEED)];
 
 describe("a week in a logbook of one's own", () => {
-  it.each(seeds)("loses no row and no reference to one: seed %i", { timeout: 300_000 }, (seed) => {
-    const tally = week(seed, Number(STEPS ?? 80));
-    if (STEPS === undefined) expect(tally.get("insert rows") ?? 0).toBeGreaterThan(3);
-  });
+  it.each(seeds)(
+    "loses no row and no reference to one: seed %i",
+    { timeout: 300_000 },
+    async (seed) => {
+      const tally = await week(seed, Number(STEPS ?? 60));
+      if (STEPS === undefined) expect(tally.get("insert rows") ?? 0).toBeGreaterThan(2);
+    },
+  );
 });
