@@ -39,6 +39,8 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
   "<>": (a, b) => !isSame(a, b),
   ">=": (a, b) => number(a) >= number(b),
   ">": (a, b) => number(a) > number(b),
+  "<=": (a, b) => number(a) <= number(b),
+  "^": (a, b) => number(a) ** number(b),
   "<": (a, b) => number(a) < number(b),
 };
 
@@ -118,11 +120,39 @@ class Working {
         return one(given.every((each) => first(this.of(each)) === true));
       case "NOT":
         return one(given.every((each) => first(this.of(each)) !== true));
-      case "COUNTIF": {
-        const [among, condition] = given.map((each) => this.of(each));
-        if (first(condition ?? []) !== ">0") return error("#NAME?");
-        const isAbove = (each: CellContent): boolean => typeof each === "number" && each > 0;
-        return one((among ?? []).flat().filter(isAbove).length);
+      case "COUNTIF":
+      case "COUNTIFS":
+        return one(this.rowsWhere(given).filter(Boolean).length);
+      case "SUMIFS": {
+        const [summed, ...criteria] = given;
+        const holds = this.rowsWhere(criteria);
+        const values = summed ? this.of(summed).flat() : [];
+        const counted = values.filter((_, at) => holds[at] === true);
+        const wrong = counted.find((each) => typeof each === "object");
+        const figures = counted.filter((each) => typeof each === "number");
+        return one(wrong ?? figures.reduce((sum, each) => sum + each, 0));
+      }
+      case "MATCH": {
+        const [wanted, among] = given.map((each) => this.of(each));
+        const found = (among ?? []).flat().findIndex((each) => isAlike(each, first(wanted ?? [])));
+        return found < 0 ? error("#N/A") : one(found + 1);
+      }
+      case "IFERROR": {
+        const [value, otherwise] = given;
+        const found = value ? first(this.of(value)) : "";
+        return typeof found === "object" && otherwise ? this.of(otherwise) : one(found);
+      }
+      case "N": {
+        const found = given[0] ? first(this.of(given[0])) : "";
+        return one(typeof found === "number" || typeof found === "object" ? found : 0);
+      }
+      case "SQRT": {
+        const found = given[0] ? first(this.of(given[0])) : "";
+        return typeof found === "object" ? one(found) : one(Math.sqrt(number(found)));
+      }
+      case "FIXED": {
+        const [value, places] = given.map((each) => number(first(this.of(each))));
+        return one((value ?? 0).toFixed(places));
       }
       case "ISTEXT":
         return one(given.every((each) => typeof first(this.of(each)) === "string"));
@@ -165,7 +195,7 @@ class Working {
         );
       case "INDEX": {
         const [among, row, column] = given.map((each) => this.of(each));
-        const at = (which: Values | undefined) => number(first(which ?? [])) - 1;
+        const at = (which: Values | undefined) => (which ? number(first(which)) : 1) - 1;
         return one(among?.[at(row)]?.[at(column)] ?? { error: "#REF!" });
       }
       case "AVERAGE": {
@@ -192,6 +222,19 @@ class Working {
     }
   }
 
+  /** Which cells of a list meet all conditions: a value, ">0", or a word with a star behind it. */
+  private rowsWhere(given: Call["arguments"]): boolean[] {
+    const pairs = given.flatMap((each, at) => {
+      const condition = given[at + 1];
+      return at % 2 === 0 && condition
+        ? [{ among: this.of(each).flat(), wanted: first(this.of(condition)) }]
+        : [];
+    });
+    return (pairs[0]?.among ?? []).map((_, at) =>
+      pairs.every(({ among, wanted }) => meets(among[at] ?? "", wanted)),
+    );
+  }
+
   private ours(id: string, call: Call): Values {
     const entry = functionNamed(id);
     if (!entry) return error("#NAME?");
@@ -204,6 +247,16 @@ class Working {
     if (isProblem(answer)) return error(errorOf(answer));
     return Array.isArray(answer) ? answer : one(answer);
   }
+}
+
+const isAlike = (a: CellContent, b: CellContent): boolean => typeof a === typeof b && isSame(a, b);
+
+function meets(value: CellContent, wanted: CellContent): boolean {
+  if (wanted === ">0") return typeof value === "number" && value > 0;
+  if (typeof wanted !== "string" || !wanted.endsWith("*")) return isAlike(value, wanted);
+  return (
+    typeof value === "string" && value.toLowerCase().startsWith(wanted.slice(0, -1).toLowerCase())
+  );
 }
 
 /** As a spreadsheet hands a cell to a function. */

@@ -6,7 +6,7 @@ import { planBatch, recordBatch } from "../../src/workbook/planning/record/recor
 import type { BatchRecord } from "../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
-import { slipwayBatch } from "../workbook/record/batch-records";
+import { mixOf, slipwayBatch } from "../workbook/record/batch-records";
 import { slipwaySheet } from "../workbook/weigh-out/computed";
 import { type FileInGrid, inGrid, opened } from "./file";
 
@@ -39,8 +39,8 @@ const northQuay = (56.1 * 0.0998 * 2.3) / 10;
 describe("a batch in the embedded engine", () => {
   it("works out two lots, a titrant taken as pure and a methoxide solution in the row itself", () =>
     inGrid(sample(), async (file) => {
-      const second = { lot: "NQ-41", percent: exact("40") };
-      const mixed = await resultsOf(file, { ...slipwayBatch, second, isTitrantAsIfPure: true });
+      const lots = mixOf(["SW-17", "60"], ["NQ-41", "40"]);
+      const mixed = await resultsOf(file, { ...slipwayBatch, lots, isTitrantAsIfPure: true });
       expect(mixed["Acid value mg KOH/g"]).toBeCloseTo(0.9 * (0.6 * slipway + 0.4 * northQuay), 12);
       const solution = await resultsOf(file, {
         ...slipwayBatch,

@@ -13,7 +13,7 @@ export interface ChosenLot {
   readonly share: string;
 }
 
-export const mostLots = 4;
+export const mostLots = 12;
 
 export interface Draft extends Entered<typeof batch> {
   readonly version: 1;

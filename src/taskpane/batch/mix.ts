@@ -91,8 +91,16 @@ export const isTakenAsPure = (draft: Draft, lots: readonly RecordedLot[]): boole
   draft.picked.titrantLye === "same" && lots.some(({ isAsIfPure }) => isAsIfPure);
 
 const halfWidthOf = (lots: readonly MixedLot[], factor: number): number | undefined => {
-  const known = lots.flatMap(({ recorded: { halfWidth }, percent }) =>
-    halfWidth === undefined ? [] : [[halfWidth * factor, percent.toNumber() / 100] as const],
+  const known = lots.flatMap(({ recorded: { halfWidth, shared }, percent }) =>
+    halfWidth === undefined
+      ? []
+      : [
+          {
+            halfWidth: halfWidth * factor,
+            shared: shared * factor,
+            share: percent.toNumber() / 100,
+          },
+        ],
   );
   return known.length === lots.length ? blendedHalfWidth(known) : undefined;
 };

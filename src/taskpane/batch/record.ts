@@ -1,7 +1,7 @@
 /** The batch as a row of the logbook. */
-import { type Exact, exact } from "../../core/exact/exact";
+import { type Exact, exact, hundred } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
-import type { BatchRecord } from "../../workbook/record/batch-record";
+import type { BatchLot, BatchRecord } from "../../workbook/record/batch-record";
 import type { RecordOutcome } from "../../workbook/planning/plan";
 import { sheetDay } from "../widgets/day";
 import { digits } from "../widgets/shown-number";
@@ -14,28 +14,36 @@ import { isVolume } from "./working";
 /** As a cell will hold it. */
 const held = (value: Exact): Exact => exact(value.toNumber());
 
-const secondOf = (lots: readonly MixedLot[]): BatchRecord["second"] => {
-  const second = lots[1];
-  return second && { lot: second.recorded.lot, percent: held(second.percent) };
-};
+/** Oils of two kinds fill different volumes of a kilogram: those are weighed. */
+const isOneKind = (lots: readonly MixedLot[]): boolean =>
+  lots.every(({ recorded }) => recorded.oil === lots[0]?.recorded.oil);
+
+/** Each lot's part of the batch: of the amount as it was typed, or in kilograms. */
+function lotsOf(lots: readonly MixedLot[], amount: Exact, unit: string, mass: Exact): BatchLot[] {
+  const [whole, counted] = isOneKind(lots) ? [amount, unit] : [mass, "kg"];
+  return lots.map(({ recorded, percent }) => ({
+    lot: recorded.lot,
+    percent: held(percent),
+    amount: held(whole.times(percent).div(hundred)),
+    unit: counted,
+  }));
+}
 
 /** All that a row or a sheet to print is made of; undefined while there is no weigh-out. */
 export function batchOf(seen: Seen, today: string): BatchRecord | undefined {
   const { draft, figures, working } = seen;
   if (isHeldBack(seen)) return undefined;
-  const { mix, batch, charge, ratio } = working;
+  const { mix, batch, charge, ratio, oilMass } = working;
   const amount = figures.value("amount");
   const assay = figures.value("assay");
   const limitFfa = figures.value("limit");
   if (!batch || isProblem(batch) || !mix || isProblem(mix)) return undefined;
   if (!charge || isProblem(charge) || !ratio || isProblem(ratio)) return undefined;
-  const [first] = mix.lots;
-  if (!first || !amount || !assay || !limitFfa) return undefined;
+  if (!oilMass || isProblem(oilMass) || !amount || !assay || !limitFfa) return undefined;
   return {
     date: sheetDay(today),
     batch: draft.words.batch.trim(),
-    lot: first.recorded.lot,
-    second: secondOf(mix.lots),
+    lots: lotsOf(mix.lots, amount, draft.picked.unit, oilMass),
     amount,
     unit: draft.picked.unit,
     temperature: isVolume(draft) ? figures.value("temperature") : undefined,

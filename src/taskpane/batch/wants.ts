@@ -132,11 +132,6 @@ function row({ draft }: Seen): Want[] {
   if (draft.words.batch.trim() === "") {
     found.push({ step: "oil", sentence: "Fill in Batch.", for: "record" });
   }
-  if (draft.lots.length > 2) {
-    const sentence =
-      "A row holds two lots at most: mix these, titrate the mix and record it as a lot of its own. The weigh-out sheet holds all of them.";
-    found.push({ step: "oil", sentence, for: "record" });
-  }
   return found;
 }
 

@@ -4,6 +4,7 @@ import { cautionsSheet } from "../sample/cautions-sheet";
 import { startSheet } from "../sample/start-sheet";
 import { benchSheet } from "../tables/bench-sheet";
 import { batches } from "../tables/batches";
+import { blends } from "../tables/blends";
 import { type TableShape, typed } from "../tables/column";
 import { lotsTable } from "../tables/lots";
 import { tableSheet } from "../tables/sheet";
@@ -19,6 +20,7 @@ const start = startSheet({
     "Or type into the pale yellow cells yourself: the results of a row show once its lot or its first titre is there.",
     "A row typed right below a table becomes part of it.",
     "Batch in the pane takes a lot's acid value from Titrations and fills a row of Batches.",
+    "A batch of several lots has a row for each in Blends.",
     "Keep each titrant you make or check in Titrants: Over time then shows how it drifts.",
     "Lots lists your drums: a row each, and what its last titration says.",
     "Save keeps the file on your own machine. Keep a second copy of it somewhere else.",
@@ -42,7 +44,7 @@ export const ownLogbook = (): Book => ({
   name: "own-logbook",
   sheets: [
     start,
-    ...[titrations, batches, lots, titrants].map(notBegun),
+    ...[titrations, batches, blends, lots, titrants].map(notBegun),
     benchSheet({}),
     cautionsSheet,
   ],

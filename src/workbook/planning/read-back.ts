@@ -1,8 +1,15 @@
 /** After writing, or after a write that was not answered: look at what is there. */
-import { type Cells, type Fault, type Host, isFault, type Shortfall } from "../../sheet/port";
+import {
+  type Block,
+  type Cells,
+  type Fault,
+  type Host,
+  isFault,
+  type Shortfall,
+} from "../../sheet/port";
 import { address } from "../../sheet/address";
 import { missingSentence } from "./fault-wording";
-import type { Plan, RecordOutcome } from "./plan";
+import type { Difference, Plan, RecordOutcome } from "./plan";
 import { read } from "./read";
 import { type Pause, settled } from "./settle";
 import { resultsIn, verifyRecord } from "./record/verify-record";
@@ -10,6 +17,30 @@ import { resultsIn, verifyRecord } from "./record/verify-record";
 async function blockOf(host: Host, plan: Plan): Promise<Cells | Fault> {
   const found = await read(host, [{ ask: "cells", block: plan.covers ?? plan.block }]);
   return isFault(found) ? found : found[0];
+}
+
+/** What a plan writes on other sheets than its own, a block each. */
+function elsewhere({ cells, block: own }: Plan): Block[] {
+  const sheets = new Set(cells.map(({ block }) => block.sheet));
+  sheets.delete(own.sheet);
+  return [...sheets].map((sheet) => {
+    const blocks = cells.flatMap(({ block }) => (block.sheet === sheet ? [block] : []));
+    const row = Math.min(...blocks.map((each) => each.row));
+    const column = Math.min(...blocks.map((each) => each.column));
+    const rows = Math.max(...blocks.map((each) => each.row + each.rows)) - row;
+    const columns = Math.max(...blocks.map((each) => each.column + each.columns)) - column;
+    return { sheet, row, column, rows, columns };
+  });
+}
+
+async function differencesElsewhere(host: Host, plan: Plan): Promise<Difference[]> {
+  const blocks = elsewhere(plan);
+  if (blocks.length === 0) return [];
+  const found = await read(
+    host,
+    blocks.map((block) => ({ ask: "cells", block }) as const),
+  );
+  return isFault(found) ? [] : found.flatMap((cells) => verifyRecord(plan, cells));
 }
 
 const notKnown = (plan: Plan): RecordOutcome => ({
@@ -43,7 +74,7 @@ export async function readBack(
     const nothing = { differences: [], troubles: [], results: {} };
     return { kind: "recorded", plan, isReadBack: false, ...undo, ...nothing, sentence };
   }
-  const differences = verifyRecord(plan, cells);
+  const differences = [...verifyRecord(plan, cells), ...(await differencesElsewhere(host, plan))];
   if (unanswered && differences.length > 0) return notKnown(plan);
   const count = differences.length;
   const sentence =

@@ -1,4 +1,5 @@
 /** The lots that are titrated, as the table `Titrations` has them. Reads only. */
+import { sharedHalfWidth } from "../../core/batch/blend";
 import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
 import type { BookValue } from "../../sheet/book";
 import { byVolumeWord, type Worth, worthOf } from "../record/worth";
@@ -23,6 +24,8 @@ export interface RecordedLot {
   /** % FFA, and half the width of its interval; undefined while their cells show none. */
   readonly ffa: number | undefined;
   readonly halfWidth: number | undefined;
+  /** What titrant and burette bring to that, % FFA. */
+  readonly shared: number;
   /** What the result is worth; undefined where no verdict stands beside it. */
   readonly worth: Worth | undefined;
   /** What stands under Worth; "" where there is no such column, or nothing in it. */
@@ -107,6 +110,11 @@ export async function readLots(
       acidValue: number(acidValue),
       ffa: number(under("FFA %")),
       halfWidth: number(under("± FFA %")),
+      shared: sharedHalfWidth(
+        number(under("FFA %")) ?? 0,
+        number(under("Titrant ± %")) ?? 0,
+        number(under("Burette ± %")) ?? 0,
+      ),
       worth: number(acidValue) === undefined ? undefined : worthIn(under),
       worthShown: text(under(worthHeading)),
       trouble: errorOf(acidValue),

@@ -37,6 +37,12 @@ export const remarkWords = {
     `${batches.length === 1 ? "Batch" : "Batches"} ${list(batches)} of that day or later ${batches.length === 1 ? "goes" : "go"} by the last titration of lot ${named(lot)}: amounts there will follow this one.`,
   otherSheetName: (taken: string, used: string): string =>
     `A sheet called ${named(taken)} is there already: the new one is called ${named(used)}.`,
+  noBlends: (table: string): string =>
+    `The table ${named(table)} of this workbook holds two lots at most: a new logbook holds any number. Or titrate the mix and record it as a lot of its own.`,
+  inBlends: (batch: string): string =>
+    `Blends already holds lots of batch ${named(batch)}: give this one another number.`,
+  nameWithSigns: (batch: string): string =>
+    `Batch ${named(batch)} holds a sign that spreadsheets read as a wildcard: use letters and digits.`,
   totals: (table: string): string =>
     `A row of totals stands right below the table ${named(table)}: switch it off, or add an empty row above it, then record again.`,
   partnerCopy: (table: string, what: string): string =>

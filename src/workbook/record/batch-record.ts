@@ -6,13 +6,26 @@ import type { Exact } from "../../core/exact/exact";
 import type { Base } from "../../core/reference/bases";
 import type { BookValue } from "../../sheet/book";
 
+export interface BatchLot {
+  /** As it stands under Lot in `Titrations`: a lot may be a number there. */
+  readonly lot: BookValue;
+  /** Of the mass, %. */
+  readonly percent: Exact;
+  /** How much of it, in the unit beside it. */
+  readonly amount: Exact;
+  readonly unit: string;
+}
+
+/** What stands under Lots of several. */
+export const lotsWords = (lots: readonly (BatchLot | undefined)[]): string =>
+  lots.flatMap((each) => (each ? [String(each.lot)] : [])).join(" + ");
+
 export interface BatchRecord {
   /** Days since 30 December 1899, as a spreadsheet counts them. */
   readonly date: number;
   readonly batch: string;
-  /** As it stands under Lot in `Titrations`: a lot may be a number there. */
-  readonly lot: BookValue;
-  readonly second: { readonly lot: BookValue; readonly percent: Exact } | undefined;
+  /** The first and, mixed into it, any others. */
+  readonly lots: readonly BatchLot[];
   readonly amount: Exact;
   /** As OILMASS takes it: "l", "us_gal". */
   readonly unit: string;

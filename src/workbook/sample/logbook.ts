@@ -1,11 +1,12 @@
 /** The logbook of the demonstration: sample-workbooks/logbook.xlsx, and what the workbench opens with. */
 import type { Book } from "../../sheet/book";
 import { batches } from "../tables/batches";
+import { blends } from "../tables/blends";
 import { tableSheet } from "../tables/sheet";
 import { titrants } from "../tables/titrants";
 import { titrations } from "../tables/titrations";
 import { cautionsSheet } from "./cautions-sheet";
-import { batchEntries, titrationEntries } from "./entries";
+import { batchEntries, blendEntries, titrationEntries } from "./entries";
 import { lotsSheet } from "./lots-sheet";
 import { checksSheet, replicatesSheet } from "./replicates";
 import { startSheet } from "./start-sheet";
@@ -18,6 +19,7 @@ const start = startSheet({
   steps: [
     "Open the sheet Titrations and change a titre. Corrected titre, acid value and % FFA of that row follow.",
     "Open the sheet Batches: the catalyst and the methanol of every batch of that lot follow too.",
+    "A batch of several lots has a row for each in Blends, and its acid value comes from there.",
     "The sheet Titrants keeps every check of a titrant: Titrate in the pane offers the latest, and Over time draws how it drifts.",
     "The sheet Lots lists the drums and draws the acid of each kitchen's oil over time.",
     "Select a cell with a result: the pane beside the sheet shows how it was worked out.",
@@ -34,6 +36,7 @@ export const sampleLogbook = (): Book => ({
     lotsSheet,
     tableSheet(titrations, titrationEntries),
     tableSheet(batches, batchEntries),
+    tableSheet(blends, blendEntries),
     tableSheet(titrants, titrantEntries),
     replicatesSheet,
     checksSheet,

@@ -3,24 +3,32 @@
  * titration up to the batch's day, so that it follows when a reading is put right.
  */
 import { offeredUnitNames, offeredUnits } from "../../core/quantity/units";
-import type { BatchRecord } from "../record/batch-record";
+import { type BatchRecord, lotsWords } from "../record/batch-record";
 import {
-  acidValue,
   acidValueHeading,
+  alone,
   asIfPure,
   batchesName,
   brought,
-  halfWidth,
   halfWidthHeading,
-  ofLot,
+  type OfLots,
   one,
   unlessHeldBack,
-  worth,
+  withBlends,
   worthColumn,
 } from "./batch-cells";
-import { baseChoices, calculated, emptyUntilBegun, type RecordTable, typed } from "./column";
+import {
+  baseChoices,
+  calculated,
+  type Column,
+  emptyUntilBegun,
+  type RecordTable,
+  typed,
+} from "./column";
+import { ofBlends, secondLot } from "./batch-lots";
+import { wentColumns } from "./went";
 
-export const batches: RecordTable<BatchRecord> = {
+const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<BatchRecord> => ({
   name: batchesName,
   title: "Batches",
   guidance:
@@ -37,8 +45,13 @@ export const batches: RecordTable<BatchRecord> = {
     typed(
       "Lots",
       10,
-      "The lot of oil, as in Titrations. A second lot has columns of its own; more than two: titrate the mix and give it a lot of its own.",
-      { of: ({ lot }) => lot, tells: true, isEssential: true },
+      "The lot of oil, as in Titrations. Of several lots any name: each has a row in Blends.",
+      {
+        of: ({ lots: [first, ...others] }) =>
+          by === alone || others.length === 0 ? first?.lot : lotsWords([first, ...others]),
+        tells: true,
+        isEssential: true,
+      },
     ),
     typed("Amount", 10, "How much oil, in the unit beside it.", {
       format: "0.0",
@@ -56,20 +69,20 @@ export const batches: RecordTable<BatchRecord> = {
       "Oil kg",
       "0.00",
       "Kilograms of oil, from a volume at the temperature under Oil at C.",
-      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${ofLot("Oil")},${one("Oil at C")})`,
+      by.oilKilograms,
     ),
     calculated(
       acidValueHeading,
       "0.00",
-      "From the lot's last titration up to that day; of two lots, by their shares of the mass.",
-      acidValue,
+      "From the lot's last titration up to that day; of several lots, by their mass.",
+      by.acidValue,
     ),
     {
       ...calculated(
         halfWidthHeading,
         "0.00",
-        "Half the width of its 95 % interval, from the titration's own ±.",
-        halfWidth,
+        "Half the width of its 95 % interval, from the titration's own ±; of several lots by the law of propagation.",
+        by.halfWidth,
       ),
       mayLack: true,
     },
@@ -77,7 +90,7 @@ export const batches: RecordTable<BatchRecord> = {
       worthColumn,
       "General",
       "What the lot's titration says under Worth: good, usable or not yet, and why.",
-      `IF(ISNUMBER(${one(acidValueHeading)}),${worth},"")`,
+      `IF(ISNUMBER(${one(acidValueHeading)}),${by.worth},"")`,
       30,
     ),
     typed("Base", 10, "What the lye is.", { choices: baseChoices, of: ({ base }) => base }),
@@ -111,7 +124,7 @@ export const batches: RecordTable<BatchRecord> = {
       "Methanol L",
       "0.0",
       "At 20 C, to the triglyceride left after the acid, by the ratio under Methanol ratio.",
-      `TITRE.METHANOL(${one("Oil kg")},${one("Methanol ratio")},${one(acidValueHeading)},${ofLot("Oil")})`,
+      `TITRE.METHANOL(${one("Oil kg")},${one("Methanol ratio")},${one(acidValueHeading)},${by.oil})`,
     ),
     calculated(
       "Route",
@@ -137,14 +150,6 @@ export const batches: RecordTable<BatchRecord> = {
       format: "0.0",
       of: ({ temperature }) => temperature,
     }),
-    typed("Second lot", 10, "The lot that is mixed into the first, as in Titrations.", {
-      of: ({ second }) => second?.lot,
-      tells: true,
-    }),
-    typed("Second lot %", 10, "Its share of the mass, in percent.", {
-      format: "0.0",
-      of: ({ second }) => second?.percent,
-    }),
     typed(
       "Titrant lye",
       20,
@@ -164,5 +169,12 @@ export const batches: RecordTable<BatchRecord> = {
       format: "0.00##",
       of: ({ water }) => water,
     }),
+    ...more,
+    ...wentColumns(by.oil),
   ]),
-};
+});
+
+/** A row for each batch; several lots stand in `Blends`. */
+export const batches = table(withBlends, ofBlends);
+/** Where the workbook has no table `Blends`: one lot or two. */
+export const batchesAlone = table(alone, secondLot);

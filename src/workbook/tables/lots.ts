@@ -1,10 +1,18 @@
 /** The `Lots` table: one row for each drum of oil, and what its last titration says. */
+import { batchesName, blendsName } from "./batch-cells";
 import { calculated, cellOf, type Column, emptyUntilBegun, type TableShape, typed } from "./column";
 import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
 
 const table = "Lots";
 const own = cellOf(table, "Lot");
+
+const litresLeft = "Litres left";
+
+const sumOf = (from: string, by: string): string => `SUMIFS(${from}[Oil kg],${from}[${by}],${own})`;
+const taken = `${sumOf(batchesName, "Lots")}+${sumOf(blendsName, "Lot")}`;
+/** Of its own kind of oil, or of one not named while it is not titrated. */
+const density = `IFERROR(TITRE.OILMASS(1,"l",${ofLastTitration("Oil", own)}),TITRE.OILMASS(1,"l"))`;
 
 export interface LotsGiven {
   readonly guidance: string;
@@ -23,6 +31,12 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
     source,
     typed("Collected", 12, "Day it was collected or made.", { format: "yyyy-mm-dd" }),
     typed("Litres", 10, "How much there was, L.", { format: "0" }),
+    calculated(
+      litresLeft,
+      "0",
+      "Litres less what the batches of this lot took, at 20 C.",
+      `IF(ISNUMBER(${cellOf(table, "Litres")}),${cellOf(table, "Litres")}-(${taken})/${density},"")`,
+    ),
     calculated(
       "Titrations",
       "0",

@@ -1,4 +1,13 @@
-/** The columns of `Batches` that say how a batch went: typed after it, none of them needed for a dose. */
+/**
+ * How a batch went: columns of `Batches` that are typed after it, none of them needed for a dose, and what
+ * the difference between weighed and worked out means (core/batch/went.ts, the same as formulas).
+ */
+import { wentLimits, wentWords } from "../../core/batch/went";
+import { one } from "./batch-cells";
+import { calculated, type Column, typed } from "./column";
+
+/** What may stand under `3 in 27`. */
+const trialWords = ["clear", "cloudy", "oil at the bottom"] as const;
 
 const went = {
   weighed: "Weighed g",
@@ -12,3 +21,82 @@ const went = {
 } as const;
 
 export const wentHeadings: readonly string[] = Object.values(went);
+
+const chargeInFact = "Charge in fact %";
+const yieldHeading = "Yield %";
+const itWent = "It went";
+
+const catalyst = one("Catalyst g");
+const weighed = one(went.weighed);
+const oil = one("Oil kg");
+const used = `IF(${one(went.oil)}>0,${one(went.oil)},${oil})`;
+const charge = one("Charge %");
+const inFact = one(chargeInFact);
+
+const fixed = (figure: string): string => `FIXED(${figure},2,TRUE)`;
+
+/** Within the doubt of the dose, or a hundredth of it, whichever is more. */
+const isAsMeant =
+  `ABS(${weighed}/(${used})*${oil}-${catalyst})<=MAX(${catalyst}*${wentLimits.lye},` +
+  `IF(ISNUMBER(${one("± catalyst g")}),${one("± catalyst g")},0))`;
+
+const lye =
+  `IF(${isAsMeant},"${wentWords.asMeant}",` +
+  `IF(${inFact}<=0,"${wentWords.none}",` +
+  `IF(${inFact}<${charge},"${wentWords.less}","${wentWords.more}")&${fixed(inFact)}&"${wentWords.meant}"&${fixed(charge)}&` +
+  `IF(${inFact}<${charge},"${wentWords.lessMeans}","${wentWords.moreMeans}")))`;
+
+const ratio = `IF(${one("Methanol ratio")}>0,${one("Methanol ratio")},6)`;
+const methanolInFact =
+  `(${ratio})*(${one(went.methanol)}+${one("Methanol L")}-${one("Methanol to add L")})/${one("Methanol L")}` +
+  `*${oil}/(${used})`;
+const isMethanolOff = `ABS(${methanolInFact}/(${ratio})-1)>${wentLimits.methanol}`;
+const methanol =
+  `IF(N(${one(went.methanol)})>0,IF(${isMethanolOff},"${wentWords.methanol}"&${fixed(methanolInFact)}&` +
+  `"${wentWords.toOne}"&${fixed(ratio)}&"${wentWords.end}",""),"")`;
+
+const given = (heading: string, then: string): string => `IF(N(${one(heading)})>0,${then},"")`;
+
+/** @param oilKind the batch's kind of oil, as a formula */
+export const wentColumns = (oilKind: string): Column<unknown>[] => [
+  typed(went.methanol, 10, "Methanol that was in fact measured out, L.", { format: "0.0" }),
+  typed(went.oil, 10, "Oil that in fact went in, kg. Left empty: as under Oil kg.", {
+    format: "0.00",
+  }),
+  typed(went.minutes, 10, "Minutes until the dark layer showed.", { format: "0" }),
+  typed(went.washes, 8, "How often the fuel was washed.", { format: "0" }),
+  typed(
+    went.trial,
+    12,
+    "3 mL of fuel in 27 mL of methanol. It is no measurement (common practice).",
+    {
+      choices: trialWords,
+    },
+  ),
+  typed(went.seen, 30, "What was seen: colour, layers, soap."),
+  calculated(
+    chargeInFact,
+    "0.00",
+    "Pure base that was left for the reaction, percent of the oil, by what was weighed.",
+    given(
+      went.weighed,
+      `${charge}+${one("Assay %")}/1000*(${weighed}/(${used})-${catalyst}/${oil})`,
+    ),
+  ),
+  calculated(
+    yieldHeading,
+    "0.0",
+    "Litres of fuel for 100 litres of oil at 20 C.",
+    given(
+      went.litres,
+      `100*${one(went.litres)}*IFERROR(TITRE.OILMASS(1,"l",${oilKind}),TITRE.OILMASS(1,"l"))/(${used})`,
+    ),
+  ),
+  calculated(
+    itWent,
+    "General",
+    "What the difference between weighed and worked out means.",
+    `IF(ISNUMBER(${inFact}),${lye}&${methanol},${methanol})`,
+    44,
+  ),
+];

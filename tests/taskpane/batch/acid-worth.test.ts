@@ -86,7 +86,7 @@ describe("a dose from readings that are apart", () => {
       { words: "Lot K: Not yet: The two lie 0.50 mL apart.", isNotYet: true },
     ]);
     expect(printOf(view, today)?.worth).toBe(
-      "5.00 ± 0.20 mg KOH/g. Lot A: Good. Lot K: Not yet. Used all the same.",
+      "5.00 ± 0.14 mg KOH/g. Lot A: Good. Lot K: Not yet. Used all the same.",
     );
   });
 });

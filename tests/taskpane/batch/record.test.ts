@@ -10,23 +10,20 @@ const today = "2026-09-30";
 describe("the row of a batch", () => {
   it("holds what was decided, with the lot as the table has it", () => {
     const record = recordOf(seen(but({ lots: ["41"] })), today);
-    expect(record).toMatchObject({ date: 46_295, batch: "B-1", lot: 41, unit: "l", base: "KOH" });
+    expect(record).toMatchObject({ date: 46_295, batch: "B-1", unit: "l", base: "KOH" });
     expect(record?.charge.toString()).toBe("0.765");
-    expect(record?.second).toBeUndefined();
+    expect(record?.lots.map(({ lot }) => lot)).toEqual([41]);
   });
 
-  it("holds a second lot with its share", () => {
-    const record = recordOf(seen(but({ lots: ["A", "B"], shares: { A: "60" } })), today);
-    expect([record?.second?.lot, record?.second?.percent.toString()]).toEqual(["B", "40"]);
-  });
-
-  it("is not made of three lots, which is said, while the sheet to print holds them all", () => {
-    const three = seen(but({ lots: ["A", "B", "C"], shares: { A: "80", B: "10" } }));
-    expect(recordOf(three, today)).toBeUndefined();
-    expect(three.wants.map(({ sentence }) => sentence).join(" ")).toContain(
-      "A row holds two lots at most",
-    );
-    expect(printOf(three, today)?.lots.map(({ lot }) => lot)).toEqual(["A", "B", "C"]);
+  it("holds any number of lots, each with its part of the amount", () => {
+    const three = but({ lots: ["A", "B", "C"], shares: { A: "80", B: "12.5" } });
+    const { lots } = recordOf(seen(three), today) ?? { lots: [] };
+    expect(lots.map(({ lot, amount, unit }) => [lot, amount.toString(), unit])).toEqual([
+      ["A", "80", "l"],
+      ["B", "12.5", "l"],
+      ["C", "7.5", "l"],
+    ]);
+    expect(printOf(seen(three), today)?.lots.map(({ lot }) => lot)).toEqual(["A", "B", "C"]);
   });
 
   it("is not made above the limit, nor is a sheet to print", () => {

@@ -15,6 +15,7 @@ const lot = (mark: string, acidValue: number, more: Partial<RecordedLot> = {}): 
   acidValue,
   ffa: (acidValue * 282) / 561,
   halfWidth: 0.1,
+  shared: 0,
   worth: { word: "Good", why: [] },
   worthShown: "Good",
   trouble: "",

@@ -23,6 +23,7 @@ export const lot = (mark: string | number, acidValue: number | undefined): Recor
   acidValue,
   ffa: acidValue === undefined ? undefined : (acidValue * 282) / 561,
   halfWidth: undefined,
+  shared: 0,
   worth: undefined,
   worthShown: "",
   trouble: acidValue === undefined ? "#N/A" : "",

@@ -1,13 +1,29 @@
 /** Batches for tests. */
 import { exact } from "../../../src/core/exact/exact";
-import type { BatchRecord } from "../../../src/workbook/record/batch-record";
+import type { BookValue } from "../../../src/sheet/book";
+import type { BatchLot, BatchRecord } from "../../../src/workbook/record/batch-record";
+
+/** A hundred litres of one lot. */
+export const only = (lot: BookValue): BatchLot[] => [
+  { lot, percent: exact("100"), amount: exact("100"), unit: "l" },
+];
+
+/** A hundred litres of several, by shares of the mass. */
+export const mixOf = (
+  ...shares: readonly (readonly [lot: string, percent: string])[]
+): BatchLot[] =>
+  shares.map(([lot, percent]) => ({
+    lot,
+    percent: exact(percent),
+    amount: exact(percent),
+    unit: "l",
+  }));
 
 /** A hundred litres of the sample's lot SW-17. */
 export const slipwayBatch: BatchRecord = {
   date: 46_296,
   batch: "B-118",
-  lot: "SW-17",
-  second: undefined,
+  lots: only("SW-17"),
   amount: exact("100"),
   unit: "l",
   temperature: undefined,

@@ -45,13 +45,21 @@ export interface Recording<Of> {
 }
 
 /** Plans anew, writes only what was agreed to, and says which results could not be worked out. */
-export async function recordRow<Of>(
+export const recordRow = <Of>(
   host: Host,
   into: RecordTable<Of>,
   record: Of,
-  { label, confirmed, pause, choice, remarks }: Recording<Of>,
+  { choice, remarks, ...how }: Recording<Of>,
+): Promise<RecordOutcome> =>
+  recordPlanned(host, into, () => planRecord(host, into, record, choice, remarks), how);
+
+/** The same of a plan that is made elsewhere. */
+export async function recordPlanned(
+  host: Host,
+  into: RecordTable,
+  planned: () => Promise<Plan | Refusal>,
+  { label, confirmed, pause }: Pick<Recording<never>, "label" | "confirmed" | "pause">,
 ): Promise<RecordOutcome> {
-  const planned = () => planRecord(host, into, record, choice, remarks);
   const outcome = await carryOut(host, label, planned, confirmed, pause);
   if (outcome.kind !== "recorded" || outcome.differences.length > 0) return outcome;
   const isError = (result: CellContent): boolean => typeof result === "object";

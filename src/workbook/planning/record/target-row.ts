@@ -85,3 +85,21 @@ export function targetRow(
   }
   return undefined;
 }
+
+/** So many rows for as many records: those without inputs, in order, then new ones right below the table. */
+export function freeRows(logbook: Logbook, shape: TableShape, count: number): TargetRow[] {
+  const { table, cells } = logbook;
+  const inputs = columnsOf(logbook, shape, "input");
+  const isBare = (row: number): boolean =>
+    inputs.every((column) => isEmpty(readCell(logbook, row, column)));
+  const within = Array.from({ length: table.block.rows - 1 }, (_, at) => at + 1)
+    .filter(isBare)
+    .map((row): TargetRow => ({ row, isNew: false, inTheWay: [] }));
+  const below: TargetRow[] = [];
+  const end = Math.min(barrier(logbook), cells.block.rows + count);
+  for (let row = table.block.rows; row < end && below.length < count; row += 1) {
+    if (table.headings.some((_, column) => !isEmpty(readCell(logbook, row, column)))) break;
+    below.push({ row, isNew: true, inTheWay: [] });
+  }
+  return [...within, ...below].slice(0, count);
+}

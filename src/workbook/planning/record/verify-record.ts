@@ -67,9 +67,13 @@ export function errorIn(cells: Cells, cell: PlannedCell): string {
   return callsOurs(formula) ? errorOf(value) : "";
 }
 
+/** A plan may write another sheet too: that is read back by itself (read-back.ts). */
+const ofSheet = ({ cells: planned }: Plan, { block }: Cells): readonly PlannedCell[] =>
+  planned.filter((cell) => cell.block.sheet === block.sheet);
+
 /** Each cell of the plan that is not as written. `cells` must cover the plan's block. */
 export const verifyRecord = (plan: Plan, cells: Cells): Difference[] =>
-  plan.cells.flatMap((cell) => {
+  ofSheet(plan, cells).flatMap((cell) => {
     const sentence = trouble(cell, foundIn(cells, cell), plan.table);
     return sentence === undefined
       ? []
@@ -79,7 +83,7 @@ export const verifyRecord = (plan: Plan, cells: Cells): Difference[] =>
 /** What the calculated cells of the row show, by heading. */
 export const resultsIn = (plan: Plan, cells: Cells): Record<string, CellContent> =>
   Object.fromEntries(
-    plan.cells
+    ofSheet(plan, cells)
       .filter(({ block }) => block.row < plan.block.row + plan.block.rows)
       .filter(({ block }) => block.row >= plan.block.row)
       .map((cell) => ({ heading: cell.heading, ...foundIn(cells, cell) }))
