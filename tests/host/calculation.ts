@@ -40,7 +40,6 @@ const operators: Record<string, (a: CellContent, b: CellContent) => CellContent>
   ">=": (a, b) => number(a) >= number(b),
   ">": (a, b) => number(a) > number(b),
   "<=": (a, b) => number(a) <= number(b),
-  "^": (a, b) => number(a) ** number(b),
   "<": (a, b) => number(a) < number(b),
 };
 
