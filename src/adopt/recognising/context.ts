@@ -12,6 +12,8 @@ export interface RoleScore {
   /** 0 to 1; above 0.8 hardly wrong, below 0.4 not used. */
   readonly score: number;
   readonly reasons: readonly string[];
+  /** It was tried whether the figures follow from the others, and they do not. */
+  readonly fails?: true;
 }
 
 export interface Candidate {

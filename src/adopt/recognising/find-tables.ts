@@ -75,7 +75,7 @@ function isHeadingToo(cells: SheetCells, row: number, span: Span, last: number):
   const figures = countIn(cells, row, span, isFigure);
   const small = countIn(cells, row, span, isReplicate);
   const figuresBelow = countIn(cells, row + 1, span, isFigure);
-  return words >= 2 && figures === small && words >= 3 * small && figuresBelow >= 2 + small;
+  return words >= 2 && figures === small && words > small && figuresBelow >= 2 + small;
 }
 
 function tablesIn(cells: SheetCells, whole: Span, endRow: number): TablePlace[] {

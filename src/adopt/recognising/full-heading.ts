@@ -3,7 +3,7 @@ import type { TablePlace } from "./find-tables";
 import { headingParts, unitAlone } from "./heading";
 import { roles } from "./roles";
 import { heldCell, type SheetCells } from "./sheet-cells";
-import { speaksFor } from "./words/speaks-for";
+import { isElsewhere, speaksFor } from "./words/speaks-for";
 
 const textAt = (cells: SheetCells, row: number | undefined, column: number): string => {
   if (row === undefined) return "";
@@ -56,6 +56,9 @@ function isInTwoRows(
 /** By so much a heading must say more with the group's words above it; and be no less clear with its own first words. */
 const margin = { group: 0.2, above: 0.03, ownFirst: -0.25 } as const;
 
+/** A heading that says as much needs no group. */
+const clearAlone = 0.6;
+
 /** Words above belong to a heading that says more with them than without: "Sample" over "mass". */
 function wordsAbove(cells: SheetCells, place: TablePlace, column: number, own: string): string {
   const above = textAt(cells, place.groupRow, column);
@@ -63,6 +66,8 @@ function wordsAbove(cells: SheetCells, place: TablePlace, column: number, own: s
   const group = above === "" && !isTwo ? groupAbove(cells, place, column) : above;
   if (group === "") return own;
   const both = `${group} ${own}`;
+  if (isElsewhere(both, undefined)) return both;
+  if (!isTwo && clearness(own) > clearAlone) return own;
   const more = clearness(both) - clearness(own);
   const least = above === "" ? margin.group : isTwo ? margin.ownFirst : margin.above;
   return more > least ? both : own;

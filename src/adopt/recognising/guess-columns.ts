@@ -6,6 +6,8 @@ import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
 import { type Candidate, contexts, type RoleScore } from "./context";
 import { neighbours } from "./neighbours";
+import { figuresOf } from "./judging/follows";
+import { judged } from "./judging/judged";
 import { noSurerThanIsFitting } from "./sure";
 import { fullHeading } from "./full-heading";
 import { type HeadingParts, headingParts } from "./heading";
@@ -139,10 +141,14 @@ export function guessColumns(
     const scores = roles.map((role) => score(role, heading, parts, facts, language));
     candidates.push({ column, heading, parts, facts, scores });
   }
-  const all = candidates.map((candidate) => ({
+  const first = candidates.map((candidate) => ({
     candidate,
     scores: withContext(candidate, candidates),
   }));
+  const figures = new Map(
+    candidates.map(({ column }) => [column, figuresOf(cells, place, column, commaIsDecimal)]),
+  );
+  const all = judged(first, settle(first), figures);
   const settled = settle(all);
   return all.map(({ candidate, scores }) => {
     const best = settled.get(candidate.column) ?? unused(candidate.heading);

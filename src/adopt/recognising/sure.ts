@@ -51,6 +51,7 @@ export function noSurerThanIsFitting(
 ): RoleScore {
   const own = { candidate, scores };
   const isDoubtful =
+    best.fails === true ||
     !isFitting(candidate, best) ||
     scores.some(({ role, score }) => role !== best.role && score >= best.score - apart) ||
     hasRival(own, best, all, settled);
