@@ -1,6 +1,7 @@
 /** The number fields of a batch: label, unit and limits of each, said once. */
 import { limits, type Limits } from "../../core/reference/limits";
 import { kept, lyeAssay, numberField, oilTemperature } from "../fields/number-facts";
+import { waterFields } from "../water/fields";
 import type { NumberFieldFact } from "../widgets/judged";
 
 /** A charge as weighed may be more than as pure. */
@@ -30,6 +31,9 @@ const ofTheVessel = kept({
     unit: "% by volume",
     hint: "Litres for 100 litres of oil at 20 °C.",
   }),
+  trialLye: numberField("Lye in the trial", limits.titrantMass, { isOptional: true }),
+  trialMethanol: numberField("Methanol in the trial", limits.reading, { isOptional: true }),
+  trialRise: numberField("It warmed by", limits.temperatureRise, { unit: "°C", isOptional: true }),
   acidAssay: numberField("Sulfuric acid’s assay", limits.assay, {
     hint: "Left empty: 96.",
     isOptional: true,
@@ -43,6 +47,7 @@ export const numberFields = {
     hint: "600 ppm is 0.06. Left empty: not measured.",
     isOptional: true,
   }),
+  ...waterFields,
   target: numberField("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
   limit: numberField("Allowed acid", limits.ffaLimit, {
     unit: "% FFA",

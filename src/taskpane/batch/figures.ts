@@ -1,6 +1,9 @@
 /** What the number fields of a batch hold, and the shares of its lots. */
+import { isProblem } from "../../core/problem/problem";
+import { as } from "../../core/quantity/quantity";
 import { type NumberFigures, numberFigures } from "../fields/number-figures";
 import { unitNames } from "../fields/units";
+import { waterFound } from "../water/found";
 import { judge, type Judged, type NumberFieldFact } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";
@@ -17,8 +20,19 @@ export function figuresOf(draft: Draft, mark: DecimalMark): Figures {
     field === "amount"
       ? { ...numberFields.amount, unit: unitNames[draft.picked.unit] }
       : numberFields[field];
+  const typed = numberFigures(draft.typed, fact, mark);
+  /** The water of the oil, typed or measured: one figure for all that ask for it. */
+  const water = () => {
+    const found = waterFound(draft.picked.waterBy, typed);
+    return found === undefined || isProblem(found) ? undefined : found;
+  };
   return {
-    ...numberFigures(draft.typed, fact, mark),
+    ...typed,
+    value: (field) => (field === "water" ? water() : typed.value(field)),
+    in: (unit, field) => {
+      const found = field === "water" ? water() : typed.value(field);
+      return found && as(unit, found);
+    },
     share: (lot) =>
       judge(draft.lots.find((each) => each.lot === lot)?.share ?? "", shareField, mark),
   };

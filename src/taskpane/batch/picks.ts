@@ -1,5 +1,6 @@
 /** What is picked for a batch, each said once: label, words, what holds at first, what stays. */
 import { basePick, unitPick } from "../fields/picks";
+import { waterPick } from "../water/fields";
 import { pick, type PickedOf } from "../fields/pick-facts";
 
 const isKept = { isKept: true } as const;
@@ -13,6 +14,7 @@ export const picks = {
     { shares: "By shares you type", target: "To a target" },
     "shares",
   ),
+  waterBy: waterPick,
   base: basePick(isKept),
   titrantLye: pick(
     "buttons",

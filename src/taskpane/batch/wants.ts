@@ -8,6 +8,8 @@ import type { NumberFieldId } from "./fields";
 import { isHeldBack } from "./acid-worth";
 import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../widgets/shown-number";
+import { type WaterField, waterFields } from "../water/fields";
+import { waterFound, waterTrouble } from "../water/found";
 import type { Seen } from "./seen";
 
 export interface Want {
@@ -67,6 +69,13 @@ function shares({ draft, figures, working }: Seen): Want[] {
     : [];
 }
 
+const waterFieldIds = ["water", ...(Object.keys(waterFields) as WaterField[])] as const;
+
+function waterWrong({ draft, figures }: Seen): Want[] {
+  const found = waterFound(draft.picked.waterBy, figures);
+  return isProblem(found) ? [oilSays(waterTrouble(found))] : [];
+}
+
 function oil(seen: Seen): Want[] {
   const { oilMass } = seen.working;
   const step = "oil";
@@ -75,7 +84,8 @@ function oil(seen: Seen): Want[] {
     ...shares(seen),
     ...wants(seen, step, "amount"),
     ...wants(seen, step, "temperature"),
-    ...wants(seen, step, "water"),
+    ...waterFieldIds.flatMap((field) => wants(seen, step, field)),
+    ...waterWrong(seen),
     ...(isProblem(oilMass) ? [oilSays(say(oilMass))] : []),
   ];
 }

@@ -2,7 +2,9 @@
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { halfSolidWords } from "../../../core/batch/half-solid";
+import { mostWater } from "../../../core/batch/route";
 import { isProblem } from "../../../core/problem/problem";
+import { WaterWays } from "../../water/ways";
 import { amount } from "../amount-text";
 import { isVolume } from "../working";
 import { Choose, Figure, useDesk, useMark, Words } from "./desk";
@@ -26,6 +28,7 @@ function Cold() {
 
 export function OilStep() {
   const { view } = useDesk();
+  const inMark = useMark();
   return (
     <>
       <Words field="batch" />
@@ -38,7 +41,14 @@ export function OilStep() {
         <Mass />
         <Cold />
       </Spoken>
-      <Figure field="water" />
+      <WaterWays
+        by={view.draft.picked.waterBy}
+        figures={view.figures}
+        Choose={Choose}
+        Figure={Figure}
+        inMark={inMark}
+        limit={mostWater}
+      />
     </>
   );
 }

@@ -19,6 +19,7 @@ import { FinishedFuel } from "./finished-fuel";
 import { Former } from "./former";
 import { Limit } from "./limit";
 import { Lines } from "./lines";
+import { Warmth } from "./warmth";
 
 /** The acid and what it is worth. */
 function Acid() {
@@ -137,6 +138,7 @@ function Dose() {
           ))}
         </dl>
       </details>
+      <Warmth />
       <FinishedFuel />
       <Former />
     </>
