@@ -32,6 +32,8 @@ export const titration = {
       hint: "As it is marked. A fresh one gets a new mark.",
       isKept: true,
     },
+    /** A pair of mL and pH or mV a line, as typed or pasted. */
+    probe: { label: "Readings of the probe" },
     /** In the words of the tables, where the strength was taken from Titrants. */
     howKnown: { label: "How known", isKept: true },
   },

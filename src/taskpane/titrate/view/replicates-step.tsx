@@ -1,5 +1,6 @@
 /** Replicates: one titre after another, judged as they come. */
 import { useState } from "react";
+import type { Host } from "../../../sheet/port";
 import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
 import { Say } from "../../widgets/say";
@@ -10,6 +11,7 @@ import { useDesk, useMark } from "./desk";
 import { DivisionPlotView } from "./division-plot";
 import { EndPointTimer } from "./end-point-timer";
 import { Nudges, Tips } from "./nudges";
+import { ProbeOfLot } from "./probe-of-lot";
 import { ReadingEntry } from "./reading-entry";
 import { Readings } from "./reading-list";
 import { UndoLast } from "./undo-last";
@@ -46,7 +48,7 @@ function Verdict() {
   );
 }
 
-export function ReplicatesStep() {
+export function ReplicatesStep({ host }: { host: Host }) {
   const { view, act } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
   const [omitting, setOmitting] = useState<number | undefined>();
@@ -63,6 +65,7 @@ export function ReplicatesStep() {
           act({ do: "go", step: "result" });
         }}
       />
+      <ProbeOfLot host={host} />
       <Verdict />
       <UsualScatter />
       <Readings

@@ -44,7 +44,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
         titrant: () => <TitrantStep host={host} />,
         oil: () => <OilStep />,
         blank: () => <BlankStep />,
-        replicates: () => <ReplicatesStep />,
+        replicates: () => <ReplicatesStep host={host} />,
         result: () => <ResultStep onGo={go} />,
         record: () => <RecordStep host={host} onGo={go} onRecorded={onRecorded} onNew={onNew} />,
       }}

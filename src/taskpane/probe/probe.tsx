@@ -1,0 +1,141 @@
+/**
+ * An end point that a probe sees, for oil too dark for a colour: readings pasted, typed or out of a file,
+ * the curve as they come, the end point with how sure it is, and the readings on a sheet of their own.
+ */
+import { Button, Field, Textarea } from "@fluentui/react-components";
+import { type ChangeEvent, useRef } from "react";
+import { isProblem } from "../../core/problem/problem";
+import { say } from "../../core/problem/wording";
+import type { Host } from "../../sheet/port";
+import { planProbe, writeProbe } from "../../workbook/planning/plan-probe";
+import { OnRequest } from "../planned/on-request";
+import { PlannedChange } from "../planned/planned-change";
+import { usePlanned } from "../planned/use-planned";
+import { Say } from "../widgets/say";
+import { digits, fixed } from "../widgets/shown-number";
+import { Spoken } from "../widgets/spoken";
+import { type DecimalMark, withMark } from "../widgets/typed-number";
+import { CurvePlot } from "./curve-plot";
+import { isCoarse, probeFound, type Sure } from "./found";
+import { type PairsRead, readPairs } from "./read-pairs";
+
+export interface ProbeProps {
+  readonly host: Host;
+  readonly lot: string;
+  readonly text: string;
+  readonly onText: (text: string) => void;
+  readonly mark: DecimalMark;
+  /** The end point as a titre, in plain digits. */
+  readonly onTitre: (millilitres: string) => void;
+}
+
+const places = 2;
+
+function OnSheet({
+  host,
+  lot,
+  read,
+  inMark,
+}: Pick<ProbeProps, "host" | "lot"> & { read: PairsRead; inMark: (text: string) => string }) {
+  const asked = {
+    lot,
+    points: read.points.map(
+      ([volume, reading]) => [volume.toNumber(), reading.toNumber()] as const,
+    ),
+  };
+  const planned = usePlanned({
+    key: JSON.stringify(asked),
+    plan: () => planProbe(host, asked),
+    write: (confirmed, pause) => writeProbe(host, asked, confirmed, pause),
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command="Make this sheet"
+      busyWords="Writing."
+      inMark={inMark}
+      undoTakes="takes the sheet back"
+    />
+  );
+}
+
+function Sureness({ sure, inMark }: { sure: Sure; inMark: (text: string) => string }) {
+  const { from, to } = sure.found.steepest;
+  const words = `End point ${fixed(sure.found.volume, places)} mL. It lies on the step from ${digits(from, 6)} to ${digits(to, 6)} mL, and is known no better than ± ${digits(sure.halfStep, 2)} mL.`;
+  return (
+    <>
+      <Say tone="know">{inMark(words)}</Say>
+      {isCoarse(sure) ? (
+        <Say tone="check">{inMark("Go in steps of 0.05 to 0.1 mL where it moves most.")}</Say>
+      ) : null}
+    </>
+  );
+}
+
+export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
+  const file = useRef<HTMLInputElement>(null);
+  const inMark = (words: string): string => withMark(words, mark);
+  const read = readPairs(text, mark);
+  const found = probeFound(read.points);
+  const sure = found === undefined || isProblem(found) ? undefined : found;
+  const taken = (event: ChangeEvent<HTMLInputElement>): void => {
+    const [chosen] = event.target.files ?? [];
+    if (chosen) void chosen.text().then(onText, () => undefined);
+  };
+  return (
+    <>
+      <p>
+        For oil too dark for a colour (ISO 660). A line for each reading: mL given so far, then pH
+        or mV.
+      </p>
+      <Field label="Readings of the probe">
+        <Textarea
+          className="probe-text"
+          size="large"
+          rows={8}
+          resize="vertical"
+          value={text}
+          onChange={(_, typed) => {
+            onText(typed.value);
+          }}
+        />
+      </Field>
+      <input
+        ref={file}
+        type="file"
+        hidden
+        accept=".csv,.txt,text/csv,text/plain"
+        onChange={taken}
+      />
+      <Button size="large" className="wide" onClick={() => file.current?.click()}>
+        From a CSV file
+      </Button>
+      <CurvePlot points={read.points} end={sure?.found.volume.toNumber()} inMark={inMark} />
+      <Spoken>
+        {read.faults.slice(0, 3).map((fault) => (
+          <Say key={fault} tone="check">
+            {fault}
+          </Say>
+        ))}
+        {isProblem(found) ? <Say tone="check">{inMark(say(found))}</Say> : null}
+        {sure ? <Sureness sure={sure} inMark={inMark} /> : null}
+      </Spoken>
+      {sure ? (
+        <>
+          <Button
+            size="large"
+            className="wide"
+            onClick={() => {
+              onTitre(fixed(sure.found.volume, places));
+            }}
+          >
+            {inMark(`Put ${fixed(sure.found.volume, places)} mL into Volume used`)}
+          </Button>
+          <OnRequest words="Put these readings on a sheet" closeWords="Close the sheet">
+            {() => <OnSheet host={host} lot={lot} read={read} inMark={inMark} />}
+          </OnRequest>
+        </>
+      ) : null}
+    </>
+  );
+}

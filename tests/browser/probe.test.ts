@@ -1,0 +1,63 @@
+/** A probe in Titrate, in Chromium: sixteen readings pasted, the end point taken over, a sheet of its own. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { BenchHand } from "../taskpane/page/bench";
+import { faultsInEveryLook } from "../taskpane/page/looks";
+import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { hasBrowser } from "./browser";
+import { bookOf, undo } from "./host-in-page";
+
+/** Harvey, Modern Analytical Chemistry, Table 9.5, as it comes out of a sheet. */
+const pasted =
+  `0 2.89;2 4.52;4 5.06;10 5.89;12 6.15;14 6.63;15 7.08;15.5 7.75;15.6 8.40;15.7 9.29;15.8 10.07;16 10.65;17 11.34;18 11.63;20 12.00;24 12.41`
+    .replaceAll(" ", "\t")
+    .replaceAll(";", "\n");
+
+describe.runIf(hasBrowser)("a probe in a browser", () => {
+  let chromium: PaneBrowser;
+  beforeAll(async () => {
+    chromium = await openChromium();
+  });
+  afterAll(async () => {
+    await chromium.close();
+  });
+
+  it("finds the end point of dark oil, keeps what was pasted, and makes a sheet that one undo takes back", async () => {
+    const looks = { viewport: { width: 320, height: 700 }, reducedMotion: "reduce" } as const;
+    const first = await chromium.open(looks, "task=titrate&book=sample");
+    const hand = new BenchHand(first.page);
+    await first.page.getByRole("heading", { level: 2 }).waitFor();
+    await hand.press(/^4 Replicates/);
+    await hand.press("A probe for dark oil");
+    await hand.tabTo("Readings of the probe");
+    await first.page.keyboard.insertText(pasted);
+    await first.page
+      .getByText(/End point 15\.67 mL\. It lies on the step from 15\.6 to 15\.7 mL/)
+      .waitFor();
+    await first.page.getByText(/known no better than ± 0\.05 mL/).waitFor();
+    expect(await faultsInEveryLook(first.page)).toEqual([]);
+    await hand.press("Put 15.67 mL into Volume used");
+    expect(await first.page.getByLabel("Volume used").inputValue()).toBe("15.67");
+    const before = await bookOf(first.page);
+    await hand.press("Put these readings on a sheet");
+    await first.page.getByRole("button", { name: "Make this sheet" }).waitFor();
+    await hand.press("Make this sheet");
+    await first.page.getByText("Undo in the spreadsheet takes the sheet back.").waitFor();
+    const made = (await bookOf(first.page)).sheets.find(({ name }) => name === "Probe");
+    expect(made?.cells["1,1"]?.formula).toBe("=TITRE.ENDPOINT(A5:A19,B5:B19)");
+    expect(made?.cells["18,0"]?.value).toBe(24);
+    await undo(first.page);
+    expect((await bookOf(first.page)).sheets.map(({ name }) => name)).toEqual(
+      before.sheets.map(({ name }) => name),
+    );
+    await first.page.waitForTimeout(600);
+    const again = await chromium.openIn(first.page.context(), "task=titrate&book=sample");
+    const other = new BenchHand(again.page);
+    await other.press(/Take up|Go on/);
+    await other.press("A probe for dark oil");
+    expect(await again.page.getByLabel("Readings of the probe").inputValue()).toContain(
+      "15.7\t9.29",
+    );
+    expect([...first.complaints, ...again.complaints]).toEqual([]);
+    await first.page.context().close();
+  });
+});
