@@ -59,9 +59,9 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     await other.press(/^Go on with/);
     await again.page.getByRole("button", { name: "A probe for dark oil" }).waitFor();
     await other.press("A probe for dark oil");
-    expect(await again.page.getByLabel("Readings of the probe").inputValue()).toContain(
-      "15.7\t9.29",
-    );
+    expect(
+      await again.page.getByRole("textbox", { name: "Readings of the probe" }).inputValue(),
+    ).toContain("15.7\t9.29");
     expect([...first.complaints, ...again.complaints]).toEqual([]);
     await context.close();
   });
