@@ -11,8 +11,9 @@ function sureness(score: number): string {
   return score > 0 ? "a guess" : "not used";
 }
 
-export const columnName = ({ column, heading }: ColumnGuess): string =>
-  `${columnLetters(column)}: ${heading === "" ? "no heading" : heading}`;
+/** @param isAcross headings stand one below the other, so that the column is a row */
+export const columnName = ({ column, heading }: ColumnGuess, isAcross = false): string =>
+  `${isAcross ? `Row ${String(column + 1)}` : columnLetters(column)}: ${heading === "" ? "no heading" : heading}`;
 
 /** "Sure: the heading "Blank", the unit mL, figures around 0.15." */
 export function reasonWords({ score, reasons }: ColumnGuess): string {

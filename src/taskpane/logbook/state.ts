@@ -4,6 +4,7 @@ import type { Spelling } from "../../adopt/added-columns/columns-to-add";
 import { type LogbookMapping, withConstant } from "../../adopt/recognising/mapping";
 import { type FoundTable, foundTable, type ReadTable } from "./found-table";
 import { refreshed } from "./refreshed";
+import { agreedWith } from "./same-headings";
 import { changed, type MappingAction } from "./mapping-actions";
 import type { RoleId } from "../../adopt/recognising/roles";
 import type { RecheckReport } from "../../adopt/recheck/reporting/finding";
@@ -127,12 +128,7 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
         ),
       };
     case "agree":
-      return {
-        ...state,
-        tables: state.tables.map((table, at) =>
-          at === state.at ? { ...table, isAgreed: true } : table,
-        ),
-      };
+      return { ...state, tables: agreedWith(state.tables, state.at) };
     case "spell":
       return { ...state, spelling: action.spelling };
     case "pick": {

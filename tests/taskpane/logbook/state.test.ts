@@ -54,6 +54,36 @@ describe("the logbook task", () => {
   });
 });
 
+describe("a logbook with a sheet for each month", () => {
+  const { cells } = makeLogbook(0, "all", 1);
+  const months = ["January", "February", "March"];
+  const tables = months.flatMap((sheet) =>
+    recogniseSheet({ ...cells, sheet }).map((guess) => ({ guess, cells, remembered: undefined })),
+  );
+  const read = reduce(firstState, { do: "found", tables });
+
+  it("is agreed to once, as one logbook", () => {
+    const put = reduce(read, { do: "column", column: 1, role: "note" });
+    const agreed = reduce(put, { do: "agree" });
+    expect(agreedTables(agreed).map(({ mapping }) => mapping.sheet)).toEqual(months);
+    expect(agreed.tables.map(({ mapping }) => mapping.columns[1]?.role)).toEqual([
+      "note",
+      "note",
+      "note",
+    ]);
+  });
+
+  it("is asked about again where one of its months is put right", () => {
+    const agreed = reduce(read, { do: "agree" });
+    const other = reduce(reduce(agreed, { do: "show", at: 2 }), {
+      do: "column",
+      column: 1,
+      role: "note",
+    });
+    expect(agreedTables(other).map(({ mapping }) => mapping.sheet)).toEqual(months.slice(0, 2));
+  });
+});
+
 describe("a logbook that is read again", () => {
   it("keeps what was agreed when rows are new, and asks again when a heading that is used has moved", () => {
     const agreed = reduce(found(), { do: "agree" });

@@ -73,6 +73,13 @@ export function AddStep({ host, state, act, inMark }: StepProps) {
     return (
       <Say tone="check">In Check columns: {wantsAgreeing(state) ?? "no logbook was found."}</Say>
     );
+  if (table.guess.isAcross === true)
+    return (
+      <Say tone="know">
+        On the sheet {table.guess.sheet} each lot stands in a column of its own: no columns are
+        added there. Re-check reads it as it is.
+      </Say>
+    );
   const chosen = all.filter(
     ({ id, formula }) => formula !== undefined && state.picked.includes(id),
   );

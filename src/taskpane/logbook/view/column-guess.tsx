@@ -20,13 +20,14 @@ interface ColumnProps {
 export function Column({ guess, table, act, inMark }: ColumnProps) {
   const mapped = table.mapping.columns.find(({ column }) => column === guess.column);
   const role = mapped?.role ?? "other";
+  const name = columnName(guess, table.guess.isAcross);
   const isAsGuessed = role === guess.role;
   const { units } = roleOf(role);
   const isSaidByRow = role === "oilAmount" && isKnown(table.mapping, "amountUnit");
   return (
     <li className="column-guess">
       <PickList
-        label={columnName(guess)}
+        label={name}
         value={role}
         options={roleOptions(guess)}
         hint={
@@ -40,7 +41,7 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
       />
       {units.length > 1 ? (
         <PickList
-          label={`Unit of ${columnName(guess)}`}
+          label={`Unit of ${name}`}
           value={mapped?.unit ?? ""}
           options={[
             ...(mapped?.unit === undefined
@@ -55,7 +56,7 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
       ) : null}
       {hasBasis(role) ? (
         <Choice
-          label={`${columnName(guess)}: of`}
+          label={`${name}: of`}
           value={mapped?.basis ?? ""}
           options={basisChoices}
           onPick={(basis) => {

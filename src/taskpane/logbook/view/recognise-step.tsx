@@ -2,9 +2,11 @@
 import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import { openQuestions } from "../../../adopt/recognising/questions";
+import { andList } from "../../../sheet/and-list";
 import { counted } from "../../../sheet/counted";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
+import { alsoFor } from "../same-headings";
 import { shownTable } from "../state";
 import { agreeWords } from "../wants-agreeing";
 import { Column } from "./column-guess";
@@ -34,6 +36,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
     );
   }
   const { guess } = table;
+  const also = alsoFor(state.tables, state.at);
   const open = openQuestions(table.mapping, table.cells);
   const rows = `${String(guess.place.firstRow + 1)} to ${String(guess.place.lastRow + 1)}`;
   return (
@@ -55,7 +58,9 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
         />
       ) : null}
       <p>
-        The sheet {guess.sheet}: headings in row {guess.place.headingRow + 1}, rows {rows}.
+        {guess.isAcross === true
+          ? `The sheet ${guess.sheet}: headings one below the other, each lot in a column of its own.`
+          : `The sheet ${guess.sheet}: headings in row ${String(guess.place.headingRow + 1)}, rows ${rows}.`}
         {guess.commaIsDecimal ? " Its typed figures have decimal commas." : ""}
       </p>
       <ol className="columns" aria-label="Columns">
@@ -73,6 +78,9 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
           <Say tone={open === 0 ? "know" : "check"}>{agreedWords(open)}</Say>
         ) : null}
       </div>
+      {table.isAgreed || also.length === 0 ? null : (
+        <Say tone="know">Also for {andList(also)}, under the same headings.</Say>
+      )}
       {table.isAgreed ? null : (
         <Button
           size="large"
