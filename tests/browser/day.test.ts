@@ -93,6 +93,13 @@ describe.runIf(hasBrowser)("a day at the bench", () => {
     await hand.type("60");
     await hand.press("Enter");
     await hand.isOn(/^Weigh-out/);
+    await page
+      .getByText(/^My bench: KOH lot K-207 90 % · charge 7 g\/L, pure/)
+      .last()
+      .waitFor();
+    // in the gallons it was asked in: 40 % of 55, and methanol by hand: 190.50 kg less its acid, 6 to 1
+    const amounts = await page.locator(".amounts").first().innerText();
+    expect(amounts).toMatch(/33\.00\s+US gal[\s\S]*22\.00\s+US gal[\s\S]*US gal at 20 °C/);
     faults.push(...(await screenFaults(page, 320)));
     await hand.press("Enter");
     await hand.isOn("Record this batch");

@@ -7,7 +7,11 @@ import "../task.css";
 import "./batch.css";
 import { Button } from "@fluentui/react-components";
 import { useCallback, useRef } from "react";
-import { batchFrom, lyeFrom } from "../bench/begin-from";
+import { batchFrom, lyeFrom, standingFrom } from "../bench/begin-from";
+import { BenchSays } from "../bench/bench-says";
+import { otherwise } from "../bench/otherwise";
+import { batchSays } from "../bench/says";
+import { ofBatch } from "../bench/to-bench";
 import { useBench } from "../bench/use-bench";
 import { useFirst, valuesIn } from "../bench/use-first";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
@@ -98,6 +102,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   };
   const view = viewOf(draft, mark, lots.lots);
   const { step } = draft;
+  const standing = standingFrom(bench, mark, draft.picked.base);
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
@@ -136,6 +141,17 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
                 <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
                 <NewBatch onNew={next} />
               </header>
+              <BenchSays
+                says={batchSays(view)}
+                otherwise={otherwise(batch, draft, standing, mark)}
+                now={ofBatch(view)}
+                onUse={() => {
+                  act(standing);
+                }}
+                onChange={() => {
+                  go("lye");
+                }}
+              />
             </>
           }
           below={<Cautions work={workOf(step, view.working)} />}

@@ -54,6 +54,7 @@ function reduced(draft: Draft, action: Action): Draft {
             ...next,
             picked: { ...next.picked, chargeIs: "" },
             typed: withoutLye(next.typed),
+            words: { ...next.words, lyeLot: "" },
           }
         : next;
     }

@@ -3,6 +3,7 @@ import type { Batch } from "../../core/batch/batch";
 import { waterOf } from "../../core/batch/water";
 import { hundred, thousand } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
+import { type AmountUnit, amountUnitNamed } from "../../core/quantity/units";
 import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
 import { lotMark } from "../lots/lot-ticks";
 import { fixed } from "../widgets/shown-number";
@@ -24,17 +25,42 @@ const waterPlaces = 3;
 
 const grams = (mass: Kilogram): Gram => as("g", mass.times(thousand));
 
-const pounds = ({ draft, mark }: Seen, mass: Gram): string[] =>
-  draft.picked.pounds === "yes" ? [poundsText(mass, mark)] : [];
+/** Where oil is measured in gallons, so is what goes in beside it. */
+const gallonOf = ({ draft }: Seen): AmountUnit | undefined => {
+  const unit = amountUnitNamed(draft.picked.unit);
+  return unit?.name === "us_gal" || unit?.name === "uk_gal" ? unit : undefined;
+};
+
+/** Who measures in gallons or pounds weighs in pounds too. */
+const pounds = (seen: Seen, mass: Gram): string[] => {
+  const { draft, mark } = seen;
+  const isAsked =
+    draft.picked.pounds === "yes" || draft.picked.unit === "lb" || gallonOf(seen) !== undefined;
+  return isAsked ? [poundsText(mass, mark)] : [];
+};
 
 function oilLines(seen: Seen, mix: Mix, mass: Kilogram): Line[] {
   const { mark } = seen;
-  const line = (what: string, own: Kilogram, also: string[]): Line => ({
-    what,
-    figure: amount(own, mark),
-    unit: "kg",
-    also: [...pounds(seen, grams(own)), ...also],
-  });
+  const gallon = gallonOf(seen);
+  const whole = seen.figures.value("amount");
+  const line = (what: string, own: Kilogram, also: string[]): Line => {
+    const weighed = `${amount(own, mark)} kg`;
+    if (gallon && whole) {
+      const figure = amount(whole.times(own).div(mass), mark);
+      return {
+        what,
+        figure,
+        unit: gallon.shown,
+        also: [weighed, ...pounds(seen, grams(own)), ...also],
+      };
+    }
+    return {
+      what,
+      figure: amount(own, mark),
+      unit: "kg",
+      also: [...pounds(seen, grams(own)), ...also],
+    };
+  };
   const [only] = mix.lots;
   if (mix.lots.length === 1 && only) return [line(`Oil, lot ${lotMark(only.recorded)}`, mass, [])];
   return mix.lots.map(({ recorded, percent }) =>
@@ -52,11 +78,17 @@ function methanolLine(seen: Seen, made: Batch): Line {
     : [
         `${amount(made.methanolVolume, mark)} L less the ${amount(made.methanolBrought, mark)} L that the methoxide solution brings`,
       ];
+  const gallon = gallonOf(seen);
+  const litres = `${amount(made.methanolToAdd, mark)} L`;
   return {
     what: made.methanolBrought.isZero() ? "Methanol" : "Methanol to add",
-    figure: amount(made.methanolToAdd, mark),
-    unit: "L at 20 °C",
-    also: [...brings, `${amount(made.methanol, mark)} kg in all, ${percent} % of the oil’s volume`],
+    figure: amount(gallon ? made.methanolToAdd.div(gallon.factor) : made.methanolToAdd, mark),
+    unit: `${gallon ? gallon.shown : "L"} at 20 °C`,
+    also: [
+      ...(gallon ? [litres] : []),
+      ...brings,
+      `${amount(made.methanol, mark)} kg in all, ${percent} % of the oil’s volume`,
+    ],
   };
 }
 

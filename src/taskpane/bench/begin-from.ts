@@ -1,4 +1,5 @@
 /** My bench as the first figures and picks of a titration, a batch or a table over sizes. */
+import { baseNamed } from "../../core/reference/bases";
 import { amountUnitNamed, offeredUnits } from "../../core/quantity/units";
 import { type BenchValues, chargeIsWords, chargeUnitWords } from "../../workbook/tables/bench";
 import type { batch } from "../batch/batch";
@@ -27,13 +28,25 @@ const keyOf = <Key extends string>(words: Readonly<Record<Key, string>>, word?: 
 const unitOf = (shown?: string) =>
   offeredUnits.find((name) => amountUnitNamed(name)?.shown === shown);
 
-const assayOf = (values: BenchValues, base: string | undefined): string | undefined =>
-  base === "KOH" ? values.assayKOH : base === "NaOH" ? values.assayNaOH : undefined;
-const chargeOf = (values: BenchValues, base: string | undefined): string | undefined =>
-  base === "KOH" ? values.chargeKOH : base === "NaOH" ? values.chargeNaOH : undefined;
+/** Of the lye of one base. */
+const lyeOf = (values: BenchValues, named: string | undefined) => {
+  const base = baseNamed(named ?? "")?.name;
+  return base === undefined
+    ? {}
+    : { lot: values[`lot${base}`], assay: values[`assay${base}`], charge: values[`charge${base}`] };
+};
 
-const from = <Task extends SteppedTask>(typed: object, picked: object): BeginWith<Task> =>
-  ({ do: "begin-with", typed, picked }) as BeginWith<Task>;
+const from = <Task extends SteppedTask>(
+  typed: object,
+  picked: object,
+  words: object = {},
+): BeginWith<Task> =>
+  ({
+    do: "begin-with",
+    typed,
+    picked,
+    ...(Object.keys(words).length > 0 ? { words } : {}),
+  }) as BeginWith<Task>;
 
 export const titrationFrom = (values: BenchValues, mark: DecimalMark) =>
   from<typeof titration>(
@@ -50,16 +63,16 @@ export const titrationFrom = (values: BenchValues, mark: DecimalMark) =>
     }),
   );
 
-/** The lye of one base: its assay, and its charge in the unit and the meaning that hold for both. */
+/** The lye of one base: its lot, its assay, and its charge in the unit and the meaning that hold for both. */
 export function lyeFrom(values: BenchValues, mark: DecimalMark, base: string | undefined) {
-  const charge = chargeOf(values, base);
+  const { lot, assay, charge } = lyeOf(values, base);
   const unit = keyOf(chargeUnitWords, values.chargeUnit);
   const means = keyOf(chargeIsWords, values.chargeIs);
   // a charge that may be pure or as weighed is a tenth apart: it is asked for, not taken
   const isCharged = charge !== undefined && unit !== undefined && means !== undefined;
   return from<typeof batch>(
     typedIn(mark, {
-      assay: assayOf(values, base),
+      assay,
       chargePercent: isCharged && unit === "%" ? charge : undefined,
       chargeGrams: isCharged && unit === "g/L" ? charge : undefined,
     }),
@@ -67,6 +80,7 @@ export function lyeFrom(values: BenchValues, mark: DecimalMark, base: string | u
       chargeUnit: isCharged ? unit : undefined,
       chargeIs: isCharged ? means : undefined,
     }),
+    said({ lyeLot: lot }),
   );
 }
 
@@ -83,17 +97,28 @@ export function batchFrom(values: BenchValues, mark: DecimalMark) {
       }),
     },
     { ...lye.picked, ...said({ base: values.base, unit }) },
+    lye.words,
+  );
+}
+
+/** What stays from batch to batch: the lye of the base in hand, methanol, limit; not how much oil. */
+export function standingFrom(values: BenchValues, mark: DecimalMark, base: string) {
+  const lye = lyeFrom(values, mark, base);
+  return from<typeof batch>(
+    { ...lye.typed, ...typedIn(mark, { ratio: values.ratio, limit: values.limit }) },
+    lye.picked,
+    lye.words,
   );
 }
 
 export function whatIfFrom(values: BenchValues, mark: DecimalMark) {
-  const charge = chargeOf(values, values.base);
+  const { assay, charge } = lyeOf(values, values.base);
   const isPurePercent =
     keyOf(chargeUnitWords, values.chargeUnit) === "%" &&
     keyOf(chargeIsWords, values.chargeIs) === "pure";
   return from<typeof whatIf>(
     typedIn(mark, {
-      assay: assayOf(values, values.base),
+      assay,
       charge: isPurePercent ? charge : undefined,
       limit: values.limit,
     }),

@@ -9,15 +9,17 @@ import { Button } from "@fluentui/react-components";
 import { useEffect } from "react";
 import type { Host } from "../../sheet/port";
 import { keepBench, planBench } from "../../workbook/planning/bench/plan-bench";
-import type { BenchValues } from "../../workbook/tables/bench";
+import { benchIds, type BenchValues } from "../../workbook/tables/bench";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { OnRequest } from "../planned/on-request";
 import { PlannedChange } from "../planned/planned-change";
 import { usePlanned } from "../planned/use-planned";
+import { useOpenedOnce, useOpening } from "../open-task";
 import type { TaskProps } from "../task-props";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
+import { isChoice, isFigure, isText } from "./bench";
 import { BenchForm, DeskProvider } from "./bench-form";
 import { type Action, type Draft, draftFrom, isAs, reduce } from "./draft";
 import { useBench } from "./use-bench";
@@ -64,6 +66,16 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
     // what is being typed stays; what nobody touched is what the workbook says
     if (isKnown && !isTouched) act({ do: "follow", values: inWorkbook?.values ?? {}, mark });
   }, [isKnown, isTouched, inWorkbook, mark, act]);
+  const opening = useOpening("bench");
+  useOpenedOnce(opening, draft !== undefined && isKnown, ({ given }) => {
+    for (const id of benchIds) {
+      const text = given[id];
+      if (text === undefined || text === inWorkbook?.values[id]) continue;
+      if (isFigure(id)) act({ do: "type", field: id, text: withMark(text, mark) });
+      if (isChoice(id)) act({ do: "pick", picked: { [id]: text } });
+      if (isText(id)) act({ do: "write", words: { [id]: text } });
+    }
+  });
   if (draft === undefined || found.state === "looking") return <p role="status">One moment.</p>;
   const view = viewOf(draft, mark);
   const isSame = inWorkbook !== undefined && isAs(draft, inWorkbook.values, mark);

@@ -9,7 +9,7 @@ import {
   storedEntered,
 } from "../stepped/entered";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
-import { bench, type BenchChoice, isFigure } from "./bench";
+import { bench, isChoice, isFigure, isText } from "./bench";
 
 export interface Draft extends Entered<typeof bench> {
   readonly version: 1;
@@ -31,13 +31,14 @@ export const draftFrom = (value: unknown): Draft =>
 
 function followed(draft: Draft, values: BenchValues, mark: DecimalMark): Draft {
   const figures = benchIds.filter(isFigure);
-  const choices = benchIds.filter((id): id is BenchChoice => !isFigure(id));
+  const choices = benchIds.filter(isChoice);
   const of = <Id extends string>(ids: readonly Id[], text: (id: Id) => string) =>
     Object.fromEntries(ids.map((id) => [id, text(id)])) as Record<Id, string>;
   return {
     ...draft,
     typed: of(figures, (id) => withMark(values[id] ?? "", mark)),
     picked: of(choices, (id) => values[id] ?? ""),
+    words: of(benchIds.filter(isText), (id) => values[id] ?? ""),
     isTouched: false,
   };
 }
@@ -53,6 +54,8 @@ export const isAs = (draft: Draft, values: BenchValues, mark: DecimalMark): bool
   return benchIds.every((id) =>
     isFigure(id)
       ? (draft.typed[id] ?? "") === then.typed[id]
-      : draft.picked[id as BenchChoice] === then.picked[id as BenchChoice],
+      : isChoice(id)
+        ? draft.picked[id] === then.picked[id]
+        : isText(id) && draft.words[id].trim() === then.words[id],
   );
 };

@@ -2,7 +2,7 @@
 import { benchIds, type BenchId, type BenchValues } from "../../workbook/tables/bench";
 import { type NumberFigures, numberFigures } from "../fields/number-figures";
 import type { DecimalMark } from "../widgets/typed-number";
-import { bench, type BenchChoice, type BenchFigure, isFigure } from "./bench";
+import { bench, type BenchFigure, isChoice, isFigure, isText } from "./bench";
 import type { Draft } from "./draft";
 
 export interface View {
@@ -15,19 +15,20 @@ export interface View {
   readonly wants: readonly string[];
 }
 
+const isCharge = (id: BenchFigure): boolean => id.startsWith("charge");
+
 /** A charge and an amount are in what was picked beside them. */
 function unitOf(id: BenchFigure, { picked }: Draft): string {
-  if (id === "amount") return picked.unit;
-  return id === "chargeKOH" || id === "chargeNaOH" ? picked.chargeUnit : bench.fields[id].unit;
+  if (id === "amount" || id === "vessel") return picked.unit;
+  return isCharge(id) ? picked.chargeUnit : bench.fields[id].unit;
 }
 
 function valuesOf(draft: Draft, figures: View["figures"]): BenchValues | undefined {
   const found: Partial<Record<BenchId, string>> = {};
   for (const id of benchIds) {
-    if (!isFigure(id)) {
-      found[id] = draft.picked[id as BenchChoice];
-      continue;
-    }
+    if (isText(id)) found[id] = draft.words[id].trim();
+    if (isChoice(id)) found[id] = draft.picked[id];
+    if (!isFigure(id)) continue;
     const judged = figures.judged(id);
     if (judged.kind === "wrong") return undefined;
     found[id] = judged.kind === "figure" ? judged.plain : "";
@@ -38,7 +39,7 @@ function valuesOf(draft: Draft, figures: View["figures"]): BenchValues | undefin
 /** 55 of what? */
 function wantsOf({ typed, picked }: Draft): string[] {
   const isTyped = (...ids: BenchFigure[]) => ids.some((id) => (typed[id] ?? "").trim() !== "");
-  const isCharged = isTyped("chargeKOH", "chargeNaOH");
+  const isCharged = isTyped(...benchIds.filter(isFigure).filter(isCharge));
   return [
     ...(isTyped("amount") && picked.unit === ""
       ? ["Usual batch is not used until you choose what oil is measured in."]

@@ -52,6 +52,7 @@ export interface BeginWith<Task extends SteppedTask> {
   readonly do: "begin-with";
   readonly typed: Readonly<Partial<Record<FieldOf<Task>, string>>>;
   readonly picked: Partial<PickedOf<Task["picks"]>>;
+  readonly words?: Readonly<Partial<Record<WordOf<Task>, string>>>;
 }
 
 export type EnterAction<Task extends SteppedTask> =
@@ -79,6 +80,7 @@ export function enter<Draft extends Entered<Task>, Task extends SteppedTask>(
         ...draft,
         typed: { ...draft.typed, ...action.typed },
         picked: { ...draft.picked, ...action.picked },
+        words: { ...draft.words, ...action.words },
       };
     case "write":
       return { ...draft, words: { ...draft.words, ...action.words } };
@@ -90,13 +92,16 @@ export function enter<Draft extends Entered<Task>, Task extends SteppedTask>(
 /** Only what the draft has nothing of yet. */
 export const intoGaps = <Task extends SteppedTask>(
   draft: Entered<Task>,
-  { typed }: BeginWith<Task>,
+  { typed, words }: BeginWith<Task>,
 ): BeginWith<Task> => ({
   do: "begin-with",
   typed: Object.fromEntries(
     Object.entries(typed).filter(([id]) => (draft.typed[id as FieldOf<Task>] ?? "") === ""),
   ) as BeginWith<Task>["typed"],
   picked: {},
+  words: Object.fromEntries(
+    Object.entries(words ?? {}).filter(([id]) => draft.words[id as WordOf<Task>] === ""),
+  ) as Partial<Record<WordOf<Task>, string>>,
 });
 
 const each = <Id extends string, From, To>(

@@ -8,8 +8,12 @@ import "./what-if.css";
 import { useCallback, useState } from "react";
 import type { BenchValues } from "../../workbook/tables/bench";
 import { whatIfFrom } from "../bench/begin-from";
+import { BenchSays } from "../bench/bench-says";
+import { otherwise } from "../bench/otherwise";
+import { whatIfSays } from "../bench/says";
+import { ofWhatIf } from "../bench/to-bench";
 import { useBench } from "../bench/use-bench";
-import { useFirst } from "../bench/use-first";
+import { useFirst, valuesIn } from "../bench/use-first";
 import { type Lots, useLots } from "../lots/use-lots";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
@@ -91,6 +95,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
     );
   const view = viewOf(draft, mark, onRecord);
   const { step } = draft;
+  const standing = whatIfFrom({ ...valuesIn(bench), unit: "" }, mark);
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
@@ -113,11 +118,24 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
             write: () => <WriteStep host={host} onGo={go} onWritten={setWritten} />,
           }}
           top={
-            isUnkept ? (
-              <Say tone="check">
-                This browser cannot save your work: it is gone when the pane closes.
-              </Say>
-            ) : null
+            <>
+              {isUnkept ? (
+                <Say tone="check">
+                  This browser cannot save your work: it is gone when the pane closes.
+                </Say>
+              ) : null}
+              <BenchSays
+                says={whatIfSays(view)}
+                otherwise={otherwise(whatIf, draft, standing, mark)}
+                now={ofWhatIf(view)}
+                onUse={() => {
+                  act(standing);
+                }}
+                onChange={() => {
+                  go("compare");
+                }}
+              />
+            </>
           }
           below={<Cautions work="planning" />}
         />

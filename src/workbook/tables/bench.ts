@@ -23,7 +23,13 @@ export interface ChoiceSetting extends Setting {
   readonly limit?: undefined;
 }
 
-export type BenchSetting = FigureSetting | ChoiceSetting;
+/** Any words: a mark on a label. */
+export interface TextSetting extends Setting {
+  readonly words?: undefined;
+  readonly limit?: undefined;
+}
+
+export type BenchSetting = FigureSetting | ChoiceSetting | TextSetting;
 
 const figure = (name: string, limit: Limits, unit: string, note: string): FigureSetting => ({
   name,
@@ -38,6 +44,15 @@ const choice = (name: string, words: readonly string[], note: string): ChoiceSet
   note,
   words,
 });
+
+const lotOf = (base: string): TextSetting => ({
+  name: `Lye lot of ${base}`,
+  unit: "",
+  note: "As its container is marked.",
+});
+
+const assayOf = (base: string, example: string): FigureSetting =>
+  figure(`Assay of ${base}`, limits.assay, "%", `From its label: ${example}, not 0.${example}.`);
 
 const chargeOf = (base: string): FigureSetting =>
   figure(
@@ -62,10 +77,18 @@ export const benchSettings = {
   titreStep: figure("Burette step", limits.step, "mL", "Smallest difference you read."),
   massStep: figure("Balance step", limits.massStep, "g", "Smallest difference it shows."),
   base: choice("Lye for batches", baseNames, "What batches are usually made with."),
-  assayKOH: figure("Assay of KOH", limits.assay, "%", "From its label: 90, not 0.90."),
-  assayNaOH: figure("Assay of NaOH", limits.assay, "%", "From its label: 99, not 0.99."),
+  lotKOH: lotOf("KOH"),
+  assayKOH: assayOf("KOH", "90"),
   chargeKOH: chargeOf("KOH"),
+  lotNaOH: lotOf("NaOH"),
+  assayNaOH: assayOf("NaOH", "99"),
   chargeNaOH: chargeOf("NaOH"),
+  lotKOCH3: lotOf("KOCH3"),
+  assayKOCH3: assayOf("KOCH3", "32"),
+  chargeKOCH3: chargeOf("KOCH3"),
+  lotNaOCH3: lotOf("NaOCH3"),
+  assayNaOCH3: assayOf("NaOCH3", "30"),
+  chargeNaOCH3: chargeOf("NaOCH3"),
   chargeUnit: choice(
     "The charge is given in",
     Object.values(chargeUnitWords),
@@ -82,6 +105,12 @@ export const benchSettings = {
     "What a batch is usually given in.",
   ),
   amount: figure("Usual batch", limits.amount, "of these", "So much oil."),
+  vessel: figure(
+    "Vessel holds",
+    limits.amount,
+    "of these",
+    "Oil and methanol together. A batch that does not fit says so.",
+  ),
   ratio: figure("Methanol", limits.molarRatio, "to 1", "Moles to one of triglyceride."),
   limit: figure(
     "Most acid for a batch",

@@ -14,6 +14,7 @@ const values: BenchValues = {
   assayKOH: "90",
   assayNaOH: "99.5",
   chargeKOH: "7.5",
+  lotNaOH: "N-12",
   chargeNaOH: "5",
   chargeUnit: "g per litre",
   chargeIs: "pure base",
@@ -39,6 +40,7 @@ describe("a task begun from my bench", () => {
     });
     expect(lyeFrom(values, ".", "NaOH")).toMatchObject({
       typed: { assay: "99.5", chargeGrams: "5" },
+      words: { lyeLot: "N-12" },
     });
   });
 

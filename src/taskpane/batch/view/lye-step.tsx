@@ -1,11 +1,7 @@
 /** Lye: what it is, how pure, whether the titrant was made of it, and the base charge. */
-import { lyeFrom } from "../../bench/begin-from";
-import { BenchLine } from "../../bench/bench-line";
-import { otherwise } from "../../bench/otherwise";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { chosenLots } from "../mix";
-import { batch } from "../batch";
 import { Charge } from "./charge";
 import { Choose, Figure, useDesk, Words } from "./desk";
 
@@ -32,9 +28,8 @@ function AboutTitrant() {
 }
 
 export function LyeStep() {
-  const { view, act, bench } = useDesk();
+  const { view } = useDesk();
   const { picked } = view.draft;
-  const lye = lyeFrom(bench, view.mark, picked.base);
   return (
     <>
       <Choose field="base" />
@@ -54,12 +49,6 @@ export function LyeStep() {
       </Spoken>
       <h3>For the reaction</h3>
       <Charge />
-      <BenchLine
-        otherwise={otherwise(batch, view.draft, lye, view.mark)}
-        onUse={() => {
-          act(lye);
-        }}
-      />
     </>
   );
 }

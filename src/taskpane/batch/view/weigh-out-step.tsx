@@ -11,6 +11,7 @@ import { acidValueWords, isHeldBack, lotWorths, notYet } from "../acid-worth";
 import type { StepId } from "../batch";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
+import { vesselWords } from "../vessel";
 import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
 import { ToWhatIf } from "../../what-if/to-what-if";
 import { AcidStep } from "./acid-step";
@@ -115,9 +116,11 @@ function HigherLimit() {
 }
 
 function Dose() {
-  const { view, act } = useDesk();
+  const { view, act, bench } = useDesk();
+  const tooMuch = vesselWords(view, bench);
   return (
     <>
+      {tooMuch === undefined ? null : <Say tone="check">{tooMuch}</Say>}
       <Lines lines={weighOutOf(view)} />
       <Choose field="pounds" />
       <ToWhatIf

@@ -1,6 +1,11 @@
 /** One titration: where one is, the step itself, and the way on. */
 import { Button } from "@fluentui/react-components";
 import type { Host } from "../../../sheet/port";
+import { titrationFrom } from "../../bench/begin-from";
+import { BenchSays } from "../../bench/bench-says";
+import { otherwise } from "../../bench/otherwise";
+import { titrationSays } from "../../bench/says";
+import { ofTitration } from "../../bench/to-bench";
 import { TaskShell } from "../../stepped/task-shell";
 import { Cautions } from "../../widgets/cautions";
 import type { Draft } from "../draft";
@@ -24,7 +29,8 @@ export interface StepsProps {
 }
 
 export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProps) {
-  const { view, act } = useDesk();
+  const { view, act, bench } = useDesk();
+  const first = titrationFrom(bench, view.mark);
   const { step, words } = view.draft;
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
@@ -49,10 +55,27 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
         record: () => <RecordStep host={host} onGo={go} onRecorded={onRecorded} onNew={onNew} />,
       }}
       top={
-        <header className="task-top">
-          <p className="task-of">{words.lot.trim() || "New titration"}</p>
-          <Button onClick={onLots}>Lots</Button>
-        </header>
+        <>
+          <header className="task-top">
+            <p className="task-of">{words.lot.trim() || "New titration"}</p>
+            <Button onClick={onLots}>Lots</Button>
+          </header>
+          <BenchSays
+            says={titrationSays(view)}
+            otherwise={
+              view.draft.picked.way === "molarity"
+                ? otherwise(titration, view.draft, first, view.mark)
+                : []
+            }
+            now={ofTitration(view)}
+            onUse={() => {
+              act(first);
+            }}
+            onChange={() => {
+              go("titrant");
+            }}
+          />
+        </>
       }
       below={<Cautions work={step === "titrant" ? "making titrant" : "titrating"} />}
     />

@@ -2,10 +2,6 @@
 import { Button } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { Host } from "../../../sheet/port";
-import { titrationFrom } from "../../bench/begin-from";
-import { BenchLine } from "../../bench/bench-line";
-import { otherwise } from "../../bench/otherwise";
-import { titration } from "../titration";
 import { offersOf } from "../titrants/kept-titrants";
 import { aboutTitrant, tenthMeans } from "../nudges/titrant";
 import { baseOf, isTenthAsked, needsAssay, strengthFields } from "../strength";
@@ -50,8 +46,7 @@ function Assay() {
 }
 
 export function TitrantStep({ host }: { host: Host }) {
-  const { view, act, bench } = useDesk();
-  const first = titrationFrom(bench, view.mark);
+  const { view } = useDesk();
   const histories = useHistories(host);
   const { picked } = view.draft;
   const strength = useRef<HTMLDivElement>(null);
@@ -78,14 +73,6 @@ export function TitrantStep({ host }: { host: Host }) {
       <Words field="bottle" />
       <Figure field="titreStep" />
       <Figure field="burettePercent" />
-      <BenchLine
-        otherwise={
-          picked.way === "molarity" ? otherwise(titration, view.draft, first, view.mark) : []
-        }
-        onUse={() => {
-          act(first);
-        }}
-      />
       <Nudges nudges={aboutTitrant(view, histories)} />
       <KeepTitrant host={host} />
     </>

@@ -31,10 +31,12 @@ function understood(setting: BenchSetting, cell: CellContent): Understood {
       ? { odd: `${setting.name} says "${text}"; it can be ${setting.words.join(", ")}.` }
       : { value: word };
   }
+  if (setting.limit === undefined) return { value: text };
   const figure = typeof cell === "number" ? exact(cell) : undefined;
-  if (!figure || !setting.limit || misses(figure, setting.limit) !== undefined) {
-    const allowed = setting.limit ? allowedWords(setting.limit) : "";
-    return { odd: `${setting.name} says "${text}"; it can be a number ${allowed}.` };
+  if (!figure || misses(figure, setting.limit) !== undefined) {
+    return {
+      odd: `${setting.name} says "${text}"; it can be a number ${allowedWords(setting.limit)}.`,
+    };
   }
   return { value: shown(figure) };
 }

@@ -1,0 +1,52 @@
+/** What a task goes by, in the few words of its line. */
+import { isProblem } from "../../core/problem/problem";
+import type { View as BatchView } from "../batch/view-of";
+import type { View as TitrationView } from "../titrate/view-of";
+import type { View as WhatIfView } from "../what-if/view-of";
+import { digitsKept } from "../widgets/shown-number";
+
+/** "0.05 mL"; "" while it is not filled in. */
+const text = (before: string, typed: string | undefined, after: string): string =>
+  (typed ?? "").trim() === "" ? "" : `${before}${typed ?? ""}${after}`;
+
+export function titrationSays({ draft, working }: TitrationView): readonly string[] {
+  const { strength } = working;
+  const { typed, picked } = draft;
+  if (strength === undefined) return [];
+  return [
+    `${picked.base} ${digitsKept(strength.molarity, 4)} mol/L`,
+    text("± ", typed.strengthPercent, " %"),
+    text("burette ", typed.titreStep, " mL"),
+    text("balance ", typed.massStep, " g"),
+  ];
+}
+
+export function batchSays({ draft, working }: BatchView): readonly string[] {
+  const { typed, picked, words } = draft;
+  const { charge } = working;
+  const isKnown = charge !== undefined && !isProblem(charge);
+  const [figure, unit] =
+    picked.chargeUnit === "%"
+      ? [typed.chargePercent, " % of the oil"]
+      : [typed.chargeGrams, " g/L"];
+  const pure = picked.chargeIs === "pure" ? ", pure" : ", as weighed";
+  if ((typed.assay ?? "") === "") return [];
+  return [
+    `${picked.base}${text(" lot ", words.lyeLot, "")} ${typed.assay ?? ""} %`,
+    isKnown ? text("charge ", figure, `${unit}${pure}`) : "",
+    picked.methanolBy === "ratio"
+      ? text("methanol ", typed.ratio, " to 1")
+      : text("methanol ", typed.volumePercent, " % by volume"),
+    text("up to ", typed.limit, " % FFA"),
+  ];
+}
+
+export function whatIfSays({ draft }: WhatIfView): readonly string[] {
+  const { typed, picked } = draft;
+  if (picked.by === "base" || (typed.assay ?? "") === "") return [];
+  return [
+    `${picked.base} ${typed.assay ?? ""} %`,
+    text("charge ", typed.charge, " % of the oil, pure"),
+    text("up to ", typed.limit, " % FFA"),
+  ];
+}
