@@ -28,6 +28,12 @@ describe("the search", () => {
     ["gallon", "mistakes.html#which-gallon"],
     ["privacy telemetry", "privacy.html#what-is-loaded"],
     ["cache", "install.html#when-something-is-stale"],
+    ["how much lye", "answers.html#how-much-lye-do-i-need"],
+    ["how much lye do I need?", "answers.html#how-much-lye-do-i-need"],
+    ["turmeric", "answers.html#can-i-use-turmeric-as-the-indicator"],
+    ["start a new logbook", "answers.html#start-a-new-logbook"],
+    ["several lots", "answers.html#several-lots-in-one-day"],
+    ["pink fades", "answers.html#the-pink-colour-fades"],
     ["cors", "hosting.html"],
   ])("for %s finds %s among the first five, or says nothing wrong", (wanted, address) => {
     const first = found(wanted);

@@ -10,7 +10,7 @@ export const browserPage: Guide = {
     steps(
       "Press _Begin my own logbook_, or _New_ in the bar. The tables are there, with nothing in them.",
       "Fill in _My bench_ in the pane, or leave it for later. It is kept on a sheet of the workbook.",
-      "Record your first titration with _Titrate_, or type into the pale yellow cells.",
+      "Record your first titration with _Titrate_, or type into the pale yellow cells. [Short answers](answers.html) has what people ask first.",
     ),
     heading("Keep"),
     points(

@@ -22,6 +22,10 @@ export const firstTitration: Guide = {
     ),
     cautionsOf("titrating"),
     heading("At the bench"),
+    picture(
+      "bench.svg",
+      "A bench for one titration: burette, flask, balance, alcohol, indicator, goggles and gloves.",
+    ),
     steps(
       "Warm the oil until it is clear, and stir it. A sample from the top of a drum says nothing about the drum.",
       "Titrate a **blank**: the same volume of the same solvent with the same drops of indicator, without oil. Or bring the solvent to the colour of the end point first; then the blank is the word `neutralised`. One or the other, never both.",
@@ -29,12 +33,16 @@ export const firstTitration: Guide = {
       "Dissolve it, add the same drops of indicator as in the blank, and titrate to the first colour that stays: 30 seconds by AOCS Ca 5a-40, 15 by EN 14104. The same shade as in the blank.",
       "Write down what you read, all digits, **before** you know whether you like it. Do it twice more.",
     ),
+    picture(
+      "end-point.svg",
+      "An end point: straw yellow before, pink that goes again, the first pink that stays, and deep pink, which is too far.",
+    ),
     heading("In the pane"),
     steps(
       "The first time, fill in _My bench_: titrant, burette step, balance step, lye. It is kept on a sheet of your workbook, and the other tasks begin from it. It can wait.",
-      "Open _Titrate_. Go through titrant, oil, blank and replicates: Enter moves on, and what you type is kept if the machine stops.",
+      "Open _Titrate_. Go through titrant, oil, blank and replicates: Enter goes to the next field that wants something, and what you type is kept if the machine stops.",
       "Read what it says about the replicates. A reading it calls suspect is flagged, never dropped.",
-      "Look at the result, then _Record_: the exact cells are shown before anything is written, and one undo takes the row back.",
+      "Look at the result, then _Record_: what will be written is said first, cell by cell if you ask, and one undo takes the row back. _Next lot_ keeps titrant and blanks; _Batch of this lot_ goes on to its weigh-out.",
     ),
     picture("titrate.png", "The result, its uncertainty, and what that is made of."),
     heading("Or in cells"),

@@ -21,7 +21,7 @@ const words: readonly (readonly [string, string, string])[] = [
   ["free fatty acid", "FFA, % FFA, acidity, free acid", "Fatty acid that is not bound in fat, in percent of the oil's mass, as if all of it were one acid: oleic unless another is named. [FFAPERCENT](ffapercent.html)"],
   ["glycerol", "glycerin, glycerine", "What is left of the fat when its acids have gone into biodiesel; the heavy layer."],
   ["graduation", "read to, step, resolution, division", "The smallest difference you read."],
-  ["indicator", "phenolphthalein, colour drops", "A dye that changes colour at the end point."],
+  ["indicator", "phenolphthalein, turmeric, colour drops", "A dye that changes colour at the end point."],
   ["KHP", "potassium hydrogen phthalate, KHPh, potassium biphthalate", "The solid acid against which titrant is standardised. [MOLARITYFROMKHP](molarityfromkhp.html)"],
   ["litre", "liter, l, L", "1000 mL. A US gallon is 3.785 of them, an imperial (UK) gallon 4.546. [OILMASS](oilmass.html)"],
   ["logbook", "batch book, record sheet", "The tables, yours or ours, in which titrations and batches are kept. [Adopting one](logbook.html)"],

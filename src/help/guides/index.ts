@@ -1,4 +1,5 @@
 /** Every guide, in the order they are listed. */
+import { answers } from "./answers";
 import { browserPage } from "./browser-page";
 import { firstTitration } from "./first-titration";
 import { glossary } from "./glossary";
@@ -15,6 +16,7 @@ import { titrant } from "./titrant";
 import { uncertainty } from "./uncertainty";
 
 export const guides: readonly Guide[] = [
+  answers,
   firstTitration,
   browserPage,
   titrant,

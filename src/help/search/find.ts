@@ -25,9 +25,20 @@ export interface Searched {
 const begins = (text: string, word: string): boolean =>
   text.startsWith(word) || new RegExp(`[^a-z0-9]${word.replace(/[^a-z0-9]/g, "\\$&")}`).test(text);
 
+/** Words of a question that say nothing of what is looked for. */
+const unsaid = new Set(
+  "a an the of to for in on is are do does did i my me we you it how much many what which where when why can should with and or".split(
+    " ",
+  ),
+);
+
 /** 0 where it does not fit; the larger, the better. Words in a title count most. */
 export function fit({ title, says }: Searched, wanted: string): number {
-  const words = levelled(wanted).split(/\s+/).filter(Boolean);
+  const all = levelled(wanted)
+    .split(/[\s?!,.]+/)
+    .filter(Boolean);
+  const telling = all.filter((word) => !unsaid.has(word));
+  const words = telling.length > 0 ? telling : all;
   const [head, body] = [levelled(title), levelled(says)];
   let sum = 0;
   for (const word of words) {
