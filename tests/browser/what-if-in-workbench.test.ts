@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
-import { fillLye, fillSizes } from "../taskpane/page/what-if-scenes";
+import { fillLye, untickLots, fillSizes } from "../taskpane/page/what-if-scenes";
 import { hasBrowser, type Served, serve } from "./browser";
 import { gridIsReady } from "./workbench-page";
 
@@ -20,6 +20,7 @@ describe.runIf(hasBrowser)("the what-if task beside the grid", () => {
     await hand.press("What if");
     await fillSizes(hand);
     await hand.next("Compare");
+    await untickLots(hand);
     await hand.type("Acid values to compare", "0.5 2 5 9.9");
     await fillLye(hand);
     await hand.next("Table");

@@ -5,7 +5,13 @@ import type { Found } from "../../src/sheet/port";
 import { BenchHand } from "../taskpane/page/bench";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
-import { fillLye, fillSizes, whatIfLotScenes, whatIfScenes } from "../taskpane/page/what-if-scenes";
+import {
+  fillLye,
+  untickLots,
+  fillSizes,
+  whatIfLotScenes,
+  whatIfScenes,
+} from "../taskpane/page/what-if-scenes";
 import { byHand } from "../workbook/what-if/questions";
 import { hasBrowser } from "./browser";
 import { bookOf, undo, type PaneWindow } from "./host-in-page";
@@ -122,10 +128,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
     await page.getByRole("heading", { level: 2 }).waitFor();
     await fillSizes(hand);
     await hand.next("Compare");
-    await page.getByText("Recorded lots").waitFor();
-    // begun from the lot in hand, the one titrated last
-    await page.getByRole("checkbox", { name: /^BL-03:/, checked: true }).waitFor();
-    await hand.press(/^BL-03:/, "Space");
+    await untickLots(hand);
     await hand.press(/^NQ-43:/, "Space");
     await fillLye(hand);
     await hand.next("Table");

@@ -24,7 +24,7 @@ export const firstTitration: Guide = {
     heading("At the bench"),
     picture(
       "bench.svg",
-      "A bench for one titration: burette, flask, balance, alcohol, indicator, goggles and gloves.",
+      "A bench for one titration: burette, flask, balance, alcohol and indicator.",
     ),
     steps(
       "Warm the oil until it is clear, and stir it. A sample from the top of a drum says nothing about the drum.",

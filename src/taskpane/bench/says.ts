@@ -3,7 +3,7 @@ import { isProblem } from "../../core/problem/problem";
 import type { View as BatchView } from "../batch/view-of";
 import type { View as TitrationView } from "../titrate/view-of";
 import type { View as WhatIfView } from "../what-if/view-of";
-import { digitsKept } from "../widgets/shown-number";
+import { digits } from "../widgets/shown-number";
 
 /** "0.05 mL"; "" while it is not filled in. */
 const text = (before: string, typed: string | undefined, after: string): string =>
@@ -14,7 +14,7 @@ export function titrationSays({ draft, working }: TitrationView): readonly strin
   const { typed, picked } = draft;
   if (strength === undefined) return [];
   return [
-    `${picked.base} ${digitsKept(strength.molarity, 4)} mol/L`,
+    `${picked.base} ${digits(strength.molarity, 4)} mol/L`,
     text("± ", typed.strengthPercent, " %"),
     text("burette ", typed.titreStep, " mL"),
     text("balance ", typed.massStep, " g"),

@@ -68,9 +68,19 @@ describe("the weigh-out of a batch", () => {
   it("takes every unit, and no gallon without its country", () => {
     // By hand: 20 US gallons of 3.785411784 L, 20 imperial of 4.54609 L, each at 0.915 kg/L; 200 lb.
     const mass = (unit: "us_gal" | "uk_gal" | "lb" | "kg", amount: string): string =>
-      lines(but({ typed: { amount }, picked: { unit } }))[0]?.figure ?? "";
-    expect(mass("us_gal", "20")).toBe("69.27");
-    expect(mass("uk_gal", "20")).toBe("83.19");
+      line(unit, amount, 0)?.figure ?? "";
+    const line = (unit: "us_gal" | "uk_gal" | "lb" | "kg", amount: string, at: number) =>
+      lines(but({ typed: { amount }, picked: { unit } }))[at];
+    // gallons go in and gallons come out, with the kilograms and the pounds beside them
+    expect(line("us_gal", "20", 0)).toMatchObject({
+      figure: "20.00",
+      unit: "US gal",
+      also: ["69.27 kg", "152 lb 11.5 oz"],
+    });
+    expect(line("uk_gal", "20", 0)?.also[0]).toBe("83.19 kg");
+    expect(line("us_gal", "20", 1)?.unit).toBe("US gal at 20 °C");
+    const [gallons, litres] = [line("us_gal", "20", 1), line("us_gal", "20", 1)?.also[0]];
+    expect(Number(gallons?.figure) * 3.785411784).toBeCloseTo(parseFloat(litres ?? ""), 1);
     expect(mass("lb", "200")).toBe("90.72");
     expect(mass("kg", "91.5")).toBe("91.50");
   });

@@ -11,7 +11,10 @@ export async function fillOilOfBatch(
 ): Promise<void> {
   for (const lot of lots) await hand.press(new RegExp(`^${lot} `), "Space");
   await hand.type("Amount of oil", amount);
-  await hand.type("Batch", batch);
+  // back to it: on from here the next to be called so is the task
+  await hand.tabTo("Batch", "Shift+Tab");
+  await hand.page.keyboard.press("Control+A");
+  await hand.page.keyboard.type(batch);
 }
 
 export async function fillLye(hand: BenchHand): Promise<void> {

@@ -10,6 +10,13 @@ export async function fillSizes(hand: BenchHand): Promise<void> {
   await hand.type("Step", "50");
 }
 
+/** What if begins from the lot titrated last, where nobody has typed before the lots were read: it is unticked. */
+export async function untickLots(hand: BenchHand): Promise<void> {
+  await hand.page.getByText("Recorded lots").waitFor();
+  for (const box of await hand.page.getByRole("checkbox", { checked: true }).all())
+    await box.uncheck();
+}
+
 export async function fillLye(hand: BenchHand): Promise<void> {
   await hand.type("Assay of the lye", "90");
   await hand.type("Base charge, pure", "0.765");
