@@ -25,7 +25,15 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await first.page.getByText("229 lb 4.2 oz, 104.0 kg").waitFor();
     await hand.press(/^1\. Drain/, "Space");
     await hand.type("Methanol: really", "5.9");
-    await first.page.waitForTimeout(600);
+    await hand.type("Washes", "4");
+    // the row holds three washes, and those go only once that is agreed to
+    await first.page
+      .getByText(/Washes 3/)
+      .first()
+      .waitFor();
+    await hand.press(/Change them/, "Space");
+    await hand.press("Record how it went");
+    await first.page.getByText(/Written in row 6 of the sheet Batches/).waitFor();
     const again = await chromium.openIn(first.page.context(), cardQuery);
     const step = again.page.getByRole("checkbox", { name: /^1\. Drain/ });
     await step.waitFor();

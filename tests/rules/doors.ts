@@ -51,11 +51,11 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/planning/bench": "plan-bench read-bench",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
     "src/workbook/planning/record":
-      "record-batch record-fuel record-titrant record-titration target-row",
+      "record-batch record-went record-fuel record-titrant record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
     "src/workbook/record": "batch-record fuel-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",
-    "src/workbook/tables": "bench column fuel-cells",
+    "src/workbook/tables": "bench went column fuel-cells",
     "src/workbook/weigh-out": "weigh-out-record",
     "src/workbook/what-if": "doses format names one-formula question",
   }),

@@ -7,9 +7,9 @@ import { one } from "./batch-cells";
 import { calculated, type Column, typed } from "./column";
 
 /** What may stand under `3 in 27`. */
-const trialWords = ["clear", "cloudy", "oil at the bottom"] as const;
+export const trialWords = ["clear", "cloudy", "oil at the bottom"] as const;
 
-const went = {
+export const went = {
   weighed: "Weighed g",
   methanol: "Methanol used L",
   oil: "Oil used kg",
@@ -20,6 +20,8 @@ const went = {
   seen: "Seen",
 } as const;
 
+export type WentId = keyof typeof went;
+export const wentIds = Object.keys(went) as readonly WentId[];
 export const wentHeadings: readonly string[] = Object.values(went);
 
 const chargeInFact = "Charge in fact %";

@@ -17,6 +17,9 @@ export async function cardScenes(page: Page, look: Look): Promise<void> {
   await hand.press(/^1\. Drain/, "Space");
   await hand.type("Methanol: really", "7.1");
   await look("US gallons, a step done");
-  await hand.choose("Units", "Litres");
-  await look("litres");
+  await hand.choose("Units", "Metric");
+  await hand.type("Washes", "4");
+  await hand.pick("cloudy");
+  await page.getByRole("button", { name: "Record how it went" }).waitFor();
+  await look("metric, how it went");
 }

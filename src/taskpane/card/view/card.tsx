@@ -8,6 +8,7 @@ import { Say } from "../../widgets/say";
 import { Together } from "../../widgets/together";
 import { amountsOf, unitsOf } from "../card";
 import { Steps } from "./steps";
+import { Went } from "./went";
 import { useCard } from "./desk";
 
 const unitWords: Readonly<Record<CardUnits, string>> = {
@@ -67,6 +68,7 @@ export function Card() {
       <p>{brief("permission")} Tick each step once it is done.</p>
       <Steps amounts={amounts} />
       <WhenItGoesWrong />
+      <Went amounts={amounts} />
     </>
   );
 }

@@ -1,0 +1,77 @@
+/** How it went: asked after the batch, into the batch's own row. */
+import { planWent, recordWent } from "../../../workbook/planning/record/record-went";
+import { trialWords } from "../../../workbook/tables/went";
+import { PlannedChange } from "../../planned/planned-change";
+import { usePlanned } from "../../planned/use-planned";
+import { Choice } from "../../widgets/choice";
+import { judge, type NumberFieldFact } from "../../widgets/judged";
+import { NumberField } from "../../widgets/number-field";
+import { WordField } from "../../widgets/word-field";
+import { type AmountShown, cardOf } from "../card";
+import { heldOf } from "../draft";
+import { litresField, minutesField, washesField } from "../fields";
+import { wentOf } from "../went-of";
+import { useCard } from "./desk";
+
+const trials = trialWords.map((word) => [word, word] as const);
+
+export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
+  const { host, batch, draft, act, mark, inMark } = useCard();
+  const card = cardOf(batch);
+  const held = heldOf(draft, card);
+  const set = (field: string, text: string): void => {
+    act({ do: "type", card, field, text });
+  };
+  const record = wentOf(batch, amounts, held, mark);
+  const toWrite = () => {
+    if (record === undefined) throw new Error("how it went before anything is typed");
+    return record;
+  };
+  const planned = usePlanned({
+    key: record && JSON.stringify(record),
+    plan: () => planWent(host, toWrite()),
+    write: (confirmed, pause) => recordWent(host, toWrite(), confirmed, pause),
+  });
+  const field = (id: string, fact: NumberFieldFact) => (
+    <NumberField
+      fact={fact}
+      text={held.typed[id] ?? ""}
+      judged={judge(held.typed[id] ?? "", fact, mark)}
+      onText={(text) => {
+        set(id, text);
+      }}
+    />
+  );
+  return (
+    <section aria-labelledby="it-went">
+      <h3 id="it-went">How it went</h3>
+      {field("litres", litresField)}
+      {field("minutes", minutesField)}
+      {field("washes", washesField)}
+      <Choice
+        label="3 mL of fuel in 27 mL of methanol"
+        value={(held.typed.trial ?? "") as (typeof trialWords)[number] | ""}
+        options={trials}
+        onPick={(word) => {
+          set("trial", word);
+        }}
+      />
+      <WordField
+        label="What was seen"
+        value={held.typed.seen ?? ""}
+        onText={(text) => {
+          set("seen", text);
+        }}
+      />
+      {record === undefined ? null : (
+        <PlannedChange
+          planned={planned}
+          command="Record how it went"
+          busyWords="Writing the row."
+          inMark={inMark}
+          undoTakes="takes it back"
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,60 @@
+/** What was typed on the card after the batch, as its row takes it: litres, kilograms, grams. */
+import type { Exact } from "../../core/exact/exact";
+import type { WentRecord } from "../../workbook/planning/record/record-went";
+import type { RecordedBatch } from "../../workbook/planning/read-batches";
+import { judge, type NumberFieldFact } from "../widgets/judged";
+import type { DecimalMark } from "../widgets/typed-number";
+import type { AmountShown } from "./card";
+import type { Held } from "./draft";
+import { litresField, minutesField, washesField, weighedField } from "./fields";
+
+type Values = WentRecord["values"];
+
+const one = <Id extends string>(id: Id, value: number | string | undefined) =>
+  value === undefined || value === "" ? {} : { [id]: value };
+
+/** @returns undefined while a figure is wrong, or nothing is typed */
+export function wentOf(
+  batch: RecordedBatch,
+  amounts: readonly AmountShown[],
+  { typed }: Held,
+  mark: DecimalMark,
+): WentRecord | undefined {
+  let isWrong = false;
+  const figure = (id: string, fact: NumberFieldFact): Exact | undefined => {
+    const judged = judge(typed[id] ?? "", fact, mark);
+    isWrong ||= judged.kind === "wrong";
+    return judged.kind === "figure" ? judged.value : undefined;
+  };
+  /** As the amount is counted where it stands. */
+  const countedOf = (amount: AmountShown): Exact | undefined =>
+    figure(amount.id, weighedField(amount))?.times(amount.scale.form.per);
+  const byId = (weighs: AmountShown["weighs"]) => amounts.filter((each) => each.weighs === weighs);
+  const [methanol, lye] = [byId("methanol")[0], byId("lye")[0]];
+  const oils = byId("oil").map((amount, at) => {
+    const counted = countedOf(amount);
+    const { part } = amount.scale;
+    const kilograms = batch.oils[at]?.kilograms;
+    // of a volume: as much more or less in mass
+    return counted === undefined || kilograms === undefined
+      ? undefined
+      : counted.div(part.value.times(part.source.times)).times(kilograms);
+  });
+  const known = oils.flatMap((oil) => oil ?? []);
+  const oil =
+    known.length === oils.length
+      ? known.reduce((sum, each) => sum.plus(each)).toNumber()
+      : undefined;
+  const values: Values = {
+    ...one("weighed", lye && countedOf(lye)?.toNumber()),
+    ...one("methanol", methanol && countedOf(methanol)?.toNumber()),
+    ...one("oil", oil),
+    ...one("litres", figure("litres", litresField)?.toNumber()),
+    ...one("minutes", figure("minutes", minutesField)?.toNumber()),
+    ...one("washes", figure("washes", washesField)?.toNumber()),
+    ...one("trial", typed.trial),
+    ...one("seen", typed.seen?.trim()),
+  };
+  if (isWrong || Object.keys(values).length === 0) return undefined;
+  return { row: batch.row, batch: batch.batch, values };
+}
