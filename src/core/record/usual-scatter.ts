@@ -13,6 +13,8 @@ export interface PastTitration {
   readonly titres: readonly Millilitre[];
   /** None: not titrated, or the solvent was neutralised. */
   readonly blanks: readonly Millilitre[];
+  /** They are those of a titration before it, which has told them: titrated once for several lots. */
+  readonly sharesBlanks?: boolean;
   /** Each titre with its own sample mass; undefined where one mass served all. */
   readonly samples: readonly OnSample[] | undefined;
 }
@@ -60,7 +62,8 @@ function squaresOfRecord(record: readonly PastTitration[]): Outcome<Squares> {
   for (const titration of record) {
     const titres = comparable(titration);
     if (isProblem(titres)) return titres;
-    sets.push(squaresOf(titres), squaresOf(titration.blanks));
+    sets.push(squaresOf(titres));
+    if (titration.sharesBlanks !== true) sets.push(squaresOf(titration.blanks));
   }
   const all = pooled(sets);
   if (all.freedom > 0) return all;

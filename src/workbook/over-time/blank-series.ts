@@ -7,8 +7,8 @@ import type { Found } from "./series";
 
 export function blankSeries(all: readonly RecordedTitration[]): Found {
   const { rows, leftOut } = comparable(all);
-  const values = rows.flatMap(({ day, lot, blanks }) =>
-    blanks.length === 0 ? [] : [{ day, of: lot, value: mean(blanks).toNumber() }],
+  const values = rows.flatMap(({ day, lot, blanks, sharesBlanks }) =>
+    blanks.length === 0 || sharesBlanks ? [] : [{ day, of: lot, value: mean(blanks).toNumber() }],
   );
   return controlSeries(values, rows[0]?.titreStep?.toNumber(), {
     title: "Blanks",

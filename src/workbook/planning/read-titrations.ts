@@ -16,6 +16,7 @@ import { type CellContent, type Fault, type Host, isFault } from "../../sheet/po
 import { readingHeadings, titrationsName, usualHeadings } from "../tables/titration-cells";
 import { placeOf, rowsUnder, type Under } from "./headings";
 import { readTable } from "./read";
+import { withSharedBlanks } from "./shared-blanks";
 
 export interface RecordedTitration extends PastTitration {
   /** As a spreadsheet counts days; undefined where it holds no date. */
@@ -122,5 +123,5 @@ export async function readTitrations(host: Host): Promise<OnRecord | Fault> {
     return read ? [read] : [];
   });
   const hasUsual = usualHeadings.every((heading) => placeOf(heading, headings) !== undefined);
-  return { rows, hasUsual };
+  return { rows: withSharedBlanks(rows), hasUsual };
 }
