@@ -34,6 +34,12 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await hand.press(/Change them/, "Space");
     await hand.press("Record how it went");
     await first.page.getByText(/Written in row 6 of the sheet Batches/).waitFor();
+    // other units: what was typed in gallons is not read as litres
+    const really = first.page.getByLabel("Methanol: really");
+    await first.page.getByLabel("Units").selectOption("metric");
+    await expect.poll(() => really.inputValue()).toBe("");
+    await first.page.getByLabel("Units").selectOption("imperial");
+    await expect.poll(() => really.inputValue()).toBe("5.9");
     const again = await chromium.openIn(first.page.context(), cardQuery);
     const step = again.page.getByRole("checkbox", { name: /^1\. Drain/ });
     await step.waitFor();

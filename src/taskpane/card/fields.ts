@@ -4,6 +4,9 @@ import { numberField } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 import type { AmountShown } from "./card";
 
+/** Under which it is kept: seven gallons are never read as seven litres once other units are picked. */
+export const weighedKey = ({ id, scale }: AmountShown): string => `${id}, ${scale.form.unit}`;
+
 export const weighedField = ({ what, scale }: AmountShown): NumberFieldFact =>
   numberField(`${what}: really`, limits.amount, { unit: scale.form.unit, isOptional: true });
 

@@ -6,7 +6,7 @@ import { judge, type NumberFieldFact } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { AmountShown } from "./card";
 import type { Held } from "./draft";
-import { litresField, minutesField, washesField, weighedField } from "./fields";
+import { litresField, minutesField, washesField, weighedField, weighedKey } from "./fields";
 
 type Values = WentRecord["values"];
 
@@ -28,7 +28,7 @@ export function wentOf(
   };
   /** As the amount is counted where it stands. */
   const countedOf = (amount: AmountShown): Exact | undefined =>
-    figure(amount.id, weighedField(amount))?.times(amount.scale.form.per);
+    figure(weighedKey(amount), weighedField(amount))?.times(amount.scale.form.per);
   const byId = (weighs: AmountShown["weighs"]) => amounts.filter((each) => each.weighs === weighs);
   const [methanol, lye] = [byId("methanol")[0], byId("lye")[0]];
   const oils = byId("oil").map((amount, at) => {
