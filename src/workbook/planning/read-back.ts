@@ -33,14 +33,14 @@ function elsewhere({ cells, block: own }: Plan): Block[] {
   });
 }
 
-async function differencesElsewhere(host: Host, plan: Plan): Promise<Difference[]> {
+async function differencesElsewhere(host: Host, plan: Plan): Promise<Difference[] | Fault> {
   const blocks = elsewhere(plan);
   if (blocks.length === 0) return [];
   const found = await read(
     host,
     blocks.map((block) => ({ ask: "cells", block }) as const),
   );
-  return isFault(found) ? [] : found.flatMap((cells) => verifyRecord(plan, cells));
+  return isFault(found) ? found : found.flatMap((cells) => verifyRecord(plan, cells));
 }
 
 const notKnown = (plan: Plan): RecordOutcome => ({
@@ -68,13 +68,15 @@ export async function readBack(
     isOneUndo: shortfall === undefined && !isWrittenAgain,
     asides: aside === undefined ? [] : [aside],
   };
-  if (isFault(cells)) {
+  const others = isFault(cells) ? cells : await differencesElsewhere(host, plan);
+  if (isFault(cells) || isFault(others)) {
     if (unanswered) return notKnown(plan);
-    const sentence = `Written in ${address(plan.block)}, but it could not be read back: look at it there.`;
+    const there = isFault(cells) ? address(plan.block) : plan.where;
+    const sentence = `Written in ${there}, but it could not be read back: look at it there.`;
     const nothing = { differences: [], troubles: [], results: {} };
     return { kind: "recorded", plan, isReadBack: false, ...undo, ...nothing, sentence };
   }
-  const differences = [...verifyRecord(plan, cells), ...(await differencesElsewhere(host, plan))];
+  const differences = [...verifyRecord(plan, cells), ...others];
   if (unanswered && differences.length > 0) return notKnown(plan);
   const count = differences.length;
   const sentence =

@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import type { Book } from "../../../src/sheet/book";
+import { fault } from "../../../src/sheet/port";
 import { readBatches } from "../../../src/workbook/planning/read-batches";
 import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../../src/workbook/record/batch-record";
@@ -67,6 +68,36 @@ describe("a batch of several lots", () => {
     const shared = (av * 1.959963984540054 * 0.5) / Math.sqrt(3) / 100;
     expect(Number(half)).toBeGreaterThan(shared);
     expect(Number(half)).toBeLessThan(0.2 * av);
+  });
+
+  it("is never called read back when either of its two sheets could not be read", async () => {
+    const ask = async (host: MemoryHost) => {
+      const plan = await planBatch(host, three);
+      if (plan.kind !== "plan") throw new Error(plan.sentence);
+      return { fingerprint: plan.fingerprint, agreed: plan.mustConfirm };
+    };
+    /** Reads of each sheet once it was written; the sheet told of is not answered. */
+    const outcomeWithout = async (lost: number) => {
+      const host = openMemory(sampleLogbook());
+      const confirmed = await ask(host);
+      let isWritten = false;
+      let reads = 0;
+      host.interference = ({ verb, moment }) => {
+        if (verb === "write" && moment === "after") isWritten = true;
+        if (!isWritten || verb !== "read" || moment !== "before") return undefined;
+        reads += 1;
+        return reads >= lost ? fault("failed") : undefined;
+      };
+      return { outcome: await recordBatch(host, three, confirmed), reads: () => reads };
+    };
+    const all = await outcomeWithout(Infinity);
+    expect(all.outcome).toMatchObject({ kind: "recorded", isReadBack: true, differences: [] });
+    expect(all.reads()).toBeGreaterThan(1);
+    for (let lost = 1; lost <= all.reads(); lost += 1) {
+      const { outcome } = await outcomeWithout(lost);
+      expect(outcome, String(lost)).toMatchObject({ kind: "recorded", isReadBack: false });
+      expect("sentence" in outcome && outcome.sentence).toContain("could not be read back");
+    }
   });
 
   it("is one undo, and is not written beside lots of the same number", async () => {
