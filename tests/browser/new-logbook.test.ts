@@ -45,6 +45,7 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
       "Start here",
       "Titrations",
       "Batches",
+      "Blends",
       "Lots",
       "Titrants",
       "My bench",

@@ -39,6 +39,7 @@ describe.runIf(hasBrowser)("Record", () => {
   it("takes a press that is still held when the plan is made anew", async () => {
     const { page, record } = await toRecord();
     await record.waitFor();
+    await page.getByText("The exact cells").click();
     await page.getByLabel("Note").pressSequentially("warm oil");
     await record.hover();
     await page.mouse.down();

@@ -8,6 +8,9 @@ import { as, type Gram, type Kilogram, type Percent } from "../quantity/quantity
 /** So much off is as meant: lye, methanol (common practice, no source). */
 export const wentLimits = { lye: "0.01", methanol: "0.02" } as const;
 
+/** Digits after the mark: a charge as it is typed, a molar ratio. */
+export const wentPlaces = { charge: 3, ratio: 2 } as const;
+
 export const wentWords = {
   asMeant: "Lye as meant.",
   none: "Too little lye: the acid took all of it, and none was left for the reaction.",
@@ -56,7 +59,7 @@ export function lyeMeans(batch: Weighed): string {
   const [begins, ends] = isLess
     ? [wentWords.less, wentWords.lessMeans]
     : [wentWords.more, wentWords.moreMeans];
-  return `${begins}${left.toFixed(2)}${wentWords.meant}${charge.toFixed(2)}${ends}`;
+  return `${begins}${left.toFixed(wentPlaces.charge)}${wentWords.meant}${charge.toFixed(wentPlaces.charge)}${ends}`;
 }
 
 /**

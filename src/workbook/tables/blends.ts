@@ -21,9 +21,11 @@ export interface BlendRow extends BatchLot {
 }
 
 const one = (heading: string): string => cellOf(blendsName, heading);
+/** Nothing is looked up by a text that is no batch: programs do not agree on looking for nothing. */
+const wanted = `IF(${one("Batch")}="","(none)",${one("Batch")})`;
 /** Of the batch's own row; "" where there is none, or nothing in it. */
 const ofBatch = (heading: string): string => {
-  const cell = `INDEX(${batchesName}[${heading}],MATCH(${one("Batch")},${batchesName}[Batch],0))`;
+  const cell = `INDEX(${batchesName}[${heading}],MATCH(${wanted},${batchesName}[Batch],0))`;
   return `IFERROR(IF(ISNUMBER(${cell}),IF(${cell}<>0,${cell},""),""),"")`;
 };
 const last = (heading: string): string => ofLastTitration(heading, one("Lot"), one("Day"));
@@ -95,7 +97,7 @@ export const blends: RecordTable<BlendRow> = {
       blendSums.shared,
       "0.0",
       "What titrant and burette bring to the ± of that acid: it errs the same way in every lot, and adds up.",
-      `${one(blendSums.acid)}*${String(limitTo95)}*SQRT(${percents})/100`,
+      `N(${one(blendSums.acid)})*${String(limitTo95)}*SQRT(${percents})/100`,
     ),
     {
       ...calculated(

@@ -2,7 +2,7 @@
  * How a batch went: columns of `Batches` that are typed after it, none of them needed for a dose, and what
  * the difference between weighed and worked out means (core/batch/went.ts, the same as formulas).
  */
-import { wentLimits, wentWords } from "../../core/batch/went";
+import { wentLimits, wentPlaces, wentWords } from "../../core/batch/went";
 import { one } from "./batch-cells";
 import { calculated, type Column, typed } from "./column";
 
@@ -35,7 +35,9 @@ const used = `IF(${one(went.oil)}>0,${one(went.oil)},${oil})`;
 const charge = one("Charge %");
 const inFact = one(chargeInFact);
 
-const fixed = (figure: string): string => `FIXED(${figure},2,TRUE)`;
+/** Rounded first: on which way a half goes in FIXED programs do not agree. */
+const fixed = (figure: string, places: number): string =>
+  `FIXED(ROUND(${figure},${String(places)}),${String(places)},TRUE)`;
 
 /** Within the doubt of the dose, or a hundredth of it, whichever is more. */
 const isAsMeant =
@@ -45,7 +47,7 @@ const isAsMeant =
 const lye =
   `IF(${isAsMeant},"${wentWords.asMeant}",` +
   `IF(${inFact}<=0,"${wentWords.none}",` +
-  `IF(${inFact}<${charge},"${wentWords.less}","${wentWords.more}")&${fixed(inFact)}&"${wentWords.meant}"&${fixed(charge)}&` +
+  `IF(${inFact}<${charge},"${wentWords.less}","${wentWords.more}")&${fixed(inFact, wentPlaces.charge)}&"${wentWords.meant}"&${fixed(charge, wentPlaces.charge)}&` +
   `IF(${inFact}<${charge},"${wentWords.lessMeans}","${wentWords.moreMeans}")))`;
 
 const ratio = `IF(${one("Methanol ratio")}>0,${one("Methanol ratio")},6)`;
@@ -54,8 +56,8 @@ const methanolInFact =
   `*${oil}/(${used})`;
 const isMethanolOff = `ABS(${methanolInFact}/(${ratio})-1)>${wentLimits.methanol}`;
 const methanol =
-  `IF(N(${one(went.methanol)})>0,IF(${isMethanolOff},"${wentWords.methanol}"&${fixed(methanolInFact)}&` +
-  `"${wentWords.toOne}"&${fixed(ratio)}&"${wentWords.end}",""),"")`;
+  `IF(N(${one(went.methanol)})>0,IF(${isMethanolOff},"${wentWords.methanol}"&${fixed(methanolInFact, wentPlaces.ratio)}&` +
+  `"${wentWords.toOne}"&${fixed(ratio, wentPlaces.ratio)}&"${wentWords.end}",""),"")`;
 
 const given = (heading: string, then: string): string => `IF(N(${one(heading)})>0,${then},"")`;
 
