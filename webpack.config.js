@@ -186,7 +186,7 @@ const noExtraChunk = {
 
 /** Faults of its own that are mended as it is bundled; see the loader. */
 const mendedLibrary = {
-  test: /@univerjs[\\/](core|engine-render|sheets-ui)[\\/]lib[\\/]es[\\/]index\.js$/,
+  test: /@univerjs[\\/](core|engine-formula|engine-render|sheets-ui)[\\/]lib[\\/]es[\\/]index\.js$/,
   loader: here("src/cli/build/mended-library.js"),
 };
 

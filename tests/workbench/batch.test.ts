@@ -56,6 +56,39 @@ describe("a batch in the embedded engine", () => {
       );
     }));
 
+  it("follows what is put right afterwards, in Blends and in the titration behind it", () =>
+    inGrid(sample(), async (file) => {
+      const lots = mixOf(["SW-17", "60"], ["NQ-41", "40"]);
+      await resultsOf(file, { ...slipwayBatch, lots });
+      await resultsOf(file, { ...slipwayBatch, batch: "B-119", lots });
+      const { cells } = file.grid;
+      const tableOn = (sheet: string) => {
+        const [table] = cells.names.tables(sheet);
+        if (!table) throw new Error(`no table on ${sheet}`);
+        return table;
+      };
+      /** The cell under a heading in the first row that begins with some words. */
+      const cellOf = (sheet: string, words: string, under: number, heading: string) => {
+        const { top, left, bottom, right } = tableOn(sheet);
+        const at = (row: number, column: number) => cells.value({ sheet, row, column });
+        const columns = Array.from({ length: right - left + 1 }, (_, each) => left + each);
+        const column = columns.find((each) => at(top, each) === heading) ?? -1;
+        const rows = Array.from({ length: bottom - top }, (_, each) => top + 1 + each);
+        const row = rows.find((each) => at(each, left + under) === words) ?? -1;
+        return { sheet, row, column };
+      };
+      const acidOf = (batch: string) =>
+        cells.value(cellOf("Batches", batch, 1, "Acid value mg KOH/g"));
+      expect(acidOf("B-119")).toBeCloseTo(0.6 * slipway + 0.4 * northQuay, 12);
+      // B-118 stands first in Blends: half and half from now on
+      await file.grid.type(cellOf("Blends", "SW-17", 1, "Amount"), [[40]]);
+      expect(acidOf("B-118")).toBeCloseTo(0.5 * slipway + 0.5 * northQuay, 12);
+      expect(acidOf("B-119")).toBeCloseTo(0.6 * slipway + 0.4 * northQuay, 12);
+      await file.grid.type(cellOf("Titrations", "NQ-41", 1, "Mass g"), [[5]]);
+      expect(acidOf("B-118")).toBeCloseTo(0.5 * slipway + northQuay, 12);
+      expect(acidOf("B-119")).toBeCloseTo(0.6 * slipway + 0.8 * northQuay, 12);
+    }));
+
   it("puts the sheet to print into the saved file with its area, its large type and its figures", () =>
     inGrid(sample(), async (file) => {
       const host = await hostOf(file);

@@ -88,6 +88,9 @@ export const brief = (id: BriefId): string => briefs[id];
 /** All of them: for paper, and one press away elsewhere. */
 export const cautions: readonly string[] = Object.values(facts);
 
+/** Those of a batch, from the oil to the barrel: without that of a water test by gas. */
+export const batchCautions: readonly string[] = cautions.filter((each) => each !== facts.hydride);
+
 /** The three for the work in hand. */
 export const cautionsFor = (work: Work): readonly string[] => fitting[work].map(caution);
 

@@ -24,7 +24,7 @@ export type WentId = keyof typeof went;
 export const wentIds = Object.keys(went) as readonly WentId[];
 export const wentHeadings: readonly string[] = Object.values(went);
 
-const chargeInFact = "Charge in fact %";
+const chargeInFact = "Left for reaction %";
 const yieldHeading = "Yield %";
 const itWent = "It went";
 

@@ -2,7 +2,7 @@
  * A sheet to print and take to the scale: amounts in large type with boxes to tick, what they were
  * worked out from, and lines to sign; on a second page the cautions. Every amount is a live formula.
  */
-import { aboutCautions, cautions } from "../../core/batch/cautions";
+import { aboutCautions, batchCautions } from "../../core/batch/cautions";
 import { amountUnits } from "../../core/quantity/units";
 import type { BookCell, BookSheet } from "../../sheet/book";
 import { wrappedLines } from "../../sheet/wrapped-lines";
@@ -78,10 +78,10 @@ const line = (what: string): Row => [
   text(`Date ${"_".repeat(20)}`),
 ];
 
-/** A page of their own, to hang where the work is done: all of them, a line free between two. */
+/** A page of their own, to hang where the work is done: a line free between two. */
 const cautionRows = (): Row[] => [
-  [{ value: "Mind", style: "title" }, null, text(aboutCautions)],
-  ...cautions.flatMap((caution, at): Row[] => [
+  [{ value: "Safety", style: "title" }, null, text(aboutCautions)],
+  ...batchCautions.flatMap((caution, at): Row[] => [
     ...(at === 0 ? [] : [[]]),
     ...linesOf(caution).map((words, index): Row => [index === 0 ? text("!") : null, text(words)]),
   ]),

@@ -26,7 +26,7 @@ describe("the old logbook of the samples", () => {
     expect(book.sheets[0]?.widths[17]?.isHidden).toBe(true);
   });
 
-  it("is recognised but for one column, and the store of lye is told apart", () => {
+  it("is recognised whole, and the store of lye is told apart", () => {
     expect(stores?.guesses.some(({ isLogbook }) => isLogbook)).toBe(false);
     const guess = log?.guesses[0];
     expect(guess?.place).toMatchObject({ headingRow: 6, firstRow: 7, lastRow: 208 });
@@ -41,7 +41,7 @@ describe("the old logbook of the samples", () => {
       "meanTitre",
       "correctedTitre",
       "sampleMass",
-      "catalystRate",
+      "strength",
       "ffa",
       "oilAmount",
       "amountUnit",
@@ -53,7 +53,7 @@ describe("the old logbook of the samples", () => {
       "note",
     ]);
     expect(guess && lacks(mappingFrom(guess)).map(({ sentence }) => sentence)).toEqual([
-      "How strong was the titrant?",
+      "Is the titrant's strength of pure lye, or as weighed?",
       "Is the base charge of pure lye, or as weighed?",
     ]);
   });

@@ -27,7 +27,7 @@ describe("how a batch went", () => {
     // by hand: NQ-41 has 2.3 mL on 10 g; 91.5 kg; charge left = 0.765 + 0.9/10 x (800 - catalyst)/91.5
     const acid = (56.1 * 0.0998 * 2.3) / 10;
     const catalyst = (91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9;
-    expect(under?.("Charge in fact %")).toBeCloseTo(0.765 + (0.09 * (800 - catalyst)) / 91.5, 9);
+    expect(under?.("Left for reaction %")).toBeCloseTo(0.765 + (0.09 * (800 - catalyst)) / 91.5, 9);
     expect(under?.("It went")).toMatch(/^Less lye than meant: 0\.658 % of the oil .* not 0\.765 %/);
     expect(under?.("Yield %")).toBeCloseTo(96, 9);
     host.undo();

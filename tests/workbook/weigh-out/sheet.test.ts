@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
-import { cautions } from "../../../src/core/batch/cautions";
+import { batchCautions } from "../../../src/core/batch/cautions";
 import type { BookCell, BookSheet } from "../../../src/sheet/book";
 import { planWeighOut } from "../../../src/workbook/planning/plan-weigh-out";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
@@ -93,7 +93,7 @@ describe("the sheet to print", () => {
     expect(rows.filter(([first]) => first?.value === "☐")).toHaveLength(4);
     const text = words.map((line) => line.replace(/^!?\s+/, "")).join(" ");
     const flat = text.replace(/ ! /g, " ").replace(/\s+/g, " ");
-    for (const caution of cautions) expect(flat).toContain(caution);
+    for (const caution of batchCautions) expect(flat).toContain(caution);
     expect(text).toMatch(/Weighed by _+.*Date _+/);
     expect(text).not.toMatch(/\bsafe\b/i);
   });
