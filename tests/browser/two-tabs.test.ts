@@ -31,7 +31,18 @@ describe.runIf(hasBrowser)("a second tab on one draft", () => {
   };
   const second = async (page: Page) => {
     const other = (await chromium.openIn(page.context())).page;
-    await other.getByRole("button", { name: "Go on with NQ-44" }).click();
+    const goOn = other.getByRole("button", { name: "Go on with NQ-44" });
+    // what was typed is kept at the next pause: a page that was quicker looks again
+    await expect
+      .poll(
+        async () => {
+          const isOffered = () => goOn.waitFor({ timeout: 2_000 }).then(() => true);
+          return isOffered().catch(() => other.reload().then(() => false));
+        },
+        { timeout: 30_000 },
+      )
+      .toBe(true);
+    await goOn.click();
     await other.getByText(reads).waitFor();
     return other;
   };

@@ -1,6 +1,7 @@
 /** A draft that another tab writes: it can be read here, and taken over. */
 import { Button } from "@fluentui/react-components";
-import type { ReactNode } from "react";
+import { type ReactNode, useLayoutEffect, useRef } from "react";
+import { asRef } from "../widgets/as-ref";
 import { Say } from "../widgets/say";
 import type { Held } from "./use-holding";
 
@@ -18,6 +19,14 @@ export interface HeldElsewhereProps {
 
 export function HeldElsewhere({ held, aside, children }: HeldElsewhereProps) {
   const { standing, isWriter, takeOver } = held;
+  const fields = useRef<HTMLFieldSetElement>(null);
+  const way = useRef<HTMLButtonElement>(null);
+  // fields that cannot be typed in keep no focus: it goes to the way out, not to the top of the page
+  useLayoutEffect(() => {
+    if (isWriter || !document.hasFocus()) return;
+    const { activeElement, body } = document;
+    if (activeElement === body || fields.current?.contains(activeElement)) way.current?.focus();
+  }, [isWriter]);
   return (
     <>
       <div role="status">
@@ -29,13 +38,19 @@ export function HeldElsewhere({ held, aside, children }: HeldElsewhereProps) {
       </div>
       {isWriter ? null : (
         <div className="task">
-          <Button size="large" appearance="primary" className="wide" onClick={takeOver}>
+          <Button
+            ref={asRef(way)}
+            size="large"
+            appearance="primary"
+            className="wide"
+            onClick={takeOver}
+          >
             Take over here
           </Button>
           {aside}
         </div>
       )}
-      <fieldset className="held" disabled={!isWriter}>
+      <fieldset ref={fields} className="held" disabled={!isWriter}>
         {children}
       </fieldset>
     </>

@@ -9,6 +9,7 @@ export function wantedField(part: Element, after?: Element | null): HTMLElement 
   return [...part.querySelectorAll<HTMLElement>("[data-wanted]")].find(
     (field) =>
       isShown(field) &&
+      !field.matches(":disabled") &&
       field !== after &&
       (!after || after.compareDocumentPosition(field) & Node.DOCUMENT_POSITION_FOLLOWING),
   );
