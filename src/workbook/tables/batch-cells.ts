@@ -62,8 +62,12 @@ export const alone: OfLots = {
 /** Rows of `Blends` that are of this batch, and the lot that stands first there. */
 export const inBlends = "Lots in Blends";
 export const firstLot = "First lot";
-const own = one("Batch");
-export const countInBlends = `IF(${own}="",0,COUNTIF(${blendsName}[Batch],${own}))`;
+
+/** A name to be looked for: where there is none, one that nothing has, for programs do not agree on looking for nothing. */
+export const sought = (cell: string): string => `IF(${cell}="","(none)",${cell})`;
+
+const own = sought(one("Batch"));
+export const countInBlends = `COUNTIF(${blendsName}[Batch],${own})`;
 export const firstInBlends = `IF(${one(inBlends)}>0,INDEX(${blendsName}[Lot],MATCH(${own},${blendsName}[Batch],0)),${one("Lots")})`;
 
 const blended = (ofBlend: string, otherwise: string): string =>

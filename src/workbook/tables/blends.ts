@@ -11,6 +11,7 @@ import {
   blendsName,
   blendSums,
   halfWidthHeading,
+  sought,
 } from "./batch-cells";
 import { calculated, cellOf, emptyUntilBegun, type RecordTable, typed } from "./column";
 import { ofLastTitration } from "./last-titration";
@@ -21,11 +22,9 @@ export interface BlendRow extends BatchLot {
 }
 
 const one = (heading: string): string => cellOf(blendsName, heading);
-/** Nothing is looked up by a text that is no batch: programs do not agree on looking for nothing. */
-const wanted = `IF(${one("Batch")}="","(none)",${one("Batch")})`;
 /** Of the batch's own row; "" where there is none, or nothing in it. */
 const ofBatch = (heading: string): string => {
-  const cell = `INDEX(${batchesName}[${heading}],MATCH(${wanted},${batchesName}[Batch],0))`;
+  const cell = `INDEX(${batchesName}[${heading}],MATCH(${sought(one("Batch"))},${batchesName}[Batch],0))`;
   return `IFERROR(IF(ISNUMBER(${cell}),IF(${cell}<>0,${cell},""),""),"")`;
 };
 const last = (heading: string): string => ofLastTitration(heading, one("Lot"), one("Day"));

@@ -1,5 +1,5 @@
 /** The `Lots` table: one row for each drum of oil, and what its last titration says. */
-import { batchesName, blendsName } from "./batch-cells";
+import { batchesName, blendsName, sought } from "./batch-cells";
 import { calculated, cellOf, type Column, emptyUntilBegun, type TableShape, typed } from "./column";
 import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
@@ -9,7 +9,8 @@ const own = cellOf(table, "Lot");
 
 const litresLeft = "Litres left";
 
-const sumOf = (from: string, by: string): string => `SUMIFS(${from}[Oil kg],${from}[${by}],${own})`;
+const sumOf = (from: string, by: string): string =>
+  `SUMIFS(${from}[Oil kg],${from}[${by}],${sought(own)})`;
 const taken = `${sumOf(batchesName, "Lots")}+${sumOf(blendsName, "Lot")}`;
 /** Of its own kind of oil, or of one not named while it is not titrated. */
 const density = `IFERROR(TITRE.OILMASS(1,"l",${ofLastTitration("Oil", own)}),TITRE.OILMASS(1,"l"))`;
