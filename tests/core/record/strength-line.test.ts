@@ -181,7 +181,10 @@ describe("the line through the strengths of a titrant", () => {
   it("says one sentence of at most 200 characters", () => {
     fc.assert(
       fc.property(points, (set) => {
-        const words = strengthInWords(line(set, 45900));
+        // points close together may come to nothing long before that day, which is told otherwise
+        const found = lineOrNone(set, 45900);
+        fc.pre(!isProblem(found));
+        const words = strengthInWords(found);
         expect(words.length).toBeLessThanOrEqual(200);
         expect(words).toMatch(/^[A-Z].*\.$/);
       }),
