@@ -2,6 +2,7 @@
  * The batch task: from recorded lots to a weigh-out sheet and a row of Batches. What is typed is kept by
  * the browser; the workbook is written by Record and by the sheet to print alone.
  */
+import { NotSaved, recordFirst } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./batch.css";
@@ -132,11 +133,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
           }}
           top={
             <>
-              {isUnkept ? (
-                <Say tone="check">
-                  This browser cannot save your work: record before you close the pane.
-                </Say>
-              ) : null}
+              {isUnkept ? <NotSaved instead={recordFirst} /> : null}
               <header className="task-top">
                 <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
                 <NewBatch onNew={next} />

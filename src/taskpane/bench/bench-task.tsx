@@ -2,6 +2,7 @@
  * My bench: asked once, kept on a sheet of the workbook. What is typed is kept by the browser; the
  * workbook is written by Keep alone.
  */
+import { NotSaved } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./bench.css";
@@ -86,11 +87,7 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
         <div className="task bench">
           <h2>My bench</h2>
           <p>Fill in what you know and leave the rest. Titrate, Batch and What if begin from it.</p>
-          {isUnkept ? (
-            <Say tone="check">
-              This browser cannot save your work: press Keep before you close the pane.
-            </Say>
-          ) : null}
+          {isUnkept ? <NotSaved instead="press Keep before you close the pane." /> : null}
           {inWorkbook?.odd.map((sentence) => (
             <Say key={sentence} tone="check">
               {inMark(sentence)}

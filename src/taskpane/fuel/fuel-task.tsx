@@ -2,6 +2,7 @@
  * The fuel task: a finished batch looked at, from acid, soap and water to what they mean and a row of
  * `Fuel`. What is typed is kept by the browser; the workbook is written by Record alone.
  */
+import { NotSaved, recordFirst } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./fuel.css";
@@ -15,7 +16,6 @@ import { TaskShell } from "../stepped/task-shell";
 import { machineClock, type TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { localDay } from "../widgets/day";
-import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { type Action, type Draft, draftFrom, newDraft, reduce } from "./draft";
 import { fuel, type StepId } from "./fuel";
@@ -86,11 +86,7 @@ export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTas
           }}
           top={
             <>
-              {isUnkept ? (
-                <Say tone="check">
-                  This browser cannot save your work: record before you close the pane.
-                </Say>
-              ) : null}
+              {isUnkept ? <NotSaved instead={recordFirst} /> : null}
               <header className="task-top">
                 <p className="task-of">{draft.words.batch.trim() || "Fuel"}</p>
                 {draft.isRecorded ? <Button onClick={next}>New fuel</Button> : null}

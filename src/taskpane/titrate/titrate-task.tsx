@@ -2,6 +2,7 @@
  * The titration task: from an empty burette to a row in the logbook. Drafts are kept by the browser;
  * the workbook is written by Record alone.
  */
+import { NotSaved, recordFirst } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./titrate.css";
@@ -15,7 +16,6 @@ import { valuesIn } from "../bench/use-first";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { machineClock, type TaskProps } from "../task-props";
 import { localDay } from "../widgets/day";
-import { Say } from "../widgets/say";
 import { type DecimalMark, decimalMarkOf } from "../widgets/typed-number";
 import type { Draft } from "./draft";
 import { figuresOf } from "./figures";
@@ -57,9 +57,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
         Looking for lots under way.
       </p>
     );
-  const unkept = titrations.isUnkept ? (
-    <Say tone="check">This browser cannot save your work: record before you close the pane.</Say>
-  ) : null;
+  const unkept = titrations.isUnkept ? <NotSaved instead={recordFirst} /> : null;
   if (bench === undefined) {
     return (
       <>

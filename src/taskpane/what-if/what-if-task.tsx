@@ -2,6 +2,7 @@
  * The what-if task: batch sizes against acid values, assays, charges or bases. What is typed is kept by
  * the browser; the workbook is written by the last step alone.
  */
+import { NotSaved } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./what-if.css";
@@ -22,7 +23,6 @@ import type { StepState } from "../stepped/step-bar";
 import { TaskShell } from "../stepped/task-shell";
 import type { TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
-import { Say } from "../widgets/say";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { type Draft, newDraft } from "./draft";
 import { fromBatch } from "./from-batch";
@@ -119,11 +119,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
           }}
           top={
             <>
-              {isUnkept ? (
-                <Say tone="check">
-                  This browser cannot save your work: it is gone when the pane closes.
-                </Say>
-              ) : null}
+              {isUnkept ? <NotSaved instead="it is gone when the pane closes." /> : null}
               <BenchSays
                 says={whatIfSays(view)}
                 otherwise={otherwise(whatIf, draft, standing, mark)}

@@ -5,22 +5,28 @@ import { withUnit } from "./columns";
 import { numberText } from "./written";
 import type { Truth } from "./laid";
 
+/** One column for all titres, under its heading without a number; headings are put into the page's first row. */
+function oneTitreColumn(content: Parameters<Layout>[0], page: Page) {
+  const columns = content.columns.filter(
+    ({ meaning, which }) => meaning !== "titre" || which === 0,
+  );
+  const truth = columns.map((column, at) => {
+    const plain =
+      column.meaning === "titre"
+        ? column.heading.replace(/\s*\b1\b|(?<=[A-Z])1/, "")
+        : column.heading;
+    const heading = withUnit(plain, column.unitWord, content.style);
+    page.put(0, at, heading);
+    return truthOf(column, "Log", 0, at, heading);
+  });
+  return { columns, truth };
+}
+
 export const rowLayouts: Readonly<Record<string, Layout>> = {
   "odd titres in one cell": (content) => {
     const page = new Page();
     const mark = content.chance.of(["/", "; ", " / ", " & ", " "]);
-    const columns = content.columns.filter(
-      ({ meaning, which }) => meaning !== "titre" || which === 0,
-    );
-    const truth = columns.map((column, at) => {
-      const plain =
-        column.meaning === "titre"
-          ? column.heading.replace(/\s*\b1\b|(?<=[A-Z])1/, "")
-          : column.heading;
-      const heading = withUnit(plain, column.unitWord, content.style);
-      page.put(0, at, heading);
-      return truthOf(column, "Log", 0, at, heading);
-    });
+    const { columns, truth } = oneTitreColumn(content, page);
     content.rows.forEach((row, r) => {
       columns.forEach((column, at) => {
         if (column.meaning === "titre")
@@ -41,18 +47,7 @@ export const rowLayouts: Readonly<Record<string, Layout>> = {
   },
   "odd one row a titration": (content) => {
     const page = new Page();
-    const columns = content.columns.filter(
-      ({ meaning, which }) => meaning !== "titre" || which === 0,
-    );
-    const truth = columns.map((column, at) => {
-      const plain =
-        column.meaning === "titre"
-          ? column.heading.replace(/\s*\b1\b|(?<=[A-Z])1/, "")
-          : column.heading;
-      const heading = withUnit(plain, column.unitWord, content.style);
-      page.put(0, at, heading);
-      return truthOf(column, "Log", 0, at, heading);
-    });
+    const { columns, truth } = oneTitreColumn(content, page);
     let r = 1;
     const repeat = content.chance.of(["empty", "ditto", "again"] as const);
     content.rows.forEach((row) => {

@@ -6,7 +6,7 @@ import { planBatch, recordBatch } from "../../../workbook/planning/record/record
 import type { BatchRecord } from "../../../workbook/record/batch-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
-import { ToCard } from "../../card/to-card";
+import { ToTask } from "../../to-task";
 import { Say } from "../../widgets/say";
 import type { StepId } from "../batch";
 import { atOdds, batchOf, recordOf } from "../record";
@@ -54,7 +54,7 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
           <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
             Next batch
           </Button>
-          <ToCard batch={view.draft.words.batch.trim()} />
+          <ToTask task="card" about={view.draft.words.batch.trim()} words="Bench card" />
         </>
       }
     />

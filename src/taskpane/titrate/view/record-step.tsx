@@ -6,7 +6,7 @@ import { planTitration, recordTitration } from "../../../workbook/planning/recor
 import type { TitrationRecord } from "../../../workbook/record/titration-record";
 import { PlannedChange } from "../../planned/planned-change";
 import { type Change, usePlanned } from "../../planned/use-planned";
-import { ToBatch } from "../../batch/to-batch";
+import { ToTask } from "../../to-task";
 import { atOdds } from "../at-odds";
 import type { Draft } from "../draft";
 import { rowWordIds, type StepId } from "../titration";
@@ -66,7 +66,7 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
             <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
               Next lot
             </Button>
-            <ToBatch lot={draft.words.lot.trim()} />
+            <ToTask task="batch" about={draft.words.lot.trim()} words="Batch of this lot" />
             <p className="soft">Titrant and blanks stay. This one is kept under Lots.</p>
           </>
         }
