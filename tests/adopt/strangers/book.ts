@@ -14,6 +14,13 @@ import { italian } from "./words/italian";
 import { portuguese } from "./words/portuguese";
 import type { Language, Meaning } from "./words/role-words";
 import { spanish } from "./words/spanish";
+import { dutch as dutch2 } from "./words/another-hand/dutch";
+import { english as english2 } from "./words/another-hand/english";
+import { french as french2 } from "./words/another-hand/french";
+import { german as german2 } from "./words/another-hand/german";
+import { italian as italian2 } from "./words/another-hand/italian";
+import { portuguese as portuguese2 } from "./words/another-hand/portuguese";
+import { spanish as spanish2 } from "./words/another-hand/spanish";
 import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
@@ -28,11 +35,17 @@ export interface Book {
   readonly truth: readonly Truth[];
 }
 
-const others: readonly Language[] = [german, spanish, portuguese, french, italian, dutch];
+/** Who wrote the headings: those the words in use were measured by, or somebody after them. */
+export type HandId = "first" | "another";
+const inEnglish: Readonly<Record<HandId, Language>> = { first: english, another: english2 };
+const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
+  first: [german, spanish, portuguese, french, italian, dutch],
+  another: [german2, spanish2, portuguese2, french2, italian2, dutch2],
+};
 
 function contentOf(chance: Chance, kind: BookKind, language: Language): Content {
   const isUntidy = kind === "untidy";
-  const maker = makerOf(chance, language === english);
+  const maker = makerOf(chance, language.name === "English");
   const meanings = meaningsOf(chance, isUntidy ? 0.25 : 0.06);
   const inOrder: Meaning[] = isUntidy && chance.yes(0.3) ? shuffled(chance, meanings) : meanings;
   const plain = columnsOf(chance, language, maker, inOrder, isUntidy ? 0.4 : 0.85);
@@ -80,10 +93,10 @@ function shuffled<T>(chance: Chance, list: readonly T[]): T[] {
   return out;
 }
 
-export function bookOf(kind: BookKind, seed: number): Book {
+export function bookOf(kind: BookKind, seed: number, by: HandId = "first"): Book {
   const chance = chanceOf(seed * 31 + kinds.indexOf(kind) * 1009 + 5);
   const isOther = kind === "other languages" || (kind === "odd layouts" && chance.yes(0.4));
-  const language = isOther ? chance.of(others) : english;
+  const language = isOther ? chance.of(inOthers[by]) : inEnglish[by];
   const content = contentOf(chance, kind, language);
   const names = Object.keys(layouts).filter((name) =>
     kind === "odd layouts" ? name.startsWith("odd") : !name.startsWith("odd"),

@@ -2,6 +2,7 @@
  * npm run strangers: how well logbooks of strangers are read, by kind.
  *   -- --books 400   of each kind, 200 unless told
  *   -- --from 1000   another first seed
+ *   -- --another     under the headings that another hand wrote later
  *   -- --misses      what was read wrongly or left open
  *   -- --write       puts the table into tests/measured/strangers.md too
  */
@@ -15,6 +16,7 @@ const { values } = parseArgs({
   options: {
     books: { type: "string", default: "200" },
     from: { type: "string", default: "1" },
+    another: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
     write: { type: "boolean", default: false },
   },
@@ -34,8 +36,9 @@ const lines = [
   "| logbooks | columns | right | wanted | left open | wrong | wrong and called sure |",
   "| --- | --- | --- | --- | --- | --- | --- |",
 ];
+const hand = values.another ? "another" : "first";
 for (const kind of kinds) {
-  const found = measureKind(kind, Number(values.books), Number(values.from));
+  const found = measureKind(kind, Number(values.books), Number(values.from), hand);
   lines.push(
     `| ${kind} | ${String(found.columns)} | ${percent(found.right, found)} | ${wanted[kind] ?? ""} | ${percent(found.open, found)} | ${percent(found.wrong, found)} | ${percent(found.wrongAndSure, found)} |`,
   );

@@ -1,7 +1,7 @@
 /** How well strangers' logbooks are read: columns right, left open, wrong, and wrong while called sure. */
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { sureFrom } from "../../../src/adopt/recognising/sure";
-import { type Book, type BookKind, bookOf } from "./book";
+import { type Book, type BookKind, bookOf, type HandId } from "./book";
 
 export interface Miss {
   readonly book: Book;
@@ -66,8 +66,13 @@ function measureBook(book: Book, into: Measured): void {
   }
 }
 
-export function measureKind(kind: BookKind, seeds: number, first = 1): Measured {
+export function measureKind(
+  kind: BookKind,
+  seeds: number,
+  first = 1,
+  by: HandId = "first",
+): Measured {
   const into = nothingMeasured();
-  for (let seed = first; seed < first + seeds; seed += 1) measureBook(bookOf(kind, seed), into);
+  for (let seed = first; seed < first + seeds; seed += 1) measureBook(bookOf(kind, seed, by), into);
   return into;
 }
