@@ -28,7 +28,7 @@ const gallon = "gal(?:lon)?s?";
 const unitWords: readonly (readonly [string, string])[] = [
   ["mg KOH/g", `mg~koh~${per}~${gram}|mg~/~g`],
   ["mol/L", `mols?~${per}~${litre}|moles?~${per}~${litre}|mol~dm-?3|mol~l-1`],
-  ["g/L", `${gram}~${per}~${litre}|g~l-1`],
+  ["g/L", `${gram}~${per}~${litre}|g~l-1|gpl`],
   ["g/kg", `${gram}~${per}~${kilogram}`],
   ["kg/L", `${kilogram}~${per}~${litre}|${gram}~${per}~${millilitre}`],
   ["% w/v", "%~[wpm]~/~v|[wp]~/~v(?:~%)?"],

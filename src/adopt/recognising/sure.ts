@@ -4,7 +4,7 @@
  */
 import type { Candidate, RoleScore } from "./context";
 import { fromCells, fromUnit } from "./evidence";
-import { roleOf } from "./roles";
+import { type RoleId, roleOf } from "./roles";
 
 /** From here a guess is called sure, from there likely. */
 export const sureFrom = 0.85;
@@ -12,6 +12,11 @@ export const likelyFrom = 0.6;
 
 /** So much apart, two are not as good as each other. */
 const apart = 0.06;
+/** One word is both in several languages ("Charge", "partida"): further apart before one of them is sure. */
+const oneWord: readonly (readonly [RoleId, RoleId, number])[] = [["lot", "batch", 0.2]];
+
+const apartOf = (one: RoleId, other: RoleId): number =>
+  oneWord.find(([a, b]) => (a === one && b === other) || (b === one && a === other))?.[2] ?? apart;
 
 interface Scored {
   readonly candidate: Candidate;
@@ -53,7 +58,9 @@ export function noSurerThanIsFitting(
   const isDoubtful =
     best.fails === true ||
     !isFitting(candidate, best) ||
-    scores.some(({ role, score }) => role !== best.role && score >= best.score - apart) ||
+    scores.some(
+      ({ role, score }) => role !== best.role && score >= best.score - apartOf(role, best.role),
+    ) ||
     hasRival(own, best, all, settled);
   return isDoubtful ? { ...best, score: Math.min(best.score, sureFrom - 0.01) } : best;
 }

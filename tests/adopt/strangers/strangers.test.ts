@@ -31,3 +31,12 @@ describe.each(shares)("logbooks of strangers, %s", (kind, share) => {
     ).toEqual([]);
   });
 });
+
+describe.each(shares)("logbooks of strangers under another hand's headings, %s", (kind, share) => {
+  it(`have ${String(share * 100)} in 100 columns read rightly too, and no wrong one called sure`, () => {
+    const { right, columns, wrongAndSure } = measureKind(kind, 15, 1, "another");
+    expect(columns).toBeGreaterThan(15 * 8);
+    expect(right / columns).toBeGreaterThanOrEqual(share);
+    expect(wrongAndSure).toBe(0);
+  });
+});
