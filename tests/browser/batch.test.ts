@@ -74,6 +74,35 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("chooses a mix from what is in store, and records each lot of it in Blends", async () => {
+    const { page, complaints } = await chromium.open({}, sample);
+    const hand = new BenchHand(page);
+    await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+    await hand.type("Batch", "B-118");
+    await hand.press("Choose lots from store");
+    await hand.type("Amount of oil", "200");
+    await hand.type("Acid at most", "1");
+    await page.getByText(/The mix: \d/).waitFor();
+    await hand.press("Use these lots");
+    // the least acid in store is NQ-43's, and all of it are 150 L; then NQ-42
+    expect(await hand.hears()).toBe("Use these lots");
+    await page.getByText("NQ-42 takes what is left.").waitFor();
+    await page.getByText("75.0 % NQ-43 with 25.0 % NQ-42 by mass").waitFor();
+    await hand.next("Lye");
+    await fillLye(hand);
+    await hand.next("Methanol");
+    await fillLimit(hand);
+    await hand.next("Weigh-out");
+    await hand.next("Record");
+    await hand.press("Record this batch");
+    await page.getByText(/Written in row/).waitFor();
+    const blends = (await bookOf(page)).sheets.find(({ name }) => name === "Blends");
+    expect(JSON.stringify(blends)).toMatch(/"B-118"[\s\S]*"NQ-43"[\s\S]*"B-118"[\s\S]*"NQ-42"/);
+    expect(await lastRow(page, "Blends")).toMatchObject({ Lot: "NQ-42", Amount: 50, Unit: "l" });
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
   it("shows at each step what hurts in it", async () => {
     const { page } = await chromium.open({}, sample);
     const hand = new BenchHand(page);

@@ -31,6 +31,7 @@ import { nextBatch, ofLot } from "./of-lot";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
 import { type Lots, useLots } from "../lots/use-lots";
+import { useStore } from "../lots/use-store";
 import { DeskProvider } from "./view/desk";
 import { LyeStep } from "./view/lye-step";
 import { MethanolStep } from "./view/methanol-step";
@@ -79,6 +80,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   const { lots, again } = useLots(host, sheetDay(today));
   const { draft, act: change, replace, isUnkept, held } = useKeptDraft(memory, keeping);
   const mark = decimalMarkOf(locale);
+  const store = useStore(host);
   const found = useBench(host);
   const bench = valuesIn(found) ?? {};
   const first = useCallback(
@@ -112,7 +114,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
     replace((now) => nextBatch(now, bench, mark));
   };
   return (
-    <DeskProvider value={{ view, act, bench }}>
+    <DeskProvider value={{ view, act, bench, store }}>
       <HeldElsewhere held={held}>
         <TaskShell<StepId>
           label={batch.label}

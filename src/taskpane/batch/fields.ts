@@ -7,7 +7,7 @@ import type { NumberFieldFact } from "../widgets/judged";
 /** A charge as weighed may be more than as pure. */
 const chargeAsPercent: Limits = { ...limits.baseCharge, to: "10" };
 const formerAmount: Limits = { unit: "g", from: "0", fromIncluded: false, to: "1000000" };
-const shareOfMass: Limits = { unit: "%", from: "0", fromIncluded: false, to: "99.9" };
+const shareOfMass: Limits = { unit: "%", from: "0", fromIncluded: false, to: "99.99" };
 
 /** A lot's share of the mass: one field a lot, so none of the fields below. */
 export const shareField = numberField("Share", shareOfMass, { unit: "% by mass" });
@@ -49,6 +49,8 @@ export const numberFields = {
   }),
   ...waterFields,
   target: numberField("Target", limits.ffaPercent, { unit: "% FFA", hint: "As oleic acid." }),
+  /** Of a mix chosen from what is in store; its unit is what was picked. */
+  mostAcid: numberField("Acid at most", limits.ffaPercent, { unit: "% FFA", isOptional: true }),
   limit: numberField("Allowed acid", limits.ffaLimit, {
     unit: "% FFA",
     hint: "Above it no dose is shown.",

@@ -1,6 +1,7 @@
 /** What the number fields of a batch hold, and the shares of its lots. */
 import { isProblem } from "../../core/problem/problem";
 import { as } from "../../core/quantity/quantity";
+import { limits } from "../../core/reference/limits";
 import { type NumberFigures, numberFigures } from "../fields/number-figures";
 import { unitNames } from "../fields/units";
 import { waterFound } from "../water/found";
@@ -16,10 +17,12 @@ export interface Figures extends NumberFigures<NumberFieldId> {
 
 export function figuresOf(draft: Draft, mark: DecimalMark): Figures {
   /** The amount has the unit that was picked. */
-  const fact = (field: NumberFieldId): NumberFieldFact =>
-    field === "amount"
-      ? { ...numberFields.amount, unit: unitNames[draft.picked.unit] }
+  const fact = (field: NumberFieldId): NumberFieldFact => {
+    if (field === "amount") return { ...numberFields.amount, unit: unitNames[draft.picked.unit] };
+    return field === "mostAcid" && draft.picked.mostAcidIn === "acid value"
+      ? { ...numberFields.mostAcid, unit: limits.acidValue.unit, limit: limits.acidValue }
       : numberFields[field];
+  };
   const typed = numberFigures(draft.typed, fact, mark);
   /** The water of the oil, typed or measured: one figure for all that ask for it. */
   const water = () => {

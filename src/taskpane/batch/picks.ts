@@ -14,6 +14,21 @@ export const picks = {
     { shares: "By shares you type", target: "To a target" },
     "shares",
   ),
+  /** What "Acid at most" of a mix from store is in. */
+  mostAcidIn: pick(
+    "buttons",
+    "Acid is given as",
+    { ffa: "% FFA", "acid value": "mg KOH/g" },
+    "ffa",
+    isKept,
+  ),
+  mixRule: pick(
+    "buttons",
+    "Use up first",
+    { "least acid first": "Least acid", "oldest first": "The oldest" },
+    "least acid first",
+    isKept,
+  ),
   waterBy: waterPick,
   base: basePick(isKept),
   titrantLye: pick(

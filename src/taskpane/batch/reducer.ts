@@ -2,12 +2,14 @@
 import type { PublishedCharge } from "../../core/reference/base-charges";
 import { enter, type EnterAction } from "../stepped/entered";
 import type { batch } from "./batch";
-import { type Draft, mostLots } from "./draft";
+import { type ChosenLot, type Draft, mostLots } from "./draft";
 
 export type Action =
   | EnterAction<typeof batch>
   | { readonly do: "choose-lot"; readonly lot: string; readonly isChosen: boolean }
   | { readonly do: "share"; readonly lot: string; readonly text: string }
+  /** Lots in their order, each with its share as typed; the last takes what the others leave. */
+  | { readonly do: "mix"; readonly lots: readonly ChosenLot[] }
   /** A published level into the fields, as pure base. */
   | { readonly do: "take-charge"; readonly charge: PublishedCharge }
   /** The dose is wanted although the acid is not to be used yet, for this reason. */
@@ -67,6 +69,8 @@ function reduced(draft: Draft, action: Action): Draft {
           each.lot === action.lot ? { ...each, share: action.text } : each,
         ),
       };
+    case "mix":
+      return { ...draft, lots: action.lots, picked: { ...draft.picked, mixedBy: "shares" } };
     case "take-charge": {
       const { amount, unit } = action.charge;
       return {

@@ -45,7 +45,7 @@ export interface AcidStep {
   readonly amounts: Pretreatment;
 }
 
-const unitOf = (draft: Draft): AmountUnit =>
+export const unitOf = (draft: Draft): AmountUnit =>
   amountUnits.find(({ name }) => name === draft.picked.unit) as AmountUnit;
 
 export const isVolume = (draft: Draft): boolean => unitOf(draft).measures === "volume";

@@ -4,10 +4,10 @@ import { calculated, cellOf, type Column, emptyUntilBegun, type TableShape, type
 import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
 
-const table = "Lots";
-const own = cellOf(table, "Lot");
+export const lotsName = "Lots";
+const own = cellOf(lotsName, "Lot");
 
-const litresLeft = "Litres left";
+export const litresLeft = "Litres left";
 
 const sumOf = (from: string, by: string): string =>
   `SUMIFS(${from}[Oil kg],${from}[${by}],${sought(own)})`;
@@ -22,10 +22,10 @@ export interface LotsGiven {
 }
 
 export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
-  name: table,
+  name: lotsName,
   title: "Lots of oil",
   guidance,
-  columns: emptyUntilBegun(table, [
+  columns: emptyUntilBegun(lotsName, [
     typed("Lot", 10, "The lot of oil, as it is marked on its drum and in Titrations.", {
       isEssential: true,
     }),
@@ -36,7 +36,7 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
       litresLeft,
       "0",
       "Litres less what the batches of this lot took, at 20 C.",
-      `IF(ISNUMBER(${cellOf(table, "Litres")}),${cellOf(table, "Litres")}-(${taken})/${density},"")`,
+      `IF(ISNUMBER(${cellOf(lotsName, "Litres")}),${cellOf(lotsName, "Litres")}-(${taken})/${density},"")`,
     ),
     calculated(
       "Titrations",
@@ -54,7 +54,7 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
       "FFA %",
       "0.00",
       "The same acid as percent oleic, for display.",
-      `TITRE.FFAFROMACIDVALUE(${cellOf(table, "Acid value mg KOH/g")})`,
+      `TITRE.FFAFROMACIDVALUE(${cellOf(lotsName, "Acid value mg KOH/g")})`,
     ),
     calculated(
       worthHeading,

@@ -107,6 +107,13 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await hand.choose("Unit", "US");
   await hand.type("Oil temperature", "45");
   await look("oil, hot, US gallons");
+  await hand.press("Choose lots from store");
+  await hand.type("Acid at most", "1");
+  await page.getByText(/The mix: \d/).waitFor();
+  await look("oil, a mix from store");
+  await hand.type("Acid at most", "0.1");
+  await page.getByText(/has so little acid/).waitFor();
+  await look("oil, no such mix in store");
   await hand.press(/^2 Lye/);
   await hand.choose("Base", "NaOCH3");
   await hand.type("Assay of the lye", "30");

@@ -1,5 +1,6 @@
 /** What every part of the batch task sees and may do. */
 import { type TaskDesk, taskDesk } from "../../stepped/task-desk";
+import type { LotInStore } from "../../../workbook/planning/read-store";
 import type { BenchValues } from "../../../workbook/tables/bench";
 import { batch } from "../batch";
 import type { Action } from "../reducer";
@@ -10,6 +11,8 @@ export interface Desk extends TaskDesk<typeof batch> {
   readonly act: (action: Action) => void;
   /** What My bench says; empty where it says nothing. */
   readonly bench: BenchValues;
+  /** What is left of each lot; empty where the workbook does not say. */
+  readonly store: readonly LotInStore[];
 }
 
 export const { DeskProvider, useDesk, useMark, Figure, Choose, Words, Wants } = taskDesk<

@@ -1,4 +1,6 @@
 /** Oil: which lots, in which shares, how much, and how warm when it was measured. */
+import { Button } from "@fluentui/react-components";
+import { useState } from "react";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { halfSolidWords } from "../../../core/batch/half-solid";
@@ -8,6 +10,8 @@ import { WaterWays } from "../../water/ways";
 import { amount } from "../amount-text";
 import { isVolume } from "../working";
 import { Choose, Figure, useDesk, useMark, Words } from "./desk";
+import { FromStore } from "./from-store";
+import { HowMuch } from "./how-much";
 import { LotList } from "./lot-list";
 import { Mixing } from "./mixing";
 
@@ -27,16 +31,29 @@ function Cold() {
 }
 
 export function OilStep() {
-  const { view } = useDesk();
+  const { view, store } = useDesk();
+  const [isFromStore, setFromStore] = useState((view.draft.typed.mostAcid ?? "") !== "");
+  const isOpen = isFromStore && store.length > 0;
   const inMark = useMark();
   return (
     <>
       <Words field="batch" />
       <LotList />
+      {store.length === 0 ? null : (
+        <Button
+          size="large"
+          className="wide"
+          aria-expanded={isOpen}
+          onClick={() => {
+            setFromStore(!isOpen);
+          }}
+        >
+          Choose lots from store
+        </Button>
+      )}
+      {isOpen ? <FromStore /> : null}
       <Mixing />
-      <Figure field="amount" />
-      <Choose field="unit" />
-      {isVolume(view.draft) ? <Figure field="temperature" /> : null}
+      {isOpen ? null : <HowMuch />}
       <Spoken>
         <Mass />
         <Cold />
