@@ -51,9 +51,11 @@ export function mixShares(
     parts.every((part) => mass(part).lte(part.from.left)) &&
     (edge === undefined ||
       blendedAcidValue(parts.map((part) => [part.from.acidValue, mass(part)] as const)).lte(edge));
-  const byAcid = [...lots].sort((a, b) => a.acidValue.comparedTo(b.acidValue));
-  const ways = byAcid.map((last) => withRestTo(last, lots, amount));
-  return (ways.find(fits) ?? ways[0] ?? []).map((part) => {
+  // the last one chosen is the one that is used up least often
+  const ways = [...lots].reverse().map((last) => withRestTo(last, lots, amount));
+  const [sweetest] = [...lots].sort((a, b) => a.acidValue.comparedTo(b.acidValue));
+  const found = ways.find(fits) ?? (sweetest ? withRestTo(sweetest, lots, amount) : []);
+  return found.map((part) => {
     const after = part.from.left.minus(mass(part));
     return {
       lot: part.from.lot,

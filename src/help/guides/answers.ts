@@ -44,7 +44,7 @@ export const answers: Guide = {
     ),
     heading("The oil has too much acid"),
     text(
-      "Blend it with an oil of less, pretreat it with acid, or pass it to someone who can treat it. [ROUTE](route.html) says which; [BLEND](blend.html) how much of each.",
+      "Blend it with an oil of less, pretreat it with acid, or pass it to someone who can treat it. [ROUTE](route.html) says which; [BLEND](blend.html) how much of each. _Batch_ chooses lots from store, by their acid.",
     ),
   ],
 };

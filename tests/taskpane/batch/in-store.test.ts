@@ -25,8 +25,8 @@ describe("a mix chosen from what is in store", () => {
     expect(fromStore(view, store)).toMatchObject({
       kind: "mix",
       chosen: [
-        { lot: "A", share: "40" },
-        { lot: "B", share: "" },
+        { lot: "B", share: "60" },
+        { lot: "A", share: "" },
       ],
     });
     const found = fromStore(view, store);
@@ -35,8 +35,8 @@ describe("a mix chosen from what is in store", () => {
     expect(
       found.lines.map(({ lot, taken, after: rest }) => [lot, taken.toNumber(), rest.toNumber()]),
     ).toEqual([
-      ["A", 40, 60],
       ["B", 60, 0],
+      ["A", 40, 60],
     ]);
   });
 
@@ -98,7 +98,7 @@ describe("a mix chosen from what is in store", () => {
       view.recorded,
     );
     expect(sentences(used)).toEqual([]);
-    expect(used.working.mix).toMatchObject({ lots: [{ recorded: { lot: "A" } }, {}] });
+    expect(used.working.mix).toMatchObject({ lots: [{ recorded: { lot: "B" } }, {}] });
     expect(used.working.batch).toBeDefined();
   });
 
