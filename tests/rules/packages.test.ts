@@ -54,7 +54,7 @@ describe("the packages", () => {
   it("are pinned to exact versions", () => {
     const all = { ...manifest.dependencies, ...manifest.devDependencies };
     const loose = Object.entries(all).filter(
-      ([, version]) => !/^\d+\.\d+\.\d+[\w.-]*$/.test(version),
+      ([, version]) => !/^(npm:[\w@/-]+@)?\d+\.\d+\.\d+[\w.-]*$/.test(version),
     );
     expect(loose).toEqual([]);
   });

@@ -58,7 +58,7 @@ describe("the advice as plain formulas", () => {
           sheets: [sheet("BUDGET", cells), sheet("HBUDGET", helpers)],
         });
         for (const [at, bench] of benches.entries()) {
-          const answer = budget.evaluate(given(bench).map(handed));
+          const answer: unknown = budget.evaluate(given(bench).map(handed));
           if (isProblem(answer) || !Array.isArray(answer)) throw new Error("no budget");
           const last = answer.length - 1;
           const place = { sheet: "BUDGET", row: (written[at]?.row ?? 0) + last };
