@@ -76,7 +76,7 @@ class Working {
   }
 
   private reference(text: string): Values {
-    const block = meant(text, this.from, this.around.book);
+    const block = meant(text, this.from, this.around);
     if (!block) return error("#REF!");
     return Array.from({ length: block.rows }, (_, row) =>
       Array.from({ length: block.columns }, (__, column) =>
@@ -268,9 +268,13 @@ const cellGiven = (value: CellContent): unknown => {
   return typeof value === "object" ? { type: "Error", basicValue: value.error } : value;
 };
 
+/** The same few formulas stand in many rows, and are read once. */
+const readBefore = new Map<string, ReturnType<typeof readFormula>>();
+
 export const calculation: Calculation = {
   result(formula, from, around) {
-    const read = readFormula(formula);
+    const read = readBefore.get(formula) ?? readFormula(formula);
+    readBefore.set(formula, read);
     return isProblem(read) ? { error: "#NAME?" } : first(new Working(from, around).of(read.tree));
   },
 };

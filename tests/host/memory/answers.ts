@@ -32,7 +32,7 @@ export function resultsOf(book: MemoryBook, calculation: Calculation): Surroundi
       if (!sheet) return { error: "#REF!" };
       const { value, formula } = cellAt(sheet, place.row, place.column);
       if (formula === "") return value;
-      const key = JSON.stringify([sheet.name, place.row, place.column]);
+      const key = `${place.row},${place.column},${sheet.name}`;
       const before = known.get(key);
       if (before !== undefined) return before;
       known.set(key, { error: "#REF!" });

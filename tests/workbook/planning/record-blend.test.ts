@@ -139,30 +139,34 @@ describe("a batch of several lots", () => {
     expect((await recorded(host, nobody)).results["Catalyst g"]).toEqual({ error: "#N/A" });
   });
 
-  it("lies between its least and its greatest lot, whatever the order of its lots", () =>
-    fc.assert(
+  it("lies between its least and its greatest lot, whatever the order of its lots", async () => {
+    type Shares = readonly (readonly [string, string])[];
+    const acidOf = async (order: Shares): Promise<number> => {
+      const host = openMemory(sampleLogbook());
+      const record = {
+        ...slipwayBatch,
+        amount: exact(order.reduce((sum, [, part]) => sum + Number(part), 0)),
+        lots: mixOf(...order),
+      };
+      return Number((await recorded(host, record)).results["Acid value mg KOH/g"]);
+    };
+    const known = new Map<string, Promise<number>>();
+    const acidAlone = (lot: string): Promise<number> => {
+      const halves = (): Shares => [
+        [lot, "50"],
+        [lot.toLowerCase(), "50"],
+      ];
+      const acid = known.get(lot) ?? acidOf(halves());
+      known.set(lot, acid);
+      return acid;
+    };
+    await fc.assert(
       fc.asyncProperty(
         fc.shuffledSubarray(["SW-17", "NQ-41", "BL-03", "NQ-42"], { minLength: 2 }),
         fc.array(fc.integer({ min: 1, max: 60 }), { minLength: 4, maxLength: 4 }),
         async (lots, parts) => {
           const shares = lots.map((lot, at) => [lot, String(parts[at] ?? 1)] as const);
-          const acidOf = async (order: typeof shares): Promise<number> => {
-            const host = openMemory(sampleLogbook());
-            const record = {
-              ...slipwayBatch,
-              amount: exact(order.reduce((sum, [, part]) => sum + Number(part), 0)),
-              lots: mixOf(...order),
-            };
-            return Number((await recorded(host, record)).results["Acid value mg KOH/g"]);
-          };
-          const alone = await Promise.all(
-            lots.map((lot) =>
-              acidOf([
-                [lot, "50"],
-                [lot.toLowerCase(), "50"],
-              ]),
-            ),
-          );
+          const alone = await Promise.all(lots.map(acidAlone));
           const mixed = await acidOf(shares);
           expect(mixed).toBeGreaterThanOrEqual(Math.min(...alone) - 1e-9);
           expect(mixed).toBeLessThanOrEqual(Math.max(...alone) + 1e-9);
@@ -170,5 +174,6 @@ describe("a batch of several lots", () => {
         },
       ),
       { numRuns: 4 },
-    ));
+    );
+  });
 });
