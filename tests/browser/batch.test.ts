@@ -121,25 +121,6 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
-  it("makes a sheet to print in one step, with its print area, and one undo takes it away", async () => {
-    const { page, complaints } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
-    const before = await bookOf(page);
-    await toWeighOut(hand, ["SW-17"]);
-    await hand.next("Record");
-    await hand.press("A weigh-out sheet to print");
-    expect(await hand.hears()).toBe("A weigh-out sheet to print");
-    await page.getByRole("button", { name: "Make the weigh-out sheet" }).waitFor();
-    await hand.press("Make the weigh-out sheet");
-    await page.getByText("Written in the sheet Weigh-out B-118").waitFor();
-    const sheet = (await bookOf(page)).sheets.find(({ name }) => name === "Weigh-out B-118");
-    expect(sheet?.print).toMatchObject({ landscape: false, block: { row: 0, columns: 5 } });
-    await undo(page);
-    expect(await bookOf(page)).toEqual(before);
-    expect(complaints).toEqual([]);
-    await page.context().close();
-  });
-
   it("shows no dose above the limit, and keeps the focus in the limit while a higher one is typed", async () => {
     const { page } = await chromium.open({}, sample);
     const hand = new BenchHand(page);

@@ -5,6 +5,7 @@ import { cardQuery, cardScenes } from "../taskpane/page/card-scenes";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { hasBrowser } from "./browser";
+import { bookOf, undo } from "./host-in-page";
 
 describe.runIf(hasBrowser)("the bench card in a browser", () => {
   let chromium: PaneBrowser;
@@ -23,6 +24,17 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     // 25 imperial gallons as typed; by hand 25 x 4.54609 x 0.915 = 103.992 kg = 229 lb 4.2 oz
     await first.page.getByText("25.00 imperial gal").waitFor();
     await first.page.getByText("229 lb 4.2 oz, 104.0 kg").waitFor();
+    // on paper the same, and one undo takes it back
+    const before = await bookOf(first.page);
+    await hand.press("Print this card");
+    expect(await hand.hears()).toBe("Print this card");
+    await first.page.getByRole("button", { name: "Make the card to print" }).waitFor();
+    await hand.press("Make the card to print");
+    await first.page.getByText("Written in the sheet Card B-114").waitFor();
+    const printed = (await bookOf(first.page)).sheets.find(({ name }) => name === "Card B-114");
+    expect(printed?.print).toMatchObject({ landscape: false, block: { row: 0, columns: 5 } });
+    await undo(first.page);
+    expect(await bookOf(first.page)).toEqual(before);
     await hand.press(/^1\. Drain/, "Space");
     await hand.type("Methanol: really", "5.9");
     await hand.type("Washes", "4");

@@ -149,6 +149,8 @@ class Working {
         const found = given[0] ? first(this.of(given[0])) : "";
         return typeof found === "object" ? one(found) : one(Math.sqrt(number(found)));
       }
+      case "INT":
+        return one(Math.floor(number(first(given.flatMap((each) => this.of(each))))));
       case "ROUND": {
         const [value, places] = given.map((each) => number(first(this.of(each))));
         return one(Number((value ?? 0).toFixed(places)));

@@ -14,7 +14,8 @@ import { cautionsSheet } from "../../src/workbook/sample/cautions-sheet";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import type { BookSheet } from "../../src/sheet/book";
 import { call } from "../functions/outcome";
-import { slipwaySheet, computedBook } from "../workbook/weigh-out/computed";
+import { cardOf } from "../workbook/card/computed";
+import { slipwayBatch } from "../workbook/record/batch-records";
 import { codeOf, filesUnder, root } from "./sources-of";
 
 /** What hurts, and what is done about it, in the words of whoever was hurt by it. */
@@ -131,12 +132,12 @@ describe("every place that shows cautions draws from the list", () => {
   });
 
   it("whole: the sheet to print and the sheets of a sample", async () => {
-    const [weighOut] = (await computedBook(slipwaySheet)).sheets;
+    const card = await cardOf(slipwayBatch, "metric");
     const [start] = sampleLogbook().sheets;
-    for (const sheet of [weighOut, start, cautionsSheet]) {
+    for (const sheet of [card, start, cautionsSheet]) {
       if (!sheet) throw new Error("no sheet");
       // a batch needs no gas test of water, and its page has no room for one
-      const said = sheet === weighOut ? batchCautions : cautions;
+      const said = sheet === card ? batchCautions : cautions;
       for (const each of said) expect(textOf(sheet)).toContain(each);
     }
     expect(cautions.length - batchCautions.length).toBe(1);

@@ -47,7 +47,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
       "blank-series check-oil-series day-words method scatter-series series strength-series titrant-history titrant-line",
     "src/workbook/own": "own-logbook",
     "src/workbook/planning":
-      "carry-out fault-wording grown-rows plan plan-over-time plan-probe plan-weigh-out preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",
+      "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/bench": "plan-bench read-bench",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
     "src/workbook/planning/record":
@@ -56,7 +56,6 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/record": "batch-record fuel-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",
     "src/workbook/tables": "bench went column fuel-cells",
-    "src/workbook/weigh-out": "weigh-out-record",
     "src/workbook/what-if": "doses format names one-formula question",
   }),
   "src/host/excel": files({

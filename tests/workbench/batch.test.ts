@@ -1,13 +1,12 @@
-/** A batch in the embedded engine: its row's figures, and its sheet to print as it reaches the file. */
+/** A batch in the embedded engine: its row's figures, and its card to print as it reaches the file. */
 import { describe, expect, it } from "vitest";
 import { exact } from "../../src/core/exact/exact";
-import { makeWeighOut, planWeighOut } from "../../src/workbook/planning/plan-weigh-out";
+import { makeCard, planCard } from "../../src/workbook/planning/plan-card";
 import { planBatch, recordBatch } from "../../src/workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../src/workbook/record/batch-record";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
 import { mixOf, slipwayBatch } from "../workbook/record/batch-records";
-import { slipwaySheet } from "../workbook/weigh-out/computed";
 import { type FileInGrid, inGrid, opened } from "./file";
 
 const sample = (): Uint8Array => {
@@ -89,28 +88,33 @@ describe("a batch in the embedded engine", () => {
       expect(acidOf("B-119")).toBeCloseTo(0.6 * slipway + 0.8 * northQuay, 12);
     }));
 
-  it("puts the sheet to print into the saved file with its area, its large type and its figures", () =>
+  it("puts the card to print into the saved file with its area, its large type and its figures", () =>
     inGrid(sample(), async (file) => {
+      const lots = mixOf(["SW-17", "60"], ["NQ-41", "40"]);
+      await resultsOf(file, { ...slipwayBatch, lots });
       const host = await hostOf(file);
-      const plan = await planWeighOut(host, slipwaySheet);
+      // the row after the last of the sample's six
+      const asked = { row: 10, batch: "B-118", units: "us" } as const;
+      const plan = await planCard(host, asked);
       if (plan.kind !== "plan") throw new Error(plan.sentence);
       const confirmed = { fingerprint: plan.fingerprint, agreed: [] };
-      expect(await makeWeighOut(host, slipwaySheet, confirmed)).toMatchObject({ differences: [] });
+      expect(await makeCard(host, asked, confirmed)).toMatchObject({ differences: [] });
       const { edits } = await file.edits();
       const { row, column, rows, columns } = plan.block;
       expect(edits).toContainEqual({
         do: "print-setup",
-        sheet: "Weigh-out B-118",
+        sheet: "Card B-118",
         area: { row, column, rows, columns },
         landscape: false,
         fitToWidth: true,
         secondPage: expect.any(Number),
       });
       const saved = opened(await file.saved());
-      const sheet = saved.sheets.find(({ name }) => name === "Weigh-out B-118");
-      const lye = sheet?.cells.find((cell) => cell.formula?.startsWith("=TITRE.CATALYST"));
+      const sheet = saved.sheets.find(({ name }) => name === "Card B-118");
+      const pounds = sheet?.cells.find(({ formula }) => formula?.includes("Catalyst g"));
       const acid = 0.6 * slipway + 0.4 * northQuay;
-      expect(lye?.value).toBeCloseTo((91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9, 9);
-      expect(saved.looks[lye?.look ?? 0]?.size).toBe(22);
+      const ounces = (91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9 / 28.349523125;
+      expect(pounds?.value).toBe(Math.floor(ounces / 16));
+      expect(saved.looks[pounds?.look ?? 0]?.size).toBe(22);
     }));
 });

@@ -1,6 +1,6 @@
 /**
- * The batch task: from recorded lots to a weigh-out sheet and a row of Batches. What is typed is kept by
- * the browser; the workbook is written by Record and by the sheet to print alone.
+ * The batch task: from recorded lots to a weigh-out and a row of Batches. What is typed is kept by the
+ * browser; the workbook is written by Record alone.
  */
 import { NotSaved, recordFirst } from "../drafts/not-saved";
 import "../widgets/widgets.css";

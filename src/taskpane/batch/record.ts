@@ -29,7 +29,7 @@ function lotsOf(lots: readonly MixedLot[], amount: Exact, unit: string, mass: Ex
   }));
 }
 
-/** All that a row or a sheet to print is made of; undefined while there is no weigh-out. */
+/** All that a row is made of; undefined while there is no weigh-out. */
 export function batchOf(seen: Seen, today: string): BatchRecord | undefined {
   const { draft, figures, working } = seen;
   if (isHeldBack(seen)) return undefined;

@@ -8,7 +8,6 @@ import {
   sampleByHeading,
   titrationsName,
   usualHeadings,
-  worthHeading,
 } from "../tables/titration-cells";
 import { rowsUnder, type Under } from "./headings";
 import { readTable } from "./read";
@@ -28,8 +27,6 @@ export interface RecordedLot {
   readonly shared: number;
   /** What the result is worth; undefined where no verdict stands beside it. */
   readonly worth: Worth | undefined;
-  /** What stands under Worth; "" where there is no such column, or nothing in it. */
-  readonly worthShown: string;
   /** What the acid value's cell shows instead of a figure. */
   readonly trouble: string;
   /** The titrant's lye was taken as pure, as the row's note says. */
@@ -74,7 +71,6 @@ const notYetMade = (lot: RecordedLot): RecordedLot => ({
   ffa: undefined,
   halfWidth: undefined,
   worth: undefined,
-  worthShown: "",
   trouble: "its titration is dated on a day yet to come",
 });
 
@@ -116,7 +112,6 @@ export async function readLots(
         number(under("Burette ± %")) ?? 0,
       ),
       worth: number(acidValue) === undefined ? undefined : worthIn(under),
-      worthShown: text(under(worthHeading)),
       trouble: errorOf(acidValue),
       isAsIfPure: asIfPureNote.test(text(under("Note"))),
     };

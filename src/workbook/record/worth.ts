@@ -65,13 +65,6 @@ export const usedAllTheSameWords = (why: string): string => `${used}: ${why}`;
 export const heldBackFormula = (worth: string, note: string): string =>
   `AND(ISNUMBER(SEARCH("${notYet}",${worth})),NOT(ISNUMBER(SEARCH("${used}",${note}))))`;
 
-/** As a formula: what one of a row's words of worth comes to, in a word. */
-export const worthWordFormula = (worth: string): string =>
-  `LEFT(${worth},${String(notYet.length)})`;
-
-/** What that formula comes to of such words. */
-export const worthWordOf = (worth: string): string => worth.slice(0, notYet.length);
-
 /** "Usable: Its ± is not known yet." */
 export const worthText = ({ word, why }: Worth): string =>
   why.length === 0 ? word : `${word}: ${why.join(" ")}`;

@@ -1,12 +1,12 @@
-/** A batch in the pane, its row and its sheet to print, from the lots that stand in the workbook. */
+/** A batch in the pane, its row and its card to print, from the lots that stand in the workbook. */
 import assert from "node:assert/strict";
-import { printOf } from "../../../src/taskpane/batch/print";
 import { atOdds, recordOf } from "../../../src/taskpane/batch/record";
 import { type Action, reduce } from "../../../src/taskpane/batch/reducer";
 import { draftFrom } from "../../../src/taskpane/batch/stored";
 import { viewOf } from "../../../src/taskpane/batch/view-of";
 import { isFault } from "../../../src/sheet/port";
-import { planWeighOut, makeWeighOut } from "../../../src/workbook/planning/plan-weigh-out";
+import { makeCard, planCard } from "../../../src/workbook/planning/plan-card";
+import { readBatches } from "../../../src/workbook/planning/read-batches";
 import { readLots } from "../../../src/workbook/planning/read-lots";
 import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
 import { today } from "../bench-world";
@@ -56,7 +56,7 @@ export async function recordABatch(world: World): Promise<void> {
   const record = recordOf(view, today);
   if (acidValue === undefined || isSour) assert.equal(record, undefined);
   if (!record || acidValue === undefined) return;
-  if (chance.is(0.25)) return printTheSheet(world, view);
+  if (chance.is(0.25)) return printTheCard(world);
   const { outcome, isClear } = await carry(world, {
     what: "batch",
     plan: () => planBatch(workbook.host, record),
@@ -80,13 +80,16 @@ export async function recordABatch(world: World): Promise<void> {
   }
 }
 
-async function printTheSheet(world: World, view: ReturnType<typeof viewOf>): Promise<void> {
-  const record = printOf(view, today);
-  if (!record) return;
-  const { host } = world.workbook;
+async function printTheCard(world: World): Promise<void> {
+  const { chance, workbook } = world;
+  const { host } = workbook;
+  const batches = await readBatches(host);
+  if (batches === undefined || isFault(batches) || batches.rows.length === 0) return;
+  const { row, batch } = chance.of(batches.rows);
+  const asked = { row, batch, units: chance.of(["metric", "us"] as const) };
   await carry(world, {
-    what: "weigh-out sheet",
-    plan: () => planWeighOut(host, record),
-    write: (confirmed) => makeWeighOut(host, record, confirmed),
+    what: "bench card",
+    plan: () => planCard(host, asked),
+    write: (confirmed) => makeCard(host, asked, confirmed),
   });
 }

@@ -3,7 +3,6 @@ import { exact } from "../../../src/core/exact/exact";
 import { as } from "../../../src/core/quantity/quantity";
 import { interval } from "../../../src/taskpane/batch/amount-text";
 import { allTheSame, isHeldBack, lotWorths } from "../../../src/taskpane/batch/acid-worth";
-import { printOf } from "../../../src/taskpane/batch/print";
 import { batchOf, recordOf } from "../../../src/taskpane/batch/record";
 import { draftFrom } from "../../../src/taskpane/batch/stored";
 import { viewOf } from "../../../src/taskpane/batch/view-of";
@@ -32,20 +31,17 @@ describe("the interval of a dose", () => {
 });
 
 describe("a dose from readings that are apart", () => {
-  it("is held back: no weigh-out, no row, no sheet to print", () => {
+  it("is held back: no weigh-out, no row", () => {
     const view = seen(apart);
     expect(isHeldBack(view)).toBe(true);
-    expect([batchOf(view, today), printOf(view, today)]).toEqual([undefined, undefined]);
+    expect(batchOf(view, today)).toBeUndefined();
     expect(stateOf("weigh-out", view, view.wants)).toBe("to do");
   });
 
-  it("is given once somebody uses it all the same, and the row's note and the sheet say so", () => {
+  it("is given once somebody uses it all the same, and the row's note says so", () => {
     expect(isHeldBack(usedView)).toBe(false);
     expect(stateOf("weigh-out", usedView, usedView.wants)).toBe("done");
     expect(recordOf(usedView, today)?.note).toBe(`Used all the same: ${why}`);
-    expect(printOf(usedView, today)?.worth).toBe(
-      "5.00 ± 0.20 mg KOH/g. Lot K: Not yet: The two lie 0.50 mL apart. Used all the same.",
-    );
   });
 
   it("keeps the note that was written", () => {
@@ -75,7 +71,7 @@ describe("a dose from readings that are apart", () => {
     expect(recordOf(good, today)?.note).toBe("");
   });
 
-  it("is told of each lot of a mix, on the sheet by its word", () => {
+  it("is told of each lot of a mix", () => {
     const mixed = after(draftOf(but({ lots: ["A", "K"], shares: { A: "60" } })), {
       do: "use-all-the-same",
       why,
@@ -85,8 +81,5 @@ describe("a dose from readings that are apart", () => {
       { words: "Lot A: Good.", isNotYet: false },
       { words: "Lot K: Not yet: The two lie 0.50 mL apart.", isNotYet: true },
     ]);
-    expect(printOf(view, today)?.worth).toBe(
-      "5.00 ± 0.14 mg KOH/g. Lot A: Good. Lot K: Not yet. Used all the same.",
-    );
   });
 });

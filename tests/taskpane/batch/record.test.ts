@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { printOf } from "../../../src/taskpane/batch/print";
 import { atOdds, recordOf } from "../../../src/taskpane/batch/record";
 import { routeOf } from "../../../src/taskpane/batch/route-of";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
@@ -23,12 +22,10 @@ describe("the row of a batch", () => {
       ["B", "12.5", "l"],
       ["C", "7.5", "l"],
     ]);
-    expect(printOf(seen(three), today)?.lots.map(({ lot }) => lot)).toEqual(["A", "B", "C"]);
   });
 
-  it("is not made above the limit, nor is a sheet to print", () => {
-    const sour = seen(but({ lots: ["C"] }));
-    expect([recordOf(sour, today), printOf(sour, today)]).toEqual([undefined, undefined]);
+  it("is not made above the limit", () => {
+    expect(recordOf(seen(but({ lots: ["C"] })), today)).toBeUndefined();
   });
 
   it("has a temperature only where a volume was measured", () => {
@@ -38,7 +35,7 @@ describe("the row of a batch", () => {
     expect(recordOf(weighed, today)?.temperature).toBeUndefined();
   });
 
-  it("has the water where it was measured, and its route and the sheet to print name it", () => {
+  it("has the water where it was measured, and its route names it", () => {
     const dry = seen(whole);
     expect(recordOf(dry, today)?.water).toBeUndefined();
     expect(routeOf(dry)).toMatch(/; water not measured\.$/);
@@ -46,7 +43,6 @@ describe("the row of a batch", () => {
     const wet = seen(but({ typed: { water: "0.09" } }));
     expect(recordOf(wet, today)?.water?.toString()).toBe("0.09");
     expect(routeOf(wet)).toMatch(/; water 0\.09 % is above 0\.06 %: dry the oil first\.$/);
-    expect(printOf(wet, today)?.route).toBe(routeOf(wet));
   });
 
   it("is not made while the water is typed wrong", () => {

@@ -17,7 +17,6 @@ const lot = (mark: string, acidValue: number, more: Partial<RecordedLot> = {}): 
   halfWidth: 0.1,
   shared: 0,
   worth: { word: "Good", why: [] },
-  worthShown: "Good",
   trouble: "",
   isAsIfPure: false,
   ...more,

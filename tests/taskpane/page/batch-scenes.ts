@@ -95,9 +95,6 @@ export async function batchScenes(page: Page, look: Look): Promise<void> {
   await hand.next("Record");
   await page.getByRole("button", { name: "Record this batch" }).waitFor();
   await look("record");
-  await hand.press("A weigh-out sheet to print");
-  await page.getByRole("button", { name: "Make the weigh-out sheet" }).waitFor();
-  await look("record, sheet to print");
   await hand.press("Record this batch");
   await page.getByRole("button", { name: "Next batch" }).waitFor();
   await look("recorded");

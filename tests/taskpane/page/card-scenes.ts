@@ -13,6 +13,10 @@ export async function cardScenes(page: Page, look: Look): Promise<void> {
   await hand.choose("Batch", "B-114");
   await page.getByText("Tick each step").waitFor();
   await look("imperial gallons");
+  await hand.press("Print this card");
+  await page.getByRole("button", { name: "Make the card to print" }).waitFor();
+  await look("the card to print");
+  await hand.press("Not now");
   await hand.choose("Units", "US");
   await hand.press(/^1\. Drain/, "Space");
   await hand.type("Methanol: really", "7.1");

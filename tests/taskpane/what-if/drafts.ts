@@ -25,7 +25,6 @@ export const lot = (mark: string | number, acidValue: number | undefined): Recor
   halfWidth: undefined,
   shared: 0,
   worth: undefined,
-  worthShown: "",
   trouble: acidValue === undefined ? "#N/A" : "",
   isAsIfPure: false,
 });

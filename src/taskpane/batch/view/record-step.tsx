@@ -1,6 +1,5 @@
-/** Record: the exact cells first, then one row of Batches; and a sheet to print, when asked for. */
+/** Record: the exact cells first, then one row of Batches. */
 import { Button } from "@fluentui/react-components";
-import { useState } from "react";
 import type { Host } from "../../../sheet/port";
 import { planBatch, recordBatch } from "../../../workbook/planning/record/record-batch";
 import type { BatchRecord } from "../../../workbook/record/batch-record";
@@ -12,7 +11,6 @@ import type { StepId } from "../batch";
 import { atOdds, batchOf, recordOf } from "../record";
 import { forWeighOut } from "../wants";
 import { useDesk, useMark, Wants, Words } from "./desk";
-import { PrintSheet } from "./print-sheet";
 
 export interface RecordStepProps {
   readonly host: Host;
@@ -50,7 +48,7 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
       undoTakes="takes the row back"
       afterwards={
         <>
-          <p>Type what was weighed and what was made into its columns Weighed g and Litres made.</p>
+          <p>The bench card has the steps, and asks afterwards how it went. It prints, too.</p>
           <Button size="large" appearance="primary" className="wide" autoFocus onClick={onNew}>
             Next batch
           </Button>
@@ -63,10 +61,8 @@ function Row({ host, today, onNew }: Omit<RecordStepProps, "onGo">) {
 
 export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
   const { view } = useDesk();
-  const [isPrinting, setPrinting] = useState(false);
   const { wants } = view;
-  const hasDose = forWeighOut(wants).length === 0 && batchOf(view, today) !== undefined;
-  if (forWeighOut(wants).length === 0 && !hasDose) {
+  if (forWeighOut(wants).length === 0 && batchOf(view, today) === undefined) {
     return (
       <>
         <Say tone="check">There is no dose to record: see Weigh-out.</Say>
@@ -92,18 +88,6 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
           <Row host={host} today={today} onNew={onNew} />
         </>
       )}
-      {hasDose && !isPrinting ? (
-        <Button
-          size="large"
-          className="wide"
-          onClick={() => {
-            setPrinting(true);
-          }}
-        >
-          A weigh-out sheet to print
-        </Button>
-      ) : null}
-      {hasDose && isPrinting ? <PrintSheet host={host} today={today} /> : null}
     </>
   );
 }

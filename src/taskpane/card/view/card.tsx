@@ -3,10 +3,12 @@ import { aboutCautions, brief } from "../../../core/batch/cautions";
 import { cardTroubles } from "../../../core/card/steps";
 import { type CardUnits, cardUnits } from "../../../core/card/units";
 import { valueText } from "../../../workbook/planning/preview-text";
+import { OnRequest } from "../../planned/on-request";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { Together } from "../../widgets/together";
 import { amountsOf, unitsOf } from "../card";
+import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
 import { Went } from "./went";
 import { useCard } from "./desk";
@@ -65,6 +67,9 @@ export function Card() {
   return (
     <>
       <Units />
+      <OnRequest words="Print this card" closeWords="Not now">
+        {() => <PrintCard amounts={amounts} />}
+      </OnRequest>
       <p>{brief("permission")} Tick each step once it is done.</p>
       <Steps amounts={amounts} />
       <WhenItGoesWrong />

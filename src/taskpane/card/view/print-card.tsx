@@ -1,0 +1,28 @@
+/** The card as a sheet to print, on request: shown first, then made as a sheet of its own. */
+import { makeCard, planCard } from "../../../workbook/planning/plan-card";
+import { PlannedChange } from "../../planned/planned-change";
+import { usePlanned } from "../../planned/use-planned";
+import { type AmountShown, unitsOf } from "../card";
+import { useCard } from "./desk";
+
+export function PrintCard({ amounts }: { amounts: readonly AmountShown[] }) {
+  const { host, batch, draft, inMark } = useCard();
+  const units = unitsOf(batch, draft.units);
+  const asked = { row: batch.row, batch: batch.batch, units };
+  const figures = amounts.map(({ what, figure }) => [what, figure]);
+  const planned = usePlanned({
+    key: JSON.stringify([asked, figures]),
+    plan: () => planCard(host, asked),
+    write: (confirmed, pause) => makeCard(host, asked, confirmed, pause),
+  });
+  return (
+    <PlannedChange
+      planned={planned}
+      command="Make the card to print"
+      busyWords="Making the sheet."
+      inMark={inMark}
+      undoTakes="takes it back"
+      afterwards={<p>Print it from the spreadsheet: the card, and all cautions behind it.</p>}
+    />
+  );
+}
