@@ -26,7 +26,8 @@ afterAll(() => {
   rmSync(folder, { recursive: true });
 });
 
-const finish = (at = base) => finishBuild({ folder, base: at, made: new Set(Object.keys(files)) });
+const finish = (at = base, made = Object.keys(files), isWhole = true) =>
+  finishBuild({ folder, base: at, made: new Set(made), isWhole });
 
 describe("the base of a build", () => {
   it("is this machine when nothing is asked", () => {
@@ -92,6 +93,15 @@ describe("the end of a build", () => {
     finish();
     expect(existsSync(join(folder, "old.js"))).toBe(false);
     expect(existsSync(join(folder, "help/index.html"))).toBe(true);
+  });
+
+  it("keeps the parts that are there where one alone was made, and looks through them too", () => {
+    finish();
+    finish(base, ["manifest.xml"], false);
+    const list = readFileSync(join(folder, "checksums.txt"), "utf8");
+    expect(readChecksums(list).map(({ name }) => name)).toEqual(Object.keys(files).sort());
+    writeFileSync(join(folder, "functions.js"), 'fetch("https://localhost:3001/")');
+    expect(() => finish(base, ["manifest.xml"], false)).toThrow(/functions\.js holds https/);
   });
 
   it("says sizes raw and packed, and what is too much", () => {

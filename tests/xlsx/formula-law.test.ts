@@ -15,7 +15,7 @@ import { formulas, type Made } from "../sheet/formula/grammar/formulas";
 import { opened, patched, sheetIn } from "./answers";
 import { bookOf, partsOf } from "./files";
 
-const count = Number(process.env.FORMULAS ?? 10_000);
+const count = Number(process.env.FORMULAS ?? 5_000);
 /** Formulas in one workbook, below each other in the second column of a table. */
 const most = 250;
 

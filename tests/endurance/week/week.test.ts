@@ -8,7 +8,7 @@ import { week } from "./run-week";
 
 const { SEED, STEPS } = process.env;
 const seeds =
-  SEED === undefined ? Array.from({ length: times(2) }, (_, at) => at + 1) : [Number(SEED)];
+  SEED === undefined ? Array.from({ length: times(1) }, (_, at) => at + 1) : [Number(SEED)];
 
 describe("a week in a logbook of one's own", () => {
   it.each(seeds)(

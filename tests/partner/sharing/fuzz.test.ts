@@ -19,7 +19,7 @@ const sources = [sample("logbook"), sample("what-if"), made("dynamic"), made("th
   (bytes) => ({ bytes, parts: partsOf(bytes) }),
 );
 
-const files = times(60);
+const files = times(30);
 
 function trouble(bytes: Uint8Array, kind: "partner" | "numbers"): string | undefined {
   const before = bytes.slice();

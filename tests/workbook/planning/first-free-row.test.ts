@@ -158,7 +158,7 @@ function law<Of>({ shape, records, plan, record }: Kind<Of>): void {
         host.undo();
         expect(host.book).toEqual(before);
       }),
-      { numRuns: times(30) },
+      { numRuns: times(12) },
     ));
 }
 
