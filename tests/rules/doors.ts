@@ -44,7 +44,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/explain": "argument equation explain spreadsheet-error",
     "src/workbook/healing": "checks-again heal search wording",
     "src/workbook/over-time":
-      "blank-series check-oil-series day-words method scatter-series series strength-series titrant-history titrant-line",
+      "batch-series blank-series check-oil-series day-words method scatter-series series strength-series titrant-history titrant-line",
     "src/workbook/own": "own-logbook",
     "src/workbook/planning":
       "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",

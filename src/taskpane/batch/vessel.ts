@@ -17,5 +17,5 @@ export function vesselWords(seen: Seen, { vessel, unit }: BenchValues): string |
   if (!made || isProblem(made) || !oilMass || isProblem(oilMass) || !oil) return undefined;
   const all = oil.times(measured.factor).plus(made.methanolToAdd).div(held.factor);
   if (all.lte(exact(vessel))) return undefined;
-  return `Oil and methanol are ${amount(all, seen.mark)} ${held.shown}, and the vessel holds ${amount(exact(vessel), seen.mark)}: make less.`;
+  return `Oil and methanol are ${amount(all, seen.mark)} ${held.shown}, and the vessel holds ${amount(exact(vessel), seen.mark)} ${held.shown}: make less.`;
 }

@@ -16,7 +16,7 @@ import { Cautions } from "../widgets/cautions";
 import { PickList } from "../widgets/pick-list";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
-import { batchWords, cardOf, nameOf } from "./card";
+import { alikeWords, batchWords, cardOf, nameOf } from "./card";
 import { type Action, type Draft, draftFrom, reduce } from "./draft";
 import { useBatches } from "./use-batches";
 import { Card } from "./view/card";
@@ -67,6 +67,7 @@ export function CardTask({ host, memory, locale }: CardTaskProps) {
     );
   }
   const { rows } = found.batches;
+  const alike = alikeWords(batch);
   const desk = { host, batch, batches: found.batches, draft, act, mark };
   return (
     <CardDesk.Provider value={{ ...desk, inMark: (text) => withMark(text, mark) }}>
@@ -88,6 +89,7 @@ export function CardTask({ host, memory, locale }: CardTaskProps) {
               }}
             />
           ) : null}
+          {alike === undefined ? null : <Say tone="check">{alike}</Say>}
           <Card key={cardOf(batch)} />
           <Cautions work="mixing" />
         </div>

@@ -21,15 +21,27 @@ export interface AmountShown {
 
 export const nameOf = ({ batch }: RecordedBatch): string => String(batch).trim();
 
-/** Under which its ticks are kept: a number may be used again another year. */
+/** Under which its ticks are kept: a number may be used again another year, or by mistake on one day. */
 export const cardOf = (batch: RecordedBatch): string =>
-  `${String(batch.date ?? "")}/${nameOf(batch)}`;
+  [String(batch.date ?? ""), nameOf(batch), ...(batch.alike.length > 0 ? [batch.row] : [])].join(
+    "/",
+  );
 
 /** "B-118, 30 Sep": what it is chosen by. */
 export const batchWords = (batch: RecordedBatch): string =>
-  [nameOf(batch) || "no number", batch.date === undefined ? "" : dayOfSheet(batch.date)]
+  [
+    nameOf(batch) || "no number",
+    batch.date === undefined ? "" : dayOfSheet(batch.date),
+    batch.alike.length > 0 ? `row ${String(batch.row)}` : "",
+  ]
     .filter((word) => word !== "")
     .join(", ");
+
+/** Which of several rows of one number this card shows; undefined where there is but one. */
+export const alikeWords = ({ batch, row, alike }: RecordedBatch): string | undefined =>
+  alike.length === 0
+    ? undefined
+    : `This is row ${String(row)} of Batches. Another batch is called ${String(batch)} too: row ${alike.map(String).join(", ")}.`;
 
 export const unitsOf = (batch: RecordedBatch, chosen: CardUnits | ""): CardUnits =>
   chosen === "" ? cardUnitsFor(amountUnitNamed(batch.unit)) : chosen;

@@ -1,4 +1,5 @@
 /** The number fields of a card: what was really weighed. */
+import { type CardUnits, type Form, formsOf } from "../../core/card/units";
 import { limits, type Limits } from "../../core/reference/limits";
 import { numberField } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
@@ -13,10 +14,19 @@ export const weighedField = ({ what, scale }: AmountShown): NumberFieldFact =>
 /** Nobody washes or waits that often. */
 const mostOften: Limits = { unit: "fraction", from: "0", fromIncluded: false, to: "10000" };
 
-export const litresField = numberField("Fuel made", limits.amount, {
-  unit: "L",
-  isOptional: true,
-});
+/** Fuel is measured in what oil is measured in. */
+export const madeForm = (units: CardUnits): Form => {
+  const [form] = formsOf(units, "L");
+  if (form === undefined) throw new Error("no way to show litres");
+  return form;
+};
+
+/** Under which it is kept: gallons are never read as litres once other units are picked. */
+export const madeKey = (units: CardUnits): string =>
+  units === "metric" ? "litres" : `litres, ${madeForm(units).unit}`;
+
+export const madeField = (units: CardUnits): NumberFieldFact =>
+  numberField("Fuel made", limits.amount, { unit: madeForm(units).unit, isOptional: true });
 export const minutesField = numberField("Minutes until the dark layer showed", mostOften, {
   unit: "min",
   isOptional: true,

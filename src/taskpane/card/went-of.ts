@@ -1,4 +1,5 @@
 /** What was typed on the card after the batch, as its row takes it: litres, kilograms, grams. */
+import type { CardUnits } from "../../core/card/units";
 import type { Exact } from "../../core/exact/exact";
 import type { WentRecord } from "../../workbook/planning/record/record-went";
 import type { RecordedBatch } from "../../workbook/planning/read-batches";
@@ -6,7 +7,15 @@ import { judge, type NumberFieldFact } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { AmountShown } from "./card";
 import type { Held } from "./draft";
-import { litresField, minutesField, washesField, weighedField, weighedKey } from "./fields";
+import {
+  madeField,
+  madeForm,
+  madeKey,
+  minutesField,
+  washesField,
+  weighedField,
+  weighedKey,
+} from "./fields";
 
 type Values = WentRecord["values"];
 
@@ -18,6 +27,7 @@ export function wentOf(
   batch: RecordedBatch,
   amounts: readonly AmountShown[],
   { typed }: Held,
+  units: CardUnits,
   mark: DecimalMark,
 ): WentRecord | undefined {
   let isWrong = false;
@@ -49,7 +59,10 @@ export function wentOf(
     ...one("weighed", lye && countedOf(lye)?.toNumber()),
     ...one("methanol", methanol && countedOf(methanol)?.toNumber()),
     ...one("oil", oil),
-    ...one("litres", figure("litres", litresField)?.toNumber()),
+    ...one(
+      "litres",
+      figure(madeKey(units), madeField(units))?.times(madeForm(units).per).toNumber(),
+    ),
     ...one("minutes", figure("minutes", minutesField)?.toNumber()),
     ...one("washes", figure("washes", washesField)?.toNumber()),
     ...one("trial", typed.trial),

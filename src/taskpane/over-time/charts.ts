@@ -1,4 +1,5 @@
-/** The four series of the task, of what is chosen: which bottle, which kept oil. */
+/** The series of the task, of what is chosen: which bottle, which kept oil. */
+import { chargeSeries, yieldSeries } from "../../workbook/over-time/batch-series";
 import { blankSeries } from "../../workbook/over-time/blank-series";
 import { checkOils, checkOilSeries } from "../../workbook/over-time/check-oil-series";
 import { scatterSeries } from "../../workbook/over-time/scatter-series";
@@ -21,6 +22,8 @@ export interface Charts {
   readonly blanks: Found;
   readonly strength: Found;
   readonly oil: Found;
+  readonly made: Found;
+  readonly charge: Found;
   /** What may be chosen. */
   readonly titrants: readonly string[];
   readonly oils: readonly string[];
@@ -35,7 +38,7 @@ const mostChecked = (histories: readonly TitrantHistory[]): TitrantHistory | und
 
 /** @param today as a spreadsheet counts days */
 export function chartsOf(
-  { titrations, titrants }: Extract<OverTimeRecord, { state: "read" }>,
+  { titrations, titrants, batches }: Extract<OverTimeRecord, { state: "read" }>,
   { titrant, oil }: Chosen,
   today: number,
 ): Charts {
@@ -47,6 +50,8 @@ export function chartsOf(
     blanks: blankSeries(titrations),
     strength: strengthSeries(history, today),
     oil: checkOilSeries(titrations, lot),
+    made: yieldSeries(batches),
+    charge: chargeSeries(batches),
     titrants: titrants.map(titrantName),
     oils,
     chosen: { titrant: history ? titrantName(history) : "", oil: lot ?? "" },
@@ -54,5 +59,5 @@ export function chartsOf(
 }
 
 /** Those with figures enough for a chart, in the order they are shown. */
-export const drawable = ({ scatter, blanks, strength, oil }: Charts): Series[] =>
-  [scatter, blanks, strength, oil].filter((each) => each.kind === "series");
+export const drawable = ({ scatter, blanks, strength, oil, made, charge }: Charts): Series[] =>
+  [scatter, blanks, strength, oil, made, charge].filter((each) => each.kind === "series");

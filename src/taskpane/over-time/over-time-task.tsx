@@ -1,6 +1,6 @@
 /**
- * Over time: what the workbook's own tables say of hand, solvent, titrant and a kept oil, in the order of
- * time. A sentence each first, then a chart; on a sheet when asked.
+ * Over time: what the workbook's own tables say of hand, solvent, titrant, a kept oil and batches, in the
+ * order of time. A sentence each first, then a chart; on a sheet when asked.
  */
 import "../widgets/widgets.css";
 import "../task.css";
@@ -70,7 +70,7 @@ interface DrawnProps {
 }
 
 function Drawn({ charts, inMark, onChoose }: DrawnProps) {
-  const { scatter, blanks, strength, oil, titrants, oils, chosen } = charts;
+  const { scatter, blanks, strength, oil, made, charge, titrants, oils, chosen } = charts;
   return (
     <>
       <section>
@@ -105,6 +105,12 @@ function Drawn({ charts, inMark, onChoose }: DrawnProps) {
         />
         <Part found={oil} inMark={inMark} />
       </section>
+      {[made, charge].map((found) => (
+        <section key={found.title}>
+          <h3>{found.title}</h3>
+          <Part found={found} inMark={inMark} />
+        </section>
+      ))}
     </>
   );
 }
@@ -124,7 +130,7 @@ export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTas
   return (
     <div className="task">
       <h2>Over time</h2>
-      <p>How your hand, your solvent and your titrant change, from the tables of this workbook.</p>
+      <p>How hand, solvent, titrant and batches change, from the tables of this workbook.</p>
       {found.state === "looking" ? <p role="status">Looking at the workbook.</p> : null}
       {found.state === "refused" ? (
         <>

@@ -28,8 +28,8 @@ export interface RecordedBatch {
   readonly oils: readonly BatchOil[];
   readonly base: string;
   readonly lyeLot: string;
-  /** Another row of the table is called so too. */
-  readonly isRepeated: boolean;
+  /** Other rows of the sheet that are called so too, from 1. */
+  readonly alike: readonly number[];
   /** What a column of the row shows. */
   readonly under: Under;
 }
@@ -108,7 +108,11 @@ export async function readBatches(host: Host): Promise<Batches | undefined | Fau
         oils: oilsOf(under, blended),
         base: valueText(under("Base")).trim(),
         lyeLot: valueText(under("Lye lot")).trim(),
-        isRepeated: all.filter((other) => flat(other("Batch")) === name).length > 1,
+        alike: all.flatMap((other, place) =>
+          name !== "" && place !== at && flat(other("Batch")) === name
+            ? [table.block.row + place + 2]
+            : [],
+        ),
         under,
       },
     ];

@@ -3,6 +3,7 @@
  * the difference between weighed and worked out means (core/batch/went.ts, the same as formulas).
  */
 import { wentLimits, wentPlaces, wentWords } from "../../core/batch/went";
+import { usual } from "../../core/reference/defaults";
 import { one } from "./batch-cells";
 import { calculated, type Column, typed } from "./column";
 
@@ -24,9 +25,9 @@ export type WentId = keyof typeof went;
 export const wentIds = Object.keys(went) as readonly WentId[];
 export const wentHeadings: readonly string[] = Object.values(went);
 
-const chargeInFact = "Left for reaction %";
-const yieldHeading = "Yield %";
-const itWent = "It went";
+export const chargeInFact = "Left for reaction %";
+export const yieldHeading = "Yield %";
+export const itWent = "It went";
 
 const catalyst = one("Catalyst g");
 const weighed = one(went.weighed);
@@ -50,7 +51,7 @@ const lye =
   `IF(${inFact}<${charge},"${wentWords.less}","${wentWords.more}")&${fixed(inFact, wentPlaces.charge)}&"${wentWords.meant}"&${fixed(charge, wentPlaces.charge)}&` +
   `IF(${inFact}<${charge},"${wentWords.lessMeans}","${wentWords.moreMeans}")))`;
 
-const ratio = `IF(${one("Methanol ratio")}>0,${one("Methanol ratio")},6)`;
+const ratio = `IF(${one("Methanol ratio")}>0,${one("Methanol ratio")},${usual.molarRatio.toString()})`;
 const methanolInFact =
   `(${ratio})*(${one(went.methanol)}+${one("Methanol L")}-${one("Methanol to add L")})/${one("Methanol L")}` +
   `*${oil}/(${used})`;

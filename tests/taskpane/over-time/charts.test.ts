@@ -21,9 +21,33 @@ describe("the charts of the sample logbook", () => {
       "Scatter of each titration",
       "Blanks",
       "Titrant K-5, KOH",
+      "Yield",
+      "Lye against acid",
     ]);
     expect(charts.titrants).toEqual(["K-6, KOH", "K-5, KOH"]);
     expect(charts.oil.kind).toBe("too few");
+  });
+
+  it("show what batches gave of their oil, and which had other lye than was meant", async () => {
+    const { made, charge } = await ofSample();
+    if (made.kind !== "series" || charge.kind !== "series") throw new Error("no series");
+    // by hand: 96 of 100 L, 168 of 180 L, 108.5 L of 25 imperial gallons of 4.54609 L
+    const wanted = [96, (100 * 168) / 180, (100 * 108.5) / (25 * 4.54609)];
+    expect(made.points.map(({ of }) => of)).toEqual(["B-112", "B-113", "B-114"]);
+    for (const [at, { value }] of made.points.entries())
+      expect(value).toBeCloseTo(wanted[at] ?? 0, 9);
+    expect(made.sentence).toBe(
+      "100 L of oil gave 93.3 to 96.0 L of fuel; the last, B-114, 95.5 L.",
+    );
+    // by hand: NQ-41 has 56.1 x 0.0998 x 2.3/10 mg KOH/g; 91.5 kg; 910 g of 90 % were weighed
+    const catalyst = (91.5 * (((56.1 * 0.0998 * 2.3) / 10 / 56.1) * 56.1053 + 7.65)) / 0.9;
+    const [first] = charge.points;
+    expect(first?.value).toBeCloseTo(0.765 + (0.09 * (910 - catalyst)) / 91.5, 9);
+    expect(first).toMatchObject({ said: "acid value 1.29", isOut: false });
+    expect(charge.lines).toEqual([{ name: "Charge meant", values: [0.765, 0.765, 0.765] }]);
+    expect(charge.sentence).toBe(
+      "Every batch had the lye for its reaction that was meant, whatever its acid.",
+    );
   });
 
   it("follow the bottle that is chosen", async () => {

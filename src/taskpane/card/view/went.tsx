@@ -7,9 +7,9 @@ import { Choice } from "../../widgets/choice";
 import { judge, type NumberFieldFact } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";
 import { WordField } from "../../widgets/word-field";
-import { type AmountShown, cardOf } from "../card";
+import { type AmountShown, cardOf, unitsOf } from "../card";
 import { heldOf } from "../draft";
-import { litresField, minutesField, washesField } from "../fields";
+import { madeField, madeKey, minutesField, washesField } from "../fields";
 import { wentOf } from "../went-of";
 import { useCard } from "./desk";
 
@@ -22,7 +22,8 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
   const set = (field: string, text: string): void => {
     act({ do: "type", card, field, text });
   };
-  const record = wentOf(batch, amounts, held, mark);
+  const units = unitsOf(batch, draft.units);
+  const record = wentOf(batch, amounts, held, units, mark);
   const toWrite = () => {
     if (record === undefined) throw new Error("how it went before anything is typed");
     return record;
@@ -45,7 +46,7 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
   return (
     <section aria-labelledby="it-went">
       <h3 id="it-went">How it went</h3>
-      {field("litres", litresField)}
+      {field(madeKey(units), madeField(units))}
       {field("minutes", minutesField)}
       {field("washes", washesField)}
       <Choice
