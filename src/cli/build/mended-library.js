@@ -18,6 +18,12 @@ const mends = [
     is: "",
   },
   {
+    // It draws sixty times a second whether there is anything to draw or not: see workbench/resting.ts.
+    file: /[\\/]engine-render[\\/]lib[\\/]es[\\/]index\.js$/,
+    was: "if (this._renderFrameTasks.length > 0) this._requestNewFrameHandler = requestNewFrame(this._renderFunction);",
+    is: "if (this._renderFrameTasks.length > 0) this._requestNewFrameHandler = (globalThis.titrebookNextFrame ?? requestNewFrame)(this._renderFunction);",
+  },
+  {
     // Half a second after a double click the name of a sheet was taken for held down, and torn out of its
     // place: with the next file the whole grid went.
     file: /[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
@@ -35,12 +41,14 @@ const mends = [
 
 /** @param {string} source */
 export default function mendedLibrary(source) {
-  const mend = mends.find(({ file }) => file.test(this.resourcePath));
-  if (!mend) return source;
-  if (source.split(mend.was).length !== 2) {
-    throw new Error(
-      `The spreadsheet is not as it was: look again at what ${import.meta.url} mends.`,
-    );
-  }
-  return source.replace(mend.was, () => mend.is);
+  return mends
+    .filter(({ file }) => file.test(this.resourcePath))
+    .reduce((text, { was, is }) => {
+      if (text.split(was).length !== 2) {
+        throw new Error(
+          `The spreadsheet is not as it was: look again at what ${import.meta.url} mends.`,
+        );
+      }
+      return text.replace(was, () => is);
+    }, source);
 }

@@ -7,6 +7,7 @@ import { keepFormulas } from "../engine/keep-formulas";
 import { descriptions, engineFunctions } from "../engine/registration";
 import { equipEngine, type Working } from "../engine/steady/equip";
 import type { Holding } from "../holding/holding";
+import { restWhenIdle } from "../resting";
 import { menusWithout } from "./menus-without";
 import { tableTheme, theme } from "./theme";
 import { words } from "./locale";
@@ -15,6 +16,7 @@ export function startEngine(
   container: HTMLElement,
   holding: Holding,
 ): { univer: Univer; working: Working } {
+  restWhenIdle();
   // Below this width they would stand over the names of the sheets.
   const hasRoom = container.clientWidth >= 760;
   const univer = new Univer({
