@@ -33,10 +33,12 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/adopt/added-columns": "added columns-to-add sources titre-formulas",
     "src/adopt/recheck": "recheck",
     "src/adopt/recheck/judging": "explained",
+    "src/adopt/recheck/reading": "held-figure",
     "src/adopt/recheck/mistakes": "all mistake",
     "src/adopt/recheck/reporting": "above-limit caution finding unchecked",
     "src/adopt/recognising":
-      "answers basis guess-columns lacks mapping questions recognise remembered roles sheet-cells sure typed-limits units-of-roles",
+      "answers basis guess-columns lacks mapping questions recognise remembered roles sheet-cells sure typed-limits units-of-roles date-habit find-tables typed-date written-units",
+    "src/adopt/recognising/by-hand": "left-out",
   }),
   "src/workbook": files({
     "src/workbook/card": "amounts",
@@ -55,7 +57,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
     "src/workbook/record": "batch-record fuel-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",
-    "src/workbook/tables": "bench went column fuel-cells",
+    "src/workbook/tables": "bench went column fuel-cells ours",
     "src/workbook/what-if": "doses format names one-formula question",
   }),
   "src/host/excel": files({

@@ -5,6 +5,7 @@
 import { columnOf, isKnown, type LogbookMapping } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import { endOf, heldCell, isHeld, type LogbookValue } from "../recognising/sheet-cells";
+import { dateHabit } from "../recognising/date-habit";
 import { dateFrom } from "../recognising/typed-date";
 import { type Book, widened } from "./split-titres";
 
@@ -29,9 +30,10 @@ function datedIn({ mapping, cells }: Book, role: RoleId): Dated[] {
   const date = columnOf(mapping, "date");
   if (!column || !date) return [];
   const found: Dated[] = [];
+  const { order } = dateHabit(mapping, cells);
   for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
     const when = heldCell(cells, row, date.column);
-    const day = dateFrom(when.value, when.format);
+    const day = dateFrom(when.value, when.format, order);
     const cell = heldCell(cells, row, column.column);
     if (day !== undefined && isHeld(cell)) found.push({ day, value: cell.value });
   }
@@ -55,11 +57,12 @@ function withOne(book: Book, lender: Book, role: RoleId, how: "same day" | "last
   const end = endOf(cells).column;
   const wide = widened(cells, 1);
   const find = lookUp(dated, how);
+  const { order } = dateHabit(mapping, cells);
   let day: number | undefined;
   for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
     const when = heldCell(cells, row, date.column);
     // a date that stands once a day holds for the rows below it
-    day = dateFrom(when.value, when.format) ?? day;
+    day = dateFrom(when.value, when.format, order) ?? day;
     const value = day === undefined ? undefined : find(day);
     if (value !== undefined) wide.put(row, end, value);
   }

@@ -4,6 +4,7 @@
  * else, and what is said of a row does not hang on how many are above it.
  */
 import { columnOf, columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
+import { withoutLeft } from "../recognising/by-hand/left-out";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { cellName } from "../../sheet/cell-name";
 import { plainly } from "../layouts/plainly";
@@ -48,12 +49,16 @@ function assayIn(logbooks: readonly Logbook[]): number | undefined {
 const holdsDoses = ({ mapping }: Logbook): boolean =>
   doseRoles.some((role) => columnOf(mapping, role) !== undefined);
 
-/** Where a finding stands on a sheet whose lots stand across. */
-function turnedBack(logbooks: readonly Logbook[]): (finding: Finding) => Finding {
-  const across = new Set(
+/** Sheets whose lots stand across. */
+const acrossIn = (logbooks: readonly Logbook[]): ReadonlySet<string> =>
+  new Set(
     logbooks.flatMap(({ mapping, cells }) => (cells.isAcross === true ? [mapping.sheet] : [])),
   );
-  return (finding) =>
+
+/** Where a finding stands on a sheet whose lots stand across. */
+const turnedBack =
+  (across: ReadonlySet<string>) =>
+  (finding: Finding): Finding =>
     across.has(finding.sheet)
       ? {
           ...finding,
@@ -62,10 +67,17 @@ function turnedBack(logbooks: readonly Logbook[]): (finding: Finding) => Finding
           address: cellName(finding.column, finding.row),
         }
       : finding;
-}
+
+/** What is counted are columns there, and are called so. */
+const saidAcross =
+  (across: ReadonlySet<string>) =>
+  <T extends { readonly sheet: string }>(each: T): T & { readonly isAcross?: true } =>
+    across.has(each.sheet) ? { ...each, isAcross: true } : each;
 
 export function* recheck(given: readonly Logbook[]): Generator<Progress, RecheckReport> {
-  const logbooks = plainly(given);
+  const logbooks = plainly(
+    given.map(({ mapping, cells }) => ({ mapping, cells: withoutLeft(mapping, cells) })),
+  );
   const of = logbooks.reduce(
     (sum, { mapping: { place } }) => sum + place.lastRow - place.firstRow + 1,
     0,
@@ -85,15 +97,16 @@ export function* recheck(given: readonly Logbook[]): Generator<Progress, Recheck
     }
   }
   const found = tables.map((table) => table.found());
-  const unchecked = found.flatMap((each) => each.unchecked);
+  const across = acrossIn(logbooks);
+  const unchecked = found.flatMap((each) => each.unchecked).map(saidAcross(across));
   return {
     rows: found.reduce((sum, { rows }) => sum + rows, 0),
     figures: Object.values(tally.checked).reduce((sum, each) => sum + each, 0),
     checked: tally.checked,
-    findings: found.flatMap(({ findings }) => findings).map(turnedBack(logbooks)),
+    findings: found.flatMap(({ findings }) => findings).map(turnedBack(across)),
     latent: found.flatMap(({ latent }) => latent),
     unchecked,
-    aboveLimit: found.flatMap(({ aboveLimit }) => aboveLimit),
+    aboveLimit: found.flatMap(({ aboveLimit }) => aboveLimit).map(saidAcross(across)),
     noDose:
       tally.checked.dose > 0
         ? ""
@@ -102,6 +115,9 @@ export function* recheck(given: readonly Logbook[]): Generator<Progress, Recheck
           : "no column holds one",
     taken: [...new Set(found.flatMap(({ taken }) => taken))],
     cutShort: tally.cutShort,
+    ...(logbooks.length > 0 && logbooks.every(({ cells }) => cells.isAcross === true)
+      ? { isAcross: true as const }
+      : {}),
   };
 }
 

@@ -111,6 +111,20 @@ function tablesIn(cells: SheetCells, whole: Span, endRow: number): TablePlace[] 
   return found;
 }
 
+/** A table whose headings a person says: as wide as the old one, down to where its rows end. */
+export function placeAt(cells: SheetCells, headingRow: number, old: TablePlace): TablePlace {
+  const span = { from: old.firstColumn, to: old.lastColumn };
+  const end = endOf(cells).row;
+  const unitsRow = isUnitsRow(cells, headingRow + 1, span) ? headingRow + 1 : undefined;
+  const firstRow = (unitsRow ?? headingRow) + 1;
+  const isFilled = (row: number): boolean => countIn(cells, row, span, (v) => v !== "") > 0;
+  let lastRow = Math.max(firstRow, Math.min(old.lastRow, end - 1));
+  while (lastRow + 1 < end && isFilled(lastRow + 1)) lastRow += 1;
+  const groupRow = groupRowAbove(cells, headingRow, span);
+  const { firstColumn, lastColumn } = old;
+  return { headingRow, unitsRow, groupRow, firstRow, lastRow, firstColumn, lastColumn };
+}
+
 /** An empty column inside one table parts nothing: same heading row, and one set of rows as long as the other. */
 function isOneTable(left: TablePlace, right: TablePlace, startsAnew: boolean): boolean {
   const sameRows = left.headingRow === right.headingRow && right.lastRow <= left.lastRow;

@@ -3,6 +3,7 @@ import { columnLetters } from "../../sheet/cell-name";
 import { amountWord } from "./answers";
 import { assayCancels, basisOf, mayBeOneLye } from "./basis";
 import { columnOf, isKnown, type LogbookMapping } from "./mapping";
+import { withoutLeft } from "./by-hand/left-out";
 import { type RoleId, roleOf } from "./roles";
 import { heldCell, type SheetCells } from "./sheet-cells";
 import { figureAndWords } from "./typed-number";
@@ -80,7 +81,8 @@ function saysUnits(mapping: LogbookMapping, cells: SheetCells | undefined): bool
 }
 
 /** @param cells where the rows' own words stand, once they are known */
-export function lacks(mapping: LogbookMapping, cells?: SheetCells): Lack[] {
+export function lacks(mapping: LogbookMapping, all?: SheetCells): Lack[] {
+  const cells = all && withoutLeft(mapping, all);
   const named = soleBase(mapping);
   // "ml KOH" says what the burette held, "KOH g" what was dosed.
   const isNamed = (role: RoleId): boolean =>

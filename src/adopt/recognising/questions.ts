@@ -2,6 +2,7 @@
 import { amountWord, blankWordMeans, emptyBlankOf, unitMeant, wordKey } from "./answers";
 import { hasDitto, withDittosRead } from "./ditto";
 import { lacks } from "./lacks";
+import { withoutLeft } from "./by-hand/left-out";
 import { columnOf, columnsOf, type LogbookMapping } from "./mapping";
 import { blankWord } from "./neutralised";
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
@@ -89,7 +90,8 @@ const isAnswered = (mapping: LogbookMapping, question: Question): boolean =>
     : (question.ask === "word" ? blankWordMeans(mapping, question.word) : emptyBlankOf(mapping)) !==
       undefined;
 
-export function questionsOf(mapping: LogbookMapping, given: SheetCells): Questions {
+export function questionsOf(mapping: LogbookMapping, all: SheetCells): Questions {
+  const given = withoutLeft(mapping, all);
   const cells = withDittosRead(given, mapping.place);
   return {
     asked: [

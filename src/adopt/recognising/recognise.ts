@@ -3,10 +3,10 @@ import { mayBeAcross, turnedRound } from "../layouts/across";
 import { likelyFrom } from "./sure";
 import { findConstants, type ConstantGuess } from "./find-constants";
 import { withDittosRead } from "./ditto";
-import { findTables, type TablePlace } from "./find-tables";
+import { findTables, placeAt, type TablePlace } from "./find-tables";
 import { type ColumnGuess, guessColumns } from "./guess-columns";
 import { headingParts } from "./heading";
-import type { SheetCells } from "./sheet-cells";
+import { endOf, type SheetCells } from "./sheet-cells";
 import { withoutTotals } from "./totals-row";
 import { hasDecimalComma } from "./typed-number";
 import { fromWords } from "./evidence";
@@ -80,22 +80,52 @@ function looksLikeOne(columns: readonly ColumnGuess[]): boolean {
   return (tells.length >= 1 || isTitrants) && [...known].some((role) => besideOne.has(role));
 }
 
+function tableAt(
+  cells: SheetCells,
+  place: TablePlace,
+  constants: readonly ConstantGuess[],
+  commaIsDecimal: boolean,
+): TableGuess {
+  const columns = guessColumns(withDittosRead(cells, place), place, commaIsDecimal);
+  return {
+    sheet: cells.sheet,
+    place: withoutTotals(columns, place, cells),
+    columns,
+    constants,
+    commaIsDecimal,
+    isLogbook: looksLikeOne(columns),
+    ...(cells.isAcross === true ? { isAcross: true as const, turned: cells } : {}),
+  };
+}
+
 function tablesOf(cells: SheetCells): TableGuess[] {
   const commaIsDecimal = usesDecimalCommas(cells);
   const places = findTables(cells, startsAnew);
   const constants = findConstants(cells, places, commaIsDecimal);
-  return places.map((place) => {
-    const columns = guessColumns(withDittosRead(cells, place), place, commaIsDecimal);
-    return {
-      sheet: cells.sheet,
-      place: withoutTotals(columns, place, cells),
-      columns,
-      constants,
-      commaIsDecimal,
-      isLogbook: looksLikeOne(columns),
-      ...(cells.isAcross === true ? { isAcross: true as const, turned: cells } : {}),
-    };
-  });
+  return places.map((place) => tableAt(cells, place, constants, commaIsDecimal));
+}
+
+/** What a table is once a person has said in which row its headings stand. */
+export function recogniseAt(cells: SheetCells, headingRow: number, old: TablePlace): TableGuess {
+  const commaIsDecimal = usesDecimalCommas(cells);
+  const place = placeAt(cells, headingRow, old);
+  return tableAt(cells, place, findConstants(cells, [place], commaIsDecimal), commaIsDecimal);
+}
+
+/** A sheet on which no table was found, from its first row on. */
+export function wholeSheet(cells: SheetCells): TableGuess | undefined {
+  const end = endOf(cells);
+  if (cells.values.length < 2 || end.column - cells.column < 2) return undefined;
+  const place: TablePlace = {
+    headingRow: cells.row,
+    unitsRow: undefined,
+    groupRow: undefined,
+    firstRow: cells.row + 1,
+    lastRow: end.row - 1,
+    firstColumn: cells.column,
+    lastColumn: end.column - 1,
+  };
+  return tableAt(cells, place, [], usesDecimalCommas(cells));
 }
 
 const knownIn = (tables: readonly TableGuess[]): number =>

@@ -5,8 +5,8 @@
 import { cellName, columnLetters, columnNumber } from "../../sheet/cell-name";
 import type { LogbookMapping, MappedColumn, MappedConstant } from "./mapping";
 import type { TableGuess } from "./recognise";
-import { type Answer, emptyBlanks, emptyBlankWords } from "./answers";
 import { bases, type Basis, hasBasis } from "./basis";
+import { SaidRead, saidRows } from "./by-hand/said-rows";
 import { isRoleId, roleOf, roles, type RoleId } from "./roles";
 
 export const rememberedTable = "LogbookColumns";
@@ -41,31 +41,6 @@ function unitRead(
   return { unit: others[0], basis };
 }
 
-const unitAsked = "how much one of these is";
-const blankAsked = "what an empty blank means";
-const wordAsked = "what this word means as a blank";
-
-const answerRow = ({ sheet, place }: LogbookMapping, answer: Answer): RememberedRow =>
-  answer.ask === "unit"
-    ? [sheet, place.headingRow + 1, "", answer.word, unitAsked, "L", answer.litres]
-    : [
-        sheet,
-        place.headingRow + 1,
-        "",
-        answer.ask === "word" ? answer.word : "",
-        answer.ask === "word" ? wordAsked : blankAsked,
-        "",
-        emptyBlankWords[answer.means],
-      ];
-
-/** An answer that a row remembers; undefined where its words are none. */
-function answerRead(is: string, word: string, words: string): Answer | undefined {
-  if (is === unitAsked) return { ask: "unit", word, litres: words };
-  const means = emptyBlanks.find((each) => emptyBlankWords[each] === words.trim());
-  if (is === wordAsked && means) return { ask: "word", word, means };
-  return is === blankAsked && means ? { ask: "blank", means } : undefined;
-}
-
 const columnRow = ({ sheet, place }: LogbookMapping, each: MappedColumn): RememberedRow => [
   sheet,
   place.headingRow + 1,
@@ -92,8 +67,19 @@ const constantRow = (
 export const rememberedRows = (mapping: LogbookMapping): RememberedRow[] => [
   ...mapping.columns.filter(({ role }) => role !== "other").map((each) => columnRow(mapping, each)),
   ...mapping.constants.map((each) => constantRow(mapping, each)),
-  ...(mapping.answers ?? []).map((each) => answerRow(mapping, each)),
+  ...saidRows(mapping),
 ];
+
+/** The heading rows, from 0, of the logbooks on a sheet that were agreed to. */
+export const rememberedHeadingRows = (
+  sheet: string,
+  rows: readonly (readonly unknown[])[],
+): ReadonlySet<number> =>
+  new Set(
+    rows.flatMap(([of, heading]) =>
+      of === sheet && Number(heading) >= 1 ? [Number(heading) - 1] : [],
+    ),
+  );
 
 const roleByWords = (words: string): RoleId | undefined =>
   roles.find((role) => role.words === words.trim().toLowerCase() || role.words === words.trim())
@@ -126,30 +112,26 @@ export function rememberedMapping(
     unit: undefined,
   }));
   const constants: MappedConstant[] = [];
-  const answers: Answer[] = [];
+  const said = new SaidRead();
   for (const [, , letter = "", heading = "", is = "", words = "", forAll = ""] of own) {
-    const answer = answerRead(is, heading, forAll);
-    if (answer) {
-      answers.push(answer);
-      continue;
-    }
+    if (said.read(is, heading, forAll)) continue;
     const role = roleByWords(is);
     const read = role && unitRead(role, words);
     if (role === undefined || read === undefined) return undefined;
-    const said = { unit: read.unit, ...(read.basis === undefined ? {} : { basis: read.basis }) };
+    const as = { unit: read.unit, ...(read.basis === undefined ? {} : { basis: read.basis }) };
     if (letter === "") {
       const cell = heading === "typed" ? undefined : placeOfCell(forAll);
       const from = cell
         ? ({ kind: "cell", ...cell, label: heading } as const)
         : ({ kind: "typed", value: forAll } as const);
-      constants.push({ role, ...said, from });
+      constants.push({ role, ...as, from });
       continue;
     }
     const at = columns.findIndex(
       (each) => columnLetters(each.column) === letter && each.heading === heading,
     );
     if (at < 0) return undefined;
-    columns[at] = { ...(columns[at] as MappedColumn), role, ...said };
+    columns[at] = { ...(columns[at] as MappedColumn), role, ...as };
   }
   return {
     sheet: guess.sheet,
@@ -157,6 +139,6 @@ export function rememberedMapping(
     columns,
     constants,
     commaIsDecimal: guess.commaIsDecimal,
-    ...(answers.length === 0 ? {} : { answers }),
+    ...said.all(),
   };
 }

@@ -1,6 +1,7 @@
 /** What is agreed of a logbook, as plain values: its columns, its figures for all rows, its answers. */
 import type { TablePlace } from "./find-tables";
 import type { RoleId } from "./roles";
+import type { DateOrder } from "./typed-date";
 
 /** Grams of lye: of the pure base, or of the lye as it comes out of its bag. */
 export const bases = ["pure", "as weighed"] as const;
@@ -49,4 +50,8 @@ export interface LogbookMapping {
   readonly commaIsDecimal: boolean;
   /** What was answered about words that nobody can know: "drum". */
   readonly answers?: readonly Answer[];
+  /** In which order it writes its days, once a person has said so. */
+  readonly dates?: DateOrder;
+  /** Rows that a person leaves out, counted from 0. */
+  readonly left?: readonly number[];
 }

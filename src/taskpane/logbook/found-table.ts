@@ -12,6 +12,8 @@ export interface FoundTable {
   readonly isAgreed: boolean;
   /** The mapping was agreed to before and stood on a sheet. */
   readonly isRemembered: boolean;
+  /** A person said in which row its headings stand. */
+  readonly isByHand?: true;
 }
 
 /** A table as it was read, and the mapping that was remembered for it, if any. */
@@ -19,12 +21,14 @@ export interface ReadTable {
   readonly guess: TableGuess;
   readonly cells: SheetCells;
   readonly remembered: LogbookMapping | undefined;
+  readonly isByHand?: true;
 }
 
-export const foundTable = ({ guess, cells, remembered }: ReadTable): FoundTable => ({
+export const foundTable = ({ guess, cells, remembered, isByHand }: ReadTable): FoundTable => ({
   guess,
   cells,
   mapping: remembered ?? mappingFrom(guess),
   isAgreed: remembered !== undefined,
   isRemembered: remembered !== undefined,
+  ...(isByHand ? { isByHand } : {}),
 });

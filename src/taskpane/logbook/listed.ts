@@ -126,13 +126,16 @@ const checkedWords = ({ checked }: RecheckReport): string =>
 
 /** What was checked, by kind, and whether it is as it should be: nothing that was not checked is called right. */
 export function summaryWords(report: RecheckReport): string {
-  const { rows, figures, findings } = report;
+  const { rows, figures, findings, isAcross } = report;
+  const one = isAcross ? "lot" : "row";
   if (figures === 0) return "No figure could be checked.";
-  const checked = `Checked in ${many(rows, "row")}: ${checkedWords(report)}`;
+  const checked = `Checked in ${many(rows, one)}: ${checkedWords(report)}`;
   if (findings.length === 0)
     return `${checked}. ${figures === 1 ? "It is" : "These are"} as ${figures === 1 ? "it" : "they"} should be, within the digits shown.`;
-  const wrongRows = new Set(findings.map(({ sheet, row }) => `${sheet} ${String(row)}`)).size;
-  return `${checked}. Not as ${findings.length === 1 ? "it" : "they"} should be: ${many(findings.length, "figure")}, in ${many(wrongRows, "row")}.`;
+  const wrongRows = new Set(
+    findings.map(({ sheet, row, column }) => `${sheet} ${String(isAcross ? column : row)}`),
+  ).size;
+  return `${checked}. Not as ${findings.length === 1 ? "it" : "they"} should be: ${many(findings.length, "figure")}, in ${many(wrongRows, one)}.`;
 }
 
 /** What else is to be known of a re-check: no dose in it, what was taken, where the search ended. */

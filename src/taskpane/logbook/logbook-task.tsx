@@ -66,7 +66,7 @@ export function LogbookTask({ host, locale }: LogbookTaskProps) {
     let isCurrent = true;
     // rows may have been added since the workbook was looked through
     readLogbooks(host).then((found) => {
-      if (isCurrent && found.do === "found") act({ do: "refreshed", tables: found.tables });
+      if (isCurrent && found.do === "found") act({ ...found, do: "refreshed" });
     }, unexpected);
     return () => {
       isCurrent = false;

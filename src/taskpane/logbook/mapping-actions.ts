@@ -7,7 +7,9 @@ import {
   withConstant,
   withUnit,
 } from "../../adopt/recognising/mapping";
+import { withLeft } from "../../adopt/recognising/by-hand/left-out";
 import type { RoleId } from "../../adopt/recognising/roles";
+import type { DateOrder } from "../../adopt/recognising/typed-date";
 import { type FigureId, type TypedFigure, withTyped } from "./typed-figures";
 
 export type MappingAction =
@@ -24,7 +26,10 @@ export type MappingAction =
   /** The unit of a figure that stands on the sheet. */
   | { readonly do: "unit"; readonly role: RoleId; readonly unit: string }
   | { readonly do: "basis"; readonly role: RoleId; readonly basis: Basis }
-  | { readonly do: "answer"; readonly answer: Answer };
+  | { readonly do: "answer"; readonly answer: Answer }
+  | { readonly do: "dates"; readonly order: DateOrder }
+  /** Rows left out by hand, counted from 0. */
+  | { readonly do: "leave"; readonly rows: readonly number[] };
 
 export function changed(mapping: LogbookMapping, action: MappingAction): LogbookMapping {
   switch (action.do) {
@@ -40,5 +45,9 @@ export function changed(mapping: LogbookMapping, action: MappingAction): Logbook
       return withBasis(mapping, action.role, action.basis);
     case "answer":
       return withAnswer(mapping, action.answer);
+    case "dates":
+      return { ...mapping, dates: action.order };
+    case "leave":
+      return withLeft(mapping, action.rows);
   }
 }

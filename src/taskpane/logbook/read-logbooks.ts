@@ -1,11 +1,21 @@
 /** Every logbook of the workbook that is open, and what was remembered of each. */
-import { type Host, isFault, type Sheet } from "../../sheet/port";
+import { type Block, type Host, isFault, type Sheet } from "../../sheet/port";
 import { isRefused, type Refusal, refused } from "../../sheet/refusal";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readRemembered } from "../../workbook/planning/logbook/remember-columns";
-import { recogniseSheet } from "../../adopt/recognising/recognise";
-import { rememberedMapping, rememberedSheet } from "../../adopt/recognising/remembered";
-import { cellsFromAnswer } from "../../adopt/recognising/sheet-cells";
+import {
+  recogniseAt,
+  recogniseSheet,
+  type TableGuess,
+  wholeSheet,
+} from "../../adopt/recognising/recognise";
+import {
+  rememberedHeadingRows,
+  rememberedMapping,
+  rememberedSheet,
+} from "../../adopt/recognising/remembered";
+import { cellsFromAnswer, type SheetCells } from "../../adopt/recognising/sheet-cells";
+import { isWithin, ourBlocks } from "./ours";
 import type { Action } from "./state";
 import type { ReadTable } from "./found-table";
 
@@ -19,24 +29,57 @@ const isOurs = (name: string): boolean =>
 const isOffered = ({ name, used }: Sheet): boolean =>
   used !== undefined && !isOurs(name) && used.rows * used.columns <= mostCells;
 
+interface OnSheet {
+  readonly tables: readonly ReadTable[];
+  /** Tables that are no logbook, and our own: taken when a person says so. */
+  readonly others: readonly ReadTable[];
+}
+
+const nothing: OnSheet = { tables: [], others: [] };
+
+/** Headings that a person pointed at and agreed to stand in no row that was guessed. */
+function byHand(
+  cells: SheetCells,
+  guesses: readonly TableGuess[],
+  rows: readonly (readonly unknown[])[],
+): TableGuess[] {
+  const [first] = guesses;
+  const place = (first ?? wholeSheet(cells))?.place;
+  if (!place) return [];
+  const known = new Set(guesses.map((each) => each.place.headingRow));
+  return [...rememberedHeadingRows(cells.sheet, rows)]
+    .filter((row) => !known.has(row))
+    .map((row) => recogniseAt(first?.turned ?? cells, row, place));
+}
+
 async function tablesOn(
   host: Host,
   { used }: Sheet,
   rows: readonly (readonly unknown[])[],
-): Promise<ReadTable[] | Refusal> {
-  if (!used) return [];
+  ours: readonly Block[],
+): Promise<OnSheet | Refusal> {
+  if (!used) return nothing;
   const answer = await host.read([{ ask: "cells", block: used }]);
   if (isFault(answer)) return refused(faultSentence(answer));
   const [found] = answer;
-  if (found?.kind !== "cells") return [];
+  if (found?.kind !== "cells") return nothing;
   const cells = cellsFromAnswer(found);
-  return recogniseSheet(cells)
-    .filter(({ isLogbook }) => isLogbook)
-    .map((guess) => ({
-      guess,
-      cells: guess.turned ?? cells,
-      remembered: rememberedMapping(guess, rows),
-    }));
+  const guesses = recogniseSheet(cells);
+  const read = (guess: TableGuess): ReadTable => ({
+    guess,
+    cells: guess.turned ?? cells,
+    remembered: rememberedMapping(guess, rows),
+  });
+  const agreed = byHand(cells, guesses, rows)
+    .map((guess) => ({ ...read(guess), isByHand: true as const }))
+    .filter(({ remembered }) => remembered !== undefined);
+  const isOffered = (guess: TableGuess): boolean =>
+    guess.isLogbook && !isWithin(cells.sheet, guess.place, ours);
+  const whole = guesses.length === 0 ? wholeSheet(cells) : undefined;
+  return {
+    tables: [...guesses.filter(isOffered).map(read), ...agreed],
+    others: [...guesses.filter((each) => !isOffered(each)), ...(whole ? [whole] : [])].map(read),
+  };
 }
 
 export async function readLogbooks(host: Host): Promise<Action> {
@@ -46,11 +89,14 @@ export async function readLogbooks(host: Host): Promise<Action> {
   if (sheets?.kind !== "sheets") return { do: "failed", sentence: "The sheets could not be read." };
   const remembered = await readRemembered(host);
   const rows = remembered && "values" in remembered ? remembered.values.slice(1) : [];
+  const ours = await ourBlocks(host);
   const tables: ReadTable[] = [];
+  const others: ReadTable[] = [];
   for (const sheet of sheets.sheets.filter(isOffered)) {
-    const found = await tablesOn(host, sheet, rows);
+    const found = await tablesOn(host, sheet, rows, ours);
     if (isRefused(found)) return { do: "failed", sentence: found.sentence };
-    tables.push(...found);
+    tables.push(...found.tables);
+    others.push(...found.others);
   }
-  return { do: "found", tables };
+  return { do: "found", tables, others };
 }

@@ -3,7 +3,7 @@
  * holds as long as every heading that is used stands where it stood.
  */
 import type { LogbookMapping } from "../../adopt/recognising/mapping";
-import type { TableGuess } from "../../adopt/recognising/recognise";
+import { recogniseAt, type TableGuess } from "../../adopt/recognising/recognise";
 import type { FoundTable, ReadTable } from "./found-table";
 
 const isSame = ({ mapping }: FoundTable, { guess }: ReadTable): boolean =>
@@ -33,12 +33,22 @@ const moved = (mapping: LogbookMapping, guess: TableGuess): LogbookMapping => ({
   ),
 });
 
+/** A table whose headings a person pointed at, read anew from the same row of the sheet as it is now. */
+function byHand({ isByHand, mapping, guess }: FoundTable, read: readonly ReadTable[]) {
+  const sheet = read.find(
+    (each) => each.guess.sheet === mapping.sheet && each.guess.isAcross === guess.isAcross,
+  );
+  if (!isByHand || !sheet) return undefined;
+  const { headingRow } = mapping.place;
+  return { ...sheet, guess: recogniseAt(sheet.cells, headingRow, mapping.place) };
+}
+
 export const refreshed = (
   tables: readonly FoundTable[],
   read: readonly ReadTable[],
 ): readonly FoundTable[] =>
   tables.map((table) => {
-    const now = read.find((each) => isSame(table, each));
+    const now = read.find((each) => isSame(table, each)) ?? byHand(table, read);
     if (!now || !holds(table.mapping, now.guess)) return { ...table, isAgreed: false };
     const { guess, cells } = now;
     return { ...table, guess, cells, mapping: moved(table.mapping, guess) };

@@ -3,6 +3,7 @@ import type { AddedId } from "../../adopt/added-columns/added";
 import type { Spelling } from "../../adopt/added-columns/columns-to-add";
 import { type LogbookMapping, withConstant } from "../../adopt/recognising/mapping";
 import { type FoundTable, foundTable, type ReadTable } from "./found-table";
+import { readFrom, withOther } from "./read-by-hand";
 import { refreshed } from "./refreshed";
 import { agreedWith } from "./same-headings";
 import { changed, type MappingAction } from "./mapping-actions";
@@ -37,6 +38,8 @@ export interface LogbookState {
   readonly step: StepId;
   readonly looking: Looking;
   readonly tables: readonly FoundTable[];
+  /** What else stands on the sheets: taken for a logbook when a person says so. */
+  readonly others: readonly ReadTable[];
   /** Which of them is shown. */
   readonly at: number;
   readonly spelling: Spelling;
@@ -50,6 +53,7 @@ export const firstState: LogbookState = {
   step: "recognise",
   looking: { state: "looking" },
   tables: [],
+  others: [],
   at: 0,
   spelling: "functions",
   picked: [],
@@ -58,14 +62,23 @@ export const firstState: LogbookState = {
   order: "row",
 };
 
+interface Read {
+  readonly tables: readonly ReadTable[];
+  readonly others?: readonly ReadTable[];
+}
+
 export type Action =
   | { readonly do: "look" }
-  | { readonly do: "found"; readonly tables: readonly ReadTable[] }
+  | ({ readonly do: "found" } & Read)
   /** Read again, with what was agreed kept where the headings are as they were. */
-  | { readonly do: "refreshed"; readonly tables: readonly ReadTable[] }
+  | ({ readonly do: "refreshed" } & Read)
   | { readonly do: "failed"; readonly sentence: string }
   | { readonly do: "go"; readonly step: StepId }
   | { readonly do: "show"; readonly at: number }
+  /** One of the others is a logbook after all. */
+  | { readonly do: "take"; readonly other: number }
+  /** The headings stand in another row, counted from 0. */
+  | { readonly do: "headings"; readonly row: number }
   | MappingAction
   /** A figure that only the new columns need: what was agreed still holds. */
   | { readonly do: "step"; readonly role: RoleId; readonly value: string }
@@ -101,22 +114,42 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
         ...state,
         looking: { state: "found" },
         tables: action.tables.map(foundTable),
+        others: action.others ?? [],
         at: 0,
       };
     case "refreshed":
-      return { ...state, tables: refreshed(state.tables, action.tables) };
+      return {
+        ...state,
+        tables: refreshed(state.tables, [...action.tables, ...(action.others ?? [])]),
+      };
     case "failed":
       return { ...state, looking: { state: "failed", sentence: action.sentence } };
     case "go":
       return { ...state, step: action.step };
     case "show":
       return { ...state, at: action.at };
+    case "take":
+      return {
+        ...state,
+        ...withOther(state.tables, state.others, action.other),
+        check: { state: "not yet" },
+      };
+    case "headings":
+      return {
+        ...state,
+        tables: state.tables.map((table, at) =>
+          at === state.at ? readFrom(table, action.row) : table,
+        ),
+        check: { state: "not yet" },
+      };
     case "column":
     case "constant":
     case "typed":
     case "unit":
     case "basis":
     case "answer":
+    case "leave":
+    case "dates":
       return remapped(state, (mapping) => changed(mapping, action));
     case "step":
       return {

@@ -47,7 +47,14 @@ export async function writeWhatIfTable(world: World): Promise<void> {
 export async function addAColumn(world: World): Promise<void> {
   const { chance, workbook } = world;
   const { host } = workbook;
-  const state = reduce(firstState, await readLogbooks(host));
+  const found = await readLogbooks(host);
+  // our own tables are taken when a person says so
+  const state = reduce(
+    firstState,
+    found.do === "found"
+      ? { do: "found", tables: [...found.tables, ...(found.others ?? [])] }
+      : found,
+  );
   if (state.tables.length === 0) return;
   const shown = shownTable({ ...state, at: chance.whole(0, state.tables.length - 1) });
   if (!shown) return;

@@ -77,7 +77,10 @@ export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boo
 }
 
 /** As the cell shows it. */
-function shownIn({ value, format }: HeldCell, figure: number): string {
+export function shownIn(
+  { value, format }: Pick<HeldCell, "value" | "format">,
+  figure: number,
+): string {
   if (typeof value === "string") return value.trim();
   const decimals = decimalsOfFormat(format);
   if (format.includes("%")) return String(Number((figure * 100).toPrecision(8)));

@@ -6,6 +6,7 @@ import { type Oil, oilNamed, oilNotNamed, oilOfDensity } from "../../../core/ref
 import { columnOf, columnsOf, type LogbookMapping } from "../../recognising/mapping";
 import type { RoleId } from "../../recognising/roles";
 import type { SheetCells } from "../../recognising/sheet-cells";
+import { dateHabit } from "../../recognising/date-habit";
 import { dateFrom } from "../../recognising/typed-date";
 import { withDittosRead } from "../../recognising/ditto";
 import { isNeutralised } from "../../recognising/neutralised";
@@ -64,9 +65,10 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
     return read(row)?.formula === "" && before?.formula === "" ? before.value : undefined;
   };
 
+  const { order } = dateHabit(mapping, cells);
   const dateAt = (row: number): number | undefined => {
     const cell = date.cell(row);
-    return cell && dateFrom(cell.value, cell.format);
+    return cell && dateFrom(cell.value, cell.format, order);
   };
   const inColumns = blanksReader(mapping, cells, blankColumns, blankList, dateAt);
   function blanksOf(row: number): BlanksRead {

@@ -32,8 +32,8 @@ export class AboveLimits {
 }
 
 /** "7.02 % FFA is above the limit of 5 %: not a plain base batch; see ROUTE (row 2)." */
-export function aboveLimitWords({ rows, least, most }: AboveLimit): string {
+export function aboveLimitWords({ rows, least, most, isAcross }: AboveLimit): string {
   const [from, to] = [least.toFixed(2), most.toFixed(2)];
   const share = from === to ? from : `${from} to ${to}`;
-  return `${share} % FFA is above the limit of ${String(limit)} %: not a plain base batch; see ROUTE (${rowsInWords(rows)}).`;
+  return `${share} % FFA is above the limit of ${String(limit)} %: not a plain base batch; see ROUTE (${rowsInWords(rows, isAcross)}).`;
 }

@@ -54,6 +54,8 @@ export interface Unchecked {
   readonly why: string;
   /** Counted from 0. */
   readonly rows: readonly number[];
+  /** Lots stand across: what is counted are columns. */
+  readonly isAcross?: true;
 }
 
 /** Rows with a dose whose acid is too much for a plain base batch. */
@@ -61,6 +63,8 @@ export interface AboveLimit {
   readonly sheet: string;
   /** Counted from 0. */
   readonly rows: readonly number[];
+  /** Lots stand across: what is counted are columns. */
+  readonly isAcross?: true;
   /** % FFA as oleic, worked out from the readings. */
   readonly least: number;
   readonly most: number;
@@ -86,4 +90,6 @@ export interface RecheckReport {
   readonly taken: readonly string[];
   /** Figures at which the search for two mistakes at once ended with its budget. */
   readonly cutShort: number;
+  /** All lots stand across: what is counted as rows are lots. */
+  readonly isAcross?: true;
 }

@@ -1,5 +1,6 @@
 /** Rows that were not checked, gathered by reason. */
 import { andList } from "../../../sheet/and-list";
+import { placeText } from "../../recognising/by-hand/left-out";
 import type { Unchecked } from "./finding";
 
 export class UncheckedRows {
@@ -19,8 +20,8 @@ export class UncheckedRows {
 
 const mostShown = 6;
 
-/** "row 4", "rows 4, 7 to 9 and 12", as they are counted on the sheet. */
-export function rowsInWords(rows: readonly number[]): string {
+/** "row 4", "rows 4, 7 to 9 and 12", as they are counted on the sheet; "column D" where lots stand across. */
+export function rowsInWords(rows: readonly number[], isAcross = false): string {
   const runs: [number, number][] = [];
   for (const row of [...rows].sort((a, b) => a - b)) {
     const last = runs[runs.length - 1];
@@ -28,12 +29,15 @@ export function rowsInWords(rows: readonly number[]): string {
     else runs.push([row, row]);
   }
   const words = runs.map(([from, to]) =>
-    from === to ? String(from + 1) : `${String(from + 1)} to ${String(to + 1)}`,
+    from === to
+      ? placeText(from, isAcross)
+      : `${placeText(from, isAcross)} to ${placeText(to, isAcross)}`,
   );
   const shown = words.length > mostShown ? [...words.slice(0, mostShown), "more"] : words;
-  return `${rows.length === 1 ? "row" : "rows"} ${andList(shown)}`;
+  const one = isAcross ? "column" : "row";
+  return `${one}${rows.length === 1 ? "" : "s"} ${andList(shown)}`;
 }
 
 /** "T2 holds "2.90 bad", which is no figure (row 4)." */
-export const uncheckedWords = ({ why, rows }: Unchecked): string =>
-  `Not checked: ${why} (${rowsInWords(rows)}).`;
+export const uncheckedWords = ({ why, rows, isAcross }: Unchecked): string =>
+  `Not checked: ${why} (${rowsInWords(rows, isAcross)}).`;

@@ -21,7 +21,7 @@ const logbooksOf = (state: LogbookState): Logbook[] =>
 async function readAgain({ host, state, act }: StepProps): Promise<Logbook[]> {
   const found = await readLogbooks(host);
   if (found.do !== "found") return logbooksOf(state);
-  const action: Action = { do: "refreshed", tables: found.tables };
+  const action: Action = { ...found, do: "refreshed" };
   act(action);
   return logbooksOf(reduce(state, action));
 }

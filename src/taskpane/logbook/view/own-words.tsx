@@ -29,7 +29,7 @@ interface OwnWordsProps {
 const litres: Limits = { ...limits.amount, unit: "L", to: "100000" };
 
 function One({ question, table, act, mark }: OwnWordsProps & { readonly question: Question }) {
-  const rows = rowsInWords(question.rows);
+  const rows = rowsInWords(question.rows, table.guess.isAcross);
   const { mapping } = table;
   if (question.ask === "unit") {
     const { word } = question;

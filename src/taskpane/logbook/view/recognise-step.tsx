@@ -9,7 +9,13 @@ import { Say } from "../../widgets/say";
 import { alsoFor } from "../same-headings";
 import { shownTable } from "../state";
 import { agreeWords } from "../wants-agreeing";
+import type { ColumnGuess } from "../../../adopt/recognising/guess-columns";
+import { partedColumns } from "../needs-you";
 import { Column } from "./column-guess";
+import { DateOrderAsked } from "./date-order";
+import { Others } from "./others";
+import { TablePicture } from "./table-picture";
+import { WhichRows } from "./which-rows";
 import { Constants } from "./constants";
 import { LookAgain } from "./look-again";
 import { OwnWords } from "./own-words";
@@ -28,9 +34,10 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
     return (
       <>
         <Say tone="know">
-          No sheet of this workbook looks like a logbook of titrations or batches: headings over
-          rows of figures.
+          No sheet of this workbook looks like somebody’s logbook of titrations or batches: headings
+          over rows of figures.
         </Say>
+        <Others others={state.others} act={act} />
         <LookAgain act={act} />
       </>
     );
@@ -38,7 +45,24 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
   const { guess } = table;
   const also = alsoFor(state.tables, state.at);
   const open = openQuestions(table.mapping, table.cells);
+  const { toLook, understood, unused } = partedColumns(table);
   const rows = `${String(guess.place.firstRow + 1)} to ${String(guess.place.lastRow + 1)}`;
+  const listOf = (label: string, columns: readonly ColumnGuess[]) => (
+    <ol className="columns" aria-label={label}>
+      {columns.map((each) => (
+        <Column key={each.column} guess={each} table={table} act={act} inMark={inMark} />
+      ))}
+    </ol>
+  );
+  const folded = (what: string, columns: readonly ColumnGuess[]) =>
+    columns.length === 0 ? null : (
+      <details className="more">
+        <summary>
+          {counted(columns.length, "column")} {what}
+        </summary>
+        {listOf(`Columns ${what}`, columns)}
+      </details>
+    );
   return (
     <>
       {state.tables.length > 1 ? (
@@ -63,11 +87,17 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
           : `The sheet ${guess.sheet}: headings in row ${String(guess.place.headingRow + 1)}, rows ${rows}.`}
         {guess.commaIsDecimal ? " Its typed figures have decimal commas." : ""}
       </p>
-      <ol className="columns" aria-label="Columns">
-        {guess.columns.map((each) => (
-          <Column key={each.column} guess={each} table={table} act={act} inMark={inMark} />
-        ))}
-      </ol>
+      <TablePicture table={table} inMark={inMark} />
+      <WhichRows key={`${guess.sheet} ${String(guess.place.headingRow)}`} table={table} act={act} />
+      {toLook.length === 0 ? null : (
+        <>
+          <h3>{counted(toLook.length, "column")} to look at</h3>
+          {listOf("Columns to look at", toLook)}
+        </>
+      )}
+      {folded("understood", understood)}
+      {folded("not used", unused)}
+      <DateOrderAsked table={table} act={act} />
       <OwnWords table={table} act={act} mark={mark} />
       <Constants table={table} act={act} mark={mark} />
       <div role="status">
@@ -104,6 +134,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
           Remember this in the workbook
         </Button>
       ) : null}
+      <Others others={state.others} act={act} />
       {table.isAgreed && isRemembering ? (
         <Remember host={host} table={table} inMark={inMark} />
       ) : null}

@@ -1,0 +1,73 @@
+/** What was answered of a logbook, as rows that people can read: its own words, its days, rows left out. */
+import { type Answer, emptyBlanks, emptyBlankWords } from "../answers";
+import type { LogbookMapping } from "../shape";
+import type { DateOrder } from "../typed-date";
+import { rowsText, rowsTyped } from "./left-out";
+
+const asked = {
+  unit: "how much one of these is",
+  blank: "what an empty blank means",
+  word: "what this word means as a blank",
+  dates: "order of its days",
+  left: "left out",
+} as const;
+
+const dateOrders: readonly DateOrder[] = ["day first", "month first"];
+
+type SaidRow = readonly (string | number)[];
+
+const ofAnswer = (answer: Answer): SaidRow =>
+  answer.ask === "unit"
+    ? [answer.word, asked.unit, "L", answer.litres]
+    : [
+        answer.ask === "word" ? answer.word : "",
+        asked[answer.ask],
+        "",
+        emptyBlankWords[answer.means],
+      ];
+
+/** Rows are counted as rows, where lots stand across too. */
+export const saidRows = ({
+  sheet,
+  place,
+  answers = [],
+  dates,
+  left,
+}: LogbookMapping): readonly SaidRow[] =>
+  [
+    ...answers.map(ofAnswer),
+    ...(dates === undefined ? [] : [["", asked.dates, "", dates]]),
+    ...(left === undefined ? [] : [["", asked.left, "", rowsText(left, false)]]),
+  ].map((row) => [sheet, place.headingRow + 1, "", ...row]);
+
+/** An answer that a row remembers; undefined where its words are none. */
+function answerRead(is: string, word: string, words: string): Answer | undefined {
+  if (is === asked.unit) return { ask: "unit", word, litres: words };
+  const means = emptyBlanks.find((each) => emptyBlankWords[each] === words.trim());
+  if (is === asked.word && means) return { ask: "word", word, means };
+  return is === asked.blank && means ? { ask: "blank", means } : undefined;
+}
+
+export class SaidRead {
+  private readonly answers: Answer[] = [];
+  private dates: DateOrder | undefined;
+  private left: readonly number[] = [];
+
+  /** Is it such a row? */
+  read(is: string, word: string, words: string): boolean {
+    const answer = answerRead(is, word, words);
+    if (answer) this.answers.push(answer);
+    if (is === asked.dates) this.dates = dateOrders.find((each) => each === words.trim());
+    if (is === asked.left) this.left = rowsTyped(words, false) ?? [];
+    return answer !== undefined || is === asked.dates || is === asked.left;
+  }
+
+  all(): Pick<LogbookMapping, "answers" | "dates" | "left"> {
+    const { answers, dates, left } = this;
+    return {
+      ...(answers.length === 0 ? {} : { answers }),
+      ...(dates === undefined ? {} : { dates }),
+      ...(left.length === 0 ? {} : { left }),
+    };
+  }
+}
