@@ -22,8 +22,11 @@ export function rowsTyped(text: string, isAcross: boolean): readonly number[] | 
   const found = new Set<number>();
   for (const part of text.replace(/\s*[-–]\s*/g, "-").split(/[,;\s]+/)) {
     if (part === "") continue;
-    const [from, to = from] = part.split("-").map((each) => placeTyped(each, isAcross));
-    if (from === undefined || to === undefined || to < from || to - from > most) return undefined;
+    const ends = part.split("-").map((each) => placeTyped(each, isAcross));
+    const [from] = ends;
+    const to = ends.at(-1);
+    if (from === undefined || to === undefined || ends.length > 2) return undefined;
+    if (to < from || to - from > most) return undefined;
     for (let row = from; row <= to; row += 1) found.add(row);
   }
   return [...found].sort((one, other) => one - other);
