@@ -21,6 +21,7 @@ import { TaskShell } from "../stepped/task-shell";
 import type { BenchValues } from "../../workbook/tables/bench";
 import { useOpenedOnce, useOpening } from "../open-task";
 import { machineClock, type TaskProps } from "../task-props";
+import { useBatches } from "../card/use-batches";
 import { Cautions } from "../widgets/cautions";
 import { localDay, sheetDay } from "../widgets/day";
 import { Say } from "../widgets/say";
@@ -60,10 +61,7 @@ function NoLots({ lots, onAgain }: { lots: Lots; onAgain: () => void }) {
         {lots.state === "looking" ? <p>Looking for recorded lots.</p> : null}
         {lots.state === "refused" ? <Say tone="check">{lots.sentence}</Say> : null}
         {lots.state === "none" ? (
-          <Say tone="know">
-            No lot is recorded yet. Titrate one and record it: a batch takes its acid value from the
-            table Titrations.
-          </Say>
+          <Say tone="know">No lot is recorded yet. Titrate one and record it first.</Say>
         ) : null}
       </div>
       {lots.state === "looking" ? null : (
@@ -81,6 +79,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   const { draft, act: change, replace, isUnkept, held } = useKeptDraft(memory, keeping);
   const mark = decimalMarkOf(locale);
   const store = useStore(host);
+  const { found: made } = useBatches(host);
   const found = useBench(host);
   const bench = valuesIn(found) ?? {};
   const first = useCallback(
@@ -104,6 +103,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
       change(lyeFrom(bench, mark, action.picked.base));
   };
   const view = viewOf(draft, mark, lots.lots);
+  const batches = made.state === "read" ? made.batches.rows : [];
   const { step } = draft;
   const standing = standingFrom(bench, mark, draft.picked.base);
   const go = (to: StepId): void => {
@@ -114,7 +114,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
     replace((now) => nextBatch(now, bench, mark));
   };
   return (
-    <DeskProvider value={{ view, act, bench, store }}>
+    <DeskProvider value={{ view, act, bench, store, batches }}>
       <HeldElsewhere held={held}>
         <TaskShell<StepId>
           label={batch.label}

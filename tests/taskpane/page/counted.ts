@@ -1,4 +1,4 @@
-/** A hand at the keyboard that counts its presses: every key but the signs that go into a field. */
+/** A hand at the keyboard or the glass that counts: every key but the signs that go into a field, each tap. */
 import type { Page } from "playwright-core";
 
 interface Stops {
@@ -56,6 +56,13 @@ export class CountedHand {
       await this.press(way > 0 ? "Tab" : "Shift+Tab");
     const there = await this.heard();
     if (!fits(there)) throw new Error(`it was ${String(name)}, and the focus is on ${there}`);
+  }
+
+  /** A finger on a button or a box, whichever is called so. */
+  async tap(name: string | RegExp): Promise<void> {
+    this.presses += 1;
+    const button = this.page.getByRole("button", { name, exact: true });
+    await button.or(this.page.getByRole("checkbox", { name })).first().tap();
   }
 
   /** What has the focus, as it is called. */

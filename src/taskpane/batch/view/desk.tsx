@@ -1,5 +1,6 @@
 /** What every part of the batch task sees and may do. */
 import { type TaskDesk, taskDesk } from "../../stepped/task-desk";
+import type { RecordedBatch } from "../../../workbook/planning/read-batches";
 import type { LotInStore } from "../../../workbook/planning/read-store";
 import type { BenchValues } from "../../../workbook/tables/bench";
 import { batch } from "../batch";
@@ -13,6 +14,8 @@ export interface Desk extends TaskDesk<typeof batch> {
   readonly bench: BenchValues;
   /** What is left of each lot; empty where the workbook does not say. */
   readonly store: readonly LotInStore[];
+  /** The batches on record, the latest first. */
+  readonly batches: readonly RecordedBatch[];
 }
 
 export const { DeskProvider, useDesk, useMark, Figure, Choose, Words, Wants } = taskDesk<

@@ -4,6 +4,7 @@ import { Spoken } from "../../widgets/spoken";
 import { chosenLots } from "../mix";
 import { Charge } from "./charge";
 import { Choose, Figure, useDesk, Words } from "./desk";
+import { LyeLots } from "./lye-lots";
 
 function AboutTitrant() {
   const { view } = useDesk();
@@ -13,16 +14,14 @@ function AboutTitrant() {
   if (titrantLye === "same") {
     return (
       <Say tone="know">
-        With the same lye the assay cancels for the acid part only: what was used in the burette is
-        what the vessel needs. The base charge still stands on the assay.
+        One lye in burette and vessel: its assay matters for the base charge, not for the acid.
         {asIfPure ? " The titration took the lye as pure; its acid is put right here." : ""}
       </Say>
     );
   }
   return asIfPure ? (
     <Say tone="check">
-      A lot was titrated with lye of unknown assay, taken as pure: its acid value is an upper bound.
-      If that was this lye, say so above.
+      A titrant was taken as pure: the acid is this much at most. Was it this lye? Say so above.
     </Say>
   ) : null;
 }
@@ -37,10 +36,10 @@ export function LyeStep() {
         <Words field="lyeLot" />
         <Figure field="assay" />
       </div>
+      <LyeLots />
       {picked.base.endsWith("CH3") ? (
         <Say tone="know">
-          Under 50 % a methoxide is a solution: the rest of it is counted as methanol, and so much
-          less is added.
+          Under 50 % it is a solution: the rest is methanol, and so much less is added.
         </Say>
       ) : null}
       <Choose field="titrantLye" />

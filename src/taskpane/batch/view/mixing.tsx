@@ -37,8 +37,8 @@ function OneKind() {
   if (kinds.every((kind) => kind === kinds[0])) return null;
   return (
     <Say tone="check">
-      These lots are of different oils. Volume and methanol are counted as for the first,{" "}
-      {kinds[0] || "an oil not named"}: weigh the oil rather than measure it.
+      Different oils, all counted as {kinds[0] || "an oil not named"}: weigh them, do not measure
+      them.
     </Say>
   );
 }
@@ -54,8 +54,8 @@ function Mixed() {
   );
   return (
     <Say tone="know">
-      {inMark(`${parts.join(" with ")} by mass: ${fixed(mix.ffa, 2)} % FFA.`)} Titrate the mix if
-      you can: a figure worked out is no titration.
+      {inMark(`${parts.join(" with ")} by mass: ${fixed(mix.ffa, 2)} % FFA.`)} Titrate it if you
+      can.
     </Say>
   );
 }

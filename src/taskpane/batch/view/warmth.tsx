@@ -29,8 +29,7 @@ export function Warmth() {
     <details className="more">
       <summary>How warm will the methoxide get?</summary>
       <p>
-        Dissolve a little lye in cold methanol, as the cautions say, and note by how much it warms.
-        A vessel keeps more of its heat than a jar.
+        Dissolve a little lye in cold methanol and note how much it warms. A vessel gets warmer.
       </p>
       <Figure field="trialLye" />
       <Figure field="trialMethanol" />
