@@ -11,6 +11,9 @@ import { isProblem } from "../../src/core/problem/problem";
 import { evaluateFormula } from "../functions/evaluate-formula";
 import { shareWorkbook, type Shared } from "../../src/partner/sharing";
 import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
+import { batches } from "../../src/workbook/tables/batches";
+import { blends } from "../../src/workbook/tables/blends";
+import { tableSheet } from "../../src/workbook/tables/sheet";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { root } from "../rules/sources-of";
 import { cellIn, opened, valueIn } from "../xlsx/answers";
@@ -121,6 +124,35 @@ describe.skipIf(!isInstalled && !isRequired)("a partner copy in LibreOffice", ()
     for (const [column, titre] of [2.4, 2.5, 2.45].entries()) {
       near(at(40, 7 + column), (56.1 * 0.1 * (titre - 0.15)) / 10, `spilled ${String(column)}`);
     }
+  });
+
+  it("works out a batch of two lots from its rows of Blends", () => {
+    const batch = { Date: 46_296, Batch: "B-118", Lots: "SW-17, NQ-41", Amount: 100, Unit: "l" };
+    const lye = { Base: "KOH", "Lye lot": "K-207", "Assay %": 90, "Charge %": 0.765 };
+    const parts = [
+      { Batch: "B-118", Lot: "SW-17", Amount: 60, Unit: "l" },
+      { Batch: "B-118", Lot: "NQ-41", Amount: 40, Unit: "l" },
+    ];
+    const sample = sampleLogbook();
+    const sheets = sample.sheets.map((sheet) => {
+      if (sheet.name === "Batches") return tableSheet(batches, [{ ...batch, ...lye }]);
+      return sheet.name === "Blends" ? tableSheet(blends, parts) : sheet;
+    });
+    const made = newXlsx({ ...sample, sheets });
+    if (isFileProblem(made)) throw new Error(sayFile(made));
+    const rows = shownBy(new Map([["blend", shared(made).bytes]]), 0)
+      .get("blend")
+      ?.get("Batches");
+    const under = (heading: string): unknown => {
+      const at = rows?.findIndex((row) => row.includes(heading)) ?? -1;
+      return rows?.[at + 1]?.[rows[at]?.indexOf(heading) ?? -1];
+    };
+    // by hand: SW-17 has 14.6/3 - 0.15 mL on 10.02 g, NQ-41 2.3 mL on 10 g; 91.5 kg of oil
+    const sour = (56.1 * 0.0998 * (14.6 / 3 - 0.15)) / 10.02;
+    const acid = 0.6 * sour + (0.4 * 56.1 * 0.0998 * 2.3) / 10;
+    near(under("Oil kg"), 91.5, "oil");
+    near(under("Acid value mg KOH/g"), acid, "acid value");
+    near(under("Catalyst g"), (91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9, "catalyst");
   });
 
   it("follows a titre that a partner types, and the owner's file stays as it was", () => {

@@ -12,7 +12,7 @@ export function LyeLots() {
   const lots = lyeLotsOf(batches, picked.base, { lot: words.lyeLot, assay });
   if (lots.length === 0) return null;
   return (
-    <div className="acts" role="group" aria-label="Lye used before">
+    <div className="acts lye-lots" role="group" aria-label="Lye used before">
       {lots.map((each) => (
         <Button
           key={each.lot}
