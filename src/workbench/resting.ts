@@ -1,14 +1,14 @@
 /**
  * The embedded spreadsheet asks for its next frame at once, whether there is anything to draw or not: a page
  * that nobody touched took a seventh of a core, and the battery of a telephone at the bench with it. While
- * nobody touches the page it looks ten times a second; the next touch or key wakes it at once.
+ * nobody touches the page it looks five times a second; the next touch or key wakes it at once.
  */
 const stirs = ["pointerdown", "pointermove", "wheel", "touchmove", "keydown", "input", "focusin"];
 
 /** Milliseconds after the last touch in which the page still draws as fast as it can. */
 const awake = 500;
 /** Milliseconds from one look to the next while it rests. */
-const between = 100;
+const between = 200;
 
 declare global {
   /** Asked for instead of the next frame; see cli/build/mended-library.js. */
@@ -21,27 +21,28 @@ export type Page = Pick<
   "requestAnimationFrame" | "setTimeout" | "clearTimeout" | "addEventListener"
 > & { readonly performance: Pick<Performance, "now"> };
 
-/** Returns what asks for the next frame, now or after a rest. */
+/** Returns what asks for the next frame, now or after a rest. All that rest wake together. */
 export function framesOf(page: Page): (draw: FrameRequestCallback) => number {
   let stirred = page.performance.now();
-  const resting = new Map<number, FrameRequestCallback>();
+  let resting: FrameRequestCallback[] = [];
+  let rest: number | undefined;
   const wake = () => {
-    stirred = page.performance.now();
-    for (const [rest, draw] of resting) {
-      page.clearTimeout(rest);
-      page.requestAnimationFrame(draw);
-    }
-    resting.clear();
+    for (const draw of resting) page.requestAnimationFrame(draw);
+    resting = [];
+    page.clearTimeout(rest);
+    rest = undefined;
   };
-  for (const stir of stirs) page.addEventListener(stir, wake, { capture: true, passive: true });
+  const stir = () => {
+    stirred = page.performance.now();
+    if (rest !== undefined) wake();
+  };
+  for (const each of stirs) page.addEventListener(each, stir, { capture: true, passive: true });
   return (draw) => {
     if (page.performance.now() - stirred < awake) return page.requestAnimationFrame(draw);
-    const rest = page.setTimeout(() => {
-      resting.delete(rest);
-      page.requestAnimationFrame(draw);
-    }, between);
-    resting.set(rest, draw);
-    return rest;
+    resting.push(draw);
+    rest ??= page.setTimeout(wake, between);
+    // not to be taken back: what has nothing to draw any more draws nothing
+    return 0;
   };
 }
 
