@@ -1,15 +1,17 @@
 /** From what was recorded to the task that comes next, in one press. */
 import { Button } from "@fluentui/react-components";
-import { useOpenTask } from "./open-task";
+import { type Given, useOpenTask } from "./open-task";
 
 interface ToTaskProps {
   readonly task: string;
   /** A batch's name, a lot's, as recorded. */
   readonly about: string;
   readonly words: string;
+  /** What goes along. */
+  readonly given?: Given;
 }
 
-export function ToTask({ task, about, words }: ToTaskProps) {
+export function ToTask({ task, about, words, given }: ToTaskProps) {
   const open = useOpenTask();
   if (open === undefined) return null;
   return (
@@ -17,7 +19,7 @@ export function ToTask({ task, about, words }: ToTaskProps) {
       size="large"
       className="wide"
       onClick={() => {
-        open(task, about);
+        open(task, about, given);
       }}
     >
       {words}

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
 import { fuelQuery, fuelScenes } from "../taskpane/page/fuel-scenes";
-import { faultsOnTheWay } from "../taskpane/page/looks";
+import { faultsInEveryLook, faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { hasBrowser } from "./browser";
 import { bookOf, lastRow, undo } from "./host-in-page";
@@ -69,6 +69,46 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     });
     await undo(page);
     expect(await bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it("is opened from a bench card in one press, and asks before what is under way is lost", async () => {
+    const { page, complaints } = await chromium.open({}, "task=pane&book=sample");
+    const hand = new BenchHand(page);
+    const openFor = async (batch: string): Promise<void> => {
+      await hand.press("Card");
+      await hand.choose("Batch", batch);
+      await hand.press("Test its fuel");
+    };
+    const batch = page.getByLabel("Batch", { exact: true }).and(page.locator("input"));
+    await openFor("B-114");
+    await expect.poll(() => batch.inputValue()).toBe("B-114");
+    // its row says three washes and 108.5 L
+    expect(await page.getByLabel("How often").inputValue()).toBe("3");
+    expect(await page.getByLabel("How much fuel").inputValue()).toBe("108.5");
+    await hand.next("Acid value");
+    await hand.type("Titre 1", "1.45");
+    await openFor("B-115");
+    await page.getByText("The fuel of B-114 is not recorded, and would be lost.").waitFor();
+    expect(await hand.hears()).toBe("Go on with B-114");
+    expect(await faultsInEveryLook(page)).toEqual([]);
+    await page.keyboard.press("Enter");
+    await expect.poll(() => page.getByText(/would be lost/).count()).toBe(0);
+    expect(await page.getByLabel("Titre 1").inputValue()).toBe("1.45");
+    await openFor("B-115");
+    await hand.press("Start B-115");
+    await expect.poll(() => batch.inputValue()).toBe("B-115");
+    await expect.poll(() => page.getByLabel("Base", { exact: true }).inputValue()).toBe("NaOH");
+    await hand.pick("Not washed");
+    await hand.press("New fuel");
+    await page.getByText("This fuel is not recorded, and would be lost.").waitFor();
+    await page.keyboard.press("Enter");
+    expect(await hand.hears()).toBe("New fuel");
+    await hand.press("New fuel");
+    await hand.press("Start a new one");
+    await expect.poll(() => batch.inputValue()).toBe("");
+    expect(await hand.hears()).toBe("New fuel");
     expect(complaints).toEqual([]);
     await page.context().close();
   });

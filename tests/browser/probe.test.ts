@@ -3,14 +3,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
 import { faultsInEveryLook } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
+import { harveyPasted } from "../taskpane/page/probe-readings";
 import { hasBrowser } from "./browser";
 import { bookOf, undo } from "./host-in-page";
-
-/** Harvey, Modern Analytical Chemistry, Table 9.5, as it comes out of a sheet. */
-const pasted =
-  `0 2.89;2 4.52;4 5.06;10 5.89;12 6.15;14 6.63;15 7.08;15.5 7.75;15.6 8.40;15.7 9.29;15.8 10.07;16 10.65;17 11.34;18 11.63;20 12.00;24 12.41`
-    .replaceAll(" ", "\t")
-    .replaceAll(";", "\n");
 
 describe.runIf(hasBrowser)("a probe in a browser", () => {
   let chromium: PaneBrowser;
@@ -29,14 +24,31 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     await hand.press(/^4 Replicates/);
     await hand.press("A probe for dark oil");
     await hand.tabTo("Readings of the probe");
-    await first.page.keyboard.insertText(pasted);
+    await first.page.keyboard.insertText(harveyPasted);
     await first.page
       .getByText(/End point 15\.67 mL\. It lies on the step from 15\.6 to 15\.7 mL/)
       .waitFor();
     await first.page.getByText(/known no better than ± 0\.05 mL/).waitFor();
+    await first.page.getByText("The line with 0 is left out: 0 counts as empty.").waitFor();
     expect(await faultsInEveryLook(first.page)).toEqual([]);
+    // the same out of a file: chosen at the press of a button, it takes the place of what stood there
+    await hand.tabTo("Readings of the probe");
+    await first.page.keyboard.press("Control+A");
+    await first.page.keyboard.insertText("1 7");
+    const [chooser] = await Promise.all([
+      first.page.waitForEvent("filechooser"),
+      hand.press("From a CSV file"),
+    ]);
+    await chooser.setFiles({
+      name: "probe.csv",
+      mimeType: "text/csv",
+      buffer: Buffer.from(`mL;pH\r\n${harveyPasted.replaceAll("\t", ";")}\r\n`),
+    });
+    await first.page.getByText(/End point 15\.67 mL\./).waitFor();
     await hand.press("Put 15.67 mL into Volume used");
     expect(await first.page.getByLabel("Volume used").inputValue()).toBe("15.67");
+    // Enter would add it
+    await expect.poll(() => hand.hears()).toMatch(/^Volume used/);
     const before = await bookOf(first.page);
     await hand.press("Put these readings on a sheet");
     await first.page.getByRole("button", { name: "Make this sheet" }).waitFor();
@@ -61,7 +73,7 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     await other.press("A probe for dark oil");
     expect(
       await again.page.getByRole("textbox", { name: "Readings of the probe" }).inputValue(),
-    ).toContain("15.7\t9.29");
+    ).toContain("15.7;9.29");
     expect([...first.complaints, ...again.complaints]).toEqual([]);
     await context.close();
   });

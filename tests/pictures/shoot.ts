@@ -32,6 +32,8 @@ async function shotsOf(opener: Opener, walk: Walk, look: LookOf): Promise<Shot[]
     reducedMotion: "reduce",
   };
   const { page, complaints } = await opener.open(options, walk.at);
+  // tsx names inner functions by a helper of its own, which a page does not have
+  await page.evaluate("globalThis.__name ??= (named) => named");
   const shots: Shot[] = [];
   await walk.through(page, async (name) => {
     await settled(page);

@@ -46,10 +46,10 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/explain": "argument equation explain spreadsheet-error",
     "src/workbook/healing": "checks-again heal search wording",
     "src/workbook/over-time":
-      "batch-series blank-series check-oil-series day-words method scatter-series series strength-series titrant-history titrant-line",
+      "batch-series blank-series check-oil-series fuel-series day-words method scatter-series series strength-series titrant-history titrant-line",
     "src/workbook/own": "own-logbook",
     "src/workbook/planning":
-      "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",
+      "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-fuels read-lots read-store read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/bench": "plan-bench read-bench",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
     "src/workbook/planning/record":

@@ -9,9 +9,9 @@ export const decidingDigits = 2;
 
 export const againstLimitWords = {
   below: (limit: string, lower: string): string =>
-    `below: at least 95 % sure to be under the limit of ${limit}, as all is up to ${lower}.`,
+    `below: at least 95 % sure to be under the limit of ${limit}, as is anything up to ${lower}.`,
   above: (limit: string, upper: string): string =>
-    `above: at least 95 % sure to be over the limit of ${limit}, as all is beyond ${upper}.`,
+    `above: at least 95 % sure to be over the limit of ${limit}, as is anything beyond ${upper}.`,
   between: (lower: string, upper: string): string => `between ${lower} and ${upper}`,
   upTo: (upper: string): string => `up to ${upper}`,
   cannotTell: (limit: string, span: string, deciding: string): string =>

@@ -41,12 +41,12 @@ const wash = (metal: Exact): ToDo => {
   if (count > mostWashes) {
     return {
       what: "Wash it, and titrate again after two.",
-      why: "So much soap is more than washing is planned by: let it settle longer first, and draw off what parts.",
+      why: "That is more soap than washes are planned for: let it settle longer first, and draw off what parts.",
     };
   }
   return {
     what: count === 1 ? "Wash once more." : `Wash ${String(count)} times more.`,
-    why: "Counted at a third of the soap left by each wash with a third of the fuel’s volume: common practice, no source. Titrate again after it.",
+    why: "If each wash, with a third of the fuel’s volume of water, leaves a third of the soap (common practice, no source). Then titrate again.",
   };
 };
 

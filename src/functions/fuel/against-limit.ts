@@ -22,7 +22,7 @@ export const AGAINSTLIMIT = worksheetFunction(
     ],
     example: {
       formula: "=TITRE.AGAINSTLIMIT(0.3,0.196,0.5)",
-      gives: "below: at least 95 % sure to be under the limit of 0.5, as all is up to 0.3355.",
+      gives: "below: at least 95 % sure to be under the limit of 0.5, as is anything up to 0.3355.",
     },
     sources: ["jcgm106", "en14214", "astmD6751"],
   },

@@ -1,5 +1,6 @@
 /** What people type into the search, each with its short answer and where more is said. */
-import { type Guide, heading, text } from "./guide";
+import { indicators, whenDark } from "../../core/reference/indicators";
+import { type Guide, heading, points, text } from "./guide";
 
 export const answers: Guide = {
   file: "answers.html",
@@ -40,7 +41,16 @@ export const answers: Guide = {
     ),
     heading("My oil is too dark to see the colour"),
     text(
-      "Take more alcohol, a smaller sample, thymolphthalein or alkali blue (ISO 660), or a pH probe.",
+      "Take more alcohol and more indicator, or a smaller sample. For dark fats ISO 660 asks for thymolphthalein or alkali blue:",
+    ),
+    {
+      kind: "table",
+      head: ["Indicator", "Turns", "At pH (commonly cited)"],
+      rows: indicators.map(({ name, turns, at }) => [name, turns, at]),
+    },
+    points(...whenDark),
+    text(
+      "Or let a pH probe decide (ISO 660): in _Replicates_ press _A probe for dark oil_, paste mL and pH or mV, a pair a line; the end point is where the curve is steepest ([ENDPOINT](endpoint.html)).",
     ),
     heading("The oil has too much acid"),
     text(

@@ -7,7 +7,7 @@ export const overTime: Guide = {
   lead: "A record says what one day cannot: that a solvent has changed, a titrant has weakened, or a hand has got worse.",
   parts: [
     text(
-      "_Over time_ in the pane reads the tables _Titrations_ and _Titrants_ of the workbook, in the order of their dates. Each part says in a sentence whether anything is odd, draws it, and lists the figures. Rows without a date, and titrations with another burette or a titrant more than twice as strong or weak as the latest, are left out, and it says so. With too few figures it says how many more it wants.",
+      "_Over time_ in the pane reads the tables _Titrations_, _Titrants_ and _Fuel_ of the workbook, in the order of their dates. Each part says in a sentence whether anything is odd, draws it, and lists the figures. Rows without a date, and titrations with another burette or a titrant more than twice as strong or weak as the latest, are left out, and it says so. With too few figures it says how many more it wants.",
     ),
     heading("Scatter of each titration"),
     text(
@@ -48,6 +48,10 @@ export const overTime: Guide = {
     points(
       "A fresh bottle gets a new mark: a line runs through all rows of one mark.",
       "The band of the line is the scatter of the checks alone. What all of them share, a balance that is off or KHP that was damp, it cannot show.",
+    ),
+    heading("The fuel, batch by batch"),
+    text(
+      "Acid value, soap, sodium or potassium, and water of the finished fuel, the last look at each batch, beside what EN 14214 and ASTM D6751 allow. Rows of unwashed fuel are left out: its acid value judges nothing. What is flagged is what its own verdict calls _above_ ([AGAINSTLIMIT](againstlimit.html)).",
     ),
     heading("On a sheet"),
     text(

@@ -1,6 +1,6 @@
 /** Twins of the functions about the finished fuel and its water. */
 import { waterAdvice, waterDigits, waterSentence } from "../../core/batch/water-words";
-import { exact, hundred, thousand } from "../../core/exact/exact";
+import { exact, hundred } from "../../core/exact/exact";
 import { thiosulfatePerGlycerol } from "../../core/fuel/glycerol";
 import type { MilligramPerKilogram } from "../../core/quantity/quantity";
 import { atomicWeights } from "../../core/reference/atomic-weights";
@@ -8,13 +8,13 @@ import { glycerol as glycerolMass, water } from "../../core/reference/compounds"
 import { gasConstant, zeroCelsius } from "../../core/reference/gas";
 import { limits } from "../../core/reference/limits";
 import { soapMass } from "./batch";
+import { batchText } from "./shared/batch-text";
 import { blanksOf, isAbove } from "./shared/blanks";
 import { oilOf, triglycerideText } from "./shared/density";
-import { definition, dose, pureForReaction } from "./shared/doses";
 import { listOf, meanOf } from "./shared/list";
 import type { Reading } from "./shared/reading";
 import { shown } from "./shared/shown-text";
-import { atMost, figure, spoken, text, when } from "./shared/text";
+import { atMost, figure, spoken, text } from "./shared/text";
 import { wordOf } from "./shared/word";
 import type { Work } from "./shared/work";
 import { baseMass, baseOf } from "./shared/words";
@@ -91,28 +91,16 @@ const waterFromGas: Work = (reading) => {
 };
 
 const waterBalance: Work = (reading) => {
-  const oil = reading.figure("oilMass");
   const measured = reading.figure("waterPercent");
-  const value = reading.figure("acidValue");
-  const base = baseOf(reading);
-  const mass = baseMass(base);
-  const isMethoxide = base.pick("1 for a methoxide", (each) => exact(each.isMethoxide ? 1 : 0));
-  const assay = reading.figure("assayPercent");
-  const charge = reading.figure("baseCharge");
+  const batch = batchText(reading);
+  const { oil } = batch;
   const methanol = reading.figure("methanolMass");
   const methanolWater = reading.figure("methanolWaterPercent");
-  const unlessMethoxide = (formula: string) => when(`${isMethoxide}=1`, "0", formula);
-  const perMole = figure(water.div(thousand));
-  const lye = dose(oil, value, mass, assay, charge);
   const parts = reading.call.helperColumn(
     "water of the batch, part by part, kg",
-    [
-      `${oil}*${measured}/100`,
-      unlessMethoxide(`${oil}*${value}/${definition}*${perMole}`),
-      unlessMethoxide(`${pureForReaction(oil, charge)}*${perMole}/${mass}`),
-      unlessMethoxide(`${lye}*(100-${assay})/100/1000`),
-      `${methanol}*${methanolWater}/100`,
-    ].map((formula) => reading.guarded(formula)),
+    [`${oil}*${measured}/100`, ...batch.water(batch.lye), `${methanol}*${methanolWater}/100`].map(
+      (formula) => reading.guarded(formula),
+    ),
   );
   const all = reading.call.helper("all water, kg", `SUM(${parts.text})`);
   const percent = reading.call.helper("all water, % of the oil", `${all}*100/${oil}`);

@@ -7,18 +7,18 @@ import {
   methanolPerGramOfAcid,
   sulfuricAcidPerGramOfAcid,
 } from "../../core/batch/pretreatment";
-import { exact, thousand, zero } from "../../core/exact/exact";
+import { thousand, zero } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
-import { glycerol, methanol, oleicAcid, sulfuricAcid, water } from "../../core/reference/compounds";
+import { glycerol, methanol, oleicAcid, sulfuricAcid } from "../../core/reference/compounds";
 import { sulfuricAcidDensity } from "../../core/reference/liquids";
 import type { Oil } from "../../core/reference/oils";
 import { cautionRows } from "../../functions/batch/caution-rows";
 import { soapMass, soapText } from "./batch";
+import { batchText } from "./shared/batch-text";
 import { oilOf, triglycerideText } from "./shared/density";
 import {
   asWeighed,
   definition,
-  dose,
   ffaAsOleic,
   methanolLitres,
   methanolMass,
@@ -84,13 +84,8 @@ const oilTexts = (reading: Reading) => {
 
 const wholeBatch: Work = (reading) => {
   const { helper } = reading.call;
-  const oil = reading.figure("oilMass");
-  const value = reading.figure("acidValue");
-  const base = baseOf(reading);
-  const mass = baseMass(base);
-  const isMethoxide = base.pick("1 for a methoxide", (each) => exact(each.isMethoxide ? 1 : 0));
-  const assay = reading.figure("assayPercent");
-  const charge = reading.figure("baseCharge");
+  const batch = batchText(reading);
+  const { oil, value, mass, isMethoxide, assay, charge } = batch;
   const ratio = reading.figure("molarRatio");
   const { density, at, isNamed, triglyceride } = oilTexts(reading);
   const limit = reading.figure("limitFfaPercent");
@@ -101,20 +96,15 @@ const wholeBatch: Work = (reading) => {
     "methanol, kg",
     reading.guarded(methanolMass(oil, share, ratio, triglyceride)),
   );
-  const lye = helper(
-    "catalyst as weighed, g",
-    reading.guarded(dose(oil, value, mass, assay, charge)),
-  );
+  const lye = helper("catalyst as weighed, g", reading.guarded(batch.lye));
   const kilomoles = helper(
     "triglyceride, kmol",
     reading.guarded(`${oil}*${share}/${triglyceride}`),
   );
-  const rest = `${lye}*(100-${assay})/100/1000`;
   const brought = helper(
     "methanol brought by a methoxide solution, kg",
-    when(`AND(${isMethoxide}=1,${assay}<${figure(solutionBelow)})`, rest, "0"),
+    when(`AND(${isMethoxide}=1,${assay}<${figure(solutionBelow)})`, batch.rest(lye), "0"),
   );
-  const unlessMethoxide = (formula: string) => when(`${isMethoxide}=1`, "0", formula);
   const oilAt = (unit: string) =>
     isNamed ? undefined : spoken((celsius) => `${unit} at ${celsius} C`, at);
   const ester = `(${triglyceride}+${figure(methanol.times(3).minus(glycerol))})`;
@@ -132,11 +122,7 @@ const wholeBatch: Work = (reading) => {
     amount(methanolLitres(brought)),
     amount(methanolLitres(`MAX(0,${methanolKilograms}-${brought})`)),
     amount(soapText(oil, value, soapMass(reading))),
-    amount(unlessMethoxide(`${oil}*${value}/${definition}*${figure(water.div(thousand))}`)),
-    amount(
-      unlessMethoxide(`${pureForReaction(oil, charge)}*${figure(water.div(thousand))}/${mass}`),
-    ),
-    amount(unlessMethoxide(rest)),
+    ...batch.water(lye).map((kilograms) => amount(kilograms)),
     amount(`${kilomoles}*${ester}`),
     amount(`${kilomoles}*${figure(glycerol)}`),
     amount(routeText(reading, value, text(""), limit)),

@@ -2,7 +2,6 @@
  * The batch task: from recorded lots to a weigh-out and a row of Batches. What is typed is kept by the
  * browser; the workbook is written by Record alone.
  */
-import { NotSaved, recordFirst } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./batch.css";
@@ -15,9 +14,9 @@ import { batchSays } from "../bench/says";
 import { ofBatch } from "../bench/to-bench";
 import { useBench } from "../bench/use-bench";
 import { useFirst, valuesIn } from "../bench/use-first";
-import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
-import { TaskShell } from "../stepped/task-shell";
+import { BeginNext } from "../stepped/begin-next";
+import { KeptTask } from "../stepped/kept-task";
 import type { BenchValues } from "../../workbook/tables/bench";
 import { useOpenedOnce, useOpening } from "../open-task";
 import { machineClock, type TaskProps } from "../task-props";
@@ -36,7 +35,6 @@ import { useStore } from "../lots/use-store";
 import { DeskProvider } from "./view/desk";
 import { LyeStep } from "./view/lye-step";
 import { MethanolStep } from "./view/methanol-step";
-import { NewBatch } from "./view/new-batch";
 import { OilStep } from "./view/oil-step";
 import { RecordStep } from "./view/record-step";
 import { WeighOutStep } from "./view/weigh-out-step";
@@ -115,47 +113,48 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   };
   return (
     <DeskProvider value={{ view, act, bench, store, batches }}>
-      <HeldElsewhere held={held}>
-        <TaskShell<StepId>
-          label={batch.label}
-          names={batch.steps}
-          here={step}
-          stateOf={(id) => stateOf(id, view, view.wants)}
-          onGo={go}
-          takesFocus={byHand.current}
-          turn={opening?.turn}
-          enterGoesOnAt={["oil", "lye", "methanol", "weigh-out"]}
-          passedWhenDone={["oil", "lye", "methanol"]}
-          parts={{
-            oil: () => <OilStep />,
-            lye: () => <LyeStep />,
-            methanol: () => <MethanolStep />,
-            "weigh-out": () => <WeighOutStep onGo={go} />,
-            record: () => <RecordStep host={host} today={today} onGo={go} onNew={next} />,
-          }}
-          top={
-            <>
-              {isUnkept ? <NotSaved instead={recordFirst} /> : null}
-              <header className="task-top">
-                <p className="task-of">{draft.words.batch.trim() || "Batch"}</p>
-                <NewBatch onNew={next} />
-              </header>
-              <BenchSays
-                says={batchSays(view)}
-                otherwise={otherwise(batch, draft, standing, mark)}
-                now={ofBatch(view)}
-                onUse={() => {
-                  act(standing);
-                }}
-                onChange={() => {
-                  go("lye");
-                }}
-              />
-            </>
-          }
-          below={<Cautions work={workOf(step, view.working)} />}
-        />
-      </HeldElsewhere>
+      <KeptTask<StepId>
+        held={held}
+        isUnkept={isUnkept}
+        title={draft.words.batch.trim() || "Batch"}
+        next={
+          <BeginNext
+            what="batch"
+            isAtRisk={!draft.isRecorded && draft.lots.length > 0}
+            onNew={next}
+          />
+        }
+        label={batch.label}
+        names={batch.steps}
+        here={step}
+        stateOf={(id) => stateOf(id, view, view.wants)}
+        onGo={go}
+        takesFocus={byHand.current}
+        turn={opening?.turn}
+        enterGoesOnAt={["oil", "lye", "methanol", "weigh-out"]}
+        passedWhenDone={["oil", "lye", "methanol"]}
+        parts={{
+          oil: () => <OilStep />,
+          lye: () => <LyeStep />,
+          methanol: () => <MethanolStep />,
+          "weigh-out": () => <WeighOutStep onGo={go} />,
+          record: () => <RecordStep host={host} today={today} onGo={go} onNew={next} />,
+        }}
+        top={
+          <BenchSays
+            says={batchSays(view)}
+            otherwise={otherwise(batch, draft, standing, mark)}
+            now={ofBatch(view)}
+            onUse={() => {
+              act(standing);
+            }}
+            onChange={() => {
+              go("lye");
+            }}
+          />
+        }
+        below={<Cautions work={workOf(step, view.working)} />}
+      />
     </DeskProvider>
   );
 }

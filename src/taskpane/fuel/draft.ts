@@ -7,6 +7,8 @@ import {
   firstEntered,
   storedEntered,
 } from "../stepped/entered";
+import type { NumberFieldFact } from "../widgets/judged";
+import type { NumberFieldId } from "./fields";
 import { fuel } from "./fuel";
 
 export interface Draft extends Entered<typeof fuel> {
@@ -30,6 +32,18 @@ export function reduce(draft: Draft, action: Action): Draft {
   const next = enter(draft, action);
   return action.do === "go" ? next : { ...next, isRecorded: false };
 }
+
+/** Something was measured, picked or noted that stands in no row yet. */
+export const isUnderWay = ({ typed, picked, words, isRecorded }: Draft): boolean =>
+  !isRecorded &&
+  (picked.washed !== "" ||
+    picked.trial !== "" ||
+    words.note.trim() !== "" ||
+    (Object.keys(fuel.fields) as NumberFieldId[]).some(
+      (field) => !isKept(fuel.fields[field]) && (typed[field] ?? "") !== "",
+    ));
+
+const isKept = (fact: NumberFieldFact): boolean => fact.isKept === true;
 
 /** Out of storage, believed part by part. */
 export const draftFrom = (value: unknown): Draft =>

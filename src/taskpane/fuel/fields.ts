@@ -23,7 +23,7 @@ const ofTheBench = kept({
     hint: "How far off its strength may be.",
   }),
   soapMolarity: numberField("Hydrochloric acid", limits.molarity, {
-    hint: "0.01 is usual. 0.1 typed for 0.01 makes ten times the soap.",
+    hint: "0.01 is usual.",
   }),
   soapPercent: numberField("Its strength ±", limits.plusMinusPercent, optional),
 });
@@ -31,7 +31,7 @@ const ofTheBench = kept({
 export const numberFields = {
   ...ofTheBench,
   washes: numberField("How often", washes, { ...optional, unit: "times" }),
-  litres: numberField("Fuel", limits.amount, { ...optional, unit: "L" }),
+  litres: numberField("How much fuel", limits.amount, { ...optional, unit: "L" }),
   acidMass: numberField("Fuel in each flask", limits.sampleMass, { hint: "20 g (EN 14104)." }),
   acidTitre1: numberField("Titre 1", limits.reading),
   acidTitre2: numberField("Titre 2", limits.reading, optional),

@@ -2,27 +2,29 @@
  * The fuel task: a finished batch looked at, from acid, soap and water to what they mean and a row of
  * `Fuel`. What is typed is kept by the browser; the workbook is written by Record alone.
  */
-import { NotSaved, recordFirst } from "../drafts/not-saved";
 import "../widgets/widgets.css";
 import "../task.css";
 import "./fuel.css";
-import { Button } from "@fluentui/react-components";
-import { useEffect, useRef } from "react";
-import { useBatches } from "../card/use-batches";
-import { HeldElsewhere } from "../drafts/held-elsewhere";
-import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
-import { useOpening } from "../open-task";
-import { TaskShell } from "../stepped/task-shell";
+import { type ReactNode, useRef, useState } from "react";
+import { baseNamed } from "../../core/reference/bases";
+import { nameOf } from "../card/card";
+import { type Found, useBatches } from "../card/use-batches";
+import { type Keeping, type KeptDraft, useKeptDraft } from "../drafts/use-kept-draft";
+import { type Opening, useOpenedOnce, useOpening } from "../open-task";
+import { BeginNext } from "../stepped/begin-next";
+import { KeptTask } from "../stepped/kept-task";
 import { machineClock, type TaskProps } from "../task-props";
 import { Cautions } from "../widgets/cautions";
 import { localDay } from "../widgets/day";
-import { decimalMarkOf } from "../widgets/typed-number";
-import { type Action, type Draft, draftFrom, newDraft, reduce } from "./draft";
+import { type DecimalMark, decimalMarkOf } from "../widgets/typed-number";
+import { type Action, type Draft, draftFrom, isUnderWay, newDraft, reduce } from "./draft";
 import { fuel, type StepId } from "./fuel";
+import { isOther, ofRow, opened } from "./of-batch";
 import { AcidStep } from "./view/acid-step";
 import { BatchStep } from "./view/batch-step";
 import { DeskProvider } from "./view/desk";
 import { MeaningStep } from "./view/meaning-step";
+import { OtherUnderWay } from "./view/other-under-way";
 import { RecordStep } from "./view/record-step";
 import { SoapStep } from "./view/soap-step";
 import { WaterStep } from "./view/water-step";
@@ -38,14 +40,57 @@ const keeping: Keeping<Draft, Action> = {
   isTyping: ({ do: what }) => what === "type" || what === "write",
 };
 
+/** Opened from a batch: begun, or asked about first where another's fuel is under way. */
+function useOpenedBatch(
+  kept: KeptDraft<Draft, Action>,
+  found: Found,
+  mark: DecimalMark,
+): { readonly turn: number | undefined; readonly question: ReactNode } {
+  const { draft, replace } = kept;
+  const opening = useOpening("fuel");
+  const [asked, setAsked] = useState<Opening>();
+  const [answered, setAnswered] = useState(0);
+  const rows = found.state === "read" ? found.batches.rows : [];
+  const begin = ({ about, given }: Opening): void => {
+    const row = rows.find((each) => nameOf(each) === about);
+    const told = ofRow(row, mark);
+    const base = told.base ?? baseNamed(given.base ?? "")?.name;
+    replace((now) => opened(now, about, { ...told, base }));
+  };
+  useOpenedOnce(opening, draft !== undefined && found.state !== "looking", (now) => {
+    if (draft !== undefined && isOther(draft, now.about)) setAsked(now);
+    else begin(now);
+  });
+  const answer = (isWanted: boolean): void => {
+    if (asked !== undefined && isWanted) begin(asked);
+    setAsked(undefined);
+    setAnswered((times) => times + 1);
+  };
+  return {
+    // the focus comes in anew when it is opened, and when the question is answered
+    turn: opening && opening.turn + answered,
+    question:
+      asked === undefined || draft === undefined ? null : (
+        <OtherUnderWay
+          here={draft.words.batch.trim()}
+          wanted={asked.about}
+          onKeep={() => {
+            answer(false);
+          }}
+          onStart={() => {
+            answer(true);
+          }}
+        />
+      ),
+  };
+}
+
 export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTaskProps) {
   const { found } = useBatches(host);
-  const { draft, act, replace, isUnkept, held } = useKeptDraft(memory, keeping);
-  const opening = useOpening("fuel");
-  const isReady = draft !== undefined;
-  useEffect(() => {
-    if (opening && isReady) act({ do: "write", words: { batch: opening.about } });
-  }, [opening, isReady, act]);
+  const kept = useKeptDraft(memory, keeping);
+  const { draft, act, replace, isUnkept, held } = kept;
+  const mark = decimalMarkOf(locale);
+  const { turn, question } = useOpenedBatch(kept, found, mark);
   /** Somebody has begun the next fuel: the focus is theirs, in the pane. */
   const byHand = useRef(false);
   if (draft === undefined) {
@@ -56,46 +101,44 @@ export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTas
       </div>
     );
   }
-  const view = viewOf(draft, decimalMarkOf(locale), localDay(clock()));
+  const view = viewOf(draft, mark, localDay(clock()));
   const go = (step: StepId): void => {
     act({ do: "go", step });
   };
+  const change = (how: (now: Draft) => Draft): void => {
+    replace((now) => how(now ?? newDraft()));
+  };
   const next = (): void => {
     byHand.current = true;
-    replace((now) => newDraft(now));
+    change(newDraft);
   };
   const batches = found.state === "read" ? found.batches : undefined;
   return (
-    <DeskProvider value={{ view, act, batches }}>
-      <HeldElsewhere held={held}>
-        <TaskShell<StepId>
-          label={fuel.label}
-          names={fuel.steps}
-          here={draft.step}
-          stateOf={(step) => stateOf(step, view, view.wants)}
-          onGo={go}
-          takesFocus={byHand.current}
-          enterGoesOnAt={["batch", "acid", "soap", "water", "meaning"]}
-          parts={{
-            batch: () => <BatchStep />,
-            acid: () => <AcidStep />,
-            soap: () => <SoapStep />,
-            water: () => <WaterStep />,
-            meaning: () => <MeaningStep onGo={go} />,
-            record: () => <RecordStep host={host} onGo={go} onNew={next} />,
-          }}
-          top={
-            <>
-              {isUnkept ? <NotSaved instead={recordFirst} /> : null}
-              <header className="task-top">
-                <p className="task-of">{draft.words.batch.trim() || "Fuel"}</p>
-                {draft.isRecorded ? <Button onClick={next}>New fuel</Button> : null}
-              </header>
-            </>
-          }
-          below={<Cautions work="testing fuel" />}
-        />
-      </HeldElsewhere>
+    <DeskProvider value={{ view, act, change, batches }}>
+      <KeptTask<StepId>
+        held={held}
+        isUnkept={isUnkept}
+        title={draft.words.batch.trim() || "Fuel"}
+        next={<BeginNext what="fuel" isAtRisk={isUnderWay(draft)} onNew={next} />}
+        label={fuel.label}
+        names={fuel.steps}
+        here={draft.step}
+        stateOf={(step) => stateOf(step, view, view.wants)}
+        onGo={go}
+        takesFocus={byHand.current}
+        turn={turn}
+        enterGoesOnAt={["batch", "acid", "soap", "water", "meaning"]}
+        parts={{
+          batch: () => <BatchStep />,
+          acid: () => <AcidStep />,
+          soap: () => <SoapStep />,
+          water: () => <WaterStep />,
+          meaning: () => <MeaningStep onGo={go} />,
+          record: () => <RecordStep host={host} onGo={go} onNew={next} />,
+        }}
+        top={question}
+        below={<Cautions work="testing fuel" />}
+      />
     </DeskProvider>
   );
 }

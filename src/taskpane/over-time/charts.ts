@@ -3,6 +3,7 @@ import { chargeSeries, yieldSeries } from "../../workbook/over-time/batch-series
 import { blankSeries } from "../../workbook/over-time/blank-series";
 import { checkOils, checkOilSeries } from "../../workbook/over-time/check-oil-series";
 import { scatterSeries } from "../../workbook/over-time/scatter-series";
+import { fuelSeries } from "../../workbook/over-time/fuel-series";
 import type { Found, Series } from "../../workbook/over-time/series";
 import { strengthSeries } from "../../workbook/over-time/strength-series";
 import type { TitrantHistory } from "../../workbook/over-time/titrant-history";
@@ -24,6 +25,8 @@ export interface Charts {
   readonly oil: Found;
   readonly made: Found;
   readonly charge: Found;
+  /** Of the finished fuel, batch by batch. */
+  readonly fuels: readonly Found[];
   /** What may be chosen. */
   readonly titrants: readonly string[];
   readonly oils: readonly string[];
@@ -38,7 +41,7 @@ const mostChecked = (histories: readonly TitrantHistory[]): TitrantHistory | und
 
 /** @param today as a spreadsheet counts days */
 export function chartsOf(
-  { titrations, titrants, batches }: Extract<OverTimeRecord, { state: "read" }>,
+  { titrations, titrants, batches, fuels }: Extract<OverTimeRecord, { state: "read" }>,
   { titrant, oil }: Chosen,
   today: number,
 ): Charts {
@@ -52,6 +55,7 @@ export function chartsOf(
     oil: checkOilSeries(titrations, lot),
     made: yieldSeries(batches),
     charge: chargeSeries(batches),
+    fuels: fuelSeries(fuels),
     titrants: titrants.map(titrantName),
     oils,
     chosen: { titrant: history ? titrantName(history) : "", oil: lot ?? "" },
@@ -59,5 +63,9 @@ export function chartsOf(
 }
 
 /** Those with figures enough for a chart, in the order they are shown. */
-export const drawable = ({ scatter, blanks, strength, oil, made, charge }: Charts): Series[] =>
-  [scatter, blanks, strength, oil, made, charge].filter((each) => each.kind === "series");
+export const drawable = (charts: Charts): Series[] => {
+  const { scatter, blanks, strength, oil, made, charge, fuels } = charts;
+  return [scatter, blanks, strength, oil, made, charge, ...fuels].filter(
+    (each) => each.kind === "series",
+  );
+};

@@ -1,5 +1,5 @@
 /**
- * Over time: what the workbook's own tables say of hand, solvent, titrant, a kept oil and batches, in the
+ * Over time: what the workbook's own tables say of hand, solvent, titrant, a kept oil, batches and fuel, in the
  * order of time. A sentence each first, then a chart; on a sheet when asked.
  */
 import "../widgets/widgets.css";
@@ -8,14 +8,15 @@ import "./over-time.css";
 import { Button } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { Found } from "../../workbook/over-time/series";
+import { planOverTime, writeOverTime } from "../../workbook/planning/plan-over-time";
 import { keepRead, useRead } from "../lots/use-read";
+import { PlannedSheet } from "../planned/planned-sheet";
 import { machineClock, type TaskProps } from "../task-props";
 import { localDay, sheetDay } from "../widgets/day";
 import { PickList } from "../widgets/pick-list";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
-import { chartsOf, type Charts, type Chosen, nothingChosen } from "./charts";
-import { OnSheet } from "./on-sheet";
+import { chartsOf, type Charts, type Chosen, drawable, nothingChosen } from "./charts";
 import { looking, readRecord } from "./read-record";
 import { SeriesPlotView } from "./series-plot";
 import { SeriesTable } from "./series-table";
@@ -70,7 +71,7 @@ interface DrawnProps {
 }
 
 function Drawn({ charts, inMark, onChoose }: DrawnProps) {
-  const { scatter, blanks, strength, oil, made, charge, titrants, oils, chosen } = charts;
+  const { scatter, blanks, strength, oil, made, charge, fuels, titrants, oils, chosen } = charts;
   return (
     <>
       <section>
@@ -105,7 +106,7 @@ function Drawn({ charts, inMark, onChoose }: DrawnProps) {
         />
         <Part found={oil} inMark={inMark} />
       </section>
-      {[made, charge].map((found) => (
+      {[made, charge, ...fuels].map((found) => (
         <section key={found.title}>
           <h3>{found.title}</h3>
           <Part found={found} inMark={inMark} />
@@ -127,10 +128,11 @@ export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTas
     () => (found.state === "read" ? chartsOf(found, chosen, today) : undefined),
     [found, chosen, today],
   );
+  const series = charts === undefined ? [] : drawable(charts);
   return (
     <div className="task">
       <h2>Over time</h2>
-      <p>How hand, solvent, titrant and batches change, from the tables of this workbook.</p>
+      <p>How hand, solvent, titrant, batches and fuel change, by the tables of this workbook.</p>
       {found.state === "looking" ? <p role="status">Looking at the workbook.</p> : null}
       {found.state === "refused" ? (
         <>
@@ -143,7 +145,18 @@ export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTas
       {charts ? (
         <>
           <Drawn charts={charts} inMark={inMark} onChoose={setChosen} />
-          <OnSheet host={host} charts={charts} today={today} inMark={inMark} />
+          {series.length === 0 ? null : (
+            <PlannedSheet
+              words="Put these charts on a sheet"
+              closeWords="Close"
+              host={host}
+              asked={{ series, today }}
+              plan={planOverTime}
+              write={writeOverTime}
+              inMark={inMark}
+              undoTakes="takes all of it back"
+            />
+          )}
         </>
       ) : null}
     </div>

@@ -30,14 +30,23 @@ const extent = (values: readonly number[], least: number): readonly [number, num
   return [low - room, high + room];
 };
 
-/** The first and the last day, and those between as far as there is room. */
-function dayTicks([from, to]: readonly [number, number]): number[] {
-  const [first, last] = [Math.ceil(from), Math.floor(to)];
-  return first >= last ? [first] : [first, last];
+/** Where each point stands across: its day, or its place among the batches. */
+const acrossOf = ({ points, across }: Series): number[] =>
+  points.map(({ day }, place) => (across === "days" ? Math.floor(day) : place));
+
+/** What is written at the first point and at the last; at one alone where both are the same. */
+function endsOf({ points, across }: Series): readonly string[] {
+  const called = [points[0], points.at(-1)].map((point) =>
+    point === undefined ? "" : across === "days" ? dayInWords(point.day) : point.of,
+  );
+  return points.length < 2 || (across === "days" && called[0] === called[1])
+    ? called.slice(0, 1)
+    : called;
 }
 
-export function seriesPlot({ points, lines }: Series, room: PlotRoom): SeriesPlot {
-  const days = points.map(({ day }) => Math.floor(day));
+export function seriesPlot(series: Series, room: PlotRoom): SeriesPlot {
+  const { points, lines } = series;
+  const days = acrossOf(series);
   const [firstDay, lastDay] = [Math.min(...days), Math.max(...days)];
   const x = scaleLinear()
     .domain(firstDay === lastDay ? [firstDay - 1, firstDay + 1] : [firstDay, lastDay])
@@ -63,19 +72,24 @@ export function seriesPlot({ points, lines }: Series, room: PlotRoom): SeriesPlo
       points: placed(values),
       nameAt: names[index] ?? 0,
     })),
-    across: dayTicks([firstDay, lastDay]).map((day) => ({ at: x(day), label: dayInWords(day) })),
+    across: endsOf(series).map((label, place) => ({
+      at: x(place === 0 ? firstDay : lastDay),
+      label,
+    })),
     up: ticksOf(y),
   };
 }
 
 /** The plot for somebody who does not see it: from when to when, where the last stands, what is out. */
-export function plotWords({ title, unit, what, points, lines, places }: Series): string {
+export function plotWords(series: Series): string {
+  const { title, unit, what, points, lines, places } = series;
   const [first, last] = [points[0], points.at(-1)];
   if (!first || !last) return title;
+  const ends = endsOf(series).join(" to ");
   const figure = (value: number): string => `${value.toFixed(places)} ${unit}`;
   const out = points.filter(({ isOut }) => isOut).length;
   const held = lines.map(
     ({ name, values }) => `${name.toLowerCase()} ${figure(values.at(-1) ?? 0)}`,
   );
-  return `${title}: ${what.toLowerCase()}, ${String(points.length)} from ${dayInWords(first.day)} to ${dayInWords(last.day)}; the last ${figure(last.value)}; ${held.join(", ")}; ${out === 0 ? "none" : String(out)} flagged.`;
+  return `${title}: ${what.toLowerCase()}, ${String(points.length)} from ${ends}; ${[`the last ${figure(last.value)}`, ...held].join(", ")}; ${out === 0 ? "none" : String(out)} flagged.`;
 }

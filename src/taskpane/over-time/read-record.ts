@@ -2,6 +2,7 @@
 import { type Host, isFault } from "../../sheet/port";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readBatches, type RecordedBatch } from "../../workbook/planning/read-batches";
+import { readFuels, type RecordedFuel } from "../../workbook/planning/read-fuels";
 import { readTitrants } from "../../workbook/planning/read-titrants";
 import { readTitrations, type RecordedTitration } from "../../workbook/planning/read-titrations";
 import { titrantHistories, type TitrantHistory } from "../../workbook/over-time/titrant-history";
@@ -14,6 +15,7 @@ export type OverTimeRecord =
       readonly titrations: readonly RecordedTitration[];
       readonly titrants: readonly TitrantHistory[];
       readonly batches: readonly RecordedBatch[];
+      readonly fuels: readonly RecordedFuel[];
     };
 
 export const looking: OverTimeRecord = { state: "looking" };
@@ -25,9 +27,12 @@ export async function readRecord(host: Host): Promise<OverTimeRecord> {
   if (isFault(titrants)) return { state: "refused", sentence: faultSentence(titrants) };
   const batches = await readBatches(host);
   if (isFault(batches)) return { state: "refused", sentence: faultSentence(batches) };
+  const fuels = await readFuels(host);
+  if (isFault(fuels)) return { state: "refused", sentence: faultSentence(fuels) };
   return {
     state: "read",
     batches: batches?.rows ?? [],
+    fuels,
     titrations: titrations.rows,
     titrants: titrantHistories(titrants ?? []),
   };

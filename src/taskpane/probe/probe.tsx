@@ -7,10 +7,8 @@ import { type ChangeEvent, useRef } from "react";
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import type { Host } from "../../sheet/port";
-import { planProbe, writeProbe } from "../../workbook/planning/plan-probe";
-import { OnRequest } from "../planned/on-request";
-import { PlannedChange } from "../planned/planned-change";
-import { usePlanned } from "../planned/use-planned";
+import { planProbe, type ProbeAsked, writeProbe } from "../../workbook/planning/plan-probe";
+import { PlannedSheet } from "../planned/planned-sheet";
 import { Say } from "../widgets/say";
 import { digits, fixed } from "../widgets/shown-number";
 import { Spoken } from "../widgets/spoken";
@@ -31,33 +29,10 @@ export interface ProbeProps {
 
 const places = 2;
 
-function OnSheet({
-  host,
+const askedOf = (lot: string, { points }: PairsRead): ProbeAsked => ({
   lot,
-  read,
-  inMark,
-}: Pick<ProbeProps, "host" | "lot"> & { read: PairsRead; inMark: (text: string) => string }) {
-  const asked = {
-    lot,
-    points: read.points.map(
-      ([volume, reading]) => [volume.toNumber(), reading.toNumber()] as const,
-    ),
-  };
-  const planned = usePlanned({
-    key: JSON.stringify(asked),
-    plan: () => planProbe(host, asked),
-    write: (confirmed, pause) => writeProbe(host, asked, confirmed, pause),
-  });
-  return (
-    <PlannedChange
-      planned={planned}
-      command="Make this sheet"
-      busyWords="Writing."
-      inMark={inMark}
-      undoTakes="takes the sheet back"
-    />
-  );
-}
+  points: points.map(([volume, reading]) => [volume.toNumber(), reading.toNumber()] as const),
+});
 
 function Sureness({ sure, inMark }: { sure: Sure; inMark: (text: string) => string }) {
   const { from, to } = sure.found.steepest;
@@ -85,8 +60,7 @@ export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
   return (
     <>
       <p>
-        For oil too dark for a colour (ISO 660). A line for each reading: mL given so far, then pH
-        or mV.
+        For oil too dark for a colour (ISO 660). A reading a line: mL given so far, then pH or mV.
       </p>
       <Field label="Readings of the probe">
         <Textarea
@@ -117,6 +91,13 @@ export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
             {fault}
           </Say>
         ))}
+        {read.zeros === 0 ? null : (
+          <Say tone="know">
+            {read.zeros === 1
+              ? "The line with 0 is left out: 0 counts as empty."
+              : "Lines with 0 are left out: 0 counts as empty."}
+          </Say>
+        )}
         {isProblem(found) ? <Say tone="check">{inMark(say(found))}</Say> : null}
         {sure ? <Sureness sure={sure} inMark={inMark} /> : null}
       </Spoken>
@@ -131,9 +112,16 @@ export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
           >
             {inMark(`Put ${fixed(sure.found.volume, places)} mL into Volume used`)}
           </Button>
-          <OnRequest words="Put these readings on a sheet" closeWords="Close the sheet">
-            {() => <OnSheet host={host} lot={lot} read={read} inMark={inMark} />}
-          </OnRequest>
+          <PlannedSheet
+            words="Put these readings on a sheet"
+            closeWords="Close the sheet"
+            host={host}
+            asked={askedOf(lot, read)}
+            plan={planProbe}
+            write={writeProbe}
+            inMark={inMark}
+            undoTakes="takes the sheet back"
+          />
         </>
       ) : null}
     </>

@@ -9,6 +9,8 @@ export interface PairsRead {
   readonly points: readonly ProbePoint[];
   /** Lines that are no pair, in a sentence each; a first line of words is a heading. */
   readonly faults: readonly string[];
+  /** Lines with a 0: not filled in, as in a cell. */
+  readonly zeros: number;
 }
 
 /** Tab, semicolon and spaces part two figures; a comma does where no figure has one as its mark. */
@@ -28,6 +30,7 @@ const figureOf = (text: string, mark: DecimalMark): Exact | undefined => {
 export function readPairs(text: string, mark: DecimalMark): PairsRead {
   const points: ProbePoint[] = [];
   const faults: string[] = [];
+  let zeros = 0;
   const lines = text.split(/\r?\n/);
   lines.forEach((line, at) => {
     if (line.trim() === "") return;
@@ -40,12 +43,12 @@ export function readPairs(text: string, mark: DecimalMark): PairsRead {
         `Line ${String(at + 1)} is no pair of mL and reading: "${line.trim().slice(0, 40)}".`,
       );
     } else if (volume.isZero() || reading.isZero()) {
-      // as in a cell: 0 is not filled in
+      zeros += 1;
     } else if (misses(volume, limits.reading) || misses(reading, limits.probeReading)) {
       faults.push(`Line ${String(at + 1)}: mL above 0 up to 1000, pH or mV from -2000 to 2000.`);
     } else {
       points.push([as("mL", volume) as Millilitre, reading]);
     }
   });
-  return { points, faults };
+  return { points, faults, zeros };
 }

@@ -1,8 +1,10 @@
+import { indicatorNamed } from "../../core/reference/indicators";
+
 /** A few words for the bench (common practice, no source, unless named). */
-export const readingTips: readonly string[] = [
+export const readingTips = (indicator: string): readonly string[] => [
   "White paper under the glass.",
-  "Stop at the first pink that stays, and at the same shade each time.",
-  "Dark oil: more solvent, or thymolphthalein or alkali blue (ISO 660).",
+  `Stop at the first ${indicatorNamed(indicator)?.to ?? "colour"} that stays, and at the same shade each time.`,
+  "Dark oil: more solvent, thymolphthalein or alkali blue (ISO 660), or a probe.",
 ];
 
 export const blankTips: readonly string[] = [

@@ -7,9 +7,9 @@ export const waterPick = pick(
   "list",
   "Water is known",
   {
-    typed: "From a meter or a laboratory",
+    typed: "Meter or laboratory",
     weighed: "By drying and weighing",
-    gas: "By calcium hydride and pressure",
+    gas: "By calcium hydride",
   },
   "typed",
   { isKept: true },
@@ -20,8 +20,8 @@ const optional = { isOptional: true } as const;
 /** All but the figure typed, whose label says of what. */
 export const waterFields = {
   dish: numberField("Dish, empty", limits.dishMass, optional),
-  wetMass: numberField("Dish and oil, before", limits.dishMass, optional),
-  dryMass: numberField("Dish and oil, dried and cool", limits.dishMass, optional),
+  wetMass: numberField("Dish and sample, before", limits.dishMass, optional),
+  dryMass: numberField("Dish and sample, dried and cool", limits.dishMass, optional),
   dryingStep: numberField("Balance step", limits.massStep, {
     ...optional,
     hint: "Smallest difference it shows.",

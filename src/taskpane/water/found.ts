@@ -32,8 +32,8 @@ const held = (found: Exact | Problem): Exact | Problem =>
 
 /** What a problem of these weighings is called at the bench. */
 const benchWords: readonly (readonly [RegExp, string])[] = [
-  [/\bmassBefore\b/g, "Dish and oil before"],
-  [/\bmassAfter\b/g, "Dish and oil dried"],
+  [/\bmassBefore\b/g, "Dish and sample before"],
+  [/\bmassAfter\b/g, "Dish and sample dried"],
 ];
 
 export const waterTrouble = (found: Problem): string =>
@@ -47,10 +47,13 @@ export function dryingDoubt(figures: Figures): number | undefined {
   return (1.96 * 100 * step.toNumber()) / Math.sqrt(6) / wet.minus(dish).toNumber();
 }
 
+/** The ± is so large that a figure at half the limit could be over it. */
+export const isTooCoarse = (doubt: number, limit: Exact): boolean => doubt * 2 > limit.toNumber();
+
 /** What that ± leaves of a judgement, in a sentence. */
 export function scaleSays(doubt: number, limit: Exact): string {
   const [half, most] = [digits(doubt, 2), limit.toString()];
-  return doubt * 2 > limit.toNumber()
+  return isTooCoarse(doubt, limit)
     ? `The scale alone makes that ± ${half} %: it cannot judge ${most} %. Take more, or a finer scale.`
     : `The scale alone makes that ± ${half} %: enough to judge ${most} %.`;
 }

@@ -8,7 +8,7 @@ import { Say } from "../widgets/say";
 import { digits } from "../widgets/shown-number";
 import { Spoken } from "../widgets/spoken";
 import type { WaterBy, WaterField } from "./fields";
-import { dryingDoubt, scaleSays, waterFound, waterTrouble } from "./found";
+import { dryingDoubt, isTooCoarse, scaleSays, waterFound, waterTrouble } from "./found";
 
 export interface WaterWaysProps {
   readonly by: WaterBy;
@@ -44,7 +44,11 @@ export function WaterWays({ by, figures, Choose, Figure, inMark, limit }: WaterW
         {found !== undefined && !isProblem(found) ? (
           <Say tone="know">{inMark(`Water: ${digits(found, 3)} % of the mass.`)}</Say>
         ) : null}
-        {doubt === undefined ? null : <Say tone="know">{inMark(scaleSays(doubt, limit))}</Say>}
+        {doubt === undefined ? null : (
+          <Say tone={isTooCoarse(doubt, limit) ? "check" : "know"}>
+            {inMark(scaleSays(doubt, limit))}
+          </Say>
+        )}
       </Spoken>
     </>
   );

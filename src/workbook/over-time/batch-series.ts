@@ -61,6 +61,7 @@ export function yieldSeries(all: readonly RecordedBatch[]): Found {
   }));
   return {
     kind: "series",
+    across: "batches",
     ...shown,
     summary: "none",
     isOdd: false,
@@ -97,6 +98,7 @@ export function chargeSeries(all: readonly RecordedBatch[]): Found {
   }));
   return {
     kind: "series",
+    across: "batches",
     ...shown,
     summary: "none",
     isOdd: isOff(last),

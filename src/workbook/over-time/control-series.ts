@@ -112,6 +112,7 @@ export function controlSeries(
   return {
     kind: "series",
     ...shown,
+    across: "days",
     summary: "control",
     source,
     places,

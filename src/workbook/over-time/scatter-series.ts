@@ -80,6 +80,7 @@ export function scatterSeries(all: readonly RecordedTitration[]): Found {
   return {
     kind: "series",
     ...shown,
+    across: "days",
     summary: "none",
     source,
     places,

@@ -4,7 +4,7 @@ export interface Point {
   /** As a spreadsheet counts days. */
   readonly day: number;
   readonly value: number;
-  /** The lot, or the bottle. */
+  /** The lot, the bottle, or the batch. */
   readonly of: string;
   /** "in control", or what is odd about it. */
   readonly said: string;
@@ -31,6 +31,8 @@ interface Shown {
 
 export interface Series extends Shown {
   readonly kind: "series";
+  /** What the points follow one another by. */
+  readonly across: "days" | "batches";
   /** Something to mind. */
   readonly isOdd: boolean;
   readonly points: readonly Point[];

@@ -51,6 +51,7 @@ export function strengthSeries(history: TitrantHistory | undefined, today: numbe
   return {
     kind: "series",
     ...shown,
+    across: "days",
     summary: "strength",
     title,
     source,

@@ -44,14 +44,14 @@ const plannedCells = (name: string, { rows }: OverTimeSheet): PlannedCell[] =>
 const on = (sheet: string, area: Area): Block => ({ sheet, ...area });
 
 function chartOf(sheet: string, { series, column, chart }: Section): Chart {
-  const { title, what, unit, lines } = series;
+  const { title, what, unit, lines, across } = series;
   return {
     sheet,
     kind: "lines",
     title,
-    acrossTitle: "Day",
+    acrossTitle: across === "days" ? "Day" : "Batch",
     upTitle: `${what}, ${unit}`,
-    across: on(sheet, column(0)),
+    across: on(sheet, column(across === "days" ? 0 : 1)),
     lines: [
       { name: what, values: on(sheet, column(2)) },
       ...lines.map(({ name }, place) => ({ name, values: on(sheet, column(3 + place)) })),

@@ -27,7 +27,7 @@ function probeSheet(name: string, { lot, points }: ProbeAsked): PlainSheet {
   const style = "calculated";
   return {
     name,
-    columnWidths: [12, 14, 4, 16, 14],
+    columnWidths: [15, 14, 4, 16, 14],
     rows: [
       [{ value: `Readings of a probe: ${lot || "no lot"}`, style: "title" }],
       [

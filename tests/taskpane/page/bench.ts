@@ -89,10 +89,21 @@ export class BenchHand {
   /** Chooses in a list by typing the beginning of the word. */
   async choose(name: string, word: string): Promise<void> {
     await this.tabTo(name);
-    await this.page.keyboard.type(word);
-    const { value, tag } = await this.focused();
+    const { tag } = await this.focused();
     if (tag !== "select") throw new Error(`${name} is no list`);
-    if (value === "") throw new Error(`${name} took no ${word}`);
+    const isChosen = () =>
+      this.page.evaluate((begins) => {
+        const list = document.activeElement as HTMLSelectElement;
+        const [chosen] = list.selectedOptions;
+        return chosen?.value !== "" && chosen?.text.toLowerCase().startsWith(begins) === true;
+      }, word.toLowerCase());
+    for (let tries = 0; tries < 3; tries += 1) {
+      await this.page.keyboard.type(word);
+      if (await isChosen()) return;
+      // letters typed within a second still belong to the word before
+      await this.page.waitForTimeout(1100);
+    }
+    throw new Error(`${name} took no ${word}`);
   }
 
   /**

@@ -25,8 +25,8 @@ export async function fuelScenes(page: Page, look: Look): Promise<void> {
   await hand.next("Water and trial");
   await hand.choose("Water is known", "By drying");
   await hand.type("Dish, empty", "45.31");
-  await hand.type("Dish and oil, before", "65.81");
-  await hand.type("Dish and oil, dried and cool", "65.79");
+  await hand.type("Dish and sample, before", "65.81");
+  await hand.type("Dish and sample, dried and cool", "65.79");
   await hand.type("Balance step", "0.01");
   await hand.pick("Cloudy, or drops fall");
   await look("weighed water, a scale too coarse");

@@ -86,6 +86,14 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
         <>
           <Words field="note" />
           <Row host={host} today={today} onNew={onNew} />
+          {view.draft.isRecorded ? (
+            <ToTask
+              task="fuel"
+              about={view.draft.words.batch.trim()}
+              given={{ base: view.draft.picked.base }}
+              words="Test its fuel"
+            />
+          ) : null}
         </>
       )}
     </>

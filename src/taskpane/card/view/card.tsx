@@ -7,7 +7,8 @@ import { OnRequest } from "../../planned/on-request";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { Together } from "../../widgets/together";
-import { amountsOf, unitsOf } from "../card";
+import { ToTask } from "../../to-task";
+import { amountsOf, nameOf, unitsOf } from "../card";
 import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
 import { Went } from "./went";
@@ -74,6 +75,12 @@ export function Card() {
       <Steps amounts={amounts} />
       <WhenItGoesWrong />
       <Went amounts={amounts} />
+      <ToTask
+        task="fuel"
+        about={nameOf(batch)}
+        given={{ base: batch.base }}
+        words="Test its fuel"
+      />
     </>
   );
 }

@@ -1,15 +1,20 @@
 /** Which batch the fuel is of, how much, and whether it was washed. */
-import { baseNamed } from "../../../core/reference/bases";
 import { batchWords, nameOf } from "../../card/card";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
+import { named, ofRow } from "../of-batch";
 import { Choose, Figure, useDesk, Words } from "./desk";
 
 function Recorded() {
-  const { view, act, batches } = useDesk();
+  const { view, change, batches } = useDesk();
   const rows = (batches?.rows ?? []).filter((row) => nameOf(row) !== "");
   if (rows.length === 0) return null;
   const options = rows.map((row) => [nameOf(row), batchWords(row)] as const);
+  const told = (name: string) =>
+    ofRow(
+      rows.find((row) => nameOf(row) === name),
+      view.mark,
+    );
   const typed = view.draft.words.batch.trim();
   const value = options.some(([name]) => name === typed) ? typed : "";
   return (
@@ -18,9 +23,7 @@ function Recorded() {
       value={value}
       options={[["", "Not one of these"], ...options]}
       onPick={(name) => {
-        act({ do: "write", words: { batch: name } });
-        const base = baseNamed(rows.find((row) => nameOf(row) === name)?.base ?? "");
-        if (base) act({ do: "pick", picked: { base: base.name } });
+        change((draft) => named(draft, name, told(name), told(typed)));
       }}
     />
   );

@@ -26,8 +26,8 @@ export function MeaningStep({ onGo }: { onGo: (step: StepId) => void }) {
       )}
       {lacking.length === 0 ? null : <Say tone="check">Not judged: {lacking.join(", ")}.</Say>}
       <p className="soft">
-        A figure of your own is no certificate: what may be burned or sold is said by the rules
-        where you are, in the edition in force.
+        Figures of your own are no certificate. The rules where you are say what may be burned or
+        sold.
       </p>
     </>
   );

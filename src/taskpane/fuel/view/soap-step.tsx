@@ -32,8 +32,8 @@ export function SoapStep() {
   return (
     <>
       <p>
-        Fuel in 2-propanol or acetone with 2 % of water. Hydrochloric acid until the first end
-        point, bromophenol blue in, on to the second. The method: AOCS Cc 17-95.
+        Fuel in 2-propanol or acetone with 2 % of water. Hydrochloric acid to the first end point;
+        bromophenol blue in; on to the second (AOCS Cc 17-95).
       </p>
       <Colours />
       <Figure field="soapMolarity" />
@@ -55,8 +55,8 @@ export function SoapStep() {
       </Spoken>
       <p className="soft">
         At most 5 mg/kg of sodium and potassium together (EN 14214:2012+A1:2014; ASTM D6751, 2009).
-        All soap counts as oleate, and carbonate counts as soap. One titration: the ± counts reading
-        and titrant alone.
+        All soap counts as oleate, carbonate too. The ± counts reading and titrant alone: one
+        titration shows no scatter.
       </p>
     </>
   );

@@ -1,10 +1,11 @@
 /** Blank: titrated, or the solvent neutralised beforehand. One or the other. */
 import { neutralisedWord } from "../../../core/titration/neutralised";
 import { useState } from "react";
+import { indicatorNamed, turnsInWords, whenDark } from "../../../core/reference/indicators";
 import { Say } from "../../widgets/say";
 import { aboutBlank } from "../nudges/readings";
 import { blankTips } from "../tips";
-import { Choose, useDesk } from "./desk";
+import { Choose, useDesk, useMark } from "./desk";
 import { EndPointTimer } from "./end-point-timer";
 import { Nudges, Tips } from "./nudges";
 import { ReadingEntry } from "./reading-entry";
@@ -18,6 +19,25 @@ function SetAside({ count }: { count: number }) {
       {count === 1 ? "The blank that was titrated does" : `The ${count} blanks titrated do`} not
       count now: a blank is taken off, or the solvent was neutralised, never both.
     </Say>
+  );
+}
+
+/** The colour to stop at, and what changes with an indicator for dark oil. */
+function Turns({ name }: { name: string }) {
+  const inMark = useMark();
+  const indicator = indicatorNamed(name);
+  if (indicator === undefined) return null;
+  return (
+    <>
+      <p className="soft">{inMark(turnsInWords(indicator))}</p>
+      {indicator.isForDark
+        ? whenDark.map((words) => (
+            <Say key={words} tone="know">
+              {inMark(words)}
+            </Say>
+          ))
+        : null}
+    </>
   );
 }
 
@@ -60,6 +80,7 @@ export function BlankStep() {
         </>
       ) : null}
       <Choose field="indicator" />
+      <Turns name={picked.indicator} />
       <Nudges nudges={aboutBlank(view)} />
       <Tips tips={blankTips} />
     </>

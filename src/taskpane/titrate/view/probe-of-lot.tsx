@@ -5,7 +5,13 @@ import { Probe } from "../../probe/probe";
 import { withMark } from "../../widgets/typed-number";
 import { useDesk } from "./desk";
 
-export function ProbeOfLot({ host }: { host: Host }) {
+export interface ProbeOfLotProps {
+  readonly host: Host;
+  /** Its end point stands in the entry of the next titre. */
+  readonly onPutIn: () => void;
+}
+
+export function ProbeOfLot({ host, onPutIn }: ProbeOfLotProps) {
   const { view, act } = useDesk();
   const { words } = view.draft;
   return (
@@ -20,7 +26,10 @@ export function ProbeOfLot({ host }: { host: Host }) {
             act({ do: "write", words: { probe } });
           }}
           onTitre={(titre) => {
+            // a probe reads what was given, and no start and end
+            act({ do: "pick", picked: { reading: "used", indicator: "pH meter" } });
             act({ do: "type", field: "used", text: withMark(titre, view.mark) });
+            onPutIn();
           }}
         />
       )}

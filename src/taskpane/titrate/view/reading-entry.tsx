@@ -13,13 +13,15 @@ export interface EntryProps {
   /** The reading that is being changed; undefined while the next one is typed. */
   readonly editing: number | undefined;
   readonly onEdited: () => void;
+  /** Another each time its figure was put in from elsewhere: Enter adds it. */
+  readonly putIn?: number;
   /** Enough is added, and Enter was pressed with nothing typed. */
   readonly onDone: () => void;
 }
 
 const called: Record<ReadingList, string> = { titres: "titre", blanks: "blank" };
 
-export function ReadingEntry({ list, editing, onEdited, onDone }: EntryProps) {
+export function ReadingEntry({ list, editing, putIn = 0, onEdited, onDone }: EntryProps) {
   const { view, act } = useDesk();
   const [isAsked, setAsked] = useState(false);
   const first = useRef<HTMLInputElement>(null);
@@ -31,8 +33,8 @@ export function ReadingEntry({ list, editing, onEdited, onDone }: EntryProps) {
   const count = draft[list].length;
 
   useEffect(() => {
-    if (editing !== undefined) first.current?.focus();
-  }, [editing]);
+    if (editing !== undefined || putIn > 0) first.current?.focus();
+  }, [editing, putIn]);
 
   if (editing === undefined && count >= mostReadings[list]) return null;
 

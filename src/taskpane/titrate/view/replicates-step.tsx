@@ -52,12 +52,14 @@ export function ReplicatesStep({ host }: { host: Host }) {
   const { view, act } = useDesk();
   const [editing, setEditing] = useState<number | undefined>();
   const [omitting, setOmitting] = useState<number | undefined>();
+  const [putIn, setPutIn] = useState(0);
   return (
     <>
       <EndPointTimer key={view.draft.titres.length} />
       <ReadingEntry
         list="titres"
         editing={editing}
+        putIn={putIn}
         onEdited={() => {
           setEditing(undefined);
         }}
@@ -65,7 +67,13 @@ export function ReplicatesStep({ host }: { host: Host }) {
           act({ do: "go", step: "result" });
         }}
       />
-      <ProbeOfLot host={host} />
+      <ProbeOfLot
+        host={host}
+        onPutIn={() => {
+          setEditing(undefined);
+          setPutIn((times) => times + 1);
+        }}
+      />
       <Verdict />
       <UsualScatter />
       <Readings
@@ -85,7 +93,7 @@ export function ReplicatesStep({ host }: { host: Host }) {
         }}
       />
       <Nudges nudges={view.working.titres.length === 0 ? [] : aboutTitres(view)} />
-      <Tips tips={readingTips} />
+      <Tips tips={readingTips(view.draft.picked.indicator)} />
     </>
   );
 }

@@ -1,0 +1,81 @@
+/** What the row of a batch tells its fuel beforehand, and a fuel begun from elsewhere: nothing under way is lost. */
+import { type Base, baseNamed } from "../../core/reference/bases";
+import { numberOf, type RecordedBatch } from "../../workbook/planning/read-batches";
+import { trialWords } from "../../workbook/record/fuel-record";
+import { went } from "../../workbook/tables/went";
+import { type DecimalMark, withMark } from "../widgets/typed-number";
+import { type Draft, isUnderWay, newDraft } from "./draft";
+import type { picks } from "./picks";
+
+type Word<Pick extends keyof typeof picks> = Draft["picked"][Pick];
+
+/** As it would be typed and picked; "" where the row does not say. */
+export interface OfRow {
+  readonly base: Base["name"] | undefined;
+  readonly typed: { readonly washes: string; readonly litres: string };
+  readonly picked: { readonly washed: Word<"washed">; readonly trial: Word<"trial"> };
+}
+
+const nothing: OfRow = {
+  base: undefined,
+  typed: { washes: "", litres: "" },
+  picked: { washed: "", trial: "" },
+};
+
+export function ofRow(row: RecordedBatch | undefined, mark: DecimalMark): OfRow {
+  if (row === undefined) return nothing;
+  const figure = (heading: string): string => {
+    const value = numberOf(row.under(heading));
+    return value === undefined || value <= 0 ? "" : withMark(String(value), mark);
+  };
+  const washes = figure(went.washes);
+  const seen = row.under(went.trial);
+  const trial = (Object.keys(trialWords) as (keyof typeof trialWords)[]).find(
+    (each) => trialWords[each] === seen,
+  );
+  return {
+    base: baseNamed(row.base)?.name,
+    typed: { washes, litres: figure(went.litres) },
+    picked: { washed: washes === "" ? "" : "yes", trial: trial ?? "" },
+  };
+}
+
+/** Is what is there somebody's own? Not where it is nothing, or what another row said. */
+const given = <Text extends string>(now: Text | undefined, before: Text, after: Text): Text =>
+  now === undefined || now === "" || now === before ? after : now;
+
+const without = (typed: Draft["typed"]): Draft["typed"] =>
+  Object.fromEntries(Object.entries(typed).filter(([, text]) => text !== ""));
+
+/** This batch's fuel: what `row` says takes the place of what is empty, and of what `before` had said. */
+export function named(draft: Draft, batch: string, row: OfRow, before: OfRow): Draft {
+  const { typed, picked } = draft;
+  return {
+    ...draft,
+    isRecorded: false,
+    words: { ...draft.words, batch },
+    typed: without({
+      ...typed,
+      washes: given(typed.washes, before.typed.washes, row.typed.washes),
+      litres: given(typed.litres, before.typed.litres, row.typed.litres),
+    }),
+    picked: {
+      ...picked,
+      base: row.base ?? picked.base,
+      washed: given(picked.washed, before.picked.washed, row.picked.washed),
+      trial: given(picked.trial, before.picked.trial, row.picked.trial),
+    },
+  };
+}
+
+/** Another batch's fuel is under way: to begin this one would lose it. */
+export const isOther = (draft: Draft, batch: string): boolean => {
+  const here = draft.words.batch.trim();
+  return isUnderWay(draft) && here !== "" && here !== batch;
+};
+
+/** Opened for a batch. What is under way for it goes on; all else is begun anew. */
+export function opened(now: Draft | undefined, batch: string, row: OfRow): Draft {
+  const draft = now !== undefined && isUnderWay(now) && !isOther(now, batch) ? now : newDraft(now);
+  return { ...named(draft, batch, row, nothing), step: "batch" };
+}

@@ -1,0 +1,81 @@
+/** A fuel opened from a batch: what its row says is filled in, and nothing that somebody typed is lost. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Draft, draftFrom, isUnderWay, newDraft } from "../../../src/taskpane/fuel/draft";
+import { isOther, named, ofRow, opened } from "../../../src/taskpane/fuel/of-batch";
+import type { RecordedBatch } from "../../../src/workbook/planning/read-batches";
+
+const rowOf = (base: string, cells: Readonly<Record<string, unknown>>): RecordedBatch =>
+  ({ base, under: (heading: string) => cells[heading] ?? "" }) as unknown as RecordedBatch;
+
+const first = ofRow(rowOf("NaOH", { Washes: 3, "Litres made": 88.5, "3 in 27": "clear" }), ",");
+const second = ofRow(rowOf("koh", { "Litres made": 40, "3 in 27": "oil at the bottom" }), ",");
+
+/** Somebody's own: any fields, as they may be typed. */
+const typed = fc.dictionary(
+  fc.constantFrom("washes", "litres", "acidMass", "acidTitre1", "soapTitre", "dish", "water"),
+  fc.constantFrom("2", "0,5", "x", "120"),
+);
+const drafts = fc
+  .record({
+    typed,
+    batch: fc.constantFrom("", "B-1", " B-1 ", "B-2"),
+    note: fc.constantFrom("", "dark"),
+  })
+  .map(({ typed: all, batch, note }): Draft => ({
+    ...newDraft(),
+    typed: all,
+    words: { batch, note },
+  }));
+
+describe("a fuel of a batch on record", () => {
+  it("takes base, washes, litres and the trial from its row, in the person's marks", () => {
+    const draft = opened(undefined, "B-1", first);
+    expect(draft.words.batch).toBe("B-1");
+    expect(draft.typed).toEqual({ washes: "3", litres: "88,5" });
+    expect(draft.picked).toMatchObject({ base: "NaOH", washed: "yes", trial: "clear" });
+  });
+
+  it("follows when another row is chosen instead, and says nothing that this one does not", () => {
+    const draft = named(opened(undefined, "B-1", first), "B-2", second, first);
+    expect(draft.typed).toEqual({ litres: "40" });
+    expect(draft.picked).toMatchObject({ base: "KOH", washed: "", trial: "" });
+  });
+
+  it("keeps every figure typed for it when it is opened again, or asks first where it is another's", () => {
+    fc.assert(
+      fc.property(drafts, (draft) => {
+        if (isOther(draft, "B-1")) {
+          expect([draft.words.batch.trim(), isUnderWay(draft)]).toEqual(["B-2", true]);
+          return;
+        }
+        expect(opened(draft, "B-1", first).typed).toMatchObject(draft.typed);
+        expect(opened(draft, "B-1", first).words.note).toBe(draft.words.note);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("begins anew where the one before stands in the workbook, with its burettes and titrants", () => {
+    const before: Draft = {
+      ...newDraft(),
+      typed: { soapMolarity: "0.0101", titreStep: "0.05", soapTitre: "1.2" },
+      isRecorded: true,
+    };
+    expect(opened(before, "B-2", second).typed).toEqual({
+      soapMolarity: "0.0101",
+      titreStep: "0.05",
+      litres: "40",
+    });
+  });
+
+  it("has no empty field when it comes out of storage or from a row", () => {
+    fc.assert(
+      fc.property(drafts, (draft) => {
+        const found = named(draft, "B-1", second, first);
+        expect(draftFrom(JSON.parse(JSON.stringify(found)))).toEqual(found);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
