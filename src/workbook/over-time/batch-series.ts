@@ -61,7 +61,7 @@ export function yieldSeries(all: readonly RecordedBatch[]): Found {
   }));
   return {
     kind: "series",
-    across: "batches",
+    across: "days",
     ...shown,
     summary: "none",
     isOdd: false,
@@ -98,7 +98,7 @@ export function chargeSeries(all: readonly RecordedBatch[]): Found {
   }));
   return {
     kind: "series",
-    across: "batches",
+    across: "days",
     ...shown,
     summary: "none",
     isOdd: isOff(last),
