@@ -49,11 +49,11 @@ const open: Readonly<Record<string, readonly string[]>> = {
       "batch-series blank-series check-oil-series fuel-series day-words method scatter-series series strength-series titrant-history titrant-line",
     "src/workbook/own": "own-logbook",
     "src/workbook/planning":
-      "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-fuels read-lots read-store read-titrants read-titrations snapshot what-it-reads",
+      "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/bench": "plan-bench read-bench",
     "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
     "src/workbook/planning/record":
-      "record-batch record-went record-fuel record-titrant record-titration target-row",
+      "read-fuels record-batch record-went record-fuel record-titrant record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
     "src/workbook/record": "batch-record fuel-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",

@@ -2,7 +2,7 @@
 import { type Host, isFault } from "../../sheet/port";
 import { faultSentence } from "../../workbook/planning/fault-wording";
 import { readBatches, type RecordedBatch } from "../../workbook/planning/read-batches";
-import { readFuels, type RecordedFuel } from "../../workbook/planning/read-fuels";
+import { readFuels, type RecordedFuel } from "../../workbook/planning/record/read-fuels";
 import { readTitrants } from "../../workbook/planning/read-titrants";
 import { readTitrations, type RecordedTitration } from "../../workbook/planning/read-titrations";
 import { titrantHistories, type TitrantHistory } from "../../workbook/over-time/titrant-history";

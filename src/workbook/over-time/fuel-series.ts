@@ -2,7 +2,7 @@
 import { counted } from "../../sheet/counted";
 import type { Exact } from "../../core/exact/exact";
 import { fuelEditions, fuelMost } from "../../core/reference/fuel-limits";
-import type { FuelFigure, RecordedFuel } from "../planning/read-fuels";
+import type { FuelFigure, RecordedFuel } from "../planning/record/read-fuels";
 import { are, type Found, type Point } from "./series";
 
 interface Asked {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { isFault } from "../../../src/sheet/port";
 import { fuelSeries } from "../../../src/workbook/over-time/fuel-series";
-import { readFuels } from "../../../src/workbook/planning/read-fuels";
+import { readFuels } from "../../../src/workbook/planning/record/read-fuels";
 import { planOverTime } from "../../../src/workbook/planning/plan-over-time";
 import { fuel } from "../../../src/workbook/tables/fuel";
 import { type Entry, tableSheet } from "../../../src/workbook/tables/sheet";

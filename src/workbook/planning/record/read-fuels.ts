@@ -1,10 +1,10 @@
 /** The fuels on record, a row each time one was looked at, as the table `Fuel` has them. Reads only. */
-import { type CellContent, type Fault, type Host, isFault } from "../../sheet/port";
-import { notWashed } from "../record/fuel-record";
-import { fuelName } from "../tables/fuel-cells";
-import { rowsUnder, type Under } from "./headings";
-import { valueText } from "./preview-text";
-import { readTable } from "./read";
+import { type CellContent, type Fault, type Host, isFault } from "../../../sheet/port";
+import { notWashed } from "../../record/fuel-record";
+import { fuelName } from "../../tables/fuel-cells";
+import { rowsUnder, type Under } from "../headings";
+import { valueText } from "../preview-text";
+import { readTable } from "../read";
 
 /** A figure of a fuel, and how the row judges it: "below", "cannot tell", "above"; "" where it does not. */
 export interface FuelFigure {
