@@ -51,7 +51,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/planning":
       "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",
     "src/workbook/planning/bench": "plan-bench read-bench",
-    "src/workbook/planning/logbook": "add-columns no-results recheck-report remember-columns",
+    "src/workbook/planning/logbook": "add-columns mend no-results recheck-report remember-columns",
     "src/workbook/planning/record":
       "read-fuels record-batch record-went record-fuel record-titrant record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",

@@ -101,6 +101,8 @@ const noLongerThan = (held: string, should: string): string => {
     : held;
 };
 
+export const heldWords = ({ held, should }: Finding): string => noLongerThan(held, should);
+
 export const figureWords = ({ held, should, unit }: Finding): string =>
   `holds ${withUnit(noLongerThan(held, should), unit)}, should be ${withUnit(should, unit)}`;
 

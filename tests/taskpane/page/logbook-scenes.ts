@@ -44,6 +44,9 @@ export async function logbookScenes(page: Page, look: Look): Promise<void> {
   await hand.choose("Show", "Acid dose");
   await hand.choose("In order of", "Effect");
   await look("re-check, one kind");
+  await hand.press(/^Mend Oil book/);
+  await page.getByRole("button", { name: "Write it beside" }).waitFor();
+  await look("re-check, to be mended");
   await hand.press("Report on a new sheet");
   await page.getByRole("button", { name: "Write this report" }).waitFor();
   await look("re-check, report");

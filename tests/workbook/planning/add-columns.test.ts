@@ -3,6 +3,7 @@ import { offers } from "../../../src/adopt/added-columns/columns-to-add";
 import { planColumns } from "../../../src/workbook/planning/logbook/add-columns";
 import { carryOut } from "../../../src/workbook/planning/carry-out";
 import type { Plan } from "../../../src/workbook/planning/plan";
+import { mendable, planMending } from "../../../src/workbook/planning/logbook/mend";
 import { planReport } from "../../../src/workbook/planning/logbook/recheck-report";
 import {
   planRemembering,
@@ -203,5 +204,43 @@ describe("the report of a re-check", () => {
       "TITRE.CATALYST(TITRE.OILMASS('Oil book'!H3,\"l\")",
     );
     expect(sheet?.cells["4,7"]?.formula).toBe("=F5-G5");
+  });
+});
+
+describe("a logbook put right", () => {
+  it("has the right figures in a new column, the old ones in its other rows, and nothing else changed; one undo takes it back", async () => {
+    const host = open();
+    const before = host.book;
+    const { mapping, cells } = await read(host);
+    const logbook = { mapping, cells };
+    const { findings } = recheckAtOnce([logbook]);
+    const plan = () => planMending(host, logbook, findings);
+    const planned = await plan();
+    if (!isPlan(planned)) throw new Error(planned.sentence);
+    expect(host.book).toEqual(before);
+    const agreed = { fingerprint: planned.fingerprint, agreed: [] };
+    expect((await carryOut(host, "Mend", plan, agreed)).kind).toBe("recorded");
+    const sheet = host.book.sheets[0];
+    expect(sheet?.cells["0,9"]?.value).toBe("KOH total (g), put right");
+    expect(sheet?.cells["1,9"]?.formula).toBe("=I2");
+    // by hand 1000.2 g and 943.2 g, from the row's own cells
+    for (const row of [2, 3])
+      expect(sheet?.cells[`${String(row)},9`]?.formula).toContain(
+        `TITRE.CATALYST(TITRE.OILMASS(H${String(row + 1)},"l")`,
+      );
+    const old = Object.entries(sheet?.cells ?? {}).filter(([place]) => !place.endsWith(",9"));
+    expect(Object.fromEntries(old)).toEqual(before.sheets[0]?.cells);
+    host.undo();
+    expect(host.book).toEqual(before);
+  });
+
+  it("leaves what was weighed, and what may be a slip of a reading, to its owner", async () => {
+    const { mapping, cells } = await read(open());
+    const logbook = { mapping, cells };
+    const [first] = recheckAtOnce([logbook]).findings;
+    if (!first) throw new Error("nothing was found");
+    expect(mendable([first], logbook)).toEqual([first]);
+    expect(mendable([{ ...first, role: "weighed" }], logbook)).toEqual([]);
+    expect(mendable([{ ...first, oddInput: "The sample may be the slip." }], logbook)).toEqual([]);
   });
 });

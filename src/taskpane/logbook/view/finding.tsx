@@ -2,16 +2,19 @@
 import { Button } from "@fluentui/react-components";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import { Together } from "../../widgets/together";
-import { causeWords, effectWords, figureWords } from "../listed";
+import { causeWords, effectWords, figureWords, heldWords } from "../listed";
+import type { rowLine } from "../row-line";
 
 interface OneProps {
   readonly finding: Finding;
+  /** What its row holds beside. */
+  readonly row: ReturnType<typeof rowLine>;
   readonly inMark: (text: string) => string;
   readonly onJump: (finding: Finding) => void;
 }
 
-export function One({ finding, inMark, onJump }: OneProps) {
-  const { address, heading, label, fromRow, formula } = finding;
+export function One({ finding, row, inMark, onJump }: OneProps) {
+  const { address, heading, label, fromRow, formula, unit } = finding;
   return (
     <li className="finding">
       <h3>{causeWords(finding)}</h3>
@@ -21,6 +24,22 @@ export function One({ finding, inMark, onJump }: OneProps) {
           {label === "" ? "" : ` of ${label}`}: {inMark(figureWords(finding))}.
         </Together>
       </p>
+      <dl className="row-line">
+        {row.map(({ column, heading: of, shown }) => (
+          <div key={column}>
+            <dt>{of}</dt>
+            <dd>{inMark(shown)}</dd>
+          </div>
+        ))}
+        <div className="is-held">
+          <dt>{heading}, as held</dt>
+          <dd>{inMark(`${heldWords(finding)} ${unit}`)}</dd>
+        </div>
+        <div className="is-right">
+          <dt>right</dt>
+          <dd>{inMark(`${finding.should} ${unit}`)}</dd>
+        </div>
+      </dl>
       <p>
         <Together>{inMark(effectWords(finding))}</Together>
       </p>

@@ -9,8 +9,11 @@ import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { counted, listed } from "../listed";
 import { One } from "./finding";
+import { rowLine } from "../row-line";
 import { NotChecked } from "./not-checked";
+import { Overview } from "./overview";
 import { Report } from "./report";
+import { ToMend } from "./to-mend";
 import type { StepProps } from "./step-props";
 
 const shownFirst = 40;
@@ -45,6 +48,7 @@ export function Found({ host, state, act, inMark, report, logbooks }: FoundProps
       <NotChecked report={report} />
       {report.findings.length === 0 ? null : (
         <>
+          <Overview report={report} logbooks={logbooks} />
           <PickList
             label="Show"
             value={state.only}
@@ -77,6 +81,7 @@ export function Found({ host, state, act, inMark, report, logbooks }: FoundProps
               <One
                 key={`${finding.sheet} ${finding.address} ${finding.mistake}`}
                 finding={finding}
+                row={rowLine(finding, logbooks)}
                 inMark={inMark}
                 onJump={(each) => void jump(each)}
               />
@@ -93,6 +98,7 @@ export function Found({ host, state, act, inMark, report, logbooks }: FoundProps
               Show {Math.min(200, found.length - most)} more of {found.length - most}
             </Button>
           ) : null}
+          <ToMend host={host} report={report} logbooks={logbooks} inMark={inMark} />
           {isReporting ? (
             <Report host={host} report={report} logbooks={logbooks} inMark={inMark} />
           ) : (

@@ -1,98 +1,16 @@
-/**
- * New columns at the right end of a logbook, one formula for all rows: what would be written, to be
- * looked at before it is. Nothing that stands there is touched.
- */
-import { areaName, columnLetters } from "../../../sheet/cell-name";
-import {
-  type Block,
-  type Cells,
-  type Content,
-  type Host,
-  isFault,
-  type Step,
-  type Table,
-} from "../../../sheet/port";
+/** Columns that a logbook lacks, one formula for all its rows. */
 import type { Offer } from "../../../adopt/added-columns/columns-to-add";
 import type { LogbookMapping } from "../../../adopt/recognising/mapping";
-import { address, cellAt } from "../../../sheet/address";
-import { finished } from "../finished";
-import type { Plan, Refusal, Remark } from "../plan";
-import { plannedCell } from "../planned-cell";
-import { read } from "../read";
 import { refused } from "../../../sheet/refusal";
-import { refusal } from "../refusal";
+import type { Host } from "../../../sheet/port";
+import type { Plan, Refusal } from "../plan";
+import { type NewColumn, planBeside } from "./beside";
 
-/** From the headings to the last row, as many columns as are added. */
-const blockFor = ({ sheet, place }: LogbookMapping, columns: number): Block => ({
-  sheet,
-  row: place.headingRow,
-  column: place.lastColumn + 1,
-  rows: place.lastRow - place.headingRow + 1,
-  columns,
-});
-
-const isHeld = (cells: Cells, row: number, column: number): boolean =>
-  cells.values[row]?.[column] !== "" || (cells.formulas[row]?.[column] ?? "") !== "";
-
-/** The first cell that is in the way. */
-function inTheWay(cells: Cells): string | undefined {
-  const { block } = cells;
-  for (let row = 0; row < block.rows; row += 1) {
-    for (let column = 0; column < block.columns; column += 1) {
-      if (isHeld(cells, row, column))
-        return address(cellAt(block.sheet, block.row + row, block.column + column));
-    }
-  }
-  return undefined;
-}
-
-/** Which table of the program the logbook is, if it is one. */
-async function tableAt(
-  host: Host,
-  { sheet, place }: LogbookMapping,
-): Promise<Table | undefined | Refusal> {
-  const found = await read(host, [{ ask: "names" }]);
-  if (isFault(found)) return refusal(found);
-  const known = found[0].tables;
-  if (known.length === 0) return undefined;
-  const answers = await read(
-    host,
-    known.map((name) => ({ ask: "table", name }) as const),
-  );
-  if (isFault(answers)) return refusal(answers);
-  return answers.find(
-    (each): each is Table =>
-      each.kind === "table" &&
-      each.block.sheet === sheet &&
-      each.block.row === place.headingRow &&
-      each.block.column === place.firstColumn,
-  );
-}
-
-function contentOf(offer: Offer, row: number, { place }: LogbookMapping): Content {
-  if (row === place.headingRow) return { kind: "value", value: offer.heading };
-  if (row < place.firstRow || !offer.formula) return { kind: "keep" };
-  return { kind: "formula", formula: offer.formula(row + 1), format: offer.format };
-}
-
-function remarksOf(table: Table | undefined, added: readonly Offer[]): Remark[] {
-  const again = added.filter(({ isThere }) => isThere).map(({ heading }) => heading);
-  return [
-    ...(again.length === 0
-      ? []
-      : [
-          {
-            sentence: `The logbook has a column of that kind already (${again.join("; ")}): it stays as it is, and the new one stands beside it.`,
-          },
-        ]),
-    ...(table
-      ? [
-          {
-            sentence: `The table ${table.name} grows to the right by ${added.length === 1 ? "one column" : `${String(added.length)} columns`}.`,
-          },
-        ]
-      : []),
-  ];
+function columnOf({ heading, width, isThere, format, formula }: Offer): NewColumn[] {
+  if (!formula) return [];
+  const content = (row: number) =>
+    ({ kind: "formula", formula: formula(row + 1), format }) as const;
+  return [{ heading, width, isThere, content }];
 }
 
 export async function planColumns(
@@ -100,70 +18,11 @@ export async function planColumns(
   mapping: LogbookMapping,
   chosen: readonly Offer[],
 ): Promise<Plan | Refusal> {
-  const added = chosen.filter(({ formula }) => formula !== undefined);
+  const added = chosen.flatMap(columnOf);
   if (added.length === 0) return refused("Choose a column to add first.");
-  const table = await tableAt(host, mapping);
-  if (table && "sentence" in table) return table;
-  if (table?.isFiltered)
-    return refused(
-      `Some rows of the table ${table.name} are hidden by a filter. Take the filter off, then look again.`,
-    );
-  if (table?.hasTotals)
-    return refused(
-      `The table ${table.name} has a row of totals: columns are not added beside it. Take the row off, then look again.`,
-    );
-  const block = blockFor(mapping, added.length);
-  const found = await read(host, [{ ask: "cells", block }]);
-  if (isFault(found)) return refusal(found);
-  const held = inTheWay(found[0]);
-  if (held !== undefined)
-    return refused(
-      `${held} is in the way: the new columns go to the right of the logbook, into empty cells. Insert ${String(added.length)} empty columns there, or choose fewer.`,
-    );
-  const contents = Array.from({ length: block.rows }, (_, at) =>
-    added.map((offer) => contentOf(offer, block.row + at, mapping)),
-  );
-  const planned = contents.flatMap((row, at) =>
-    row.flatMap((content, column) => {
-      const offer = added[column];
-      if (!offer || content.kind === "keep") return [];
-      const cell = cellAt(mapping.sheet, block.row + at, block.column + column);
-      return [plannedCell({ block: cell, heading: offer.heading, content })];
-    }),
-  );
-  const last = columnLetters(block.column + added.length - 1);
-  const rows = `${String(mapping.place.firstRow + 1)} to ${String(mapping.place.lastRow + 1)}`;
-  const steps: Step[] = [
-    ...(table
-      ? [
-          {
-            do: "grow-table",
-            name: table.name,
-            block: { ...table.block, columns: table.block.columns + added.length },
-          } as const,
-        ]
-      : []),
-    { do: "set-cells", block, contents },
-    ...added.map(
-      ({ width }, at) =>
-        ({
-          do: "set-width",
-          sheet: mapping.sheet,
-          column: block.column + at,
-          characters: width,
-        }) as const,
-    ),
-    { do: "select", block: { ...block, rows: 1, columns: 1 } },
-  ];
-  return finished({
+  const { firstRow, lastRow } = mapping.place;
+  return planBeside(host, mapping, added, {
     what: "add the columns",
-    where: `${areaName(block)} of the sheet ${mapping.sheet}`,
-    summary: `${String(added.length)} new ${added.length === 1 ? "column" : "columns"}, ${columnLetters(block.column)} to ${last} of the sheet ${mapping.sheet}: one formula each, the same in rows ${rows}.`,
-    cells: planned,
-    makes: [],
-    remarks: remarksOf(table, added),
-    block,
-    table: table?.name ?? "",
-    steps,
+    holds: `one formula each, the same in rows ${String(firstRow + 1)} to ${String(lastRow + 1)}`,
   });
 }

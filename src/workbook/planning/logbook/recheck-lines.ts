@@ -22,7 +22,10 @@ export const sourceOf = (logbook: Logbook): Source => ({
 });
 
 /** The finding's own logbook: a sheet may hold two. */
-export const isFrom = ({ sheet, column }: Finding, { logbook: { mapping } }: Source): boolean =>
+export const isFrom = (
+  { sheet, column }: Finding,
+  { logbook: { mapping } }: Pick<Source, "logbook">,
+): boolean =>
   mapping.sheet === sheet &&
   column >= mapping.place.firstColumn &&
   column <= mapping.place.lastColumn;
@@ -71,6 +74,15 @@ function liveFormula(finding: Finding, source: Source): string | undefined {
 function shouldBe(finding: Finding, source: Source | undefined): Content {
   const live = source && liveFormula(finding, source);
   return live ? formula(live, formatOf(finding)) : value(Number(finding.should), formatOf(finding));
+}
+
+/** The same for a cell of the logbook itself: in the format of its column, a fraction where it shows a percentage. */
+export function rightContent(finding: Finding, source: Source, format: string): Content {
+  const live = liveFormula(finding, source);
+  if (live) return formula(live, formatOf(finding));
+  return format.includes("%")
+    ? value(Number((Number(finding.should) / 100).toPrecision(12)), format)
+    : value(Number(finding.should), formatOf(finding));
 }
 
 export function lineOf(finding: Finding, at: number, source: Source | undefined): Content[] {

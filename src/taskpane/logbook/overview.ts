@@ -1,0 +1,90 @@
+/** A re-check at a glance: which mistakes, how many, grams over and under, and when. */
+import { dateHabit } from "../../adopt/recognising/date-habit";
+import { columnOf } from "../../adopt/recognising/mapping";
+import { heldCell } from "../../adopt/recognising/sheet-cells";
+import { dateFrom } from "../../adopt/recognising/typed-date";
+import type { MistakeId } from "../../adopt/recheck/mistakes/all";
+import type { Finding, RecheckReport } from "../../adopt/recheck/reporting/finding";
+import type { Logbook } from "../../adopt/recheck/recheck";
+import { dayInWords } from "../../workbook/over-time/day-words";
+import { counted } from "./listed";
+
+interface Grams {
+  /** g of lye, of all batches. */
+  readonly under: number;
+  readonly over: number;
+}
+
+interface KindLine extends Grams {
+  readonly mistake: MistakeId;
+  readonly figures: number;
+}
+
+interface MonthLine extends Grams {
+  /** "May 2026" */
+  readonly month: string;
+  readonly rows: number;
+}
+
+/** A row's dose is off once, however many of its figures are wrong: by the largest of what was found. */
+function gramsOf(findings: readonly Finding[]): Grams {
+  const byRow = new Map<string, number>();
+  for (const { sheet, row, effect } of findings) {
+    if (effect?.of !== "batch") continue;
+    const key = `${sheet} ${String(row)}`;
+    const known = byRow.get(key) ?? 0;
+    if (Math.abs(effect.grams) > Math.abs(known)) byRow.set(key, effect.grams);
+  }
+  const all = [...byRow.values()];
+  const sum = (some: readonly number[]): number => some.reduce((total, each) => total + each, 0);
+  return {
+    under: sum(all.filter((each) => each < 0).map(Math.abs)),
+    over: sum(all.filter((each) => each > 0)),
+  };
+}
+
+export const kindLines = (report: RecheckReport): readonly KindLine[] =>
+  counted(report).map(([mistake, figures]) => ({
+    mistake,
+    figures,
+    ...gramsOf(report.findings.filter((each) => each.mistake === mistake || each.also === mistake)),
+  }));
+
+/** The day of a finding's row; undefined where no column says it, or lots stand across. */
+function dayReader({ mapping, cells }: Logbook): (row: number) => number | undefined {
+  const date = columnOf(mapping, "date");
+  if (!date || cells.isAcross === true) return () => undefined;
+  const { order } = dateHabit(mapping, cells);
+  return (row) => {
+    const { value, format } = heldCell(cells, row, date.column);
+    return dateFrom(value, format, order);
+  };
+}
+
+/** By month, the first one first; empty where nothing says when. */
+export function monthLines(
+  { findings }: RecheckReport,
+  logbooks: readonly Logbook[],
+): readonly MonthLine[] {
+  const readers = logbooks.map((book) => ({ book, day: dayReader(book) }));
+  const months = new Map<string, { first: number; findings: Finding[] }>();
+  for (const finding of findings) {
+    const day = readers
+      .filter(({ book: { mapping } }) => mapping.sheet === finding.sheet)
+      .map((each) => each.day(finding.row))
+      .find((each) => each !== undefined);
+    if (day === undefined) continue;
+    const month = dayInWords(day).replace(/^\d+ /, "");
+    const known = months.get(month) ?? { first: day, findings: [] };
+    known.first = Math.min(known.first, day);
+    known.findings.push(finding);
+    months.set(month, known);
+  }
+  return [...months]
+    .sort(([, one], [, other]) => one.first - other.first)
+    .map(([month, each]) => ({
+      month,
+      rows: new Set(each.findings.map(({ sheet, row }) => `${sheet} ${String(row)}`)).size,
+      ...gramsOf(each.findings),
+    }));
+}
