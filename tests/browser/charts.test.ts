@@ -126,6 +126,15 @@ describe.runIf(hasBrowser)("charts of a file on the page", () => {
       .evaluate((table) => table.getBoundingClientRect().width);
     // 277 mm between the margins of A4 lying
     expect(width).toBeLessThanOrEqual(1047);
+    // A4 upright, in points: the sheet is narrow
+    const paper = (await page.pdf({ preferCSSPageSize: true })).toString("latin1");
+    const sides = [...paper.matchAll(/\/MediaBox \[0 0 (\d+)[\d.]* (\d+)/g)];
+    expect(sides.length).toBe([...paper.matchAll(/\/Type\s*\/Page\b(?!s)/g)].length);
+    expect(new Set(sides.map(([, across, down]) => `${across} x ${down}`))).toEqual(
+      new Set(["594 x 841"]),
+    );
+    // four charts under the cells
+    expect(sides.length).toBe(2);
     await page.emulateMedia({ media: "screen" });
     await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
     expect(await page.locator(".printed").count()).toBe(0);
