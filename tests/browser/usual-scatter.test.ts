@@ -1,7 +1,7 @@
 /** The record and the hand behind it, in the titration task in Chromium and by keyboard. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { BenchHand } from "../taskpane/page/bench";
-import { screenFaults } from "../taskpane/page/checks";
+import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { recordQuery, recordScenes } from "../taskpane/page/record-scenes";
 import { hasBrowser } from "./browser";
@@ -32,21 +32,7 @@ describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () =
     await page.context().close();
   });
 
-  it.each([
-    [320, "light"],
-    [340, "dark"],
-  ] as const)(
-    "has no accessibility fault, fits and can be touched, at %i px, %s",
-    async (width, colorScheme) => {
-      const viewport = { width, height: 700 };
-      const options = { viewport, colorScheme, reducedMotion: "reduce" } as const;
-      const { page } = await chromium.open(options, recordQuery);
-      const faults: string[] = [];
-      await recordScenes(page, async (name) => {
-        faults.push(...(await screenFaults(page, width)).map((fault) => `${name}: ${fault}`));
-      });
-      expect(faults).toEqual([]);
-      await page.context().close();
-    },
-  );
+  it("has no accessibility fault, fits and can be touched, in every look", async () => {
+    expect(await faultsOnTheWay(chromium, recordQuery, recordScenes)).toEqual([]);
+  });
 });
