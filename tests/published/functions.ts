@@ -23,6 +23,7 @@ import { acidValue } from "../../src/core/titration/acid-value";
 import { acidValueFromFfa, ffaPercent } from "../../src/core/titration/free-fatty-acid";
 import { molarityFromPhthalate, temperatureCorrected } from "../../src/core/titration/titrant";
 import { batchFunctions } from "./batch-functions";
+import { fuelFunctions } from "./fuel-functions";
 import { recordFunctions } from "./record-functions";
 import { figure, found } from "./figure";
 import { combined, effectiveFreedom } from "../../src/core/uncertainty/combine";
@@ -166,6 +167,7 @@ export const functions = {
     found(baseNamed(given.base)).molarMass.div(oleicAcid).toNumber(),
   ...batchFunctions,
   ...recordFunctions,
+  ...fuelFunctions,
   unitFactor: (given: { unit: string }) => found(amountUnitNamed(given.unit)).factor.toNumber(),
 } as const;
 
