@@ -14,7 +14,7 @@ type AxeWindow = Window & {
 const ofColours = ["color-contrast", "link-in-text-block"];
 
 /** Every rule; those of colours, where nothing else is new. */
-type Rules = "all" | "colours";
+export type Rules = "all" | "colours";
 
 const rulesOf: Record<Rules, object> = {
   all: {},
