@@ -61,7 +61,7 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
   it("goes on where one task fails: the others open, and the one that failed says so", async () => {
     const { page } = await served.open({ viewport: { width: 1400, height: 700 } });
     // its part of the program never comes
-    await page.route(/workbench\.share\.js$/, (route) => route.abort());
+    await page.route(/workbench\.share\.js\b/, (route) => route.abort());
     await page.goto(served.address);
     await gridIsReady(page);
     const tasks = page.getByRole("navigation", { name: "Tasks" });

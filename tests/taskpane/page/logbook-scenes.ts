@@ -41,7 +41,7 @@ export async function logbookScenes(page: Page, look: Look): Promise<void> {
   await hand.press("Re-check every row");
   await page.getByText(/Checked in \d/).waitFor();
   await look("re-check, found");
-  await hand.choose("Show", "Acid dose");
+  await hand.choose("Show", "Another");
   await hand.choose("In order of", "Effect");
   await look("re-check, one kind");
   await hand.press(/^Mend Oil book/);
