@@ -4,7 +4,6 @@ import { type AmountUnit, amountUnitNamed, amountUnits } from "../../core/quanti
 import { amountWord, type MeantUnit, unitMeant } from "../recognising/answers";
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
-import { amountUnitOf } from "../recognising/written-units";
 import { always, chosenBy, tooMany, translated, wordsIn } from "./column-words";
 import type { Part } from "./part";
 
@@ -49,14 +48,13 @@ export function amountParts(
   mapping: LogbookMapping,
   cells: SheetCells,
   plain: (role: "oilAmount" | "oilMass" | "amountUnit") => Part | undefined,
-  headingUnit: string | undefined,
+  inHeading: MeantUnit | undefined,
 ): AmountParts {
   const amount = plain("oilAmount");
   if (!amount) return inOneUnit(plain("oilMass"), once(amountUnitNamed("kg")));
-  const inHeading = amountUnitOf(headingUnit);
   const cell = plain("amountUnit");
   const ofHeading = amountWord(mapping);
-  const ofNone = once(inHeading) ?? unitMeant(mapping, ofHeading);
+  const ofNone = inHeading ?? unitMeant(mapping, ofHeading);
   if (!cell) return inOneUnit(amount, ofNone);
   const column = columnOf(mapping, "amountUnit")?.column;
   const from = mapping.constants.find(({ role }) => role === "amountUnit")?.from;

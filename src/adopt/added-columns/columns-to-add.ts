@@ -1,7 +1,8 @@
 /** What can be added to a logbook now, and what each of the others still lacks. */
-import { type AmountUnit, amountUnits, kilogramsInPound } from "../../core/quantity/units";
+import { type AmountUnit, amountUnits } from "../../core/quantity/units";
 import type { LogbookMapping } from "../recognising/mapping";
 import { columnOf } from "../recognising/mapping";
+import { timesOwn } from "../recognising/measures/measured";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { type Added, type AddedId, addedColumns, headingOf } from "./added";
 import { plainFormula } from "./plain-formulas";
@@ -32,10 +33,9 @@ const perUnit = (measured: AmountUnit["measures"], times: number): Record<string
       .filter(({ measures }) => measures === measured)
       .map(({ inHeadings, factor }) => [inHeadings, factor.times(times).toNumber()]),
   );
-const ouncesInPound = 16;
 const grams = {
   ...perUnit("mass", 1000),
-  oz: kilogramsInPound.times(1000).div(ouncesInPound).toNumber(),
+  oz: timesOwn({ role: "catalyst", unit: "oz" }),
 };
 
 /** These may stand in the unit of their own column; lye is weighed, methanol measured. */

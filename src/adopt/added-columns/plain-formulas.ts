@@ -31,7 +31,7 @@ const average = (titres: string, hasWords: boolean): string =>
 
 function net({ titres, blank, hasWordsInTitres }: Sources): Part | string {
   const { part, isOne, lacks, lacksPlain } = blank;
-  if (!titres) return "the titres as figures, in columns side by side";
+  if (!titres) return "the titres as figures in mL, in columns side by side";
   if (lacks !== "" || lacksPlain !== "") return lacks === "" ? lacksPlain : lacks;
   return (row) =>
     `${average(titres(row), hasWordsInTitres)}${part ? `-${blankText(part(row), isOne)}` : ""}`;

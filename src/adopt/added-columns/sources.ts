@@ -2,52 +2,29 @@
 import { columnLetters } from "../../sheet/cell-name";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { oilNamed } from "../../core/reference/oils";
-import { type Basis, basisOf } from "../recognising/basis";
+import { amountMeant } from "../recognising/answers";
+import { basisOf } from "../recognising/basis";
 import { hasDitto, withDittosRead } from "../recognising/ditto";
 import { columnOf, columnsOf, type LogbookMapping } from "../recognising/mapping";
+import {
+  isInOtherThanOwn,
+  isUnitUnsaid,
+  measured,
+  timesOwn,
+} from "../recognising/measures/measured";
 import { isNeutralised } from "../recognising/neutralised";
 import { type RoleId, roleOf } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
 import { isUsable } from "../recognising/typed-limits";
 import { typedFigure } from "../recognising/typed-number";
-import { needsUnit } from "../recognising/units-of-roles";
 import { baseWritten, soleBase } from "../recognising/written-units";
-import { type AmountParts, amountParts } from "./amount-parts";
-import { type BlankPart, blankPart } from "./blank-part";
+import { amountParts } from "./amount-parts";
+import { blankPart } from "./blank-part";
 import type { Part } from "./part";
-import { always, translated, wordsIn } from "./column-words";
+import type { Sources } from "./sources-shape";
 
-export interface Sources extends AmountParts {
-  readonly titres: Part | undefined;
-  readonly blank: BlankPart;
-  /** mol/L */
-  readonly molarity: Part | undefined;
-  /** g/L, where that is what is known; then `titrantBase` as well. */
-  readonly strength: Part | undefined;
-  readonly strengthBasis: Basis | undefined;
-  readonly titrantBase: Part | undefined;
-  readonly mass: Part | undefined;
-  readonly sampleVolume: Part | undefined;
-  /** Density or name; undefined: not named. */
-  readonly oil: Part | undefined;
-  readonly base: Part | undefined;
-  /** The one base of all rows, where there is but one. */
-  readonly onlyBase: Base | undefined;
-  readonly onlyTitrantBase: Base | undefined;
-  /** % */
-  readonly assay: Part | undefined;
-  readonly charge:
-    | { readonly part: Part; readonly per: "%" | "g/L" | "g/kg"; readonly basis: Basis | undefined }
-    | undefined;
-  readonly titreStep: Part | undefined;
-  readonly massStep: Part | undefined;
-  readonly titrantDoubt: Part | undefined;
-  /** What the row holds as its acid value or % FFA, where it has no titres. */
-  readonly heldAcidValue: Part | undefined;
-  readonly heldFfa: Part | undefined;
-  /** Words stand among the titres: a plain average would pass them over. */
-  readonly hasWordsInTitres: boolean;
-}
+export type { Sources } from "./sources-shape";
+import { always, translated, wordsIn } from "./column-words";
 
 /** "90" and "0,5" as a figure, anything else as a text. */
 const literal = (typed: string): string =>
@@ -57,14 +34,22 @@ const literal = (typed: string): string =>
 const beyondAll = "9.99E+307";
 
 /** @param onSheet what stands before a cell seen from another sheet: "'Oil book'!" */
-export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = ""): Sources {
+export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""): Sources {
+  const mapping = measured(given);
   const unitOf = (role: RoleId): string | undefined =>
     columnOf(mapping, role)?.unit ?? mapping.constants.find((each) => each.role === role)?.unit;
   const read = withDittosRead(cells, mapping.place);
   const top = String(mapping.place.firstRow + 1);
+  /** In the role's own unit; a cup may be one of oil as its maker's answer says. */
   const plain = (role: RoleId): Part | undefined => {
-    // A figure in nobody knows which unit is none.
-    if (needsUnit(role) && role !== "oilAmount" && unitOf(role) === undefined) return undefined;
+    const said = columnOf(mapping, role) ?? mapping.constants.find((each) => each.role === role);
+    if (!said || roleOf(role).holds !== "number" || role === "oilAmount") return held(role);
+    if (isUnitUnsaid(said)) return undefined;
+    const isSample = role === "sampleMass" || role === "sampleVolume";
+    const factor = isSample ? timesOwn(said) : 1;
+    return factor === 1 ? held(role) : times(held(role), `*${String(factor)}`);
+  };
+  const held = (role: RoleId): Part | undefined => {
     const column = columnOf(mapping, role);
     if (column) {
       const letters = columnLetters(column.column);
@@ -92,6 +77,7 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
     if (first === undefined) return plain(role);
     const last = columns[columns.length - 1] ?? first;
     if (columns.length === 1 && role !== "titre" && role !== "blank") return plain(role);
+    if (isInOtherThanOwn(mapping, [role])) return undefined;
     if (role !== "blank" && columns.some((each) => hasDitto(cells, mapping.place, each)))
       return undefined;
     // A list is one range: columns that do not stand side by side are not one.
@@ -148,6 +134,8 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
     const found = new Set(words.map(baseWritten));
     return found.size === 1 ? [...found][0] : undefined;
   };
+  const ofOil =
+    columnOf(mapping, "oilAmount") ?? mapping.constants.find(({ role }) => role === "oilAmount");
   const chargePercent = isPercent("baseCharge");
   const charge = chargePercent === "mixed" ? undefined : plain("baseCharge");
   const chargePart = chargePercent === true ? times(charge, "*100") : charge;
@@ -156,8 +144,11 @@ export function sourcesOf(mapping: LogbookMapping, cells: SheetCells, onSheet = 
   const isNeutral = blank?.kind === "typed" && isNeutralised(blank.value);
   const isWordIn = (column: number): boolean => wordsIn(cells, mapping, column).length > 0;
   return {
-    ...amountParts(mapping, cells, plain, unitOf("oilAmount")),
-    titres: side("titre") ?? plain("correctedTitre") ?? plain("meanTitre"),
+    ...amountParts(mapping, cells, plain, amountMeant(ofOil?.unit, ofOil?.times)),
+    // a list is handed over as it stands: it cannot be multiplied on the way
+    titres: isInOtherThanOwn(mapping, ["titre", "blank", "meanTitre", "correctedTitre"])
+      ? undefined
+      : (side("titre") ?? plain("correctedTitre") ?? plain("meanTitre")),
     hasWordsInTitres: titreColumns.some(({ column }) => isWordIn(column)),
     blank:
       titreColumns.length === 0 && plain("correctedTitre")

@@ -13,7 +13,7 @@ const call = (id: string, ...parts: readonly (string | undefined)[]): string => 
   return `${namespace}.${id}(${given.map((part) => part ?? "").join(",")})`;
 };
 
-const noTitres = "the titres as figures, in columns side by side";
+const noTitres = "the titres as figures in mL, in columns side by side";
 
 /** What a formula says, or what it lacks. */
 export type Built = { readonly formula: Part } | { readonly lacks: string };

@@ -2,7 +2,7 @@
  * A small table of the day's blanks, or of titrants by the day they were made, beside the titrations: each
  * titration takes its blank from the same day, its strength from the last one made.
  */
-import { columnOf, isKnown, type LogbookMapping } from "../recognising/mapping";
+import { columnOf, isKnown } from "../recognising/mapping";
 import type { RoleId } from "../recognising/roles";
 import { endOf, heldCell, isHeld, type LogbookValue } from "../recognising/sheet-cells";
 import { dateHabit } from "../recognising/date-habit";
@@ -46,9 +46,6 @@ function lookUp(dated: readonly Dated[], how: "same day" | "last one") {
     how === "same day" ? byDay.get(day) : dated.filter((each) => each.day <= day).at(-1)?.value;
 }
 
-const unitOf = (mapping: LogbookMapping, role: RoleId): string | undefined =>
-  columnOf(mapping, role)?.unit;
-
 function withOne(book: Book, lender: Book, role: RoleId, how: "same day" | "last one"): Book {
   const { mapping, cells } = book;
   const date = columnOf(mapping, "date");
@@ -67,7 +64,8 @@ function withOne(book: Book, lender: Book, role: RoleId, how: "same day" | "last
     if (value !== undefined) wide.put(row, end, value);
   }
   const heading = columnOf(lender.mapping, role)?.heading ?? "";
-  const basis = columnOf(lender.mapping, role)?.basis;
+  const lent = columnOf(lender.mapping, role);
+  const { basis, times } = lent ?? {};
   return {
     cells: wide.cells,
     mapping: {
@@ -78,8 +76,9 @@ function withOne(book: Book, lender: Book, role: RoleId, how: "same day" | "last
           column: end,
           heading,
           role,
-          unit: unitOf(lender.mapping, role),
+          unit: lent?.unit,
           ...(basis ? { basis } : {}),
+          ...(times === undefined ? {} : { times }),
         },
       ],
     },

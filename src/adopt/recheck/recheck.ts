@@ -4,6 +4,7 @@
  * else, and what is said of a row does not hang on how many are above it.
  */
 import { columnOf, columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
+import { measured } from "../recognising/measures/measured";
 import { withoutLeft } from "../recognising/by-hand/left-out";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { cellName } from "../../sheet/cell-name";
@@ -76,7 +77,10 @@ const saidAcross =
 
 export function* recheck(given: readonly Logbook[]): Generator<Progress, RecheckReport> {
   const logbooks = plainly(
-    given.map(({ mapping, cells }) => ({ mapping, cells: withoutLeft(mapping, cells) })),
+    given.map(({ mapping, cells }) => ({
+      mapping: measured(mapping),
+      cells: withoutLeft(mapping, cells),
+    })),
   );
   const of = logbooks.reduce(
     (sum, { mapping: { place } }) => sum + place.lastRow - place.firstRow + 1,

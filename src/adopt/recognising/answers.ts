@@ -1,9 +1,12 @@
 /** What a person answered about a logbook's own words: kept with its columns. */
+import { isSized, measureNamed } from "../../core/quantity/measures";
 import { amountUnits, type AmountUnit } from "../../core/quantity/units";
+import { unitAlone } from "./heading";
 import { columnOf } from "./mapping";
+import { nationOf } from "./measures/measured";
 import type { Answer, EmptyBlank, LogbookMapping } from "./shape";
 import { typedFigure } from "./typed-number";
-import { amountWordIn, unitWritten } from "./written-units";
+import { amountUnitOf, amountWordIn, unitWritten } from "./written-units";
 
 export { type Answer, type EmptyBlank, emptyBlanks } from "./shape";
 
@@ -24,13 +27,18 @@ export const wordKey = (word: string): string =>
     .replace(/(?<=..)s$/, "");
 
 const keyOf = (answer: Answer): string =>
-  answer.ask === "blank" ? answer.ask : `${answer.ask} ${wordKey(answer.word)}`;
+  answer.ask === "blank"
+    ? answer.ask
+    : `${answer.ask} ${wordKey(answer.word)} ${answer.ask === "size" ? answer.in : ""}`;
+
+const isTakenAway = (answer: Answer): boolean =>
+  (answer.ask === "unit" && answer.litres.trim() === "") ||
+  (answer.ask === "size" && answer.size.trim() === "");
 
 /** An answer given or changed; an empty one takes it away. */
 export function withAnswer(mapping: LogbookMapping, answer: Answer): LogbookMapping {
   const others = (mapping.answers ?? []).filter((each) => keyOf(each) !== keyOf(answer));
-  const isEmpty = answer.ask === "unit" && answer.litres.trim() === "";
-  return { ...mapping, answers: isEmpty ? others : [...others, answer] };
+  return { ...mapping, answers: isTakenAway(answer) ? others : [...others, answer] };
 }
 
 export const emptyBlankOf = ({ answers = [] }: LogbookMapping): EmptyBlank | undefined =>
@@ -56,12 +64,35 @@ export interface MeantUnit {
   readonly times: number;
 }
 
-const litre = amountUnits.find(({ name }) => name === "l") as AmountUnit;
+const unitCalled = (wanted: string): AmountUnit =>
+  amountUnits.find(({ name }) => name === wanted) as AmountUnit;
+const litre = unitCalled("l");
+
+/** The unit of an amount of oil as a heading was read to name it: fluid ounces and cups count litres. */
+export function amountMeant(unit: string | undefined, times?: number): MeantUnit | undefined {
+  const known = amountUnitOf(unit);
+  if (known) return { unit: known, times: 1 };
+  if (isSized(unit)) return times === undefined ? undefined : { unit: litre, times };
+  const measure = measureNamed(unit);
+  const inGrams = measure?.factor?.toNumber();
+  if (!measure || inGrams === undefined) return undefined;
+  return { unit: measure.measures === "mass" ? unitCalled("kg") : litre, times: inGrams / 1000 };
+}
+
+/** What a word beside an amount means by itself; a gallon is that of the nation the book names. */
+export function meantByItself(mapping: LogbookMapping, word: string): MeantUnit | undefined {
+  const known = unitWritten(word);
+  if (known) return { unit: known, times: 1 };
+  const unit = unitAlone(word);
+  if (unit === undefined) return undefined;
+  const nation = nationOf([...mapping.columns, ...mapping.constants]);
+  return amountMeant(unit) ?? (nation && amountMeant(`${nation} ${unit}`));
+}
 
 /** The unit a word beside an amount means: by itself, or as it was answered; else nobody knows. */
 export function unitMeant(mapping: LogbookMapping, word: string): MeantUnit | undefined {
-  const known = unitWritten(word);
-  if (known) return { unit: known, times: 1 };
+  const known = meantByItself(mapping, word);
+  if (known) return known;
   const times = typedFigure(litresTyped(mapping, word));
   return times !== undefined && times > 0 ? { unit: litre, times } : undefined;
 }

@@ -1,4 +1,5 @@
 /** How much the words, the unit, the figures and the formula of a column speak for one role. */
+import { isBare, measureNamed } from "../../core/quantity/measures";
 import type { HeadingParts } from "./heading";
 import { type ColumnFacts, median } from "./numbers-of-column";
 import type { Role, RoleId } from "./roles";
@@ -43,11 +44,22 @@ export function fromUnit(role: Role, { unit, isUnitAlone }: HeadingParts): Evide
 const isWithin = (value: number, [from, to]: readonly [number, number], slack = 1): boolean =>
   value >= from / slack && value <= to * slack;
 
-/** What a figure in a unit is in the unit that a role's usual figures are in. */
-const inUsual: Readonly<Record<string, Readonly<Record<string, number>>>> = {
-  g: { kg: 1000, lb: 453.6, oz: 28.35 },
-  L: { mL: 0.001, g: 0.001, "US gal": 3.785, "imp gal": 4.546 },
+/** What a maker's own measure is about, to see whether figures may be in it. Common practice, no source. */
+const about: Readonly<Record<string, Readonly<Record<string, number>>>> = {
+  g: { cup: 200, tablespoon: 15, teaspoon: 5 },
+  mL: { drop: 0.05, cup: 240, tablespoon: 15, teaspoon: 5 },
+  L: { cup: 0.24 },
 };
+
+/** What a figure in a unit is in the unit that a role's usual figures are in. */
+function inUsual({ units: [own = ""] }: Role, unit = ""): number {
+  const guessed = about[own]?.[unit];
+  if (guessed !== undefined) return guessed;
+  // a bare gallon is about a US one
+  const measure = measureNamed(isBare(unit) ? `US ${unit}` : unit);
+  const of = measureNamed(own);
+  return measure?.factor && of?.factor ? measure.factor.div(of.factor).toNumber() : 1;
+}
 
 function figuresFit(role: Role, unit: string | undefined, facts: ColumnFacts): Evidence {
   const { usual } = role;
@@ -56,9 +68,7 @@ function figuresFit(role: Role, unit: string | undefined, facts: ColumnFacts): E
   // A fraction shown as a percentage is in its own scale.
   const [first = ""] = role.units;
   const scaled =
-    first === "%" && facts.isPercentFormat
-      ? middle * 100
-      : middle * (inUsual[first]?.[unit ?? ""] ?? 1);
+    first === "%" && facts.isPercentFormat ? middle * 100 : middle * inUsual(role, unit);
   const shown = String(Number(middle.toPrecision(3)));
   if (isWithin(scaled, usual)) {
     const steady = role.isSteady === true && facts.filled >= 4;

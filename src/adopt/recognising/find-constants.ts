@@ -7,7 +7,7 @@ import type { ColumnFacts } from "./numbers-of-column";
 import { type RoleId, roleOf } from "./roles";
 import { endOf, type HeldCell, heldCell, type SheetCells } from "./sheet-cells";
 import { numberFrom } from "./typed-number";
-import { unitOfColumn } from "./units-of-roles";
+import { unitOfColumn } from "./measures/units-of-roles";
 import { baseNamed } from "../../core/reference/bases";
 
 export interface ConstantGuess {

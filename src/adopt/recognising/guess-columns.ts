@@ -18,7 +18,7 @@ import type { SheetCells } from "./sheet-cells";
 import { isElsewhere } from "./words/speaks-for";
 import { languageOf } from "./words/read-words";
 import type { LanguageId } from "./words/terms";
-import { unitOfColumn } from "./units-of-roles";
+import { unitOfColumn } from "./measures/units-of-roles";
 
 export interface ColumnGuess extends RoleScore {
   readonly column: number;

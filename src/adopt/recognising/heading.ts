@@ -23,6 +23,9 @@ const litre = "(?:l|lts?|ltrs?|lit(?:re|er)s?|litros?|litr[io]|litern)";
 const millilitre = "(?:mls?|mil+ilit(?:re|er)s?|mililitros?|millilitri|ccs?|cm3|cm³)";
 const kilogram = "(?:kgs?|kilos?|kilogram(?:m|me|o)?s?|quilos?|chili)";
 const gallon = "gal(?:lon)?s?";
+const fluidOunce = "fl(?:uid)?~(?:oz|ounces?)";
+const quart = "(?:qts?|quarts?)";
+const pint = "(?:pts?|pints?)";
 
 /** Units in the seven languages, longest first where one begins with another. `~` stands for any spaces, points or none. */
 const unitWords: readonly (readonly [string, string])[] = [
@@ -31,7 +34,20 @@ const unitWords: readonly (readonly [string, string])[] = [
   ["g/L", `${gram}~${per}~${litre}|g~l-1|gpl`],
   ["g/kg", `${gram}~${per}~${kilogram}`],
   ["kg/L", `${kilogram}~${per}~${litre}|${gram}~${per}~${millilitre}`],
-  ["% w/v", "%~[wpm]~/~v|[wp]~/~v(?:~%)?"],
+  // a gram in 100 mL is what % w/v says
+  ["% w/v", `%~[wpm]~/~v|[wp]~/~v(?:~%)?|${gram}~${per}~(?:100~(?:${millilitre})|dl)`],
+  ["US fl oz", `u\\.?s\\.?a?~${fluidOunce}|${fluidOunce}~\\(?us\\)?`],
+  [
+    "imp fl oz",
+    `(?:imp(?:erial)?|uk)\\.?~${fluidOunce}|${fluidOunce}~\\(?(?:imp(?:erial)?|uk)\\)?`,
+  ],
+  ["fl oz", fluidOunce],
+  ["US quart", `u\\.?s\\.?a?~${quart}`],
+  ["imp quart", `(?:imp(?:erial)?|uk)\\.?~${quart}`],
+  ["quart", quart],
+  ["US pint", `u\\.?s\\.?a?~${pint}`],
+  ["imp pint", `(?:imp(?:erial)?|uk)\\.?~${pint}`],
+  ["pint", pint],
   ["US gal", `u\\.?s\\.?a?~${gallon}|${gallon}~\\(?us\\)?`],
   ["imp gal", `(?:imp(?:erial)?|uk)\\.?~${gallon}|${gallon}~\\(?(?:imp(?:erial)?|uk)\\)?`],
   ["gal", `${gallon}|galones`],
@@ -39,6 +55,11 @@ const unitWords: readonly (readonly [string, string])[] = [
   ["kg", kilogram],
   ["lb", "lbs?|pounds?|libras?|pfund"],
   ["oz", "oz|ounces?"],
+  ["grain", "grains?"],
+  ["drop", "drops?|gtts?|tropfen|gotas?|gouttes?|goc+[ei]a?|druppels?"],
+  ["cup", "cups?|cupfuls?|tassen?|tazas?|xicaras?|tasses?|tazz[ae]|kopjes?"],
+  ["tablespoon", "tbsps?|tablespoons?|essloffel"],
+  ["teaspoon", "tsps?|teaspoons?|teeloffel"],
   ["g", gram],
   ["L", litre],
   ["C", "[°º]~c|(?:deg(?:rees)?|grad|gradi|grados|graus|degres|graden)~c|celsius|°"],

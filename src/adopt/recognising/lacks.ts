@@ -1,4 +1,5 @@
 /** What the arithmetic still needs to be told, in words. */
+import { isBare } from "../../core/quantity/measures";
 import { columnLetters } from "../../sheet/cell-name";
 import { amountWord } from "./answers";
 import { assayCancels, basisOf, mayBeOneLye } from "./basis";
@@ -7,7 +8,8 @@ import { withoutLeft } from "./by-hand/left-out";
 import { type RoleId, roleOf } from "./roles";
 import { heldCell, type SheetCells } from "./sheet-cells";
 import { figureAndWords } from "./typed-number";
-import { needsUnit } from "./units-of-roles";
+import { measured } from "./measures/measured";
+import { needsUnit } from "./measures/units-of-roles";
 import { baseWritten, soleBase } from "./written-units";
 
 export interface Lack {
@@ -18,9 +20,11 @@ export interface Lack {
   readonly isChoice?: boolean;
 }
 
-/** No unit is named, or one that two different gallons have. */
+/** No unit is named, or one that is two: a US gallon and an imperial one. */
 const isUnsaid = (role: RoleId, unit: string | undefined): boolean =>
-  unit === "gal" || (unit === undefined && needsUnit(role));
+  isBare(unit) || (unit === undefined && needsUnit(role));
+
+const bareWords: Readonly<Record<string, string>> = { gal: "gallon", "fl oz": "fluid ounce" };
 
 /** Of an amount whose rows say it, or of a titrant in a table that titrates nothing, none is needed. */
 function unitLacks(
@@ -34,10 +38,9 @@ function unitLacks(
     .filter(({ role, unit }) => isUnsaid(role, unit) && !saysItself(role))
     .map(({ role, unit, column, heading }): Lack => ({
       roles: [role],
-      sentence:
-        unit === "gal"
-          ? `Which gallon is ${columnLetters(column)}: ${heading} in: US or imperial?`
-          : `In which unit is ${columnLetters(column)}: ${heading}?`,
+      sentence: isBare(unit)
+        ? `Which ${bareWords[unit] ?? unit} is ${columnLetters(column)}: ${heading} in: US or imperial?`
+        : `In which unit is ${columnLetters(column)}: ${heading}?`,
       isChoice: true,
     }));
   const ofFigures = constants
@@ -81,7 +84,8 @@ function saysUnits(mapping: LogbookMapping, cells: SheetCells | undefined): bool
 }
 
 /** @param cells where the rows' own words stand, once they are known */
-export function lacks(mapping: LogbookMapping, all?: SheetCells): Lack[] {
+export function lacks(given: LogbookMapping, all?: SheetCells): Lack[] {
+  const mapping = measured(given);
   const cells = all && withoutLeft(mapping, all);
   const named = soleBase(mapping);
   // "ml KOH" says what the burette held, "KOH g" what was dosed.

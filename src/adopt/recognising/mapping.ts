@@ -6,7 +6,7 @@ import type { TableGuess } from "./recognise";
 import { type RoleId, roleOf } from "./roles";
 import type { Basis, LogbookMapping, MappedColumn, MappedConstant } from "./shape";
 import { isUsable } from "./typed-limits";
-import { unitAlways, unitInHeading } from "./units-of-roles";
+import { unitAlways, unitInHeading } from "./measures/units-of-roles";
 
 export type { LogbookMapping, MappedColumn, MappedConstant } from "./shape";
 

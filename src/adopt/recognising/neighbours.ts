@@ -26,7 +26,17 @@ const readings: readonly RoleId[] = roles
 /** Nobody makes a batch of less than what is titrated. */
 const mostTitrated = 60;
 
-const bulk = new Set(["L", "US gal", "imp gal", "gal", "kg", "lb"]);
+const bulk = new Set([
+  "L",
+  "US gal",
+  "imp gal",
+  "gal",
+  "quart",
+  "US quart",
+  "imp quart",
+  "kg",
+  "lb",
+]);
 
 const isSmall = ({ parts, facts }: Candidate): boolean =>
   (parts.unit === "g" || parts.unit === "mL") && median(facts.numbers) <= mostTitrated;

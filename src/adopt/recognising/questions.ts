@@ -1,16 +1,34 @@
 /** What a logbook says in words of its own: each kind is asked about once. */
-import { amountWord, blankWordMeans, emptyBlankOf, unitMeant, wordKey } from "./answers";
+import { isSized } from "../../core/quantity/measures";
+import {
+  amountMeant,
+  amountWord,
+  blankWordMeans,
+  emptyBlankOf,
+  meantByItself,
+  unitMeant,
+  wordKey,
+} from "./answers";
 import { hasDitto, withDittosRead } from "./ditto";
 import { lacks } from "./lacks";
 import { withoutLeft } from "./by-hand/left-out";
 import { columnOf, columnsOf, type LogbookMapping } from "./mapping";
+import { measured, sizedIn, sizeTyped } from "./measures/measured";
 import { blankWord } from "./neutralised";
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
-import { figureAndWords } from "./typed-number";
-import { amountUnitOf, unitWritten } from "./written-units";
+import type { SizeUnit } from "./shape";
+import { figureAndWords, typedFigure } from "./typed-number";
 
 export type Question =
   | { readonly ask: "unit"; readonly word: string; readonly rows: readonly number[] }
+  /** How large a drop or a cup is. */
+  | {
+      readonly ask: "size";
+      readonly word: string;
+      readonly in: SizeUnit;
+      /** Headings of the columns that are counted in it. */
+      readonly headings: readonly string[];
+    }
   | { readonly ask: "blank"; readonly rows: readonly number[]; readonly hasDays: boolean }
   | {
       readonly ask: "word";
@@ -34,6 +52,7 @@ function unitQuestions(mapping: LogbookMapping, cells: SheetCells): Question[] {
   const amount = columnOf(mapping, "oilAmount");
   const units = columnOf(mapping, "amountUnit");
   const ofHeading = amountWord(mapping);
+  const inHeading = amount && columnOf(measured(mapping), "oilAmount")?.unit;
   if (!amount) return [];
   const found = new Map<string, { word: string; rows: number[] }>();
   for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
@@ -43,8 +62,8 @@ function unitQuestions(mapping: LogbookMapping, cells: SheetCells): Question[] {
     const ofRow = units ? textAt(cells, row, units.column) : "";
     const word =
       [parts.words, ofRow, ofHeading].find((each) => each !== "") ?? (units ? "" : undefined);
-    if (word === undefined || unitWritten(word)) continue;
-    if (word === "" && amountUnitOf(amount.unit)) continue;
+    if (word === undefined || meantByItself(mapping, word)) continue;
+    if (word === "" && amountMeant(inHeading, 1)) continue;
     const known = found.get(wordKey(word)) ?? { word, rows: [] };
     known.rows.push(row);
     found.set(wordKey(word), known);
@@ -83,12 +102,40 @@ function wordQuestions(mapping: LogbookMapping, cells: SheetCells): Question[] {
   return [...found.values()].map((each) => ({ ask: "word", ...each, hasDays }));
 }
 
+/** Each drop or cup once for what it measures: mL, or g of lye. */
+function sizeQuestions({ columns, constants }: LogbookMapping): Question[] {
+  const found = new Map<string, { word: string; in: SizeUnit; headings: string[] }>();
+  const all = [
+    ...columns.map(({ role, unit, heading }) => ({ role, unit, heading })),
+    ...constants.map(({ role, unit, from }) => ({
+      role,
+      unit,
+      heading: from.kind === "cell" ? from.label : "",
+    })),
+  ];
+  for (const { role, unit, heading } of all) {
+    if (!isSized(unit)) continue;
+    const key = `${unit} ${sizedIn(role)}`;
+    const known = found.get(key) ?? { word: unit, in: sizedIn(role), headings: [] };
+    if (heading !== "") known.headings.push(heading);
+    found.set(key, known);
+  }
+  return [...found.values()].map((each) => ({ ask: "size", ...each }));
+}
+
 /** Has it its answer? */
-const isAnswered = (mapping: LogbookMapping, question: Question): boolean =>
-  question.ask === "unit"
-    ? unitMeant(mapping, question.word) !== undefined
-    : (question.ask === "word" ? blankWordMeans(mapping, question.word) : emptyBlankOf(mapping)) !==
-      undefined;
+function isAnswered(mapping: LogbookMapping, question: Question): boolean {
+  switch (question.ask) {
+    case "unit":
+      return unitMeant(mapping, question.word) !== undefined;
+    case "size":
+      return (typedFigure(sizeTyped(mapping, question.word, question.in)) ?? 0) > 0;
+    case "word":
+      return blankWordMeans(mapping, question.word) !== undefined;
+    case "blank":
+      return emptyBlankOf(mapping) !== undefined;
+  }
+}
 
 export function questionsOf(mapping: LogbookMapping, all: SheetCells): Questions {
   const given = withoutLeft(mapping, all);
@@ -96,6 +143,7 @@ export function questionsOf(mapping: LogbookMapping, all: SheetCells): Questions
   return {
     asked: [
       ...unitQuestions(mapping, cells),
+      ...sizeQuestions(mapping),
       ...blankQuestion(mapping, cells),
       ...wordQuestions(mapping, cells),
     ],

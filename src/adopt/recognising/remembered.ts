@@ -114,7 +114,7 @@ export function rememberedMapping(
   const constants: MappedConstant[] = [];
   const said = new SaidRead();
   for (const [, , letter = "", heading = "", is = "", words = "", forAll = ""] of own) {
-    if (said.read(is, heading, forAll)) continue;
+    if (said.read(is, heading, words, forAll)) continue;
     const role = roleByWords(is);
     const read = role && unitRead(role, words);
     if (role === undefined || read === undefined) return undefined;

@@ -2,6 +2,7 @@
  * What a column of a logbook can be. For each role: how it is called in a sentence, which units it may
  * be in, what kind of thing its cells hold and between which figures they usually lie.
  */
+import { isBare, measures } from "../../core/quantity/measures";
 import { type AmountUnit, amountUnits } from "../../core/quantity/units";
 
 export type RoleId = (typeof list)[number]["id"];
@@ -27,9 +28,19 @@ export interface Role {
 
 const named = (measured: AmountUnit["measures"]): string[] =>
   amountUnits.filter(({ measures }) => measures === measured).map(({ inHeadings }) => inHeadings);
-const volumes = [...named("volume"), "gal"];
-const masses = ["kg", ...named("mass").filter((each) => each !== "kg")];
-const doses = ["g", "kg", "lb", "oz"] as const;
+/** As further measures have it: "fl oz", "drop". */
+const further = (measured: "volume" | "mass"): string[] =>
+  measures
+    .filter((each) => each.measures === measured && !named(measured).includes(each.name))
+    .map(({ name }) => name);
+const bare = ["gal", "quart", "pint", "fl oz"].filter(isBare);
+const containers = ["cup"];
+const volumes = [...named("volume"), ...bare, ...further("volume"), ...containers];
+const masses = ["kg", ...named("mass").filter((each) => each !== "kg"), "oz"];
+const spoons = ["cup", "tablespoon", "teaspoon"] as const;
+const doses = ["g", "kg", "lb", "oz", "grain", ...spoons] as const;
+const drops = ["mL", "drop"] as const;
+const small = ["mL", "fl oz", "US fl oz", "imp fl oz", "drop", ...spoons] as const;
 
 // prettier-ignore
 const list = [
@@ -43,12 +54,12 @@ const list = [
   { id: "indicator", words: "indicator", units: [], holds: "text" },
   { id: "molarity", words: "titrant strength, mol/L", units: ["mol/L"], holds: "number", usual: [0.005, 1.1], isSteady: true },
   { id: "strength", words: "titrant strength, g/L", units: ["g/L", "% w/v"], holds: "number", usual: [0.09, 60], isSteady: true },
-  { id: "titre", words: "titre", units: ["mL"], holds: "number", usual: [0.1, 60], repeats: true },
-  { id: "blank", words: "blank", units: ["mL"], holds: "number", usual: [0, 1.5], repeats: true },
-  { id: "meanTitre", words: "mean titre", units: ["mL"], holds: "number", usual: [0.1, 60], isResult: true },
-  { id: "correctedTitre", words: "corrected titre", units: ["mL"], holds: "number", usual: [0.05, 60], isResult: true },
-  { id: "sampleMass", words: "sample mass", units: ["g"], holds: "number", usual: [0.4, 60], repeats: true },
-  { id: "sampleVolume", words: "sample volume", units: ["mL"], holds: "number", usual: [0.5, 25], repeats: true },
+  { id: "titre", words: "titre", units: drops, holds: "number", usual: [0.1, 60], repeats: true },
+  { id: "blank", words: "blank", units: drops, holds: "number", usual: [0, 1.5], repeats: true },
+  { id: "meanTitre", words: "mean titre", units: drops, holds: "number", usual: [0.1, 60], isResult: true },
+  { id: "correctedTitre", words: "corrected titre", units: drops, holds: "number", usual: [0.05, 60], isResult: true },
+  { id: "sampleMass", words: "sample mass", units: ["g", "grain", "oz"], holds: "number", usual: [0.4, 60], repeats: true },
+  { id: "sampleVolume", words: "sample volume", units: small, holds: "number", usual: [0.5, 25], repeats: true },
   { id: "acidValue", words: "acid value", units: ["mg KOH/g"], holds: "number", usual: [0.1, 60], isResult: true },
   { id: "ffa", words: "% FFA", units: ["%", "fraction"], holds: "number", usual: [0.05, 30], isResult: true },
   { id: "ffaUncertainty", words: "uncertainty of % FFA", units: ["%"], holds: "number", usual: [0.001, 2], isResult: true },

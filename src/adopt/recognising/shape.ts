@@ -11,9 +11,15 @@ export type Basis = (typeof bases)[number];
 export const emptyBlanks = ["day", "above", "none", "unknown"] as const;
 export type EmptyBlank = (typeof emptyBlanks)[number];
 
+/** What a drop or a cup is measured in. */
+export const sizeUnits = ["mL", "g", "L"] as const;
+export type SizeUnit = (typeof sizeUnits)[number];
+
 export type Answer =
   /** How many litres one of them is, as typed; the word "" stands for a row without one. */
   | { readonly ask: "unit"; readonly word: string; readonly litres: string }
+  /** How much one drop or cup is, as typed, in a unit. */
+  | { readonly ask: "size"; readonly word: string; readonly in: SizeUnit; readonly size: string }
   | { readonly ask: "blank"; readonly means: EmptyBlank }
   /** A word where a blank should stand: "none". */
   | { readonly ask: "word"; readonly word: string; readonly means: EmptyBlank };
@@ -25,6 +31,8 @@ export interface MappedColumn {
   readonly unit: string | undefined;
   /** Of grams of lye, once it is known. */
   readonly basis?: Basis;
+  /** Of a drop or a cup, once it is said: how many of the role's own unit one is (measured.ts). */
+  readonly times?: number;
 }
 
 /** A figure that holds for all rows: in a cell of the sheet, or typed in the pane. */
@@ -32,6 +40,7 @@ export interface MappedConstant {
   readonly role: RoleId;
   readonly unit: string | undefined;
   readonly basis?: Basis;
+  readonly times?: number;
   readonly from:
     | {
         readonly kind: "cell";

@@ -55,7 +55,7 @@ export function soleBase(mapping: LogbookMapping): {
 }
 
 const container =
-  /\b(?:drum|barrel|ibc|tote|container|cubie|tank|jug|can|keg|bucket|pail|jerry ?can|carboy|bin|pot|bottle|bag)s?\b/i;
+  /\b(?:drum|barrel|ibc|tote|container|cubie|cube|tank|jug|can|keg|bucket|pail|jerry ?can|carboy|bin|pot|bottle|bag)s?\b/i;
 
 /** The word of a container that a heading names; "" for none. */
 export const containerIn = (heading: string): string => container.exec(heading)?.[0] ?? "";

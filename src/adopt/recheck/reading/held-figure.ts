@@ -1,6 +1,6 @@
 /** A figure that a sheet holds, with the half of its last shown digit: it says no more than that. */
-import { kilogramsInPound } from "../../../core/quantity/units";
 import type { RoleId } from "../../recognising/roles";
+import { timesOwn } from "../../recognising/measures/measured";
 import type { HeldCell } from "../../recognising/sheet-cells";
 import { figureFrom, numberFrom } from "../../recognising/typed-number";
 
@@ -42,22 +42,21 @@ function halfDigitOf({ formula, format }: HeldCell, own: number, ofColumn: numbe
   return Math.max(byValue, byFormat === undefined ? 0 : (0.5 * 10 ** -byFormat) / scale);
 }
 
-const gramsInPound = kilogramsInPound.toNumber() * 1000;
-const gramsIn: Readonly<Record<string, number>> = {
-  g: 1,
-  kg: 1000,
-  lb: gramsInPound,
-  oz: gramsInPound / 16,
-};
+/** A role's column or constant, as far as its figures hang on it. */
+export interface InUnit {
+  readonly role: RoleId;
+  readonly unit: string | undefined;
+  readonly times?: number;
+}
 
 /** What a figure in a unit is multiplied by to stand in the role's own scale. */
-export function scaleOf(role: RoleId, unit: string | undefined, isPercentFormat: boolean): number {
+export function scaleOf(of: InUnit, isPercentFormat: boolean): number {
+  const { role, unit } = of;
   if (role === "ffa" || role === "assay" || role === "ffaUncertainty") {
     return unit === "fraction" || isPercentFormat ? 100 : 1;
   }
   if (isPercentFormat && (role === "baseCharge" || unit?.startsWith("%"))) return 100;
-  const isDose = ["acidDose", "reactionDose", "catalyst", "weighed"].includes(role);
-  return isDose && unit !== undefined ? (gramsIn[unit] ?? 1) : 1;
+  return timesOwn(of);
 }
 
 /** Rows looked at to learn how many decimals a column is kept in. */
@@ -91,18 +90,17 @@ export function shownIn(
 /** The figure of a cell; undefined when it holds none (words, words beside a figure, an error, nothing, 0). */
 export function heldFigure(
   cell: HeldCell,
-  role: RoleId,
+  of: InUnit,
   column: number,
-  unit: string | undefined,
   commaIsDecimal: boolean,
   ofColumn = 0,
 ): HeldFigure | undefined {
-  const typed = figureFrom(cell.value, commaIsDecimal, unit);
+  const typed = figureFrom(cell.value, commaIsDecimal, of.unit);
   if (!typed || typed.value === 0) return undefined;
   const isPercentFormat = typeof cell.value === "number" && cell.format.includes("%");
-  const scale = scaleOf(role, unit, isPercentFormat);
+  const scale = scaleOf(of, isPercentFormat);
   return {
-    role,
+    role: of.role,
     column,
     value: typed.value * scale,
     halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale,

@@ -1,11 +1,10 @@
 /** How much oil a row says, with its unit: beside the figure, in a column of units, or in the heading. */
 import { quoted } from "../../../core/problem/wording";
 import type { AmountUnit } from "../../../core/quantity/units";
-import { amountWord, unitMeant } from "../../recognising/answers";
+import { amountWord, type MeantUnit, unitMeant } from "../../recognising/answers";
 import { isKnown, type LogbookMapping } from "../../recognising/mapping";
 import type { HeldCell } from "../../recognising/sheet-cells";
 import { figureAndWords, figureFrom } from "../../recognising/typed-number";
-import { amountUnitOf } from "../../recognising/written-units";
 import type { Unread } from "./unread";
 
 export interface Amount {
@@ -24,15 +23,14 @@ const hidden = (why: string): AmountRead => ({
   unread: [{ why, hides: "dose" }],
 });
 
-/** @param cell the amount's; @param unitText what the column of units says */
+/** @param cell the amount's; @param unitText what the column of units says; @param inHeading its heading's */
 export function amountReader(
   mapping: LogbookMapping,
   cell: (row: number) => HeldCell | undefined,
   unitText: (row: number) => string,
-  headingUnit: string | undefined,
+  inHeading: MeantUnit | undefined,
 ): (row: number) => AmountRead {
   const hasUnits = isKnown(mapping, "amountUnit");
-  const inHeading = amountUnitOf(headingUnit);
   const ofHeading = amountWord(mapping);
   const known = new Map<string, ReturnType<typeof unitMeant>>();
   const meant = (word: string): ReturnType<typeof unitMeant> => {
@@ -51,7 +49,10 @@ export function amountReader(
     const own = parts && parts.words !== "" ? parts.words : unitText(row).trim();
     const word = own === "" ? ofHeading : own;
     if (own === "" && inHeading)
-      return { amount: { value: figure.value, unit: inHeading }, unread: [] };
+      return {
+        amount: { value: figure.value * inHeading.times, unit: inHeading.unit },
+        unread: [],
+      };
     const unit = word === "" && !hasUnits ? undefined : meant(word);
     if (unit) return { amount: { value: figure.value * unit.times, unit: unit.unit }, unread: [] };
     return hidden(

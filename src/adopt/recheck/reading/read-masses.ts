@@ -1,12 +1,8 @@
 /** The mass of each titre's sample: its own, or one for all. */
 import { headingParts } from "../../recognising/heading";
 import { columnsOf, type LogbookMapping, type MappedColumn } from "../../recognising/mapping";
-import type { RoleId } from "../../recognising/roles";
 
-export type ListAt = (
-  columns: readonly MappedColumn[],
-  role: RoleId,
-) => (row: number) => (number | undefined)[];
+export type ListAt = (columns: readonly MappedColumn[]) => (row: number) => (number | undefined)[];
 
 /** Masses of each titre's own sample where any is filled in, else the one for all. */
 export function massReader(
@@ -16,12 +12,9 @@ export function massReader(
 ) {
   const columns = columnsOf(mapping, "sampleMass");
   const numbers = columns.map(({ heading }) => headingParts(heading).number);
-  const forAll = listAt(
-    columns.filter((_, at) => numbers[at] === undefined),
-    "sampleMass",
-  );
+  const forAll = listAt(columns.filter((_, at) => numbers[at] === undefined));
   const numbered = columns.filter((_, at) => numbers[at] !== undefined);
-  const own = listAt(numbered, "sampleMass");
+  const own = listAt(numbered);
   return (row: number): (number | undefined)[] => {
     const each = own(row);
     if (each.some((mass) => mass !== undefined)) {

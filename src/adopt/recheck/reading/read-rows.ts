@@ -3,6 +3,7 @@ import { quantity } from "../../../core/quantity/quantity";
 import { type AmountUnit, amountUnits } from "../../../core/quantity/units";
 import { limits } from "../../../core/reference/limits";
 import { type Oil, oilNamed, oilNotNamed, oilOfDensity } from "../../../core/reference/oils";
+import { amountMeant } from "../../recognising/answers";
 import { columnOf, columnsOf, type LogbookMapping } from "../../recognising/mapping";
 import type { RoleId } from "../../recognising/roles";
 import type { SheetCells } from "../../recognising/sheet-cells";
@@ -31,13 +32,18 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
   const { at, figureAt, valueAt, textAt, listAt } = byRole;
   const lyeAt = lyeReader(mapping, byRole);
   const amountIn = at("oilAmount");
-  const amountAt = amountReader(mapping, amountIn.cell, textAt("amountUnit"), amountIn.unit);
+  const amountAt = amountReader(
+    mapping,
+    amountIn.cell,
+    textAt("amountUnit"),
+    amountMeant(amountIn.unit, amountIn.times),
+  );
   const titreColumns = columnsOf(mapping, "titre");
-  const titres = listAt(titreColumns, "titre");
+  const titres = listAt(titreColumns);
   const blankColumns = columnsOf(mapping, "blank");
   const blankConstant = valueAt("blank");
   const blankText = textAt("blank");
-  const blankList = listAt(blankColumns, "blank");
+  const blankList = listAt(blankColumns);
   const masses = massReader(mapping, listAt, titreColumns);
   const massConstant =
     columnsOf(mapping, "sampleMass").length === 0 ? valueAt("sampleMass") : () => undefined;

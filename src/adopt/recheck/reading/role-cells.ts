@@ -2,9 +2,9 @@
 import { columnOf, type LogbookMapping, type MappedColumn } from "../../recognising/mapping";
 import type { RoleId } from "../../recognising/roles";
 import { heldCell, type HeldCell, type SheetCells } from "../../recognising/sheet-cells";
+import { isUnitUnsaid } from "../../recognising/measures/measured";
 import { isUsable } from "../../recognising/typed-limits";
 import { typedFigure } from "../../recognising/typed-number";
-import { needsUnit } from "../../recognising/units-of-roles";
 import { decimalsOfColumn, type HeldFigure, heldFigure } from "./held-figure";
 
 type At = (row: number) => HeldCell | undefined;
@@ -12,27 +12,34 @@ type At = (row: number) => HeldCell | undefined;
 const textOf = (cell: HeldCell | undefined): string =>
   cell === undefined || typeof cell.value === "object" ? "" : String(cell.value).trim();
 
+const unitOf = ({ unit, times }: Pick<MappedColumn, "unit" | "times">) => ({
+  unit,
+  ...(times === undefined ? {} : { times }),
+});
+
 const plain = { formula: "", format: "General" } as const;
 
 export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
   const { commaIsDecimal } = mapping;
   /** The cell that says a role in a row: the column's, or the one for all rows. */
-  const at = (role: RoleId): { cell: At; unit: string | undefined; column: number } => {
+  const at = (
+    role: RoleId,
+  ): { cell: At; unit: string | undefined; times?: number; column: number } => {
     const column = columnOf(mapping, role);
     if (column)
       return {
         cell: (row) => heldCell(cells, row, column.column),
-        unit: column.unit,
+        ...unitOf(column),
         column: column.column,
       };
     const constant = mapping.constants.find((each) => each.role === role);
     if (!constant) return { cell: () => undefined, unit: undefined, column: -1 };
-    const { from, unit } = constant;
+    const { from } = constant;
     const held: HeldCell =
       from.kind === "cell"
         ? heldCell(cells, from.row, from.column)
         : { value: isUsable(constant) ? (typedFigure(from.value) ?? from.value) : "", ...plain };
-    return { cell: () => held, unit, column: -1 };
+    return { cell: () => held, ...unitOf(constant), column: -1 };
   };
   const { firstRow, lastRow } = mapping.place;
   const decimalsOf = (cell: At): number => {
@@ -45,13 +52,13 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
     );
   };
   const figureAt = (role: RoleId) => {
-    const { cell, unit, column } = at(role);
-    // A figure in nobody knows which unit is none.
-    if (unit === undefined && needsUnit(role)) return () => undefined;
+    const { cell, column, ...inUnit } = at(role);
+    const of = { role, ...inUnit };
+    if (isUnitUnsaid(of)) return () => undefined;
     const decimals = column < 0 ? 0 : decimalsOf(cell);
     return (row: number): HeldFigure | undefined => {
       const held = cell(row);
-      return held && heldFigure(held, role, column, unit, commaIsDecimal, decimals);
+      return held && heldFigure(held, of, column, commaIsDecimal, decimals);
     };
   };
   const valueAt = (role: RoleId) => {
@@ -63,11 +70,12 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
     return (row: number): string => textOf(cell(row));
   };
   const listAt =
-    (columns: readonly MappedColumn[], role: RoleId) =>
+    (columns: readonly MappedColumn[]) =>
     (row: number): (number | undefined)[] =>
-      columns.map(
-        ({ column, unit }) =>
-          heldFigure(heldCell(cells, row, column), role, column, unit, commaIsDecimal)?.value,
+      columns.map((each) =>
+        isUnitUnsaid(each)
+          ? undefined
+          : heldFigure(heldCell(cells, row, each.column), each, each.column, commaIsDecimal)?.value,
       );
   return { at, figureAt, valueAt, textAt, listAt };
 }

@@ -2,13 +2,14 @@
  * Cells of a row that hold something else than the figure they should: words beside it, an error. They
  * are read as nothing, never as a guess, and the row says why it is not checked.
  */
+import { isSized } from "../../../core/quantity/measures";
 import { quoted } from "../../../core/problem/wording";
 import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
+import { isUnitUnsaid } from "../../recognising/measures/measured";
 import { blankWord, isNeutralised } from "../../recognising/neutralised";
 import { type RoleId, roleOf } from "../../recognising/roles";
 import { heldCell, type LogbookValue, type SheetCells } from "../../recognising/sheet-cells";
 import { figureFrom } from "../../recognising/typed-number";
-import { needsUnit } from "../../recognising/units-of-roles";
 
 /** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
 export type Hides = "row" | "dose" | "figure";
@@ -63,8 +64,10 @@ function whyOf(value: LogbookValue, column: MappedColumn): string {
 }
 
 const hidesOf = ({ role }: MappedColumn): Hides => hides[role] ?? "figure";
-const isUnitUnsaid = ({ role, unit }: MappedColumn): boolean =>
-  unit === undefined && needsUnit(role);
+const unsaidWhy = (column: MappedColumn): string =>
+  isSized(column.unit)
+    ? `how large one ${column.unit} of ${named(column)} is, is not said`
+    : `the unit of ${named(column)} is not said`;
 
 /**
  * What of a row is not read, and why; nothing for a row that holds no figures at all.
@@ -87,8 +90,7 @@ export function unreadReader(
       if (isNothing(value)) continue;
       if (figureFrom(value, commaIsDecimal, column.unit)) {
         isUsed = true;
-        if (isUnitUnsaid(column))
-          found.push({ why: `the unit of ${named(column)} is not said`, hides: hidesOf(column) });
+        if (isUnitUnsaid(column)) found.push({ why: unsaidWhy(column), hides: hidesOf(column) });
         continue;
       }
       const text = typeof value === "string" ? value : "";

@@ -178,7 +178,8 @@ export class RowFindings {
   }
 
   private shownIn(figure: HeldFigure, value: number): string {
-    const scale = scaleOf(figure.role, this.columns.get(figure.role)?.unit, false);
+    const column = this.columns.get(figure.role);
+    const scale = scaleOf(column ?? { role: figure.role, unit: undefined }, false);
     return shownLike(value / scale, figure.halfDigit / scale);
   }
 

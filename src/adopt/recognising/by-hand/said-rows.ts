@@ -1,11 +1,12 @@
 /** What was answered of a logbook, as rows that people can read: its own words, its days, rows left out. */
 import { type Answer, emptyBlanks, emptyBlankWords } from "../answers";
-import type { LogbookMapping } from "../shape";
+import { type LogbookMapping, sizeUnits } from "../shape";
 import type { DateOrder } from "../typed-date";
 import { rowsText, rowsTyped } from "./left-out";
 
 const asked = {
   unit: "how much one of these is",
+  size: "how large one of these is",
   blank: "what an empty blank means",
   word: "what this word means as a blank",
   dates: "order of its days",
@@ -16,15 +17,12 @@ const dateOrders: readonly DateOrder[] = ["day first", "month first"];
 
 type SaidRow = readonly (string | number)[];
 
-const ofAnswer = (answer: Answer): SaidRow =>
-  answer.ask === "unit"
-    ? [answer.word, asked.unit, "L", answer.litres]
-    : [
-        answer.ask === "word" ? answer.word : "",
-        asked[answer.ask],
-        "",
-        emptyBlankWords[answer.means],
-      ];
+function ofAnswer(answer: Answer): SaidRow {
+  if (answer.ask === "unit") return [answer.word, asked.unit, "L", answer.litres];
+  if (answer.ask === "size") return [answer.word, asked.size, answer.in, answer.size];
+  const word = answer.ask === "word" ? answer.word : "";
+  return [word, asked[answer.ask], "", emptyBlankWords[answer.means]];
+}
 
 /** Rows are counted as rows, where lots stand across too. */
 export const saidRows = ({
@@ -41,8 +39,10 @@ export const saidRows = ({
   ].map((row) => [sheet, place.headingRow + 1, "", ...row]);
 
 /** An answer that a row remembers; undefined where its words are none. */
-function answerRead(is: string, word: string, words: string): Answer | undefined {
+function answerRead(is: string, word: string, unit: string, words: string): Answer | undefined {
   if (is === asked.unit) return { ask: "unit", word, litres: words };
+  const size = sizeUnits.find((each) => each === unit.trim());
+  if (is === asked.size && size) return { ask: "size", word, in: size, size: words };
   const means = emptyBlanks.find((each) => emptyBlankWords[each] === words.trim());
   if (is === asked.word && means) return { ask: "word", word, means };
   return is === asked.blank && means ? { ask: "blank", means } : undefined;
@@ -54,8 +54,8 @@ export class SaidRead {
   private left: readonly number[] = [];
 
   /** Is it such a row? */
-  read(is: string, word: string, words: string): boolean {
-    const answer = answerRead(is, word, words);
+  read(is: string, word: string, unit: string, words: string): boolean {
+    const answer = answerRead(is, word, unit, words);
     if (answer) this.answers.push(answer);
     if (is === asked.dates) this.dates = dateOrders.find((each) => each === words.trim());
     if (is === asked.left) this.left = rowsTyped(words, false) ?? [];

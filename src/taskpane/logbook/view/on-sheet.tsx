@@ -2,7 +2,7 @@
 import { hasBasis } from "../../../adopt/recognising/basis";
 import type { MappedConstant } from "../../../adopt/recognising/mapping";
 import { roleOf } from "../../../adopt/recognising/roles";
-import { needsUnit } from "../../../adopt/recognising/units-of-roles";
+import { needsUnit } from "../../../adopt/recognising/measures/units-of-roles";
 import { Choice } from "../../widgets/choice";
 import { nameOf } from "../column-words";
 import type { Action } from "../state";

@@ -9,6 +9,7 @@ import {
   emptyBlankWords,
   litresTyped,
 } from "../../../adopt/recognising/answers";
+import { type SizeUnit, sizeTyped } from "../../../adopt/recognising/measures/measured";
 import { type Question, questionsOf } from "../../../adopt/recognising/questions";
 import { rowsInWords } from "../../../adopt/recheck/reporting/unchecked";
 import { judge } from "../../widgets/judged";
@@ -28,7 +29,43 @@ interface OwnWordsProps {
 
 const litres: Limits = { ...limits.amount, unit: "L", to: "100000" };
 
-function One({ question, table, act, mark }: OwnWordsProps & { readonly question: Question }) {
+const sizes: Readonly<Record<SizeUnit, { readonly of: string; readonly hint: string }>> = {
+  mL: { of: "", hint: "Count how many fill 1 mL: at 20 drops one is 0.05 mL." },
+  g: { of: " of lye", hint: "Weigh one, filled as you fill it." },
+  L: { of: " of oil", hint: "Fill one with water on the balance: 1 kg is 1 L." },
+};
+const sizeHint = (word: string, unit: SizeUnit): string =>
+  unit === "mL" && word !== "drop"
+    ? "Fill one with water on the balance: 1 g is 1 mL."
+    : sizes[unit].hint;
+
+type OneProps<T extends Question["ask"]> = OwnWordsProps & {
+  readonly question: Extract<Question, { ask: T }>;
+};
+
+/** How large a drop is, or a cup. */
+function Size({ question, table, act, mark }: OneProps<"size">) {
+  const { word, in: unit, headings } = question;
+  const text = sizeTyped(table.mapping, word, unit);
+  const fact = {
+    label: `1 ${word}${sizes[unit].of} =`,
+    unit,
+    limit: { ...litres, unit },
+    hint: `${headings.length === 0 ? "" : `In ${headings.join(", ")}. `}${sizeHint(word, unit)}`,
+  };
+  return (
+    <NumberField
+      fact={fact}
+      text={text}
+      judged={judge(text, fact, mark)}
+      onText={(size) => {
+        act({ do: "answer", answer: { ask: "size", word, in: unit, size } });
+      }}
+    />
+  );
+}
+
+function One({ question, table, act, mark }: OneProps<"unit" | "blank" | "word">) {
   const rows = rowsInWords(question.rows, table.guess.isAcross);
   const { mapping } = table;
   if (question.ask === "unit") {
@@ -76,13 +113,17 @@ export function OwnWords(props: OwnWordsProps) {
       {hasDittos ? <Say tone="know">Ditto marks are read as the value above them.</Say> : null}
       {asked.length === 0 ? null : (
         <section aria-label="Words of its own">
-          {asked.map((question) => (
-            <One
-              key={question.ask === "blank" ? "blank" : `${question.ask} ${question.word}`}
-              question={question}
-              {...props}
-            />
-          ))}
+          {asked.map((question) =>
+            question.ask === "size" ? (
+              <Size key={`${question.word} ${question.in}`} question={question} {...props} />
+            ) : (
+              <One
+                key={question.ask === "blank" ? "blank" : `${question.ask} ${question.word}`}
+                question={question}
+                {...props}
+              />
+            ),
+          )}
         </section>
       )}
     </>

@@ -1,7 +1,7 @@
 /** In which unit a column is: what its heading names, what its figures leave no doubt of, or nobody knows. */
-import { headingParts, type HeadingParts } from "./heading";
-import { type ColumnFacts, median } from "./numbers-of-column";
-import { type RoleId, roleOf } from "./roles";
+import { headingParts, type HeadingParts } from "../heading";
+import { type ColumnFacts, median } from "../numbers-of-column";
+import { type RoleId, roleOf } from "../roles";
 
 /** Of these a wrong unit makes a wrong dose: one that nothing names is asked for. */
 const asked: readonly RoleId[] = [
