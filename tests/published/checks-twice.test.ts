@@ -94,6 +94,24 @@ const worked: readonly (readonly [printed: string, value: number])[] = [
   ["4.30", 0.95 * Math.sqrt(2 / (0.05 * 1.95))],
   ["2.23", 2.2281388519862744],
   ["0.1", 0.1],
+  ["76.1", (0.01 * 1 * (sodium + oleicAcid - hydrogen) * 1000) / 40],
+  ["37.4", (0.01 * 0.4 * alkali * 1000) / 6],
+  ["5.0", (41 * potassium) / (potassium + oleicAcid - hydrogen)],
+  // the product's two factors, 1.645 for 1.96
+  ["1.64", 1.645],
+  ["2.302", (3 * carbon + 8 * hydrogen + 3 * oxygen) / 40],
+  [
+    "97.7",
+    100 -
+      (0.24 * (57 * carbon + 104 * hydrogen + 6 * oxygen)) /
+        (3 * carbon + 8 * hydrogen + 3 * oxygen),
+  ],
+  ["0.1073", (100 * (65812 - 65790)) / (65812 - 45312)],
+  ["18.015", (101.325 * 22.414 * (2 * hydrogen + oxygen)) / (8.314462618 * 273.15)],
+  ["0.3211", (2 * hydrogen + oxygen) / alkali],
+  ["8.0", (22 * 909 * 0.1) / (24.9 * 10)],
+  // slopes 0.39, 0.83 and 0.24 V/mL, so 4.4 at 24.30 mL and -5.9 at 24.40
+  ["24.34", 24.3 + (0.1 * 4.4) / (4.4 + 5.9)],
 ];
 
 describe("a check that a workbook shows", () => {

@@ -31,6 +31,9 @@ export const sources = {
   jcgm106: "JCGM 106:2012, Conformity assessment, guarded acceptance (commonly cited)",
   aocsCa14: "AOCS Ca 14-56, Total, free and combined glycerol (formula from memory)",
   iso662: "ISO 662, Moisture and volatile matter content (formula from memory)",
+  codataGas: "CODATA 2018, molar volume of an ideal gas at 0 C and 101.325 kPa (commonly cited)",
+  potentiometric:
+    "Textbook table of a potentiometric titration, chloride by silver nitrate (commonly cited)",
   harvey: "Harvey, Modern Analytical Chemistry, Table 9.5",
   practice: "Common practice, no source",
   definition: "By definition",

@@ -2,6 +2,7 @@ import { sources } from "../../core/reference/sources";
 import type { Result, ResultTable } from "../answer";
 import { worksheetFunction } from "../define";
 import { type Check, run } from "./checks/check";
+import { fuelChecks } from "./checks/fuel";
 import { statisticsChecks } from "./checks/statistics";
 import { titrationChecks } from "./checks/titration";
 import { uncertaintyChecks } from "./checks/uncertainty";
@@ -11,6 +12,7 @@ export const checks: readonly Check[] = [
   ...titrationChecks,
   ...uncertaintyChecks,
   ...statisticsChecks,
+  ...fuelChecks,
 ];
 
 const header: Result[] = ["check", "source", "expected", "computed here", "agrees"];
@@ -43,6 +45,16 @@ export const CHECKS = worksheetFunction(
         ["FFA from 10.00 mL of 0.1 mol/L on 28.2 g, %", sources.aocsCa5a, 1, 1, true],
       ],
     },
-    sources: ["iso660", "aocsCa5a", "en14104", "quam", "gum", "nistHandbook", "nistStrd"],
+    sources: [
+      "iso660",
+      "aocsCa5a",
+      "en14104",
+      "quam",
+      "gum",
+      "nistHandbook",
+      "nistStrd",
+      "aocsCc17",
+      "jcgm106",
+    ],
   },
 );

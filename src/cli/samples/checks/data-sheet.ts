@@ -46,6 +46,23 @@ const sets: readonly DataSet[] = [
       100.33, 100.42, 100.68, 100.95, 101.11, 101.2, 101.57, 101.84, 102.36, 102.72,
     ],
   },
+  {
+    id: "silver nitrate",
+    heading: "Silver nitrate into chloride, mL",
+    source: "Potentiometric titration (commonly cited)",
+    format: "0.00",
+    values: [5, 15, 20, 22, 23, 23.5, 23.8, 24, 24.1, 24.2, 24.3, 24.4, 24.5, 24.6, 24.7, 25],
+  },
+  {
+    id: "its probe",
+    heading: "What the probe showed, V",
+    source: "Potentiometric titration (commonly cited)",
+    format: "0.000",
+    values: [
+      0.062, 0.085, 0.107, 0.123, 0.138, 0.146, 0.161, 0.174, 0.183, 0.194, 0.233, 0.316, 0.34,
+      0.351, 0.358, 0.373,
+    ],
+  },
 ];
 
 /** Rows above the readings. */
@@ -80,7 +97,7 @@ const rows: readonly (readonly (BookCell | null)[])[] = [
 export const dataSheet: BookSheet = {
   name: sheet,
   rows,
-  columnWidths: [30, 30, 30, 30],
+  columnWidths: sets.map(() => 30),
   tables: [],
   frozenRows: rowsAbove,
   inputs: sets.map(({ heading: what, source, values }, column) => ({

@@ -58,4 +58,26 @@ export const liveFormulas: Readonly<Record<string, string>> = {
   // 10000000.1 as a binary fraction is off by 4e-10, which STDEV shows as 0.1000000006: so the
   // deviations are brought back to the decimals they were printed with, as the add-in reads figures.
   "standard deviation of NumAcc4, 1001 values (within 1e-9)": `=SQRT(SUMPRODUCT(ROUND(${numAcc4Cells}-AVERAGE(${numAcc4Cells}),6)^2)/(COUNT(${numAcc4Cells})-1))`,
+
+  "soap, 1.00 mL of 0.01 mol/L on 40 g, mg/kg of sodium oleate":
+    '=TITRE.FUELSOAP(1,"neutralised",0.01,40,"NaOH")',
+  "free base, 0.40 mL of 0.01 mol/L on 6.00 g, mg/kg of KOH":
+    '=TITRE.FUELCATALYST(0.4,"neutralised",0.01,6,"KOH")',
+  "potassium in 41.0 mg/kg of its oleate: the limit, mg/kg": '=TITRE.FUELMETAL(41,"KOH")',
+  // The words turn over 1.645 below the limit of 10: between these two.
+  "guard band of a standard uncertainty of 1, 95 % (within 0.4 %)":
+    '=IF(AND(LEFT(TITRE.AGAINSTLIMIT(8.35,1.96,10),5)="below",LEFT(TITRE.AGAINSTLIMIT(8.36,1.96,10),6)="cannot"),10-(8.35+8.36)/2,0)',
+  "glycerol, 1 mL of 1 mol/L thiosulfate on 1 g, %": "=TITRE.GLYCEROL(1,2,1,1)",
+  // A 0 is a cell left empty: so what is bound is 0.26 less 0.02.
+  "conversion at 0.24 % of total glycerol, none of it free, %": "=TITRE.CONVERSION(0.26,0.02)",
+  "water by drying, dish 45.312 g, 65.812 to 65.790 g, %":
+    "=TITRE.LOSSONHEATING(45.312,65.812,65.79)",
+  // For the same reason not at 0 C: a tenth warmer by the kelvin, at a tenth more pressure.
+  "water on 100 g that gives 22.414 L of gas, 0 C and 101.325 kPa, %":
+    "=TITRE.WATERFROMGAS(101.325*1.1,22.414,27.315,100)",
+  "water from 1000 g of KOH in methanol, kg":
+    '=INDEX(TITRE.WATERBALANCE(100,0.05,1,"KOH",100,1),3,2)',
+  "warmth of 909 g in 24.9 L, by 10 g in 0.100 L that rose 22 C, C":
+    "=TITRE.TEMPERATURERISE(909,24.9,10,0.1,22)",
+  "end point of silver nitrate into chloride, mL": `=TITRE.ENDPOINT(${columnOf("silver nitrate")},${columnOf("its probe")})`,
 };
