@@ -19,7 +19,7 @@ const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
 
-const count = Number(process.env.FOREIGN ?? 4);
+const count = Number(process.env.FOREIGN ?? 3);
 const from = Number(process.env.FOREIGN_FROM ?? 1);
 
 const typed = (chance: Chance) => chance.one(["2.5", "7", "0", "0.125", "-3", "11", "oak"]);

@@ -15,7 +15,7 @@ const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
 
-const count = Number(process.env.FOREIGN ?? 12);
+const count = Number(process.env.FOREIGN ?? 8);
 const from = Number(process.env.FOREIGN_FROM ?? 1);
 const atOnce = 60;
 
