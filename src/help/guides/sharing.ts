@@ -9,7 +9,7 @@ export const sharing: Guide = {
     heading("The workbook as it is"),
     points(
       "It opens everywhere with the values it was saved with.",
-      "Without the add-in, a cell with a TITRE function shows `_xldudf_TITRE_…` in the formula bar. As soon as that cell is worked out again it becomes #NAME?, and so does what depends on it.",
+      "Without the add-in, a cell with a TITRE function shows `_xldudf_TITRE_…` in the formula bar. As soon as that cell is worked out again it becomes #NAME?, and so does what depends on it. LibreOffice shows the figures that were saved, and #NAME? for words.",
       "When you get the file back, the pane finds such cells and offers to _Ask again_. Nothing is lost: the formulas are still there.",
       "Phones and tablets show values only: functions of add-ins do not run there.",
     ),
