@@ -31,6 +31,10 @@ describe.runIf(hasBrowser)("the batch task beside the grid", () => {
     await page.getByText(/Written in row/).waitFor();
     // Nothing is at odds with the pane: the row's own formula gives its figure.
     expect(await page.getByText("The row shows").count()).toBe(0);
+    // what becomes of it is one press away, the batch filled in
+    await hand.press("Test its fuel");
+    const batch = page.getByLabel("Batch", { exact: true }).and(page.locator("input"));
+    await expect.poll(() => batch.inputValue()).toBe("B-118");
 
     await page.click("#plain-toggle");
     const row = page.locator("#plain tr", { hasText: "B-118" });
