@@ -14,6 +14,8 @@ export interface FoundTable {
   readonly isRemembered: boolean;
   /** A person said in which row its headings stand. */
   readonly isByHand?: true;
+  /** It is read as a sheet under the same headings was, by the name of that sheet. */
+  readonly learned?: string;
 }
 
 /** A table as it was read, and the mapping that was remembered for it, if any. */
@@ -22,13 +24,22 @@ export interface ReadTable {
   readonly cells: SheetCells;
   readonly remembered: LogbookMapping | undefined;
   readonly isByHand?: true;
+  /** What was agreed under the same headings in another workbook. */
+  readonly learned?: { readonly from: string; readonly mapping: LogbookMapping };
 }
 
-export const foundTable = ({ guess, cells, remembered, isByHand }: ReadTable): FoundTable => ({
+export const foundTable = ({
   guess,
   cells,
-  mapping: remembered ?? mappingFrom(guess),
+  remembered,
+  isByHand,
+  learned,
+}: ReadTable): FoundTable => ({
+  guess,
+  cells,
+  mapping: remembered ?? learned?.mapping ?? mappingFrom(guess),
   isAgreed: remembered !== undefined,
   isRemembered: remembered !== undefined,
   ...(isByHand ? { isByHand } : {}),
+  ...(learned ? { learned: learned.from } : {}),
 });

@@ -6,6 +6,7 @@ import "../widgets/widgets.css";
 import "../task.css";
 import "./logbook.css";
 import { type ReactNode, useEffect, useReducer } from "react";
+import type { TaskMemory } from "../drafts/task-memory";
 import type { Host } from "../../sheet/port";
 import type { StepState } from "../stepped/step-bar";
 import { TaskShell } from "../stepped/task-shell";
@@ -25,10 +26,12 @@ import { AddStep } from "./view/add-step";
 import { CheckStep } from "./view/check-step";
 import { LookAgain } from "./view/look-again";
 import { RecogniseStep } from "./view/recognise-step";
+import { useLearned } from "./use-learned";
 import { wantsAgreeing } from "./wants-agreeing";
 
 export interface LogbookTaskProps {
   readonly host: Host;
+  readonly memory: TaskMemory;
   readonly locale: string;
 }
 
@@ -39,27 +42,33 @@ function stateOf(step: StepId, state: LogbookState): StepState {
   return agreed === 0 ? "to do" : agreed < state.tables.length ? "part done" : "done";
 }
 
-export function LogbookTask({ host, locale }: LogbookTaskProps) {
+export function LogbookTask({ host, memory, locale }: LogbookTaskProps) {
   const [state, act] = useReducer(reduce, firstState);
   const { step, looking } = state;
   const isLooking = looking.state === "looking";
+  const learnedOf = useLearned(memory, state);
   useEffect(() => {
     if (!isLooking) return undefined;
     let isCurrent = true;
-    readLogbooks(host).then(
-      (found) => {
-        if (isCurrent) act(found);
-      },
-      (failure: unknown) => {
-        unexpected(failure);
-        if (isCurrent)
-          act({ do: "failed", sentence: "The workbook could not be read. Try again in a moment." });
-      },
-    );
+    readLogbooks(host)
+      .then(learnedOf)
+      .then(
+        (found) => {
+          if (isCurrent) act(found);
+        },
+        (failure: unknown) => {
+          unexpected(failure);
+          if (isCurrent)
+            act({
+              do: "failed",
+              sentence: "The workbook could not be read. Try again in a moment.",
+            });
+        },
+      );
     return () => {
       isCurrent = false;
     };
-  }, [host, isLooking]);
+  }, [host, isLooking, learnedOf]);
   const isAdding = step === "add" && looking.state === "found";
   useEffect(() => {
     if (!isAdding) return undefined;

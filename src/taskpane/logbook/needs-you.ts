@@ -34,13 +34,14 @@ export function needsYou(column: ColumnGuess, all: readonly ColumnGuess[]): bool
   return hasBasis(role) && basis === undefined;
 }
 
-export function partedColumns({ guess, isRemembered }: FoundTable): PartedColumns {
+export function partedColumns({ guess, isRemembered, learned }: FoundTable): PartedColumns {
   const { columns } = guess;
-  const toLook = isRemembered ? [] : columns.filter((each) => needsYou(each, columns));
+  const isKnown = isRemembered || learned !== undefined;
+  const toLook = isKnown ? [] : columns.filter((each) => needsYou(each, columns));
   const rest = columns.filter((each) => !toLook.includes(each));
   return {
     toLook,
-    understood: rest.filter(({ role }) => role !== "other" || isRemembered),
-    unused: rest.filter(({ role }) => role === "other" && !isRemembered),
+    understood: rest.filter(({ role }) => role !== "other" || isKnown),
+    unused: rest.filter(({ role }) => role === "other" && !isKnown),
   };
 }

@@ -2,11 +2,11 @@
 import type { LogbookMapping } from "../../adopt/recognising/mapping";
 import type { FoundTable } from "./found-table";
 
-const headingsOf = ({ guess }: FoundTable): string =>
+export const headingsOf = ({ guess }: Pick<FoundTable, "guess">): string =>
   JSON.stringify([guess.isAcross === true, guess.columns.map(({ heading }) => heading)]);
 
 /** Each column as in the other table; a figure for all rows stays the own one where the sheet has its own. */
-function asIn(own: FoundTable, agreed: LogbookMapping): LogbookMapping {
+export function asIn(own: FoundTable, agreed: LogbookMapping): LogbookMapping {
   const shift = (own.guess.columns[0]?.column ?? 0) - (agreed.columns[0]?.column ?? 0);
   const onSheet = own.mapping.constants.filter(({ from }) => from.kind === "cell");
   const others = agreed.constants.filter(
@@ -21,6 +21,7 @@ function asIn(own: FoundTable, agreed: LogbookMapping): LogbookMapping {
     columns: agreed.columns.map((each) => ({ ...each, column: each.column + shift })),
     constants: [...said, ...others],
     ...(agreed.answers === undefined ? {} : { answers: agreed.answers }),
+    ...(agreed.dates === undefined ? {} : { dates: agreed.dates }),
   };
 }
 

@@ -4,6 +4,7 @@ import type { Spelling } from "../../adopt/added-columns/columns-to-add";
 import { type LogbookMapping, withConstant } from "../../adopt/recognising/mapping";
 import { type FoundTable, foundTable, type ReadTable } from "./found-table";
 import { readFrom, withOther } from "./read-by-hand";
+import { readAfresh } from "./learned";
 import { refreshed } from "./refreshed";
 import { agreedWith } from "./same-headings";
 import { changed, type MappingAction } from "./mapping-actions";
@@ -82,6 +83,8 @@ export type Action =
   | MappingAction
   /** A figure that only the new columns need: what was agreed still holds. */
   | { readonly do: "step"; readonly role: RoleId; readonly value: string }
+  /** What was learned of another workbook does not hold here. */
+  | { readonly do: "afresh" }
   | { readonly do: "agree" }
   | { readonly do: "spell"; readonly spelling: Spelling }
   | { readonly do: "pick"; readonly id: AddedId; readonly isPicked: boolean }
@@ -159,6 +162,12 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
             ? { ...table, mapping: withConstant(table.mapping, action.role, action.value) }
             : table,
         ),
+      };
+    case "afresh":
+      return {
+        ...state,
+        tables: state.tables.map((table, at) => (at === state.at ? readAfresh(table) : table)),
+        check: { state: "not yet" },
       };
     case "agree":
       return { ...state, tables: agreedWith(state.tables, state.at) };

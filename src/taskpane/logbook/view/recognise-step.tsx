@@ -17,6 +17,7 @@ import { Others } from "./others";
 import { TablePicture } from "./table-picture";
 import { WhichRows } from "./which-rows";
 import { Constants } from "./constants";
+import { Learned } from "./learned";
 import { LookAgain } from "./look-again";
 import { OwnWords } from "./own-words";
 import { Remember } from "./remember";
@@ -87,6 +88,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
           : `The sheet ${guess.sheet}: headings in row ${String(guess.place.headingRow + 1)}, rows ${rows}.`}
         {guess.commaIsDecimal ? " Its typed figures have decimal commas." : ""}
       </p>
+      <Learned table={table} act={act} />
       <TablePicture table={table} inMark={inMark} />
       <WhichRows key={`${guess.sheet} ${String(guess.place.headingRow)}`} table={table} act={act} />
       {toLook.length === 0 ? null : (
