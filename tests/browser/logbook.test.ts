@@ -41,6 +41,13 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
     );
     await undo(page);
     expect(await bookOf(page)).toEqual(before);
+    // what was agreed is kept by the browser, used under the same headings, and left again at a press
+    await page.reload();
+    await page.getByText(/Read as in Oil book/).waitFor();
+    await page.getByRole("button", { name: "These are right" }).waitFor();
+    await hand.press("Read it afresh");
+    await page.getByText("to look at").first().waitFor();
+    expect(await page.getByText(/Read as in/).count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.context().close();
   });

@@ -111,6 +111,7 @@ export function* recheck(given: readonly Logbook[]): Generator<Progress, Recheck
     latent: found.flatMap(({ latent }) => latent),
     unchecked,
     aboveLimit: found.flatMap(({ aboveLimit }) => aboveLimit).map(saidAcross(across)),
+    methanol: found.flatMap(({ methanol }) => methanol).map(saidAcross(across)),
     noDose:
       tally.checked.dose > 0
         ? ""

@@ -10,7 +10,9 @@ import type { AboveLimit, Finding, Latent, Unchecked } from "./reporting/finding
 import { latentIn } from "./reporting/latent";
 import type { Lots } from "./lots";
 import { isDose } from "./mistakes/mistake";
+import { MethanolLook, type MethanolSeen } from "./reporting/methanol-seen";
 import { whyNotChecked } from "./reporting/not-checked";
+import { methanolReader } from "./reading/read-methanol";
 import { rowReader } from "./reading/read-rows";
 import type { Readings } from "./reading/readings";
 import { takenFor } from "./reporting/taken";
@@ -24,6 +26,7 @@ export interface FoundInTable {
   readonly latent: readonly Latent[];
   readonly unchecked: readonly Unchecked[];
   readonly aboveLimit: readonly AboveLimit[];
+  readonly methanol: readonly MethanolSeen[];
   readonly taken: readonly string[];
   /** Why a dose was not checked; "" where none is held. */
   readonly noDose: string;
@@ -42,6 +45,7 @@ export class TableCheck {
   private readonly doubts = new ColumnDoubts();
   private readonly odd: OddInputs;
   private readonly above: AboveLimits;
+  private readonly methanol: MethanolLook;
   private readonly unchecked = new UncheckedRows();
   private readonly sample: readonly Readings[];
   private rows = 0;
@@ -63,6 +67,7 @@ export class TableCheck {
     this.checker.learn(this.sample);
     this.odd = new OddInputs(mapping, this.sample);
     this.above = new AboveLimits(mapping.sheet);
+    this.methanol = new MethanolLook(mapping.sheet, methanolReader(mapping, cells));
     this.asleep = latentIn(mapping);
   }
 
@@ -74,6 +79,7 @@ export class TableCheck {
       this.unchecked.add(sheet, row, why);
       if (hides !== "figure" && this.noDose === "") this.noDose = why;
     }
+    this.methanol.look(readings);
     if (isHidden(readings) || (readings.held.size === 0 && !hasTitration(readings))) return;
     const linked = this.linked(readings);
     const check = (row: Readings) => this.checker.check(row);
@@ -101,6 +107,7 @@ export class TableCheck {
       findings: this.findings.filter((each) => !not.has(each)),
       latent: this.asleep.found(),
       aboveLimit: this.above.found(),
+      methanol: this.methanol.found(),
       unchecked: [...instead, ...this.unchecked.found()],
       taken: this.rows === 0 ? [] : takenFor(this.mapping, this.sample, this.checker),
       noDose: this.noDose,

@@ -37,11 +37,10 @@ function anywhere<
 
 function learnedFrom(table: FoundTable): Learned {
   const { mapping } = table;
-  const typed = mapping.constants.filter(({ from }) => from.kind === "typed");
   return {
     headings: headingsOf(table),
     sheet: mapping.sheet,
-    rows: rememberedRows(anywhere({ ...mapping, constants: typed, left: [] })),
+    rows: rememberedRows(anywhere({ ...mapping, left: [] })),
   };
 }
 

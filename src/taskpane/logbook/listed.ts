@@ -162,10 +162,12 @@ export const isAllRight = ({
   findings,
   unchecked,
   aboveLimit,
+  methanol,
   noDose,
 }: RecheckReport): boolean =>
   figures > 0 &&
   findings.length === 0 &&
   unchecked.length === 0 &&
   aboveLimit.length === 0 &&
+  methanol.every(({ odd }) => odd.length === 0) &&
   noDose === "";

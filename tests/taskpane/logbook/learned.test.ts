@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { withAnswer } from "../../../src/adopt/recognising/answers";
+import { withBasis } from "../../../src/adopt/recognising/basis";
 import { withColumn, withConstant } from "../../../src/adopt/recognising/mapping";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import type { SheetCells } from "../../../src/adopt/recognising/sheet-cells";
@@ -24,6 +25,9 @@ const elsewhere = (cells: SheetCells, rows: number, columns: number): SheetCells
 const throughStorage = (tables: readonly FoundTable[]) =>
   learnedIn(JSON.parse(JSON.stringify(withAgreed([], tables))));
 
+const constantsOf = ({ mapping }: FoundTable) =>
+  mapping.constants.map(({ role, unit, basis, from }) => [role, unit, basis, from.kind]);
+
 const rolesOf = ({ mapping }: FoundTable) =>
   mapping.columns.map(({ heading, role, unit, basis }) => [heading, role, unit, basis]);
 
@@ -32,7 +36,8 @@ function putRight(table: FoundTable): FoundTable {
   const first = table.mapping.columns[1]?.column ?? 0;
   const noted = withColumn(table.mapping, first, "note");
   const typed = withConstant(noted, "density", "0.92");
-  const mapping = withAnswer(typed, { ask: "unit", word: "drum", litres: "205" });
+  const based = withBasis(withBasis(typed, "baseCharge", "as weighed"), "strength", "pure");
+  const mapping = withAnswer(based, { ask: "unit", word: "drum", litres: "205" });
   return { ...table, mapping, isAgreed: true };
 }
 
@@ -50,6 +55,7 @@ describe("a logbook under headings that were agreed to before", () => {
           asLearned(each, known),
         );
         expect(others.map(foundTable).map(rolesOf)).toEqual(agreed.map(rolesOf));
+        expect(others.map(foundTable).map(constantsOf)).toEqual(agreed.map(constantsOf));
         for (const [at, table] of others.map(foundTable).entries()) {
           expect(table.isAgreed).toBe(false);
           expect(table.learned).toBe(agreed[at]?.mapping.sheet);

@@ -1,6 +1,7 @@
 /** What a re-check says about one cell. Plain values: the report in the pane and on a sheet are drawn from them. */
 import type { RoleId } from "../../recognising/roles";
 import type { Effect } from "./effect";
+import type { MethanolSeen } from "./methanol-seen";
 import type { MistakeId } from "../mistakes/all";
 
 /** Worked out and as it should be; worked out and not; held, and not worked out; not held. */
@@ -84,6 +85,8 @@ export interface RecheckReport {
   readonly unchecked: readonly Unchecked[];
   /** Rows with a dose whose acid is above the limit of a plain base batch, right or wrong. */
   readonly aboveLimit: readonly AboveLimit[];
+  /** Methanol against its oil, by table. */
+  readonly methanol: readonly MethanolSeen[];
   /** Why no dose was checked, where none was; "" otherwise. */
   readonly noDose: string;
   /** What nobody said and was taken for the working. */

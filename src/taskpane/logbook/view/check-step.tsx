@@ -3,6 +3,7 @@ import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
+import { methanolWords, oddMethanolWords } from "../../../adopt/recheck/reporting/methanol-seen";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { unexpected } from "../../unexpected";
 import { Say } from "../../widgets/say";
@@ -37,6 +38,16 @@ function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"]
       {report.aboveLimit.map((each) => (
         <Say key={aboveLimitWords(each)} tone="check">
           {aboveLimitWords(each)}
+        </Say>
+      ))}
+      {report.methanol.flatMap(oddMethanolWords).map((words) => (
+        <Say key={words} tone="check">
+          {words}
+        </Say>
+      ))}
+      {report.methanol.map((each) => (
+        <Say key={each.sheet} tone="know">
+          {methanolWords(each)}
         </Say>
       ))}
       {noDose === "" ? null : <Say tone="check">{noDose}</Say>}

@@ -12,6 +12,7 @@ import {
 import { counted } from "../../../sheet/counted";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
+import { methanolWords, oddMethanolWords } from "../../../adopt/recheck/reporting/methanol-seen";
 import { ofTheBook } from "../../../adopt/recheck/reporting/caution";
 import { andList } from "../../../sheet/and-list";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
@@ -87,6 +88,9 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
       ? []
       : [filled([value(`Taken for this check: ${andList(report.taken)}.`)])]),
     ...report.aboveLimit.map((each) => filled([value(aboveLimitWords(each))])),
+    ...report.methanol
+      .flatMap((each) => [...oddMethanolWords(each), methanolWords(each)])
+      .map((words) => filled([value(words)])),
     ...report.unchecked.map((each) => filled([value(uncheckedWords(each))])),
     filled([]),
     ...kinds.map((kind) => filled([value(`${mistakeOf(kind).name}: ${mistakeOf(kind).sentence}`)])),
