@@ -1,7 +1,6 @@
 /** What a re-check says about one cell. Plain values: the report in the pane and on a sheet are drawn from them. */
 import type { RoleId } from "../../recognising/roles";
 import type { Effect } from "./effect";
-import type { MethanolSeen } from "./methanol-seen";
 import type { MistakeId } from "../mistakes/all";
 
 /** Worked out and as it should be; worked out and not; held, and not worked out; not held. */
@@ -69,6 +68,24 @@ export interface AboveLimit {
   /** % FFA as oleic, worked out from the readings. */
   readonly least: number;
   readonly most: number;
+}
+
+export type MethanolKind = "little" | "much" | "column";
+
+/** Rows whose methanol is too little to be all, or far too much; in most rows it is the column. */
+export interface OddMethanol {
+  readonly kind: MethanolKind;
+  readonly rows: readonly number[];
+  /** Moles of methanol for each of triglyceride. */
+  readonly ratios: readonly number[];
+}
+
+export interface MethanolSeen {
+  readonly sheet: string;
+  /** Of the rows that were looked at; the odd ones are among them. */
+  readonly ratios: readonly number[];
+  readonly odd: readonly OddMethanol[];
+  readonly isAcross?: true;
 }
 
 /** What a checked figure is, in the words of the summary. */

@@ -12,6 +12,7 @@ import { sources } from "../../../core/reference/sources";
 import { acidValue, ffaPercent, fromNothing } from "../arithmetic/row-arithmetic";
 import type { MethanolReader } from "../reading/read-methanol";
 import type { Readings } from "../reading/readings";
+import type { MethanolKind, MethanolSeen, OddMethanol } from "./finding";
 import { rowsInWords } from "./unchecked";
 
 /** Moles that the reaction uses up for each of triglyceride (by definition). */
@@ -20,23 +21,6 @@ const usedUp = 3;
 const far = usual.molarRatio.toNumber() * 2;
 /** In so many rows it is the column that is doubted, and no row. */
 const rowsOfAColumn = 5;
-
-export type MethanolKind = "little" | "much" | "column";
-
-export interface OddMethanol {
-  readonly kind: MethanolKind;
-  readonly rows: readonly number[];
-  /** Moles of methanol for each of triglyceride. */
-  readonly ratios: readonly number[];
-}
-
-export interface MethanolSeen {
-  readonly sheet: string;
-  /** Of the rows that were looked at; the odd ones are among them. */
-  readonly ratios: readonly number[];
-  readonly odd: readonly OddMethanol[];
-  readonly isAcross?: true;
-}
 
 /** undefined: the row does not say enough, or is one that the acid step comes before. */
 function ratioOf(litres: number, r: Readings): number | undefined {
