@@ -2,7 +2,7 @@ import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
 
 /** Browser and spreadsheet suites start real programs: give them time. */
-const slow = { testTimeout: 120_000, hookTimeout: 300_000 };
+const slow = { testTimeout: 300_000, hookTimeout: 300_000 };
 
 /** Quick ones too, on a machine that is busy with something else: a slow machine is no fault. */
 const patient = { testTimeout: 180_000, hookTimeout: 180_000 };

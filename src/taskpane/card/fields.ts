@@ -1,8 +1,11 @@
 /** The number fields of a card: what was really weighed. */
 import { type CardUnits, type Form, formsOf } from "../../core/card/units";
+import { shownIn } from "../../core/card/shown";
+import type { Exact } from "../../core/exact/exact";
 import { limits, type Limits } from "../../core/reference/limits";
 import { numberField } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
+import { countedValue } from "../../workbook/card/amounts";
 import type { AmountShown } from "./card";
 
 /** Under which it is kept: seven gallons are never read as seven litres once other units are picked. */
@@ -10,6 +13,18 @@ export const weighedKey = ({ id, scale }: AmountShown): string => `${id}, ${scal
 
 export const weighedField = ({ what, scale }: AmountShown): NumberFieldFact =>
   numberField(`${what}: really`, limits.amount, { unit: scale.form.unit, isOptional: true });
+
+/**
+ * A figure that is half as much again as what was worked out, or two thirds of it or less: in another unit,
+ * most likely. Nobody is stopped.
+ */
+export function farFrom({ scale: { form, part } }: AmountShown, typed: Exact): string | undefined {
+  const worked = countedValue(part);
+  if (worked.lte(0)) return undefined;
+  const share = typed.times(form.per).div(worked);
+  if (share.lt("1.5") && share.times("1.5").gt(1)) return undefined;
+  return `${typed.toString()} ${form.unit} is far from the ${shownIn(form, worked)} worked out. Check the unit.`;
+}
 
 /** Nobody washes or waits that often. */
 const mostOften: Limits = { unit: "fraction", from: "0", fromIncluded: false, to: "10000" };

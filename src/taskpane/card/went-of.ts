@@ -1,6 +1,6 @@
 /** What was typed on the card after the batch, as its row takes it: litres, kilograms, grams. */
 import type { CardUnits } from "../../core/card/units";
-import type { Exact } from "../../core/exact/exact";
+import { type Exact, exact } from "../../core/exact/exact";
 import type { WentRecord } from "../../workbook/planning/record/record-went";
 import type { RecordedBatch } from "../../workbook/planning/read-batches";
 import { judge, type NumberFieldFact } from "../widgets/judged";
@@ -50,11 +50,19 @@ export function wentOf(
       ? undefined
       : counted.div(part.value.times(part.source.times)).times(kilograms);
   });
-  const known = oils.flatMap((oil) => oil ?? []);
+  const isWeighed = oils.some((oil) => oil !== undefined);
+  // a lot that was not weighed went in as worked out: what was weighed is never dropped for it
+  const known = oils.flatMap((oil, at) => {
+    const asWorked = batch.oils[at]?.kilograms;
+    return oil ?? (asWorked === undefined ? [] : exact(asWorked));
+  });
   const oil =
-    known.length === oils.length
+    isWeighed && known.length === oils.length
       ? known.reduce((sum, each) => sum.plus(each)).toNumber()
       : undefined;
+  const asWorkedOut = isWeighed
+    ? batch.oils.flatMap(({ lot }, at) => (oils[at] === undefined ? [String(lot)] : []))
+    : [];
   const values: Values = {
     ...one("weighed", lye && countedOf(lye)?.toNumber()),
     ...one("methanol", methanol && countedOf(methanol)?.toNumber()),
@@ -69,5 +77,5 @@ export function wentOf(
     ...one("seen", typed.seen?.trim()),
   };
   if (isWrong || Object.keys(values).length === 0) return undefined;
-  return { row: batch.row, batch: batch.batch, values };
+  return { row: batch.row, batch: batch.batch, values, asWorkedOut };
 }

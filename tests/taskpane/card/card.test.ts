@@ -3,12 +3,13 @@ import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import { isFault } from "../../../src/sheet/port";
 import { alikeWords, amountsOf, batchWords, cardOf } from "../../../src/taskpane/card/card";
+import { farFrom, weighedKey } from "../../../src/taskpane/card/fields";
 import { wentOf } from "../../../src/taskpane/card/went-of";
 import { type RecordedBatch, readBatches } from "../../../src/workbook/planning/read-batches";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/open-memory";
 import { hostWith } from "../../workbook/card/computed";
-import { slipwayBatch } from "../../workbook/record/batch-records";
+import { mixOf, slipwayBatch } from "../../workbook/record/batch-records";
 
 async function batchesOf(host = openMemory(sampleLogbook())): Promise<readonly RecordedBatch[]> {
   const found = await readBatches(host);
@@ -25,6 +26,44 @@ describe("how a batch went, as typed on its card", () => {
       wentOf(batch, amountsOf(batch, units) ?? [], { ticks: [], typed }, units, ",")?.values.litres;
     expect(litres("us")).toBeCloseTo(25.4 * 3.785411784, 12);
     expect([litres("metric"), litres("imperial")]).toEqual([undefined, undefined]);
+  });
+});
+
+describe("what was weighed of one lot of two", () => {
+  const lots = mixOf(["SW-17", "60"], ["NQ-41", "40"]);
+  const readBatch = async () => {
+    const { host } = await hostWith({ ...slipwayBatch, lots });
+    const batch = (await batchesOf(host)).find((each) => each.batch === slipwayBatch.batch);
+    if (batch === undefined) throw new Error("no batch");
+    return { batch, amounts: amountsOf(batch, "us") ?? [] };
+  };
+
+  it("is recorded with the other as worked out, which is said", async () => {
+    const { batch, amounts } = await readBatch();
+    const [first] = amounts.filter(({ weighs }) => weighs === "oil");
+    if (first === undefined) throw new Error("no oil");
+    // by hand: 60 L and 40 L at 0.915 kg/L; 16 US gal are 60.566588544 L
+    const typed = { [weighedKey(first)]: "16" };
+    const record = wentOf(batch, amounts, { ticks: [], typed }, "us", ".");
+    expect(record?.values.oil).toBeCloseTo(60.566588544 * 0.915 + 36.6, 9);
+    expect(record?.asWorkedOut).toEqual(["NQ-41"]);
+  });
+
+  it("is asked about at once where it is far from what was worked out, as litres in the place of gallons are", async () => {
+    const { amounts } = await readBatch();
+    const [first] = amounts.filter(({ weighs }) => weighs === "oil");
+    if (first === undefined) throw new Error("no oil");
+    expect(farFrom(first, exact("60"))).toBe(
+      "60 US gal is far from the 15.85 US gal worked out. Check the unit.",
+    );
+    // half as much again as 60 L, and two thirds of it, are 23.8 and 10.6 US gal
+    expect(farFrom(first, exact("23.8"))).toContain("far from");
+    expect(farFrom(first, exact("10.5"))).toContain("far from");
+    expect(["10.6", "15.85", "23.7"].map((text) => farFrom(first, exact(text)))).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
   });
 });
 

@@ -12,7 +12,8 @@ describe("how a batch went", () => {
   it("is written into its row after what stands there was agreed to, and one undo takes it back", async () => {
     const host = openMemory(sampleLogbook());
     const before = host.book;
-    const record = { row, batch: "B-112", values: { weighed: 800, seen: "Thin layer." } };
+    const values = { weighed: 800, seen: "Thin layer." };
+    const record = { row, batch: "B-112", values, asWorkedOut: [] };
     const plan = await planWent(host, record);
     if (plan.kind !== "plan") throw new Error(plan.sentence);
     expect(plan.remarks[0]?.sentence).toBe("What stands there now is written over: Weighed g 910.");
@@ -34,9 +35,19 @@ describe("how a batch went", () => {
     expect(host.book).toEqual(before);
   });
 
+  it("says of which lot nothing was typed", async () => {
+    const host = openMemory(sampleLogbook());
+    const record = { row, batch: "B-112", values: { oil: 93 }, asWorkedOut: ["NQ-41"] };
+    const plan = await planWent(host, record);
+    expect(plan.kind === "plan" && plan.remarks.map(({ sentence }) => sentence)).toEqual([
+      "Nothing is typed for NQ-41: taken as worked out.",
+    ]);
+  });
+
   it("is refused where the rows have moved since the card was read", async () => {
     const host = openMemory(sampleLogbook());
-    const plan = await planWent(host, { row: row + 1, batch: "B-112", values: { washes: 3 } });
+    const record = { row: row + 1, batch: "B-112", values: { washes: 3 }, asWorkedOut: [] };
+    const plan = await planWent(host, record);
     expect(plan).toMatchObject({ kind: "refused" });
   });
 });

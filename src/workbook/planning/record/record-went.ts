@@ -1,5 +1,6 @@
 /** How a batch went, into its own row of `Batches`: read, plan, agree, write, read back. */
 import { cellAt } from "../../../sheet/address";
+import { andList } from "../../../sheet/and-list";
 import { areaName } from "../../../sheet/cell-name";
 import { counted } from "../../../sheet/counted";
 import { fault, type Host, isFault } from "../../../sheet/port";
@@ -23,6 +24,8 @@ export interface WentRecord {
   readonly batch: BookValue;
   /** What is left out stays as it is. */
   readonly values: Readonly<Partial<Record<WentId, BookValue>>>;
+  /** Lots beside weighed ones for which nothing was typed: in `values` they are as worked out. */
+  readonly asWorkedOut: readonly string[];
 }
 
 /** What recording it would do. Reads, never writes. */
@@ -58,6 +61,13 @@ export async function planWent(host: Host, record: WentRecord): Promise<Plan | R
     cells,
     makes: [],
     remarks: [
+      ...(record.asWorkedOut.length === 0
+        ? []
+        : [
+            {
+              sentence: `Nothing is typed for ${andList(record.asWorkedOut)}: taken as worked out.`,
+            },
+          ]),
       ...(missing.length === 0
         ? []
         : [
