@@ -90,12 +90,13 @@ describe.runIf(hasBrowser)("the workbench by keyboard", () => {
   it("leaves the formula line for the pane at F6, and comes back to it", async () => {
     const page = await open();
     await page.mouse.click(400, 60);
-    // the grid takes the caret there a moment after the press
+    // the grid takes the caret there a moment after the press, and its editor once more after that
+    await expect.poll(() => focused(page), { timeout: 20_000 }).toMatch(/^(Formula line|Cell)/);
     await page.waitForTimeout(500);
     await page.keyboard.press("F6");
-    expect(await focused(page)).toBe("Pane");
+    await expect.poll(() => focused(page), { timeout: 20_000 }).toBe("Pane");
     await page.keyboard.press("F6");
-    expect(await focused(page)).toMatch(/^(Formula line|Cell)/);
+    await expect.poll(() => focused(page), { timeout: 20_000 }).toMatch(/^(Formula line|Cell)/);
   });
 
   it.each([1400, 320])(
