@@ -21,6 +21,12 @@ describe("an amount on the card", () => {
     // 1287 / 28.349523125 = 45.3976 oz; 91.5 kg = 3227.57 oz = 201 lb 11.6 oz
     expect(shown("us", "g", 1287)).toEqual(["2 lb 13.4 oz", "1287 g"]);
     expect(shown("imperial", "kg", 91.5)).toEqual(["201 lb 11.6 oz", "91.50 kg"]);
+    expect(shown("imperial", "g", 1287)).toEqual(["2 lb 13.4 oz", "1287 g"]);
+    expect(shown("us", "kg", 91.5)).toEqual(["201 lb 11.6 oz", "91.50 kg"]);
+    expect([shown("metric", "g", 1287), shown("metric", "kg", 91.5)]).toEqual([
+      ["1287 g"],
+      ["91.50 kg"],
+    ]);
     // a tenth below a pound rounds up to one, never to sixteen ounces
     expect(shown("us", "g", 453.58)[0]).toBe("1 lb 0.0 oz");
   });

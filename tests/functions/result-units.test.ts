@@ -1,0 +1,71 @@
+/** What each function answers in, said by hand: nobody may learn grams where kilograms are meant. */
+import { describe, expect, it } from "vitest";
+import { catalogue } from "../../src/functions/catalogue";
+
+const unitOf: Readonly<Record<string, string>> = {
+  CORRECTED: "mL",
+  ACIDVALUE: "mg KOH/g",
+  FFAPERCENT: "% m/m",
+  FFAFROMACIDVALUE: "% m/m",
+  ACIDVALUEFROMFFA: "mg KOH/g",
+  MEANACIDVALUE: "mg KOH/g",
+  EACHACIDVALUE: "mg KOH/g, one for each titre; empty where there is none",
+  PERLITRE: "g/L of oil",
+  MOLARITY: "mol/L",
+  TITRANTMASS: "g",
+  MOLARITYFROMKHP: "mol/L",
+  TEMPERATURECORRECTED: "mL",
+  SAMPLETOWEIGH: "g",
+  SAMPLEGRAMS: "g",
+  OILMASS: "kg",
+  CHARGEPERCENT: "% m/m, pure base",
+  MOLARRATIO: "mol/mol",
+  OUTLIERS: "agrees, suspect, apart, not tested, or empty, one for each reading",
+  VERDICT: "one sentence or two",
+  CONCORDANT: "TRUE or FALSE",
+  SPREAD: "label and figure, row by row",
+  REPLICATES: "number of titrations",
+  FFAUNCERTAINTY: "% FFA, half-width of the 95 % interval",
+  BUDGET: "source, value, unit, standard uncertainty, as % FFA, share of ± squared",
+  NEUTRALISER: "g as weighed",
+  CATALYST: "g as weighed",
+  CATALYSTFROMFFA: "g as weighed",
+  DOSE: "g as weighed",
+  METHANOL: "L at 20 C",
+  SOAP: "kg, as oleate of the base's metal",
+  BLEND: "mass fraction of lot A, 0 to 1",
+  BLENDEDACIDVALUE: "mg KOH/g",
+  ROUTE: "a sentence",
+  PRETREATMENT: "a table: label, amount, unit",
+  BATCH: "a table: label, amount, unit",
+  WHATIF: "a table of g as weighed",
+  CHECKS: "check, source, expected, computed here, agrees",
+  ACIDVALUEUNCERTAINTY: "mg KOH/g, half-width of the 95 % interval",
+  KHPUNCERTAINTY: "% of the strength, half-width of the 95 % interval",
+  USUALSCATTER: "mL, pooled standard deviation",
+  USUALFREEDOM: "degrees of freedom",
+  STRENGTHON: "label, figure and unit, row by row",
+  CONTROL: "label and figure, row by row",
+  CONTROLFLAGS: "in control, beyond limits, nine on one side, six rising, six falling, or empty",
+  AGAINSTLIMIT: "a sentence that begins below:, cannot tell: or above:",
+  FUELSOAP: "mg/kg, as oleate of the base's metal",
+  FUELCATALYST: "mg/kg, as the base",
+  FUELMETAL: "mg/kg of the base's metal",
+  GLYCEROL: "% m/m",
+  CONVERSION: "% of the triglyceride",
+  LOSSONHEATING: "% m/m",
+  WATERFROMGAS: "% m/m",
+  WATERBALANCE: "a table: label, amount, unit",
+  TEMPERATURERISE: "C, all the lye added at once",
+  ENDPOINT: "mL",
+  STEEPNESS: "mL and slope, a row for each step",
+};
+
+describe("what a function answers in", () => {
+  it.each(catalogue.map(({ id, result }) => [id, result] as const))(
+    "is what it is said to be by hand: %s",
+    (id, result) => {
+      expect(result).toBe(unitOf[id]);
+    },
+  );
+});
