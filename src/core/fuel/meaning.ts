@@ -56,7 +56,8 @@ export function toDo(found: FuelFound): readonly ToDo[] {
   const done: ToDo[] = [];
   if (trial === "cloudy") {
     done.push({
-      what: "React it again, before it is washed.",
+      what:
+        washed === "yes" ? "React it again, dried first." : "React it again, before it is washed.",
       why: "Cloudy in methanol: oil that did not react. The trial is no measurement, and sees neither monoglyceride nor free glycerol (common practice, no source).",
     });
   }

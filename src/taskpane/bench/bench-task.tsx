@@ -106,6 +106,10 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
               <Say tone="know">
                 Kept on the sheet My bench. Titrate, Batch and What if begin from it.
               </Say>
+            ) : !isSame && Object.keys(view.values).length > 0 ? (
+              <Say tone="know">
+                Not in the workbook yet: the other tasks do not begin from it so far.
+              </Say>
             ) : null}
           </div>
           {view.values === undefined || isSame ? null : (

@@ -45,7 +45,8 @@ describe("what the figures of a fuel ask for", () => {
   it("is to dry, to react again first of all, to titrate once more", () => {
     expect(said({ water: exact("0.051") })).toEqual(["Dry it."]);
     expect(said({ water: exact("0.05") })).toEqual([]);
-    expect(said({ ...above("15"), trial: "cloudy" })).toEqual([
+    expect(said({ trial: "cloudy", washed: "yes" })).toEqual(["React it again, dried first."]);
+    expect(said({ ...above("15"), trial: "cloudy", washed: "" })).toEqual([
       "React it again, before it is washed.",
       "Wash once more.",
     ]);

@@ -34,7 +34,7 @@ export async function fuelScenes(page: Page, look: Look): Promise<void> {
   await look("by gas");
   await hand.choose("Water is known", "By drying");
   await hand.next("What it means");
-  await page.getByText("React it again, before it is washed.").waitFor();
+  await page.getByText(/^React it again, /).waitFor();
   await look("what it means");
   await hand.next("Record");
   await page.getByRole("button", { name: "Record this fuel" }).waitFor();
