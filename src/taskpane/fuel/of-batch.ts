@@ -22,11 +22,16 @@ const nothing: OfRow = {
   picked: { washed: "", trial: "" },
 };
 
+const digits = 5;
+
 export function ofRow(row: RecordedBatch | undefined, mark: DecimalMark): OfRow {
   if (row === undefined) return nothing;
   const figure = (heading: string): string => {
     const value = numberOf(row.under(heading));
-    return value === undefined || value <= 0 ? "" : withMark(String(value), mark);
+    // gallons come to litres with more digits than anybody measured
+    return value === undefined || value <= 0
+      ? ""
+      : withMark(String(Number(value.toPrecision(digits))), mark);
   };
   const washes = figure(went.washes);
   const seen = row.under(went.trial);

@@ -29,6 +29,12 @@ const drafts = fc
   }));
 
 describe("a fuel of a batch on record", () => {
+  it("is shown as somebody would have measured it, where it was typed in gallons", () => {
+    // 39 US gal
+    const row = ofRow(rowOf("KOH", { "Litres made": 147.631059576 }), ".");
+    expect(row.typed.litres).toBe("147.63");
+  });
+
   it("takes base, washes, litres and the trial from its row, in the person's marks", () => {
     const draft = opened(undefined, "B-1", first);
     expect(draft.words.batch).toBe("B-1");
