@@ -14,7 +14,7 @@ const sources = ["charts", "dynamic", "tidy", "threaded", "pivot", "prefixed"].m
   return { bytes, parts: partsOf(bytes) as Parts };
 });
 
-const files = times(200);
+const files = times(400);
 
 /** What is wrong with how a file was dealt with; undefined when nothing is. */
 function trouble(bytes: Uint8Array): string | undefined {
