@@ -243,6 +243,17 @@ describe("a chart drawn", () => {
         return axis(name, "b", Object.fromEntries(said) as Partial<ChartAxis>);
       });
 
+  it("has its marks between the ends of its axis, however small that is beside its step", () => {
+    const [least, most] = [-1e-290, -1e-290];
+    const across = { number: "across", side: "b", kind: "figures", isHidden: false } as const;
+    const up = { ...across, number: "up", kind: "categories", hasLines: true, isReversed: false };
+    const axes = [{ ...across, hasLines: false, isReversed: false, least, most, step: 1e-9 }, up];
+    const given = { kind: "bar", stacking: "none", across: [], series: [], axes } as const;
+    const more = { legend: "b", blanks: "gap", title: { text: "" } } as const;
+    const { words } = draw(pictureOf({ ...given, more } as never), 24, 24);
+    expect(words.filter(({ x }) => x < -60 || x > 84)).toEqual([]);
+  });
+
   it("is of sound places, whatever it holds and however small it is", () => {
     fc.assert(
       fc.property(

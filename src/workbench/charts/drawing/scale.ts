@@ -82,10 +82,14 @@ function stepped(step: number, [from, to]: readonly [number, number]): number[] 
   if ((to - from) / step > mostMarks) return undefined;
   const first = Math.ceil(from / step - 1e-9);
   const count = Math.floor(to / step + 1e-9) - first;
-  return Array.from({ length: count + 1 }, (_, index) => {
+  const all = Array.from({ length: count + 1 }, (_, index) => {
     // 3 x 0.1 as a person writes it
     return Number(((first + index) * step).toPrecision(12));
   });
+  // of a step that is far larger than the axis, its own slack is too
+  const slack = (to - from) * 1e-6;
+  const marks = all.filter((at) => at >= from - slack && at <= to + slack);
+  return marks.length === 0 ? undefined : marks;
 }
 
 /** Rounded outwards, where the axis does not say where it ends. */
