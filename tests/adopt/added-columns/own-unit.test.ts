@@ -4,6 +4,7 @@ import { unitAlone } from "../../../src/adopt/recognising/heading";
 import { mappingFrom, withColumn } from "../../../src/adopt/recognising/mapping";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { amountUnits } from "../../../src/core/quantity/units";
+import { sheetOf } from "../recognising/sheet-of";
 
 /** A small logbook with columns of lye and methanol of its own; what is added to it takes their units. */
 function added(lye: string, methanol: string) {
@@ -13,15 +14,7 @@ function added(lye: string, methanol: string) {
     [46_003, "NQ-2", 4.1, 0.25, 10, 0.1, 100, 2, 20],
     [46_006, "NQ-3", 3.1, 0.25, 10, 0.1, 100, 2, 21],
   ];
-  const same = (text: string) => values.map((row) => row.map(() => text));
-  const cells = {
-    sheet: "Log",
-    row: 0,
-    column: 0,
-    values,
-    formulas: same(""),
-    formats: same("General"),
-  };
+  const cells = sheetOf(values);
   const [guess] = recogniseSheet(cells);
   if (!guess) throw new Error("no table was found");
   const mapping = withColumn(withColumn(mappingFrom(guess), 7, "catalyst"), 8, "methanol");

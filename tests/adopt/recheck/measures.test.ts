@@ -17,6 +17,7 @@ import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
 import type { SizeUnit } from "../../../src/adopt/recognising/shape";
+import { sheetOf } from "../recognising/sheet-of";
 
 interface Way {
   /** As a maker heads it. */
@@ -103,15 +104,7 @@ function byHand({ titre, sample, litres }: Row, molar: number) {
 }
 
 function understood(values: readonly (readonly LogbookValue[])[], given: Ways) {
-  const same = (text: string) => values.map((row) => row.map(() => text));
-  const cells = {
-    sheet: "Log",
-    row: 0,
-    column: 0,
-    values,
-    formulas: same(""),
-    formats: same("General"),
-  };
+  const cells = sheetOf(values);
   const [guess] = recogniseSheet(cells);
   if (!guess) throw new Error("no table was found");
   const sized = Object.values(given).flatMap((way) => ("size" in way && way.size ? [way] : []));
@@ -143,7 +136,7 @@ function understood(values: readonly (readonly LogbookValue[])[], given: Ways) {
 
 const digits = (value: number): number => Number(value.toPrecision(9));
 
-function sheetOf(rows: readonly Row[], given: Ways, wrong = 1) {
+function writtenIn(rows: readonly Row[], given: Ways, wrong = 1) {
   const { titre, blank, sample, oil, lye, strength } = given;
   const head = [
     "Batch",
@@ -186,7 +179,7 @@ describe("a titration and a batch in any measure", () => {
   it("are worked out to the same acid value and dose, and nothing is asked beside the sizes", () => {
     fc.assert(
       fc.property(rows, ways.filter(isOneDrop), (written, given) => {
-        const { cells, mapping, before } = understood(sheetOf(written, given), given);
+        const { cells, mapping, before } = understood(writtenIn(written, given), given);
         const sizes = questionsOf(before, cells).asked.length;
         const asked = new Set(
           Object.values(given).flatMap((way) =>
@@ -217,7 +210,7 @@ describe("a titration and a batch in any measure", () => {
       strength: strengths[0] as (typeof strengths)[number],
     };
     const written = [1, 2, 3, 4, 5].map((each) => ({ titre: each, sample: 10, litres: 100 }));
-    const { cells, before } = understood(sheetOf(written, given), given);
+    const { cells, before } = understood(writtenIn(written, given), given);
     const report = recheckAtOnce([{ mapping: before, cells }]);
     expect(report.findings).toEqual([]);
     expect(report.unchecked.map(({ why }) => why)).toContain(
@@ -238,7 +231,7 @@ describe("a wrong figure beside measures", () => {
       strength: strengths[0] as (typeof strengths)[number],
     };
     const written = [2.4, 2.4, 2.4, 2.4, 2.4].map((titre) => ({ titre, sample: 10, litres: 100 }));
-    const sheet = sheetOf(written, given).map((row) => [...row]);
+    const sheet = writtenIn(written, given).map((row) => [...row]);
     (sheet[3] as LogbookValue[])[5] = 1.9;
     const { cells, mapping } = understood(sheet, given);
     const [finding] = recheckAtOnce([{ mapping, cells }]).findings;

@@ -7,20 +7,7 @@ import { questionsOf } from "../../../src/adopt/recognising/questions";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
 import { numberFromText } from "../../../src/adopt/recognising/typed-number";
-
-function sheetOf(values: readonly (readonly LogbookValue[])[]) {
-  const width = Math.max(...values.map((row) => row.length));
-  const rows = values.map((row) => Array.from({ length: width }, (_, at) => row[at] ?? ""));
-  const same = (text: string) => rows.map((row) => row.map(() => text));
-  return {
-    sheet: "Log",
-    row: 0,
-    column: 0,
-    values: rows,
-    formulas: same(""),
-    formats: same("General"),
-  };
-}
+import { sheetOf } from "./sheet-of";
 
 function understood(values: readonly (readonly LogbookValue[])[]) {
   const cells = sheetOf(values);

@@ -13,7 +13,7 @@ import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { vesselWords } from "../vessel";
 import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
-import { ToWhatIf } from "../../what-if/to-what-if";
+import { ToTask } from "../../to-task";
 import { AcidStep } from "./acid-step";
 import { Choose, useDesk, useMark, Wants } from "./desk";
 import { FinishedFuel } from "./finished-fuel";
@@ -123,8 +123,11 @@ function Dose() {
       {tooMuch === undefined ? null : <Say tone="check">{tooMuch}</Say>}
       <Lines lines={weighOutOf(view)} />
       <Choose field="pounds" />
-      <ToWhatIf
-        keep={() => {
+      <ToTask
+        task="what-if"
+        about=""
+        words="What if"
+        before={() => {
           act({ do: "go", step: view.draft.step });
         }}
       />
