@@ -26,7 +26,7 @@ describe("a text as long as a cell holds", () => {
     const text = filled("~", unit, end, cell);
     for (let times = 0; times < 200; times += 1) {
       headingParts(text);
-      expect(numberFromText(text, true)).toBeUndefined();
+      expect(numberFromText(text, "decimal")).toBeUndefined();
       hasDecimalComma(text);
     }
   });
@@ -37,8 +37,8 @@ describe("a text as long as a cell holds", () => {
   });
 
   it("is no number, be it all digits", () => {
-    expect(numberFromText("9".repeat(10_000), false)).toBeUndefined();
-    expect(numberFromText(`1e${"9".repeat(10_000)}`, false)).toBeUndefined();
+    expect(numberFromText("9".repeat(10_000), "thousands")).toBeUndefined();
+    expect(numberFromText(`1e${"9".repeat(10_000)}`, "thousands")).toBeUndefined();
   });
 });
 

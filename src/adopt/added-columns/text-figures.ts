@@ -6,7 +6,7 @@ import { columnLetters } from "../../sheet/cell-name";
 import type { LogbookMapping } from "../recognising/mapping";
 import { roleOf } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
-import { figureAndWords, numberFrom } from "../recognising/typed-number";
+import { figureAndWords, numberFrom, type Commas } from "../recognising/typed-number";
 import type { Part } from "./part";
 
 export interface TextFigures {
@@ -21,14 +21,14 @@ export interface TextFigures {
   readonly isMost: boolean;
 }
 
-const isTextFigure = (value: unknown, commaIsDecimal: boolean): value is string =>
+const isTextFigure = (value: unknown, commas: Commas): value is string =>
   typeof value === "string" &&
   figureAndWords(value) !== undefined &&
-  numberFrom(value, commaIsDecimal) !== undefined;
+  numberFrom(value, commas) !== undefined;
 
 /** In the columns and lone cells that should hold figures. */
 export function textFiguresIn(mapping: LogbookMapping, cells: SheetCells): TextFigures[] {
-  const { place, commaIsDecimal } = mapping;
+  const { place, commas } = mapping;
   const ofColumns = mapping.columns.flatMap(({ role, column, heading }) => {
     if (roleOf(role).holds !== "number") return [];
     const texts: string[] = [];
@@ -36,7 +36,7 @@ export function textFiguresIn(mapping: LogbookMapping, cells: SheetCells): TextF
     for (let row = place.firstRow; row <= place.lastRow; row += 1) {
       const { value } = heldCell(cells, row, column);
       if (typeof value === "number") numbers += 1;
-      else if (isTextFigure(value, commaIsDecimal)) texts.push(value);
+      else if (isTextFigure(value, commas)) texts.push(value);
     }
     const [first] = texts;
     if (first === undefined) return [];
@@ -47,7 +47,7 @@ export function textFiguresIn(mapping: LogbookMapping, cells: SheetCells): TextF
     if (from.kind !== "cell" || roleOf(role).holds !== "number") return [];
     const { row, column } = from;
     const { value } = heldCell(cells, row, column);
-    if (!isTextFigure(value, commaIsDecimal)) return [];
+    if (!isTextFigure(value, commas)) return [];
     const name = `${columnLetters(column)}${String(row + 1)}: ${from.label}`;
     return [{ name, column, row, first: value, isMost: true }];
   });

@@ -22,7 +22,7 @@ export function figuresIn(value: LogbookValue): readonly string[] | undefined {
   const text = value.trim().replace(/\s*ml\.?$/i, "");
   const parts = partsOf(text).map((part) => part.trim().replace(/\s*ml\.?$/i, ""));
   const isList = parts.length >= 2 && parts.length <= mostFigures && parts.every(isPlain);
-  return isList && parts.every((part) => numberFromText(part, true) !== undefined)
+  return isList && parts.every((part) => numberFromText(part, "decimal") !== undefined)
     ? parts
     : undefined;
 }

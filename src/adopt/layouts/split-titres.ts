@@ -49,7 +49,7 @@ export function withTitresSplit(book: Book): Book {
   for (let row = firstRow; row <= lastRow; row += 1)
     figuresIn(heldCell(cells, row, titre.column).value)?.forEach((figure, at) => {
       // a comma in such a list is a decimal mark: nobody writes thousands of mL
-      const value = numberFromText(figure, true)?.value ?? "";
+      const value = numberFromText(figure, "decimal")?.value ?? "";
       wide.put(row, at === 0 ? titre.column : end + at - 1, value);
     });
   return {

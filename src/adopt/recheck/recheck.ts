@@ -8,6 +8,7 @@ import { measured } from "../recognising/measures/measured";
 import { withoutLeft } from "../recognising/by-hand/left-out";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { cellName } from "../../sheet/cell-name";
+import { commasOf } from "./comma-judge";
 import { plainly } from "../layouts/plainly";
 import type { Finding, RecheckReport } from "./reporting/finding";
 import { Lots } from "./lots";
@@ -77,10 +78,11 @@ const saidAcross =
 
 export function* recheck(given: readonly Logbook[]): Generator<Progress, RecheckReport> {
   const logbooks = plainly(
-    given.map(({ mapping, cells }) => ({
-      mapping: measured(mapping),
-      cells: withoutLeft(mapping, cells),
-    })),
+    given.map(({ mapping: asGiven, cells: all }) => {
+      const cells = withoutLeft(asGiven, all);
+      const mapping = measured(asGiven);
+      return { mapping: { ...mapping, commas: commasOf(mapping, cells).commas }, cells };
+    }),
   );
   const of = logbooks.reduce(
     (sum, { mapping: { place } }) => sum + place.lastRow - place.firstRow + 1,

@@ -5,7 +5,7 @@ import { unitAlone } from "./heading";
 import { columnOf } from "./mapping";
 import { nationOf } from "./measures/measured";
 import type { Answer, EmptyBlank, LogbookMapping } from "./shape";
-import { typedFigure } from "./typed-number";
+import { type Commas, typedFigure } from "./typed-number";
 import { amountUnitOf, amountWordIn, unitWritten } from "./written-units";
 
 export { type Answer, type EmptyBlank, emptyBlanks } from "./shape";
@@ -27,11 +27,12 @@ export const wordKey = (word: string): string =>
     .replace(/(?<=..)s$/, "");
 
 const keyOf = (answer: Answer): string =>
-  answer.ask === "blank"
+  answer.ask === "blank" || answer.ask === "commas"
     ? answer.ask
     : `${answer.ask} ${wordKey(answer.word)} ${answer.ask === "size" ? answer.in : ""}`;
 
 const isTakenAway = (answer: Answer): boolean =>
+  (answer.ask === "commas" && answer.means === "unsaid") ||
   (answer.ask === "unit" && answer.litres.trim() === "") ||
   (answer.ask === "size" && answer.size.trim() === "");
 
@@ -43,6 +44,9 @@ export function withAnswer(mapping: LogbookMapping, answer: Answer): LogbookMapp
 
 export const emptyBlankOf = ({ answers = [] }: LogbookMapping): EmptyBlank | undefined =>
   answers.flatMap((each) => (each.ask === "blank" ? [each.means] : []))[0];
+
+export const commasAnswered = ({ answers = [] }: LogbookMapping): Commas =>
+  answers.flatMap((each) => (each.ask === "commas" ? [each.means] : []))[0] ?? "unsaid";
 
 /** What a word means that stands where a blank should. */
 export const blankWordMeans = (

@@ -6,7 +6,7 @@ import { headingParts, unitAlone } from "./heading";
 import type { ColumnFacts } from "./numbers-of-column";
 import { type RoleId, roleOf } from "./roles";
 import { endOf, type HeldCell, heldCell, type SheetCells } from "./sheet-cells";
-import { numberFrom } from "./typed-number";
+import { numberFrom, type Commas } from "./typed-number";
 import { unitOfColumn } from "./measures/units-of-roles";
 import { baseNamed } from "../../core/reference/bases";
 
@@ -63,9 +63,9 @@ const factsOf = (
   different: 1,
 });
 
-function guess(label: string, { value, format }: HeldCell, commaIsDecimal: boolean) {
+function guess(label: string, { value, format }: HeldCell, commas: Commas) {
   const parts = headingParts(label);
-  const number = numberFrom(value, commaIsDecimal)?.value;
+  const number = numberFrom(value, commas)?.value;
   const facts = factsOf(value, number, typeof value === "number" && format.includes("%"));
   const scored = possible.map((id) => {
     const role = roleOf(id);
@@ -86,7 +86,7 @@ function guess(label: string, { value, format }: HeldCell, commaIsDecimal: boole
 export function findConstants(
   cells: SheetCells,
   places: readonly TablePlace[],
-  commaIsDecimal: boolean,
+  commas: Commas,
 ): ConstantGuess[] {
   const end = endOf(cells);
   const found: ConstantGuess[] = [];
@@ -97,7 +97,7 @@ export function findConstants(
       if (isInTable(places, row, column) || isInTable(places, row, column + 1)) continue;
       const cell = heldCell(cells, row, column + 1);
       const held = cell.value;
-      const isFigure = numberFrom(held, commaIsDecimal) !== undefined;
+      const isFigure = numberFrom(held, commas) !== undefined;
       const isBase = typeof held === "string" && baseNamed(held) !== undefined;
       if (!isFigure && !isBase) continue;
       const beside = heldCell(cells, row, column + 2).value;
@@ -105,7 +105,7 @@ export function findConstants(
       const best = guess(
         unit === undefined ? label : `${label} (${beside as string})`,
         cell,
-        commaIsDecimal,
+        commas,
       );
       if (!best || found.some(({ role }) => role === best.id)) continue;
       const basis = hasBasis(best.id)

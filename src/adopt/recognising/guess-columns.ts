@@ -18,6 +18,7 @@ import type { SheetCells } from "./sheet-cells";
 import { isElsewhere } from "./words/speaks-for";
 import { languageOf } from "./words/read-words";
 import type { LanguageId } from "./words/terms";
+import type { Commas } from "./typed-number";
 import { unitOfColumn } from "./measures/units-of-roles";
 
 export interface ColumnGuess extends RoleScore {
@@ -123,11 +124,7 @@ function basisFor(
   return basis === undefined ? {} : { basis };
 }
 
-export function guessColumns(
-  cells: SheetCells,
-  place: TablePlace,
-  commaIsDecimal: boolean,
-): ColumnGuess[] {
+export function guessColumns(cells: SheetCells, place: TablePlace, commas: Commas): ColumnGuess[] {
   const candidates: Candidate[] = [];
   const headings: string[] = [];
   for (let column = place.firstColumn; column <= place.lastColumn; column += 1)
@@ -135,7 +132,7 @@ export function guessColumns(
   const language = languageOf(headings);
   for (let column = place.firstColumn; column <= place.lastColumn; column += 1) {
     const heading = fullHeading(cells, place, column);
-    const facts = columnFacts(cells, column, place.firstRow, place.lastRow, commaIsDecimal);
+    const facts = columnFacts(cells, column, place.firstRow, place.lastRow, commas);
     if (heading === "" && facts.filled === 0) continue;
     const parts = headingParts(heading);
     const scores = roles.map((role) => score(role, heading, parts, facts, language));
@@ -146,7 +143,7 @@ export function guessColumns(
     scores: withContext(candidate, candidates),
   }));
   const figures = new Map(
-    candidates.map(({ column }) => [column, figuresOf(cells, place, column, commaIsDecimal)]),
+    candidates.map(({ column }) => [column, figuresOf(cells, place, column, commas)]),
   );
   const all = judged(first, settle(first), figures);
   const settled = settle(all);

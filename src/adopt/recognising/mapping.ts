@@ -15,13 +15,13 @@ export const mappingFrom = ({
   place,
   columns,
   constants,
-  commaIsDecimal,
+  commas,
 }: TableGuess): LogbookMapping => {
   const inColumns = new Set<RoleId>(columns.map(({ role }) => role));
   return {
     sheet,
     place,
-    commaIsDecimal,
+    commas,
     columns: columns.map(({ column, heading, role, unit, basis }) => ({
       column,
       heading,

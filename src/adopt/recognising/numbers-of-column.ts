@@ -2,7 +2,7 @@
 import { heldCell, isHeld, type SheetCells } from "./sheet-cells";
 import { dateFrom, isDateFormat } from "./typed-date";
 import { figuresIn } from "../layouts/several-figures";
-import { numberFrom, numberFromText } from "./typed-number";
+import { numberFrom, numberFromText, type Commas } from "./typed-number";
 
 export interface ColumnFacts {
   /** Cells that hold anything. */
@@ -25,7 +25,7 @@ export function columnFacts(
   column: number,
   firstRow: number,
   lastRow: number,
-  commaIsDecimal: boolean,
+  commas: Commas,
 ): ColumnFacts {
   const numbers: number[] = [];
   const texts: string[] = [];
@@ -45,9 +45,7 @@ export function columnFacts(
       (cell.value === "" && isDateFormat(cell.format));
     const several = figuresIn(cell.value)?.[0];
     const number =
-      several === undefined
-        ? numberFrom(cell.value, commaIsDecimal)
-        : numberFromText(several, true);
+      several === undefined ? numberFrom(cell.value, commas) : numberFromText(several, "decimal");
     if (isDate) dates += 1;
     else if (number) {
       numbers.push(number.value);

@@ -4,11 +4,13 @@ import {
   amountMeant,
   amountWord,
   blankWordMeans,
+  commasAnswered,
   emptyBlankOf,
   meantByItself,
   unitMeant,
   wordKey,
 } from "./answers";
+import { commasOf } from "../recheck/comma-judge";
 import { hasDitto, withDittosRead } from "./ditto";
 import { lacks } from "./lacks";
 import { withoutLeft } from "./by-hand/left-out";
@@ -29,6 +31,8 @@ export type Question =
       /** Headings of the columns that are counted in it. */
       readonly headings: readonly string[];
     }
+  /** Is "1,250" 1.25 or 1250? */
+  | { readonly ask: "commas"; readonly text: string; readonly rows: readonly number[] }
   | { readonly ask: "blank"; readonly rows: readonly number[]; readonly hasDays: boolean }
   | {
       readonly ask: "word";
@@ -123,6 +127,11 @@ function sizeQuestions({ columns, constants }: LogbookMapping): Question[] {
   return [...found.values()].map((each) => ({ ask: "size", ...each }));
 }
 
+function commaQuestion(mapping: LogbookMapping, cells: SheetCells): Question[] {
+  const { asked } = commasOf(mapping, cells);
+  return asked ? [{ ask: "commas", ...asked }] : [];
+}
+
 /** Has it its answer? */
 function isAnswered(mapping: LogbookMapping, question: Question): boolean {
   switch (question.ask) {
@@ -132,6 +141,8 @@ function isAnswered(mapping: LogbookMapping, question: Question): boolean {
       return (typedFigure(sizeTyped(mapping, question.word, question.in)) ?? 0) > 0;
     case "word":
       return blankWordMeans(mapping, question.word) !== undefined;
+    case "commas":
+      return commasAnswered(mapping) !== "unsaid";
     case "blank":
       return emptyBlankOf(mapping) !== undefined;
   }
@@ -144,6 +155,7 @@ export function questionsOf(mapping: LogbookMapping, all: SheetCells): Questions
     asked: [
       ...unitQuestions(mapping, cells),
       ...sizeQuestions(mapping),
+      ...commaQuestion(mapping, cells),
       ...blankQuestion(mapping, cells),
       ...wordQuestions(mapping, cells),
     ],

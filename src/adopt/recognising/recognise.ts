@@ -1,6 +1,7 @@
 /** A sheet looked through: its tables, what each column is guessed to be and why, and lone figures. */
 import { mayBeAcross, turnedRound } from "../layouts/across";
 import { likelyFrom } from "./sure";
+import { commaHabit, commaOfRoles, eitherIn } from "./comma-habit";
 import { findConstants, type ConstantGuess } from "./find-constants";
 import { withDittosRead } from "./ditto";
 import { findTables, placeAt, type TablePlace } from "./find-tables";
@@ -8,7 +9,7 @@ import { type ColumnGuess, guessColumns } from "./guess-columns";
 import { headingParts } from "./heading";
 import { endOf, type SheetCells } from "./sheet-cells";
 import { withoutTotals } from "./totals-row";
-import { hasDecimalComma } from "./typed-number";
+import type { Commas } from "./typed-number";
 import { fromWords } from "./evidence";
 
 export interface TableGuess {
@@ -17,22 +18,14 @@ export interface TableGuess {
   readonly columns: readonly ColumnGuess[];
   /** Figures outside the tables that hold for all rows: a strength, an assay. */
   readonly constants: readonly ConstantGuess[];
-  /** This sheet's typed figures have decimal commas. */
-  readonly commaIsDecimal: boolean;
+  /** What the commas of typed figures are, by the habit of the sheet, else of the book. */
+  readonly commas: Commas;
   /** Does it look like a logbook of titrations or batches at all? */
   readonly isLogbook: boolean;
   /** The headings stand in a column and each lot in one of its own: rows and columns are changed round. */
   readonly isAcross?: true;
   /** The cells as they were changed round: the places are theirs. */
   readonly turned?: SheetCells;
-}
-
-function usesDecimalCommas(cells: SheetCells): boolean {
-  let commas = 0;
-  for (const row of cells.values.slice(0, 300)) {
-    for (const value of row) if (typeof value === "string" && hasDecimalComma(value)) commas += 1;
-  }
-  return commas >= 3;
 }
 
 /** A second table beside the first begins with a date, a lot or a batch of its own. */
@@ -84,33 +77,46 @@ function tableAt(
   cells: SheetCells,
   place: TablePlace,
   constants: readonly ConstantGuess[],
-  commaIsDecimal: boolean,
+  commas: Commas,
 ): TableGuess {
-  const columns = guessColumns(withDittosRead(cells, place), place, commaIsDecimal);
+  const columns = guessColumns(withDittosRead(cells, place), place, commas);
   return {
     sheet: cells.sheet,
     place: withoutTotals(columns, place, cells),
     columns,
     constants,
-    commaIsDecimal,
+    commas,
     isLogbook: looksLikeOne(columns),
     ...(cells.isAcross === true ? { isAcross: true as const, turned: cells } : {}),
   };
 }
 
-function tablesOf(cells: SheetCells): TableGuess[] {
-  const commaIsDecimal = usesDecimalCommas(cells);
-  const places = findTables(cells, startsAnew);
-  const constants = findConstants(cells, places, commaIsDecimal);
-  return places.map((place) => tableAt(cells, place, constants, commaIsDecimal));
+/** Where figures do not say what their commas are, the columns that hold them may. */
+function read(cells: SheetCells, places: readonly TablePlace[], ofBook: Commas): TableGuess[] {
+  const as = (commas: Commas): TableGuess[] => {
+    const constants = findConstants(cells, places, commas);
+    return places.map((place) => tableAt(cells, place, constants, commas));
+  };
+  const own = commaHabit([cells]);
+  const habit = own === "unsaid" ? ofBook : own;
+  if (habit !== "unsaid") return as(habit);
+  const tables = as("unsaid");
+  if (!tables.some((each) => eitherIn(each, cells).length > 0)) return tables;
+  const decimal = as("decimal");
+  const isTold = decimal.some(({ place, columns }) => {
+    const likely = columns.filter(({ score }) => score >= likelyFrom);
+    return commaOfRoles({ place, columns: likely }, cells) === "decimal";
+  });
+  return isTold ? decimal : tables;
 }
 
 /** What a table is once a person has said in which row its headings stand. */
-export function recogniseAt(cells: SheetCells, headingRow: number, old: TablePlace): TableGuess {
-  const commaIsDecimal = usesDecimalCommas(cells);
-  const place = placeAt(cells, headingRow, old);
-  return tableAt(cells, place, findConstants(cells, [place], commaIsDecimal), commaIsDecimal);
-}
+export const recogniseAt = (
+  cells: SheetCells,
+  headingRow: number,
+  old: TablePlace,
+  ofBook: Commas = "unsaid",
+): TableGuess => read(cells, [placeAt(cells, headingRow, old)], ofBook)[0] as TableGuess;
 
 /** A sheet on which no table was found, from its first row on. */
 export function wholeSheet(cells: SheetCells): TableGuess | undefined {
@@ -125,7 +131,7 @@ export function wholeSheet(cells: SheetCells): TableGuess | undefined {
     firstColumn: cells.column,
     lastColumn: end.column - 1,
   };
-  return tableAt(cells, place, [], usesDecimalCommas(cells));
+  return tableAt(cells, place, [], commaHabit([cells]));
 }
 
 const knownIn = (tables: readonly TableGuess[]): number =>
@@ -140,12 +146,16 @@ const knownIn = (tables: readonly TableGuess[]): number =>
 
 const naming = new Set(["date", "lot", "batch"]);
 
-/** Headings down one column say less than those along a row, unless nothing else does. */
-export function recogniseSheet(cells: SheetCells): TableGuess[] {
-  const tables = tablesOf(cells);
+/**
+ * Headings down one column say less than those along a row, unless nothing else does.
+ * @param ofBook what commas are in the workbook, where this sheet does not say it
+ */
+export function recogniseSheet(cells: SheetCells, ofBook: Commas = "unsaid"): TableGuess[] {
+  const tables = read(cells, findTables(cells, startsAnew), ofBook);
   const known = knownIn(tables);
   if (known >= 5 || !mayBeAcross(cells)) return tables;
-  const across = tablesOf(turnedRound(cells)).filter(
+  const turned = turnedRound(cells);
+  const across = read(turned, findTables(turned, startsAnew), ofBook).filter(
     ({ isLogbook, columns }) => isLogbook && columns.some(({ role }) => naming.has(role)),
   );
   return knownIn(across) >= Math.max(4, 2 * known + 1) ? across : tables;

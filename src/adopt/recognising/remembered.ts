@@ -138,7 +138,7 @@ export function rememberedMapping(
     place: guess.place,
     columns,
     constants,
-    commaIsDecimal: guess.commaIsDecimal,
+    commas: guess.commas,
     ...said.all(),
   };
 }

@@ -13,7 +13,7 @@ export function isWord(value: unknown): boolean {
   if (text === "" || text.length > longestHeading) return false;
   return (
     dateFromText(text) === undefined &&
-    (numberFromText(text, true) === undefined ||
+    (numberFromText(text, "decimal") === undefined ||
       unitAlone(text) !== undefined ||
       /^[a-z]/i.test(text))
   );
@@ -54,7 +54,7 @@ export const countIn = (
 export const isFigure = (value: unknown): boolean =>
   typeof value === "number" ||
   (typeof value === "string" &&
-    (numberFromText(value, true) !== undefined || dateFromText(value) !== undefined));
+    (numberFromText(value, "decimal") !== undefined || dateFromText(value) !== undefined));
 
 /** Words in a row with figures below them, in the same columns. */
 export function isHeadingRow(cells: SheetCells, row: number, span: Span, lastRow: number): boolean {

@@ -2,6 +2,7 @@
 import type { TablePlace } from "./find-tables";
 import type { RoleId } from "./roles";
 import type { DateOrder } from "./typed-date";
+import type { Commas } from "./typed-number";
 
 /** Grams of lye: of the pure base, or of the lye as it comes out of its bag. */
 export const bases = ["pure", "as weighed"] as const;
@@ -21,6 +22,8 @@ export type Answer =
   /** How much one drop or cup is, as typed, in a unit. */
   | { readonly ask: "size"; readonly word: string; readonly in: SizeUnit; readonly size: string }
   | { readonly ask: "blank"; readonly means: EmptyBlank }
+  /** What the comma of "1,250" is; unsaid takes the answer away. */
+  | { readonly ask: "commas"; readonly means: Commas }
   /** A word where a blank should stand: "none". */
   | { readonly ask: "word"; readonly word: string; readonly means: EmptyBlank };
 
@@ -56,7 +59,8 @@ export interface LogbookMapping {
   readonly place: TablePlace;
   readonly columns: readonly MappedColumn[];
   readonly constants: readonly MappedConstant[];
-  readonly commaIsDecimal: boolean;
+  /** As the book's own figures say. */
+  readonly commas: Commas;
   /** What was answered about words that nobody can know: "drum". */
   readonly answers?: readonly Answer[];
   /** In which order it writes its days, once a person has said so. */

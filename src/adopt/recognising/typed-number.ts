@@ -10,6 +10,12 @@ export interface TypedNumber {
   readonly decimals: number;
 }
 
+/**
+ * What the one comma of "1,250" parts where the figure alone does not tell: 1.25 or 1250. Unsaid where
+ * nothing in the book does either (comma-habit.ts).
+ */
+export type Commas = "decimal" | "thousands" | "unsaid";
+
 /** Longer texts are no numbers that anybody typed, and would take their time. */
 const longest = 64;
 
@@ -35,30 +41,44 @@ const digitsIn = (text: string): string | undefined => {
   return digits !== undefined && isOne(digits) ? digits : undefined;
 };
 
-/** A comma before other than three digits can only be a decimal comma. */
+/** "1,250": one comma, before three digits and after a figure that no zero begins. */
+const eitherShape = /^[+-]?[1-9]\d{0,2},\d{3}$/;
+
+/** May its comma be either? */
+export const isEither = (text: string): boolean =>
+  eitherShape.test(figureAndWords(text)?.figure ?? "");
+
+/** A comma that can only be decimal: before other than three digits, after a zero or after points. */
 export const hasDecimalComma = (text: string): boolean => {
   const digits = digitsIn(text);
-  return digits !== undefined && /^[^,]*,(?:\d{1,2}|\d{4,})$/.test(digits);
+  return digits !== undefined && /^[^,]*,\d+$/.test(digits) && !eitherShape.test(digits);
 };
 
-/** @param commaIsDecimal what this sheet's commas mean where one figure alone does not tell */
-export function numberFromText(text: string, commaIsDecimal: boolean): TypedNumber | undefined {
+/** Commas that can only part thousands: before a point, or several of them. */
+export const hasThousandsComma = (text: string): boolean =>
+  /^[+-]?[1-9]\d{0,2}(?:(?:,\d{3})+\.\d+|(?:,\d{3}){2,})$/.test(digitsIn(text) ?? "");
+
+/** A point that can only be decimal: alone, before other than three digits. "12.11" is a day too. */
+export const hasDecimalPoint = (text: string): boolean =>
+  /^[+-]?(?:0|[1-9]\d*)\.(?:\d{1,2}|\d{4,})$/.test(digitsIn(text) ?? "") &&
+  !/^\s*(?:[12]?\d|3[01])\.(?:0?[1-9]|1[0-2])\.?\s*$/.test(text);
+
+/** @param commas what this book's commas mean where one figure alone does not tell */
+export function numberFromText(text: string, commas: Commas): TypedNumber | undefined {
   const digits = digitsIn(text)?.replace(/[\s']/g, "");
   if (digits === undefined) return undefined;
   // Where commas are decimal, points part thousands: "10.207" is ten thousand.
-  if (commaIsDecimal && /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+$/.test(digits))
+  if (commas === "decimal" && /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+$/.test(digits))
     return fromPlain(digits.replace(/\./g, ""));
-  const comma = digits.lastIndexOf(",");
-  const point = digits.lastIndexOf(".");
-  const isDecimal = comma > point && (commaIsDecimal || hasDecimalComma(digits));
+  const isDecimal = hasDecimalComma(digits) || (commas === "decimal" && eitherShape.test(digits));
   const plain = isDecimal ? digits.replace(/\./g, "").replace(",", ".") : digits.replace(/,/g, "");
   return /^[+-]?\d*\.?\d+$/.test(plain) ? fromPlain(plain) : undefined;
 }
 
 /** A number from a cell's value; its digits are those of the shortest text that means it. */
-export function numberFrom(value: unknown, commaIsDecimal: boolean): TypedNumber | undefined {
+export function numberFrom(value: unknown, commas: Commas): TypedNumber | undefined {
   if (typeof value === "number") return fromPlain(String(value));
-  return typeof value === "string" ? numberFromText(value, commaIsDecimal) : undefined;
+  return typeof value === "string" ? numberFromText(value, commas) : undefined;
 }
 
 const figureAndRest = /^([+-]?\d[\d.,\s']*|[+-]?[.,]\d+)(.*)$/;
@@ -71,8 +91,10 @@ export function figureAndWords(text: string): { figure: string; words: string } 
 }
 
 /** One comma in a sheet without decimal commas may part thousands or be a slip of the hand. */
-const isDoubtful = (figure: string, commaIsDecimal: boolean): boolean =>
-  !commaIsDecimal && /^[^.,]*,[^.,]*$/.test(figure);
+const isDoubtful = (figure: string, commas: Commas): boolean =>
+  commas !== "decimal" &&
+  /^[^.,]*,[^.,]*$/.test(figure) &&
+  !(commas === "thousands" && eitherShape.test(figure));
 
 /**
  * A figure that can be worked with: nothing stands beside it but, perhaps, the unit it is in anyway.
@@ -81,14 +103,14 @@ const isDoubtful = (figure: string, commaIsDecimal: boolean): boolean =>
  */
 export function figureFrom(
   value: unknown,
-  commaIsDecimal: boolean,
+  commas: Commas,
   unit: string | undefined,
 ): TypedNumber | undefined {
-  if (typeof value !== "string") return numberFrom(value, commaIsDecimal);
+  if (typeof value !== "string") return numberFrom(value, commas);
   const parts = figureAndWords(value);
-  if (!parts || isDoubtful(parts.figure, commaIsDecimal)) return undefined;
+  if (!parts || isDoubtful(parts.figure, commas)) return undefined;
   const isAlone = parts.words === "" || (unit !== undefined && unitAlone(parts.words) === unit);
-  return isAlone ? numberFromText(parts.figure, commaIsDecimal) : undefined;
+  return isAlone ? numberFromText(parts.figure, commas) : undefined;
 }
 
 /**

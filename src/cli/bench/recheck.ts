@@ -74,7 +74,7 @@ function logbook(rows: number): Logbook {
     },
     columns: columns.map(({ role, unit }, column) => ({ column, heading: role, role, unit })),
     constants: [],
-    commaIsDecimal: false,
+    commas: "unsaid",
   };
   const cells = { sheet: "Log", row: 0, column: 0, values, formulas: same("") };
   return { mapping, cells: { ...cells, formats: same("General") } };

@@ -6,7 +6,7 @@ import { type FoundTable, foundTable, type ReadTable } from "./found-table";
 export const readFrom = ({ cells, guess }: FoundTable, headingRow: number): FoundTable =>
   foundTable({
     cells,
-    guess: recogniseAt(cells, headingRow, guess.place),
+    guess: recogniseAt(cells, headingRow, guess.place, guess.commas),
     remembered: undefined,
     isByHand: true,
   });

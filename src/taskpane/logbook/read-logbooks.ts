@@ -15,6 +15,8 @@ import {
   rememberedSheet,
 } from "../../adopt/recognising/remembered";
 import { cellsFromAnswer, type SheetCells } from "../../adopt/recognising/sheet-cells";
+import { commaHabit } from "../../adopt/recognising/comma-habit";
+import type { Commas } from "../../adopt/recognising/typed-number";
 import { isWithin, ourBlocks } from "./ours";
 import type { Action } from "./state";
 import type { ReadTable } from "./found-table";
@@ -35,13 +37,12 @@ interface OnSheet {
   readonly others: readonly ReadTable[];
 }
 
-const nothing: OnSheet = { tables: [], others: [] };
-
 /** Headings that a person pointed at and agreed to stand in no row that was guessed. */
 function byHand(
   cells: SheetCells,
   guesses: readonly TableGuess[],
   rows: readonly (readonly unknown[])[],
+  commas: Commas,
 ): TableGuess[] {
   const [first] = guesses;
   const place = (first ?? wholeSheet(cells))?.place;
@@ -49,28 +50,30 @@ function byHand(
   const known = new Set(guesses.map((each) => each.place.headingRow));
   return [...rememberedHeadingRows(cells.sheet, rows)]
     .filter((row) => !known.has(row))
-    .map((row) => recogniseAt(first?.turned ?? cells, row, place));
+    .map((row) => recogniseAt(first?.turned ?? cells, row, place, commas));
 }
 
-async function tablesOn(
-  host: Host,
-  { used }: Sheet,
-  rows: readonly (readonly unknown[])[],
-  ours: readonly Block[],
-): Promise<OnSheet | Refusal> {
-  if (!used) return nothing;
+async function cellsOf(host: Host, { used }: Sheet): Promise<SheetCells | Refusal | undefined> {
+  if (!used) return undefined;
   const answer = await host.read([{ ask: "cells", block: used }]);
   if (isFault(answer)) return refused(faultSentence(answer));
   const [found] = answer;
-  if (found?.kind !== "cells") return nothing;
-  const cells = cellsFromAnswer(found);
-  const guesses = recogniseSheet(cells);
+  return found?.kind === "cells" ? cellsFromAnswer(found) : undefined;
+}
+
+function tablesOn(
+  cells: SheetCells,
+  commas: Commas,
+  rows: readonly (readonly unknown[])[],
+  ours: readonly Block[],
+): OnSheet {
+  const guesses = recogniseSheet(cells, commas);
   const read = (guess: TableGuess): ReadTable => ({
     guess,
     cells: guess.turned ?? cells,
     remembered: rememberedMapping(guess, rows),
   });
-  const agreed = byHand(cells, guesses, rows)
+  const agreed = byHand(cells, guesses, rows, commas)
     .map((guess) => ({ ...read(guess), isByHand: true as const }))
     .filter(({ remembered }) => remembered !== undefined);
   const isOffered = (guess: TableGuess): boolean =>
@@ -90,13 +93,18 @@ export async function readLogbooks(host: Host): Promise<Action> {
   const remembered = await readRemembered(host);
   const rows = remembered && "values" in remembered ? remembered.values.slice(1) : [];
   const ours = await ourBlocks(host);
-  const tables: ReadTable[] = [];
-  const others: ReadTable[] = [];
+  const all: SheetCells[] = [];
   for (const sheet of sheets.sheets.filter(isOffered)) {
-    const found = await tablesOn(host, sheet, rows, ours);
-    if (isRefused(found)) return { do: "failed", sentence: found.sentence };
-    tables.push(...found.tables);
-    others.push(...found.others);
+    const cells = await cellsOf(host, sheet);
+    if (!cells) continue;
+    if (isRefused(cells)) return { do: "failed", sentence: cells.sentence };
+    all.push(cells);
   }
-  return { do: "found", tables, others };
+  const commas = commaHabit(all);
+  const found = all.map((cells) => tablesOn(cells, commas, rows, ours));
+  return {
+    do: "found",
+    tables: found.flatMap(({ tables }) => tables),
+    others: found.flatMap(({ others }) => others),
+  };
 }

@@ -40,7 +40,7 @@ function byHand({ isByHand, mapping, guess }: FoundTable, read: readonly ReadTab
   );
   if (!isByHand || !sheet) return undefined;
   const { headingRow } = mapping.place;
-  return { ...sheet, guess: recogniseAt(sheet.cells, headingRow, mapping.place) };
+  return { ...sheet, guess: recogniseAt(sheet.cells, headingRow, mapping.place, mapping.commas) };
 }
 
 export const refreshed = (

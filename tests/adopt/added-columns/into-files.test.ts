@@ -78,9 +78,9 @@ const layout: fc.Arbitrary<Layout> = fc
     columns: fc.array(column, { maxLength: 9 }),
     constants: fc.array(constant, { maxLength: 6 }),
     values: fc.array(fc.constantFrom(...held), { minLength: 60, maxLength: 60 }),
-    commaIsDecimal: fc.boolean(),
+    commas: fc.constantFrom("decimal" as const, "thousands" as const, "unsaid" as const),
   })
-  .map(({ sheet, first, usual: needed, columns, constants, values, commaIsDecimal }) => {
+  .map(({ sheet, first, usual: needed, columns, constants, values, commas }) => {
     const all = [...needed, ...columns].map((each, index): MappedColumn => ({
       ...each,
       column: first + index,
@@ -108,7 +108,7 @@ const layout: fc.Arbitrary<Layout> = fc
       },
       columns: all,
       constants,
-      commaIsDecimal,
+      commas,
     };
     const blank = rows.map((line) => line.map(() => ""));
     const formats = rows.map((line) => line.map(() => "General"));

@@ -30,7 +30,7 @@ function logbook(isText: (column: number) => boolean) {
   const pure = mapping.columns.map((each) =>
     each.role === "baseCharge" ? { ...each, basis: "pure" as const } : each,
   );
-  return { mapping: { ...mapping, columns: pure, commaIsDecimal: true }, cells };
+  return { mapping: { ...mapping, columns: pure, commas: "decimal" as const }, cells };
 }
 
 const given = (isText: (column: number) => boolean, spelling: Spelling) => {

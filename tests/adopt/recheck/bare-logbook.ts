@@ -23,7 +23,7 @@ export function bareLogbook(
     },
     columns: columns.map(([role, unit], column) => ({ column, heading: role, role, unit })),
     constants: [],
-    commaIsDecimal: false,
+    commas: "unsaid",
   };
   const filled = (text: string) => values.map((row) => row.map(() => text));
   const cells = { values, formulas: filled(""), formats: filled("General") };

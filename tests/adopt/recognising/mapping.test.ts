@@ -27,7 +27,8 @@ describe("a mapping", () => {
         withAnswer(charged, { ask: "unit", word: "drum", litres: "208" }),
         { ask: "blank", means: "day" },
       );
-      const mapping = withConstant(answered, "temperature", "20");
+      const said = withAnswer(answered, { ask: "commas", means: "thousands" });
+      const mapping = withConstant(said, "temperature", "20");
       expect(rememberedMapping(guess, rememberedRows(mapping))).toEqual(mapping);
     }
   });

@@ -86,14 +86,14 @@ describe("headings that name the lye", () => {
 
 describe("a point between thousands", () => {
   it.each([
-    ["10.207", true, 10_207],
-    ["1.234.567", true, 1_234_567],
-    ["1.118", true, 1118],
-    ["0.915", true, 0.915],
-    ["10.20", true, 10.2],
-    ["10.207", false, 10.207],
-  ])("%s, with decimal commas %s, is %d", (text, commaIsDecimal, value) => {
-    expect(numberFromText(text, commaIsDecimal)?.value).toBe(value);
+    ["10.207", "decimal" as const, 10_207],
+    ["1.234.567", "decimal" as const, 1_234_567],
+    ["1.118", "decimal" as const, 1118],
+    ["0.915", "decimal" as const, 0.915],
+    ["10.20", "decimal" as const, 10.2],
+    ["10.207", "unsaid" as const, 10.207],
+  ])("%s, where commas are %s, is %d", (text, commas, value) => {
+    expect(numberFromText(text, commas)?.value).toBe(value);
   });
 });
 

@@ -116,11 +116,11 @@ describe("figures and days as people type them", () => {
     ["2.3 ml", 2.3, 1],
     ["~2.4", 2.4, 1],
   ])("%s is a number", (text, value, decimals) => {
-    expect(numberFromText(text, false)).toEqual({ value, decimals });
+    expect(numberFromText(text, "unsaid")).toEqual({ value, decimals });
   });
 
   it.each(["NQ-41", "", "ok", "4/5/26", "B-112", "1-2"])("%s is none", (text) => {
-    expect(numberFromText(text, false)).toBeUndefined();
+    expect(numberFromText(text, "unsaid")).toBeUndefined();
   });
 
   // 4 May 2026 is day 46146 of the spreadsheet's calendar (46023 is 1 January 2026).

@@ -2,7 +2,7 @@
 import type { RoleId } from "../../recognising/roles";
 import { timesOwn } from "../../recognising/measures/measured";
 import type { HeldCell } from "../../recognising/sheet-cells";
-import { figureFrom, numberFrom } from "../../recognising/typed-number";
+import { figureFrom, numberFrom, type Commas } from "../../recognising/typed-number";
 
 export interface HeldFigure {
   readonly role: RoleId;
@@ -66,10 +66,10 @@ const rowsLookedAt = 400;
  * Decimals in which a column is kept: a cell drops the zeros at the end of what was typed, so that the
  * 5 among 4.98 and 5.12 means 5.00. Figures with all their digits were not typed. Three quarters of the column have as many or fewer.
  */
-export function decimalsOfColumn(cells: readonly HeldCell[], commaIsDecimal: boolean): number {
+export function decimalsOfColumn(cells: readonly HeldCell[], commas: Commas): number {
   const decimals = cells
     .slice(0, rowsLookedAt)
-    .flatMap(({ value, formula }) => (formula === "" ? [numberFrom(value, commaIsDecimal)] : []))
+    .flatMap(({ value, formula }) => (formula === "" ? [numberFrom(value, commas)] : []))
     .flatMap((typed) => (typed && typed.decimals <= fewDigits ? [typed.decimals] : []))
     .sort((a, b) => a - b);
   return decimals[Math.floor(decimals.length * 0.75)] ?? 0;
@@ -92,10 +92,10 @@ export function heldFigure(
   cell: HeldCell,
   of: InUnit,
   column: number,
-  commaIsDecimal: boolean,
+  commas: Commas,
   ofColumn = 0,
 ): HeldFigure | undefined {
-  const typed = figureFrom(cell.value, commaIsDecimal, of.unit);
+  const typed = figureFrom(cell.value, commas, of.unit);
   if (!typed || typed.value === 0) return undefined;
   const isPercentFormat = typeof cell.value === "number" && cell.format.includes("%");
   const scale = scaleOf(of, isPercentFormat);

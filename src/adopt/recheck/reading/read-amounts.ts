@@ -4,8 +4,8 @@ import type { AmountUnit } from "../../../core/quantity/units";
 import { amountWord, type MeantUnit, unitMeant } from "../../recognising/answers";
 import { isKnown, type LogbookMapping } from "../../recognising/mapping";
 import type { HeldCell } from "../../recognising/sheet-cells";
-import { figureAndWords, figureFrom } from "../../recognising/typed-number";
-import type { Unread } from "./unread";
+import { figureAndWords, figureFrom, isEither } from "../../recognising/typed-number";
+import { notRead, type Unread } from "./unread";
 
 export interface Amount {
   readonly value: number;
@@ -40,10 +40,14 @@ export function amountReader(
   return (row) => {
     const value = cell(row)?.value ?? "";
     const parts = typeof value === "string" ? figureAndWords(value) : undefined;
-    const figure = figureFrom(parts ? parts.figure : value, mapping.commaIsDecimal, undefined);
+    const figure = figureFrom(parts ? parts.figure : value, mapping.commas, undefined);
     if (!figure) {
       if (typeof value === "object") return hidden(`the amount of oil holds ${value.error}`);
-      return value === "" ? nothing : hidden(`the amount of oil is ${quoted(String(value))}`);
+      return value === ""
+        ? nothing
+        : hidden(
+            `the amount of oil is ${quoted(String(value))}${isEither(String(value)) ? `, ${notRead(String(value))}` : ""}`,
+          );
     }
     if (figure.value === 0) return nothing;
     const own = parts && parts.words !== "" ? parts.words : unitText(row).trim();

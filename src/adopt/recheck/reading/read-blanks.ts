@@ -41,7 +41,7 @@ export function blanksReader(
   const cellsAt = (row: number) =>
     columns.map(({ column, unit }) => ({ value: heldCell(cells, row, column).value, unit }));
   const isTypedZero = ({ value, unit }: ReturnType<typeof cellsAt>[number]): boolean =>
-    figureFrom(value, mapping.commaIsDecimal, unit)?.value === 0;
+    figureFrom(value, mapping.commas, unit)?.value === 0;
   const own = (row: number): Blanks | undefined => {
     const filled = listAt(row).filter((each) => each !== undefined);
     if (filled.length > 0) return filled;

@@ -28,7 +28,7 @@ export function methanolReader(
   return {
     litres: (row) => {
       const { value } = heldCell(cells, row, column.column);
-      const figure = figureFrom(value, mapping.commaIsDecimal, column.unit);
+      const figure = figureFrom(value, mapping.commas, column.unit);
       return figure && figure.value > 0 ? figure.value * litresInOne : undefined;
     },
     isPart: mapping.columns.some(

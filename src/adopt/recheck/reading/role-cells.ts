@@ -20,7 +20,7 @@ const unitOf = ({ unit, times }: Pick<MappedColumn, "unit" | "times">) => ({
 const plain = { formula: "", format: "General" } as const;
 
 export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
-  const { commaIsDecimal } = mapping;
+  const { commas } = mapping;
   /** The cell that says a role in a row: the column's, or the one for all rows. */
   const at = (
     role: RoleId,
@@ -48,7 +48,7 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
     );
     return decimalsOfColumn(
       rows.filter((each) => each !== undefined),
-      commaIsDecimal,
+      commas,
     );
   };
   const figureAt = (role: RoleId) => {
@@ -58,7 +58,7 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
     const decimals = column < 0 ? 0 : decimalsOf(cell);
     return (row: number): HeldFigure | undefined => {
       const held = cell(row);
-      return held && heldFigure(held, of, column, commaIsDecimal, decimals);
+      return held && heldFigure(held, of, column, commas, decimals);
     };
   };
   const valueAt = (role: RoleId) => {
@@ -75,7 +75,7 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
       columns.map((each) =>
         isUnitUnsaid(each)
           ? undefined
-          : heldFigure(heldCell(cells, row, each.column), each, each.column, commaIsDecimal)?.value,
+          : heldFigure(heldCell(cells, row, each.column), each, each.column, commas)?.value,
       );
   return { at, figureAt, valueAt, textAt, listAt };
 }

@@ -9,7 +9,7 @@ import { isUnitUnsaid } from "../../recognising/measures/measured";
 import { blankWord, isNeutralised } from "../../recognising/neutralised";
 import { type RoleId, roleOf } from "../../recognising/roles";
 import { heldCell, type LogbookValue, type SheetCells } from "../../recognising/sheet-cells";
-import { figureFrom } from "../../recognising/typed-number";
+import { figureFrom, isEither } from "../../recognising/typed-number";
 
 /** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
 export type Hides = "row" | "dose" | "figure";
@@ -58,9 +58,13 @@ const isNothing = (value: LogbookValue): boolean =>
 const named = ({ heading, role }: MappedColumn): string =>
   heading === "" ? roleOf(role).words : heading;
 
+/** Why a text is not read; goes on from the text itself. */
+export const notRead = (text: string): string =>
+  isEither(text) ? "whose comma may part decimals or thousands" : "which is no figure";
+
 function whyOf(value: LogbookValue, column: MappedColumn): string {
   if (typeof value === "object") return `${named(column)} holds ${value.error}`;
-  return `${named(column)} holds ${quoted(String(value))}, which is no figure`;
+  return `${named(column)} holds ${quoted(String(value))}, ${notRead(String(value))}`;
 }
 
 const hidesOf = ({ role }: MappedColumn): Hides => hides[role] ?? "figure";
@@ -74,7 +78,7 @@ const unsaidWhy = (column: MappedColumn): string =>
  * @param more what others could not read of the row
  */
 export function unreadReader(
-  { columns, commaIsDecimal }: LogbookMapping,
+  { columns, commas }: LogbookMapping,
   cells: SheetCells,
 ): (row: number, more: readonly Unread[]) => readonly Unread[] {
   const titrates = columns.some(({ role }) => role === "titre");
@@ -88,7 +92,7 @@ export function unreadReader(
     for (const column of looked) {
       const { value, formula } = heldCell(cells, row, column.column);
       if (isNothing(value)) continue;
-      if (figureFrom(value, commaIsDecimal, column.unit)) {
+      if (figureFrom(value, commas, column.unit)) {
         isUsed = true;
         if (isUnitUnsaid(column)) found.push({ why: unsaidWhy(column), hides: hidesOf(column) });
         continue;

@@ -6,7 +6,7 @@ import type { TablePlace } from "../find-tables";
 import { median } from "../numbers-of-column";
 import type { RoleId } from "../roles";
 import { heldCell, type SheetCells } from "../sheet-cells";
-import { numberFrom } from "../typed-number";
+import { numberFrom, type Commas } from "../typed-number";
 
 type Figures = readonly (number | undefined)[];
 type Of = (role: RoleId) => readonly Figures[];
@@ -21,12 +21,12 @@ export function figuresOf(
   cells: SheetCells,
   place: TablePlace,
   column: number,
-  commaIsDecimal: boolean,
+  commas: Commas,
 ): Figures {
   const last = Math.min(place.lastRow, place.firstRow + most - 1);
   return Array.from({ length: Math.max(0, last - place.firstRow + 1) }, (_, at) => {
     const { value } = heldCell(cells, place.firstRow + at, column);
-    return numberFrom(value, commaIsDecimal)?.value;
+    return numberFrom(value, commas)?.value;
   });
 }
 

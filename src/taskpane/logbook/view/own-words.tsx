@@ -3,6 +3,7 @@ import { useMemo } from "react";
 import { limits, type Limits } from "../../../core/reference/limits";
 import {
   blankWordMeans,
+  commasAnswered,
   type EmptyBlank,
   emptyBlankOf,
   emptyBlanks,
@@ -12,6 +13,7 @@ import {
 import { type SizeUnit, sizeTyped } from "../../../adopt/recognising/measures/measured";
 import { type Question, questionsOf } from "../../../adopt/recognising/questions";
 import { rowsInWords } from "../../../adopt/recheck/reporting/unchecked";
+import { type Commas, figureAndWords } from "../../../adopt/recognising/typed-number";
 import { judge } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";
 import { PickList } from "../../widgets/pick-list";
@@ -60,6 +62,27 @@ function Size({ question, table, act, mark }: OneProps<"size">) {
       judged={judge(text, fact, mark)}
       onText={(size) => {
         act({ do: "answer", answer: { ask: "size", word, in: unit, size } });
+      }}
+    />
+  );
+}
+
+/** “1,250” read both ways. */
+function CommaAsked({ question, table, act, mark }: OneProps<"commas">) {
+  const { text, rows } = question;
+  const figure = figureAndWords(text)?.figure ?? text;
+  return (
+    <PickList<Commas>
+      label={`“${text}” is`}
+      value={commasAnswered(table.mapping)}
+      options={[
+        ["decimal", figure.replace(",", mark)],
+        ["thousands", figure.replace(",", "")],
+        ["unsaid", "Not known"],
+      ]}
+      hint={`In ${rowsInWords(rows, table.guess.isAcross)}. Not known: these rows are not checked.`}
+      onPick={(means) => {
+        act({ do: "answer", answer: { ask: "commas", means } });
       }}
     />
   );
@@ -114,7 +137,9 @@ export function OwnWords(props: OwnWordsProps) {
       {asked.length === 0 ? null : (
         <section aria-label="Words of its own">
           {asked.map((question) =>
-            question.ask === "size" ? (
+            question.ask === "commas" ? (
+              <CommaAsked key={question.text} question={question} {...props} />
+            ) : question.ask === "size" ? (
               <Size key={`${question.word} ${question.in}`} question={question} {...props} />
             ) : (
               <One

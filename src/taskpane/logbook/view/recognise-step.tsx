@@ -86,7 +86,7 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
         {guess.isAcross === true
           ? `The sheet ${guess.sheet}: headings one below the other, each lot in a column of its own.`
           : `The sheet ${guess.sheet}: headings in row ${String(guess.place.headingRow + 1)}, rows ${rows}.`}
-        {guess.commaIsDecimal ? " Its typed figures have decimal commas." : ""}
+        {guess.commas === "decimal" ? " Its typed figures have decimal commas." : ""}
       </p>
       <Learned table={table} act={act} />
       <TablePicture table={table} inMark={inMark} />
