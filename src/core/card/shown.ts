@@ -1,8 +1,7 @@
 /** An amount as the card shows it. The printed card's formulas come to the same (workbook/card). */
-import { type Exact, exact, one, ten } from "../exact/exact";
-import type { Form } from "./units";
+import { type Exact, one, ten } from "../exact/exact";
+import { type Form, ouncesInPound } from "./units";
 
-const ouncesInPound = exact(16);
 const mostPlaces = 6;
 const digitsWanted = 4;
 

@@ -7,7 +7,7 @@ import {
   type AmountUnit,
 } from "../quantity/units";
 
-export const cardUnits = ["metric", "us", "imperial"] as const;
+export const cardUnits = ["metric", "us", "us, grams", "imperial", "imperial, grams"] as const;
 export type CardUnits = (typeof cardUnits)[number];
 
 /** What an amount of the card is counted in where it stands: litres, kilograms, grams. */
@@ -27,27 +27,38 @@ const figure = (unit: string, per: Exact = exact(1)): Form => ({ look: "figure",
 const usGallons = figure("US gal", litresInUsGallon);
 const imperialGallons = figure("imperial gal", litresInImperialGallon);
 const ounces = (per: Exact): Form => ({ look: "pounds and ounces", unit: "", per });
-/** One ounce is a sixteenth of a pound. */
-const kilogramsInOunce = kilogramsInPound.div(16);
+export const ouncesInPound = exact(16);
+const kilogramsInOunce = kilogramsInPound.div(ouncesInPound);
 const gramsInOunce = kilogramsInOunce.times(1000);
+
+/** @param isByPounds their scale says pounds; else it says grams, and the pounds stand behind them */
+const inGallons = (gallons: Form, isByPounds: boolean): Readonly<Record<Counted, Form[]>> => {
+  const mass = (each: Form, pounds: Form) => (isByPounds ? [pounds, each] : [each, pounds]);
+  return {
+    L: [gallons, figure("L")],
+    kg: mass(figure("kg"), ounces(kilogramsInOunce)),
+    g: mass(figure("g"), ounces(gramsInOunce)),
+  };
+};
 
 const forms: Readonly<Record<CardUnits, Readonly<Record<Counted, readonly Form[]>>>> = {
   metric: { L: [figure("L")], kg: [figure("kg")], g: [figure("g")] },
-  us: {
-    L: [usGallons, figure("L")],
-    kg: [ounces(kilogramsInOunce), figure("kg")],
-    g: [ounces(gramsInOunce), figure("g")],
-  },
-  imperial: {
-    L: [imperialGallons, figure("L")],
-    kg: [ounces(kilogramsInOunce), figure("kg")],
-    g: [ounces(gramsInOunce), figure("g")],
-  },
+  us: inGallons(usGallons, true),
+  "us, grams": inGallons(usGallons, false),
+  imperial: inGallons(imperialGallons, true),
+  "imperial, grams": inGallons(imperialGallons, false),
 };
 
-/** The ways one is shown: first in the person's own unit, then as the sheet counts it. */
+/** The ways one is shown: first in the person's own unit, then in another. */
 export const formsOf = (units: CardUnits, counted: Counted): readonly Form[] =>
   forms[units][counted];
+
+/** What is read off a scale and typed as one figure: pounds, or ounces of what weighs less than one. */
+export function readForm(form: Form, amount: Exact): Form {
+  if (form.look === "figure") return form;
+  const pound = form.per.times(ouncesInPound);
+  return amount.lt(pound) ? figure("oz", form.per) : figure("lb", pound);
+}
 
 /** Those of somebody who measures oil so. Pounds are weighed in both countries: US, as most of them are. */
 export function cardUnitsFor(unit: AmountUnit | undefined): CardUnits {

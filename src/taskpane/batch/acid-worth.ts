@@ -2,14 +2,14 @@
 import { isProblem } from "../../core/problem/problem";
 import { usedAllTheSameWords } from "../../workbook/record/worth";
 import { lotWorth, notYetOf } from "../lots/not-yet";
-import { fixed } from "../widgets/shown-number";
+import { doubtText } from "../widgets/shown-number";
 import type { Mix } from "./mix";
 import type { Seen } from "./seen";
 
 /** "4.66 ± 0.10 mg KOH/g": the part of it that is in doubt is that of its % FFA. */
 export function acidValueWords({ acidValue, ffa, halfWidth }: Mix): string {
   const half = halfWidth === undefined ? undefined : (halfWidth * Number(acidValue)) / Number(ffa);
-  return `${fixed(acidValue, 2)}${half === undefined ? "" : ` ± ${fixed(half, 2)}`} mg KOH/g`;
+  return `${doubtText(acidValue, half, 2)} mg KOH/g`;
 }
 
 export interface LotWorth {

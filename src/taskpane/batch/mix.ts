@@ -7,7 +7,7 @@ import { type AcidValue, as, type Percent, quantity } from "../../core/quantity/
 import { acidValueFromFfa, ffaAsOleic } from "../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import { lotMark } from "../lots/lot-ticks";
-import { fixed } from "../widgets/shown-number";
+import { fixed, partsShown } from "../widgets/shown-number";
 import type { Draft } from "./draft";
 import type { Figures } from "./figures";
 
@@ -25,6 +25,13 @@ export interface Mix {
   /** Of the 95 % interval, % FFA; undefined when a lot's is not known. */
   readonly halfWidth: number | undefined;
 }
+
+/** Each lot's share as it is shown: they add up to a hundred. */
+export const sharesShown = ({ lots }: Mix): readonly string[] =>
+  partsShown(
+    lots.map(({ percent }) => percent),
+    tenths,
+  );
 
 /** The recorded lots that were chosen, in the order chosen; undefined where one is gone from the table. */
 export const chosenLots = (

@@ -59,7 +59,12 @@ export const picks = {
     "ratio",
     isKept,
   ),
-  pounds: pick("buttons", "Weights in", { no: "g and kg", yes: "lb and oz as well" }, "no", isKept),
+  /** Until somebody picks, as the oil is measured: see `inPounds`. */
+  pounds: pick("buttons", "Weights in", { no: "g and kg", yes: "lb and oz as well" }, "", isKept),
 } as const;
 
 export type Picked = PickedOf<typeof picks>;
+
+/** Who measures in gallons or pounds weighs in pounds too, unless they picked otherwise. */
+export const inPounds = ({ pounds, unit }: Picked): "no" | "yes" =>
+  pounds !== "" ? pounds : ["lb", "us_gal", "uk_gal"].includes(unit) ? "yes" : "no";

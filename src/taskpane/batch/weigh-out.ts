@@ -8,8 +8,9 @@ import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
 import { lotMark } from "../lots/lot-ticks";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
-import type { Mix } from "./mix";
+import { type Mix, sharesShown } from "./mix";
 import { amount, amountTo, interval, poundsText } from "./amount-text";
+import { inPounds } from "./picks";
 import type { Seen } from "./seen";
 
 export interface Line {
@@ -31,13 +32,8 @@ const gallonOf = ({ draft }: Seen): AmountUnit | undefined => {
   return unit?.name === "us_gal" || unit?.name === "uk_gal" ? unit : undefined;
 };
 
-/** Who measures in gallons or pounds weighs in pounds too. */
-const pounds = (seen: Seen, mass: Gram): string[] => {
-  const { draft, mark } = seen;
-  const isAsked =
-    draft.picked.pounds === "yes" || draft.picked.unit === "lb" || gallonOf(seen) !== undefined;
-  return isAsked ? [poundsText(mass, mark)] : [];
-};
+const pounds = ({ draft, mark }: Seen, mass: Gram): string[] =>
+  inPounds(draft.picked) === "yes" ? [poundsText(mass, mark)] : [];
 
 function oilLines(seen: Seen, mix: Mix, mass: Kilogram): Line[] {
   const { mark } = seen;
@@ -63,9 +59,10 @@ function oilLines(seen: Seen, mix: Mix, mass: Kilogram): Line[] {
   };
   const [only] = mix.lots;
   if (mix.lots.length === 1 && only) return [line(`Oil, lot ${lotMark(only.recorded)}`, mass, [])];
-  return mix.lots.map(({ recorded, percent }) =>
+  const shares = sharesShown(mix);
+  return mix.lots.map(({ recorded, percent }, at) =>
     line(`Oil, lot ${lotMark(recorded)}`, as("kg", mass.times(percent).div(hundred)), [
-      withMark(`${fixed(percent, 1)} % of the mass`, mark),
+      withMark(`${shares[at] ?? ""} % of the mass`, mark),
     ]),
   );
 }

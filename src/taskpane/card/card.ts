@@ -1,7 +1,7 @@
 /** A batch on record as its card: what is weighed, in this person's units, or why there is no card. */
 import { shownIn } from "../../core/card/shown";
 import type { Weighed } from "../../core/card/steps";
-import { type CardUnits, cardUnitsFor, type Form, formsOf } from "../../core/card/units";
+import { type CardUnits, cardUnitsFor, type Form, formsOf, readForm } from "../../core/card/units";
 import { amountUnitNamed } from "../../core/quantity/units";
 import { cardAmounts, countedValue, type Part } from "../../workbook/card/amounts";
 import type { RecordedBatch } from "../../workbook/planning/read-batches";
@@ -15,7 +15,7 @@ export interface AmountShown {
   readonly figure: string;
   /** The same in other units, in small. */
   readonly also: readonly string[];
-  /** What is typed as really weighed: in this unit, of this part. */
+  /** What is typed as really weighed: in the unit in large, of its part. */
   readonly scale: { readonly form: Form; readonly part: Part };
 }
 
@@ -56,8 +56,9 @@ export function amountsOf(
       formsOf(units, part.counted).map((form) => ({ form, part })),
     );
     const [figure = "", ...also] = ways.map(({ form, part }) => shownIn(form, countedValue(part)));
-    // a scale shows grams or ounces, and nobody types two figures into one field
-    const scale = ways.find(({ form }) => form.look === "figure") as (typeof ways)[number];
+    const [{ form, part }] = ways as [(typeof ways)[number]];
+    // what is in large is what is weighed by
+    const scale = { form: readForm(form, countedValue(part)), part };
     return { id, weighs, what, figure, also, scale };
   });
 }

@@ -11,8 +11,19 @@ import type { AmountShown } from "./card";
 /** Under which it is kept: seven gallons are never read as seven litres once other units are picked. */
 export const weighedKey = ({ id, scale }: AmountShown): string => `${id}, ${scale.form.unit}`;
 
-export const weighedField = ({ what, scale }: AmountShown): NumberFieldFact =>
-  numberField(`${what}: really`, limits.amount, { unit: scale.form.unit, isOptional: true });
+/** Two pounds and eight ounces in large are typed as one figure: which, stands above the box. */
+export function weighedField({
+  what,
+  figure,
+  scale: { form, part },
+}: AmountShown): NumberFieldFact {
+  const worked = shownIn(form, countedValue(part));
+  return numberField(`${what}: really`, limits.amount, {
+    unit: form.unit,
+    isOptional: true,
+    ...(worked === figure ? {} : { hint: `Worked out: ${worked}.` }),
+  });
+}
 
 /**
  * A figure that is half as much again as what was worked out, or two thirds of it or less: in another unit,

@@ -65,6 +65,28 @@ describe("the weigh-out of a batch", () => {
     expect(lines(but({ picked: { pounds: "yes" } })).at(-1)?.also[0]).toBe("2 lb 13.4 oz");
   });
 
+  it("says weights as they were picked, in whichever unit the oil is measured", () => {
+    const units = ["l", "kg", "us_gal", "uk_gal", "lb"] as const;
+    const hasOunces = (picked: Slate["picked"]) =>
+      lines(but({ picked: picked ?? {} })).map(({ also }) =>
+        also.some((each) => / oz$/.test(each)),
+      );
+    for (const unit of units) {
+      // oil and lye; methanol is measured
+      expect(hasOunces({ unit, pounds: "yes" })).toEqual([true, false, true]);
+      expect(hasOunces({ unit, pounds: "no" })).toEqual([false, false, false]);
+    }
+    // nobody picked: as the oil is measured
+    expect(units.map((unit) => hasOunces({ unit })[0])).toEqual([false, false, true, true, true]);
+  });
+
+  it("shows shares of lots that add up to a hundred", () => {
+    const shares = lines(but({ lots: ["A", "B"], shares: { A: "76.05" } }))
+      .flatMap(({ also }) => also)
+      .filter((words) => words.endsWith("% of the mass"));
+    expect(shares).toEqual(["76.1 % of the mass", "23.9 % of the mass"]);
+  });
+
   it("takes every unit, and no gallon without its country", () => {
     // By hand: 20 US gallons of 3.785411784 L, 20 imperial of 4.54609 L, each at 0.915 kg/L; 200 lb.
     const mass = (unit: "us_gal" | "uk_gal" | "lb" | "kg", amount: string): string =>

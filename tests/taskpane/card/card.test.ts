@@ -1,9 +1,10 @@
 /** The card of a batch on record: what is typed after it, and which row it is. */
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
+import { cardUnits } from "../../../src/core/card/units";
 import { isFault } from "../../../src/sheet/port";
 import { alikeWords, amountsOf, batchWords, cardOf } from "../../../src/taskpane/card/card";
-import { farFrom, weighedKey } from "../../../src/taskpane/card/fields";
+import { farFrom, weighedField, weighedKey } from "../../../src/taskpane/card/fields";
 import { wentOf } from "../../../src/taskpane/card/went-of";
 import { type RecordedBatch, readBatches } from "../../../src/workbook/planning/read-batches";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
@@ -64,6 +65,38 @@ describe("what was weighed of one lot of two", () => {
       undefined,
       undefined,
     ]);
+  });
+});
+
+describe("the box for what was weighed", () => {
+  it("asks in the unit in large, and what is typed there as worked out goes back to the row as it stands", async () => {
+    // by hand: an ounce is 28.349523125 g, a pound sixteen of them
+    const grams = { g: 1, oz: 28.349523125, lb: 453.59237, kg: 1000 } as const;
+    const kitchens = [exact("0.5"), exact("100"), exact("1000")];
+    for (const amount of kitchens) {
+      const { host } = await hostWith({ ...slipwayBatch, amount });
+      const batch = (await batchesOf(host)).find((each) => each.batch === slipwayBatch.batch);
+      if (batch === undefined) throw new Error("no batch");
+      for (const units of cardUnits) {
+        const amounts = amountsOf(batch, units) ?? [];
+        const lye = amounts.at(-1);
+        if (lye === undefined) throw new Error("no lye");
+        for (const each of amounts) {
+          const { unit } = weighedField(each);
+          expect(each.figure).toMatch(new RegExp(` ${unit}\\b`));
+          expect(farFrom(each, exact("100000"))).toMatch(
+            new RegExp(`^100000 ${unit} is far.* ${unit} worked`),
+          );
+        }
+        const worked = Number(batch.under("Catalyst g"));
+        const isByGrams = units === "metric" || units.endsWith("grams");
+        const unit = isByGrams ? "g" : worked < grams.lb ? "oz" : "lb";
+        expect(weighedField(lye).unit).toBe(unit);
+        const typed = { [weighedKey(lye)]: (worked / grams[unit]).toPrecision(12) };
+        const went = wentOf(batch, amounts, { ticks: [], typed }, units, ".");
+        expect(went?.values.weighed).toBeCloseTo(worked, 6);
+      }
+    }
   });
 });
 

@@ -164,7 +164,9 @@ describe("a result and its ±", () => {
   it("stand side by side to the same decimals, the ± with two digits", () => {
     expect(withDoubt(exact("1.9746"), 0.1234)).toEqual({ value: "1.97", halfWidth: "0.12" });
     expect(withDoubt(exact("0.6529"), 0.0312)).toEqual({ value: "0.653", halfWidth: "0.031" });
-    expect(withDoubt(exact("12.3"), 1.26)).toEqual({ value: "12.30", halfWidth: "1.26" });
+    expect(withDoubt(exact("12.3"), 1.26)).toEqual({ value: "12.3", halfWidth: "1.3" });
+    expect(withDoubt(exact("215.53"), 2.304)).toEqual({ value: "215.5", halfWidth: "2.3" });
+    expect(withDoubt(exact("2155.3"), 234)).toEqual({ value: "2160", halfWidth: "230" });
     expect(withDoubt(exact("0.05"), 0.000012)).toEqual({
       value: "0.050000",
       halfWidth: "0.000012",

@@ -3,15 +3,14 @@ import { quantity } from "../../../core/quantity/quantity";
 import { ffaAsOleic } from "../../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
 import { lotMark, LotTicks } from "../../lots/lot-ticks";
-import { fixed } from "../../widgets/shown-number";
+import { doubtText } from "../../widgets/shown-number";
 import { mostLots } from "../draft";
 import { useDesk, useMark } from "./desk";
 
 const acidWords = ({ acidValue, halfWidth, worth, trouble }: RecordedLot): string => {
   if (acidValue === undefined) return `no dose: its acid value shows ${trouble}`;
   const ffa = ffaAsOleic(quantity("mg KOH/g", acidValue));
-  const doubt = halfWidth === undefined ? "" : ` ± ${fixed(halfWidth, 2)}`;
-  return `${fixed(ffa, 2)}${doubt} % FFA${worth === undefined ? "" : `, ${worth.word.toLowerCase()}`}`;
+  return `${doubtText(ffa, halfWidth, 2)} % FFA${worth === undefined ? "" : `, ${worth.word.toLowerCase()}`}`;
 };
 
 export function LotList() {

@@ -6,7 +6,7 @@ import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
 import { Spoken } from "../../widgets/spoken";
 import { shareField } from "../fields";
-import { chosenLots, mixTrouble } from "../mix";
+import { chosenLots, mixTrouble, sharesShown } from "../mix";
 import { Choose, Figure, useDesk, useMark } from "./desk";
 
 function Shares() {
@@ -49,9 +49,8 @@ function Mixed() {
   const { mix } = view.working;
   if (mix === undefined) return null;
   if (isProblem(mix)) return <Say tone="check">{inMark(mixTrouble(mix))}</Say>;
-  const parts = mix.lots.map(
-    ({ recorded, percent }) => `${fixed(percent, 1)} % ${lotMark(recorded)}`,
-  );
+  const shares = sharesShown(mix);
+  const parts = mix.lots.map(({ recorded }, at) => `${shares[at] ?? ""} % ${lotMark(recorded)}`);
   return (
     <Say tone="know">
       {inMark(`${parts.join(" with ")} by mass: ${fixed(mix.ffa, 2)} % FFA.`)} Titrate it if you

@@ -3,19 +3,21 @@ import { useRef } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { AllTheSame } from "../../lots/all-the-same";
 import { limitWords } from "../../fields/limit-words";
+import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { Together } from "../../widgets/together";
-import { fixed } from "../../widgets/shown-number";
+import { doubtText } from "../../widgets/shown-number";
 import { acidValueWords, isHeldBack, lotWorths, notYet } from "../acid-worth";
 import type { StepId } from "../batch";
+import { inPounds, picks } from "../picks";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { vesselWords } from "../vessel";
 import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
 import { ToTask } from "../../to-task";
 import { AcidStep } from "./acid-step";
-import { Choose, useDesk, useMark, Wants } from "./desk";
+import { useDesk, useMark, Wants } from "./desk";
 import { FinishedFuel } from "./finished-fuel";
 import { Former } from "./former";
 import { Limit } from "./limit";
@@ -28,12 +30,13 @@ function Acid() {
   const inMark = useMark();
   const { mix } = view.working;
   if (mix === undefined || isProblem(mix)) return null;
-  const doubt = mix.halfWidth === undefined ? "" : ` ± ${fixed(mix.halfWidth, 2)}`;
   return (
     <>
       <p>
         <Together>
-          {inMark(`Acid: ${fixed(mix.ffa, 2)}${doubt} % FFA, acid value ${acidValueWords(mix)}.`)}
+          {inMark(
+            `Acid: ${doubtText(mix.ffa, mix.halfWidth, 2)} % FFA, acid value ${acidValueWords(mix)}.`,
+          )}
         </Together>
       </p>
       {lotWorths(view).map(({ words, isNotYet }) => (
@@ -115,6 +118,21 @@ function HigherLimit() {
   );
 }
 
+function WeightsIn() {
+  const { view, act } = useDesk();
+  const { label, choices } = picks.pounds;
+  return (
+    <Choice
+      label={label}
+      value={inPounds(view.draft.picked)}
+      options={choices}
+      onPick={(pounds) => {
+        act({ do: "pick", picked: { pounds } });
+      }}
+    />
+  );
+}
+
 function Dose() {
   const { view, act, bench } = useDesk();
   const tooMuch = vesselWords(view, bench);
@@ -122,7 +140,7 @@ function Dose() {
     <>
       {tooMuch === undefined ? null : <Say tone="check">{tooMuch}</Say>}
       <Lines lines={weighOutOf(view)} />
-      <Choose field="pounds" />
+      <WeightsIn />
       <ToTask
         task="what-if"
         about=""

@@ -17,7 +17,7 @@ export function Weighed({ amount }: { amount: AmountShown }) {
   return (
     <>
       <NumberField
-        fact={fact}
+        fact={fact.hint === undefined ? fact : { ...fact, hint: inMark(fact.hint) }}
         text={text}
         judged={judged}
         onText={(typed) => {

@@ -2,7 +2,7 @@
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { Say } from "../../widgets/say";
-import { digits, withDoubt } from "../../widgets/shown-number";
+import { digits, doubtText } from "../../widgets/shown-number";
 import { computed } from "../../../core/exact/exact";
 import type { Judged, Shown } from "../working";
 import { useMark } from "./desk";
@@ -17,9 +17,7 @@ export interface ResultProps {
 
 const figureWords = ({ value, doubt }: Judged): string => {
   if (isProblem(value)) return "";
-  if (doubt === undefined) return digits(value, 3);
-  const shown = withDoubt(computed(value), doubt);
-  return `${shown.value} ± ${shown.halfWidth}`;
+  return doubt === undefined ? digits(value, 3) : doubtText(computed(value), doubt, 2);
 };
 
 export function Result({ name, unit, found, lacks }: ResultProps) {
