@@ -3,6 +3,7 @@
  * and the readings taken. A draft is plain data, so that it can be kept and taken up again.
  */
 import { type Entered, firstEntered } from "../stepped/entered";
+import type { Picked } from "./picks";
 import { titration } from "./titration";
 
 /** A reading that was taken. Figures are plain digits with a point, exact as typed: "2.30". */
@@ -18,11 +19,16 @@ export interface Reading {
 export type ReadingList = "titres" | "blanks";
 export const mostReadings: Record<ReadingList, number> = { titres: 6, blanks: 3 };
 
+/** Picks that a probe, or a reading taken back into its fields, makes for one titration. */
+export type Habits = Partial<Pick<Picked, "reading" | "indicator">>;
+
 export interface Draft extends Entered<typeof titration> {
   readonly version: 1;
   readonly id: string;
   /** Day it was begun, 2026-09-30. */
   readonly begunOn: string;
+  /** What the person had picked, where something else was picked for this titration alone. */
+  readonly habits: Habits;
   readonly titres: readonly Reading[];
   readonly blanks: readonly Reading[];
   /** The lot of the day that the blanks were titrated with; "" for this one. */
@@ -42,7 +48,8 @@ export const newDraft = (id: string, today: string, after?: Draft): Draft => ({
   version: 1,
   id,
   begunOn: today,
-  ...firstEntered(titration, after),
+  ...firstEntered(titration, after && { ...after, picked: { ...after.picked, ...after.habits } }),
+  habits: {},
   titres: [],
   blanks: [],
   blanksOf: "",
@@ -57,11 +64,11 @@ export const newDraft = (id: string, today: string, after?: Draft): Draft => ({
 export function nextLot(id: string, today: string, after: Draft): Draft {
   const fresh = newDraft(id, today, after);
   if (after.begunOn !== today || after.picked.blank === "") return { ...fresh, step: "oil" };
-  const { blank, indicator, seconds } = after.picked;
+  const { blank, seconds } = after.picked;
   return {
     ...fresh,
     step: "oil",
-    picked: { ...fresh.picked, blank, indicator, seconds },
+    picked: { ...fresh.picked, blank, seconds },
     blanks: after.blanks,
     blanksOf: after.blanksOf || after.words.lot.trim(),
   };

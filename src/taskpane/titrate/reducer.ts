@@ -1,7 +1,7 @@
 /** Everything that can happen to a titration under way. Pure: a draft and an action give a draft. */
 import { enter, type EnterAction } from "../stepped/entered";
 import { type TakenTitrant, withoutCheck, withTitrant } from "./titrants/take-titrant";
-import { type Draft, mostReadings, type Reading, type ReadingList } from "./draft";
+import { type Draft, type Habits, mostReadings, type Reading, type ReadingList } from "./draft";
 import { entryNames } from "./readings";
 import type { titration } from "./titration";
 
@@ -9,6 +9,8 @@ export type Action =
   | EnterAction<typeof titration>
   /** The number in the field means this unit: carried over from the other one. */
   | { readonly do: "answer-tenth"; readonly meant: "molarity" | "percent" }
+  /** Not by the person: it holds for this titration, and theirs comes back for the next. */
+  | { readonly do: "pick-once"; readonly picked: Habits }
   | { readonly do: "take-titrant"; readonly taken: TakenTitrant }
   | { readonly do: "add"; readonly list: ReadingList; readonly reading: Reading }
   | {
@@ -58,14 +60,26 @@ const nextEntry = (
   ...(latest?.end === undefined ? {} : { [entryNames[list].start]: latest.end }),
 });
 
+const pickedOnce = (draft: Draft, picked: Habits): Draft => {
+  const { reading, indicator } = { ...draft.picked, ...draft.habits };
+  const theirs: Habits = {
+    ...("reading" in picked ? { reading } : {}),
+    ...("indicator" in picked ? { indicator } : {}),
+  };
+  return {
+    ...draft,
+    habits: { ...draft.habits, ...theirs },
+    picked: { ...draft.picked, ...picked },
+  };
+};
+
 /** A reading back in the entry fields. */
 const inEntry = (draft: Draft, list: ReadingList, reading: Reading): Draft => {
   const { used, start, end, mass } = reading;
   const names = entryNames[list];
   const hasScale = start !== undefined && end !== undefined;
   return {
-    ...draft,
-    picked: { ...draft.picked, reading: hasScale ? "start and end" : "used" },
+    ...pickedOnce(draft, { reading: hasScale ? "start and end" : "used" }),
     typed: {
       ...withoutEntry(draft.typed, list),
       ...(hasScale ? { [names.start]: start, [names.end]: end } : { [names.used]: used }),
@@ -94,7 +108,10 @@ function reduced(draft: Draft, action: Action): Draft {
     case "pick": {
       const { way = draft.picked.way } = action.picked;
       const isLeft = draft.picked.way === "kept" && way !== "kept";
-      return enter(isLeft ? withoutCheck(draft) : draft, action);
+      const habits = Object.fromEntries(
+        Object.entries(draft.habits).filter(([id]) => !(id in action.picked)),
+      );
+      return enter({ ...(isLeft ? withoutCheck(draft) : draft), habits }, action);
     }
     case "write":
     case "begin-with":
@@ -109,6 +126,8 @@ function reduced(draft: Draft, action: Action): Draft {
         typed: { ...draft.typed, [from]: "", [action.meant]: text },
       };
     }
+    case "pick-once":
+      return pickedOnce(draft, action.picked);
     case "take-titrant":
       return withTitrant(draft, action.taken);
     case "add": {

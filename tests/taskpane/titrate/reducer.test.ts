@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { newDraft } from "../../../src/taskpane/titrate/draft";
+import fc from "fast-check";
+import { type Draft, newDraft, nextLot } from "../../../src/taskpane/titrate/draft";
+import { draftFrom } from "../../../src/taskpane/titrate/stored";
+import { times } from "../../thorough";
 import { entryOf } from "../../../src/taskpane/titrate/readings";
 import { benchWith, type BenchAction, step } from "../../../src/taskpane/titrate/undo";
 import { after, draftOf, seen, today, whole } from "./slip";
@@ -13,6 +16,36 @@ describe("a titration under way", () => {
     });
     expect(draft.titres).toEqual([{ used: "2.40" }]);
     expect(draft.typed).toEqual({ mass: "10" });
+  });
+
+  it("gives the next one what the person picked last, whatever a probe or a change of a reading picked since", () => {
+    const reading = fc.constantFrom("used" as const, "start and end" as const);
+    const indicator = fc.constantFrom("turmeric", "pH meter", "alkali blue");
+    const acts = fc.oneof(
+      fc.record({ by: fc.constant("hand" as const), reading }),
+      fc.record({ by: fc.constant("hand" as const), indicator }),
+      fc.record({ by: fc.constant("probe" as const), reading, indicator }),
+      fc.record({ by: fc.constant("edit" as const), index: fc.nat(2) }),
+    );
+    const start = after(
+      draftOf({}),
+      { do: "add", list: "titres", reading: { used: "2.40" } },
+      { do: "add", list: "titres", reading: { used: "2.40", start: "0", end: "2.40" } },
+    );
+    fc.assert(
+      fc.property(fc.array(acts, { maxLength: 8 }), fc.boolean(), (made, isReloaded) => {
+        let wanted: object = { reading: "used", indicator: "phenolphthalein" };
+        const end = made.reduce<Draft>((draft, { by, ...act }) => {
+          if ("index" in act) return after(draft, { do: "edit", list: "titres", ...act });
+          if (by === "hand") wanted = { ...wanted, ...act };
+          const next = after(draft, { do: by === "hand" ? "pick" : "pick-once", picked: act });
+          return isReloaded ? (draftFrom(JSON.parse(JSON.stringify(next))) ?? next) : next;
+        }, start);
+        for (const next of [newDraft("b", today, end), nextLot("c", today, end)])
+          expect(next.picked).toMatchObject(wanted);
+      }),
+      { numRuns: times(50) },
+    );
   });
 
   it("starts the next reading where the last one ended", () => {

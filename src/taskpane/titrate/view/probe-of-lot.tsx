@@ -27,7 +27,7 @@ export function ProbeOfLot({ host, onPutIn }: ProbeOfLotProps) {
           }}
           onTitre={(titre) => {
             // a probe reads what was given, and no start and end
-            act({ do: "pick", picked: { reading: "used", indicator: "pH meter" } });
+            act({ do: "pick-once", picked: { reading: "used", indicator: "pH meter" } });
             act({ do: "type", field: "used", text: withMark(titre, view.mark) });
             onPutIn();
           }}
