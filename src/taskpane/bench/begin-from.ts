@@ -1,8 +1,9 @@
-/** My bench as the first figures and picks of a titration, a batch or a table over sizes. */
+/** My bench as the first figures and picks of a titration, a batch, a table over sizes or a fuel. */
 import { baseNamed } from "../../core/reference/bases";
 import { amountUnitNamed, offeredUnits } from "../../core/quantity/units";
 import { type BenchValues, chargeIsWords, chargeUnitWords } from "../../workbook/tables/bench";
 import type { batch } from "../batch/batch";
+import type { fuel } from "../fuel/fuel";
 import type { BeginWith, SteppedTask } from "../stepped/entered";
 import type { titration } from "../titrate/titration";
 import type { whatIf } from "../what-if/what-if";
@@ -123,5 +124,21 @@ export function whatIfFrom(values: BenchValues, mark: DecimalMark) {
       limit: values.limit,
     }),
     said({ base: values.base, unit: unitOf(values.unit) }),
+  );
+}
+
+const fuelUnits = ["l", "us_gal", "uk_gal"] as const;
+
+/** Burette, balance and titrant are those of the bench; oil in gallons is fuel in gallons. */
+export function fuelFrom(values: BenchValues, mark: DecimalMark) {
+  const unit = unitOf(values.unit);
+  return from<typeof fuel>(
+    typedIn(mark, {
+      acidMolarity: values.molarity,
+      acidPercent: values.strengthPercent,
+      titreStep: values.titreStep,
+      massStep: values.massStep,
+    }),
+    said({ base: values.base, madeIn: fuelUnits.find((each) => each === unit) }),
   );
 }

@@ -1,6 +1,7 @@
 /** What a task goes by, in the few words of its line. */
 import { isProblem } from "../../core/problem/problem";
 import type { View as BatchView } from "../batch/view-of";
+import type { View as FuelView } from "../fuel/view-of";
 import type { View as TitrationView } from "../titrate/view-of";
 import type { View as WhatIfView } from "../what-if/view-of";
 import { digits } from "../widgets/shown-number";
@@ -50,3 +51,9 @@ export function whatIfSays({ draft }: WhatIfView): readonly string[] {
     text("up to ", typed.limit, " % FFA"),
   ];
 }
+
+export const fuelSays = ({ draft: { typed } }: FuelView): readonly string[] => [
+  text("alkali ", typed.acidMolarity, " mol/L"),
+  text("burette ", typed.titreStep, " mL"),
+  text("balance ", typed.massStep, " g"),
+];

@@ -2,6 +2,7 @@
 import { amountUnitNamed } from "../../core/quantity/units";
 import { type BenchValues, chargeIsWords, chargeUnitWords } from "../../workbook/tables/bench";
 import type { View as BatchView } from "../batch/view-of";
+import type { View as FuelView } from "../fuel/view-of";
 import type { View as TitrationView } from "../titrate/view-of";
 import type { View as WhatIfView } from "../what-if/view-of";
 
@@ -43,4 +44,13 @@ export const ofWhatIf = ({ draft, figures }: WhatIfView): BenchValues =>
     [`assay${draft.picked.base}`]: figures.value("assay")?.toString(),
     limit: figures.value("limit")?.toString(),
     unit: amountUnitNamed(draft.picked.unit)?.shown,
+  });
+
+/** Its base is that of its batch. */
+export const ofFuel = ({ figures }: FuelView): BenchValues =>
+  filled({
+    molarity: figures.value("acidMolarity")?.toString(),
+    strengthPercent: figures.value("acidPercent")?.toString(),
+    titreStep: figures.value("titreStep")?.toString(),
+    massStep: figures.value("massStep")?.toString(),
   });

@@ -5,8 +5,16 @@
 import "../widgets/widgets.css";
 import "../task.css";
 import "./fuel.css";
-import { type ReactNode, useRef, useState } from "react";
+import { type ReactNode, useCallback, useRef, useState } from "react";
 import { baseNamed } from "../../core/reference/bases";
+import type { BenchValues } from "../../workbook/tables/bench";
+import { fuelFrom } from "../bench/begin-from";
+import { BenchSays } from "../bench/bench-says";
+import { otherwise } from "../bench/otherwise";
+import { fuelSays } from "../bench/says";
+import { ofFuel } from "../bench/to-bench";
+import { useBench } from "../bench/use-bench";
+import { useFirst, valuesIn } from "../bench/use-first";
 import { nameOf } from "../card/card";
 import { type Found, useBatches } from "../card/use-batches";
 import { type Keeping, type KeptDraft, useKeptDraft } from "../drafts/use-kept-draft";
@@ -40,10 +48,14 @@ const keeping: Keeping<Draft, Action> = {
   isTyping: ({ do: what }) => what === "type" || what === "write",
 };
 
+const fresh = (): Draft => newDraft();
+const isUntouched = (draft: Draft): boolean => JSON.stringify(draft) === JSON.stringify(fresh());
+
 /** Opened from a batch: begun, or asked about first where another's fuel is under way. */
 function useOpenedBatch(
   kept: KeptDraft<Draft, Action>,
   found: Found,
+  first: (() => Draft) | undefined,
   mark: DecimalMark,
 ): { readonly turn: number | undefined; readonly question: ReactNode } {
   const { draft, replace } = kept;
@@ -53,11 +65,15 @@ function useOpenedBatch(
   const rows = found.state === "read" ? found.batches.rows : [];
   const begin = ({ about, given }: Opening): void => {
     const row = rows.find((each) => nameOf(each) === about);
-    const told = ofRow(row, mark);
-    const base = told.base ?? baseNamed(given.base ?? "")?.name;
-    replace((now) => opened(now, about, { ...told, base }));
+    replace((now) => {
+      const begun = now === undefined || isUntouched(now) ? first?.() : now;
+      const told = ofRow(row, mark, begun?.picked.madeIn);
+      const base = told.base ?? baseNamed(given.base ?? "")?.name;
+      return opened(begun, about, { ...told, base });
+    });
   };
-  useOpenedOnce(opening, draft !== undefined && found.state !== "looking", (now) => {
+  const isKnown = draft !== undefined && first !== undefined && found.state !== "looking";
+  useOpenedOnce(opening, isKnown, (now) => {
     if (draft !== undefined && isOther(draft, now.about)) setAsked(now);
     else begin(now);
   });
@@ -90,7 +106,14 @@ export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTas
   const kept = useKeptDraft(memory, keeping);
   const { draft, act, replace, isUnkept, held } = kept;
   const mark = decimalMarkOf(locale);
-  const { turn, question } = useOpenedBatch(kept, found, mark);
+  const bench = useBench(host);
+  const first = useCallback(
+    (values: BenchValues) => reduce(newDraft(), fuelFrom(values, mark)),
+    [mark],
+  );
+  useFirst(bench, draft, fresh, first, replace);
+  const values = bench.state === "looking" ? undefined : (valuesIn(bench) ?? {});
+  const { turn, question } = useOpenedBatch(kept, found, values && (() => first(values)), mark);
   /** Somebody has begun the next fuel: the focus is theirs, in the pane. */
   const byHand = useRef(false);
   if (draft === undefined) {
@@ -113,6 +136,8 @@ export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTas
     change(newDraft);
   };
   const batches = found.state === "read" ? found.batches : undefined;
+  // which base it was made with is the batch's to say, and what it is measured in is shown
+  const standing = { ...fuelFrom(values ?? {}, mark), picked: {} };
   return (
     <DeskProvider value={{ view, act, change, batches }}>
       <KeptTask<StepId>
@@ -136,7 +161,22 @@ export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTas
           meaning: () => <MeaningStep onGo={go} />,
           record: () => <RecordStep host={host} onGo={go} onNew={next} />,
         }}
-        top={question}
+        top={
+          <>
+            {question}
+            <BenchSays
+              says={fuelSays(view)}
+              otherwise={otherwise(fuel, draft, standing, mark)}
+              now={ofFuel(view)}
+              onUse={() => {
+                act(standing);
+              }}
+              onChange={() => {
+                go("acid");
+              }}
+            />
+          </>
+        }
         below={<Cautions work="testing fuel" />}
       />
     </DeskProvider>

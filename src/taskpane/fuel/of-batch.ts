@@ -1,13 +1,18 @@
 /** What the row of a batch tells its fuel beforehand, and a fuel begun from elsewhere: nothing under way is lost. */
+import { type Exact, one } from "../../core/exact/exact";
+import { amountUnitNamed } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { numberOf, type RecordedBatch } from "../../workbook/planning/read-batches";
 import { trialWords } from "../../workbook/record/fuel-record";
 import { went } from "../../workbook/tables/went";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import { type Draft, isUnderWay, newDraft } from "./draft";
-import type { picks } from "./picks";
+import type { MadeIn, picks } from "./picks";
 
 type Word<Pick extends keyof typeof picks> = Draft["picked"][Pick];
+
+/** Litres in one of these. */
+export const litresIn = (madeIn: MadeIn): Exact => amountUnitNamed(madeIn)?.factor ?? one;
 
 /** As it would be typed and picked; "" where the row does not say. */
 export interface OfRow {
@@ -24,14 +29,19 @@ const nothing: OfRow = {
 
 const digits = 5;
 
-export function ofRow(row: RecordedBatch | undefined, mark: DecimalMark): OfRow {
+/** @param madeIn what the fuel is measured in here */
+export function ofRow(
+  row: RecordedBatch | undefined,
+  mark: DecimalMark,
+  madeIn: MadeIn = "l",
+): OfRow {
   if (row === undefined) return nothing;
-  const figure = (heading: string): string => {
+  const figure = (heading: string, per = 1): string => {
     const value = numberOf(row.under(heading));
     // gallons come to litres with more digits than anybody measured
     return value === undefined || value <= 0
       ? ""
-      : withMark(String(Number(value.toPrecision(digits))), mark);
+      : withMark(String(Number((value / per).toPrecision(digits))), mark);
   };
   const washes = figure(went.washes);
   const seen = row.under(went.trial);
@@ -40,7 +50,7 @@ export function ofRow(row: RecordedBatch | undefined, mark: DecimalMark): OfRow 
   );
   return {
     base: baseNamed(row.base)?.name,
-    typed: { washes, litres: figure(went.litres) },
+    typed: { washes, litres: figure(went.litres, litresIn(madeIn).toNumber()) },
     picked: { washed: washes === "" ? "" : "yes", trial: trial ?? "" },
   };
 }
@@ -70,6 +80,18 @@ export function named(draft: Draft, batch: string, row: OfRow, before: OfRow): D
       washed: given(picked.washed, before.picked.washed, row.picked.washed),
       trial: given(picked.trial, before.picked.trial, row.picked.trial),
     },
+  };
+}
+
+/** Measured in another unit: what the row said is said in it, what somebody typed stays as typed. */
+export function measuredIn(draft: Draft, madeIn: MadeIn, told: (madeIn: MadeIn) => OfRow): Draft {
+  const [before, after] = [draft.picked.madeIn, madeIn].map((each) => told(each).typed.litres);
+  const { litres = "" } = draft.typed;
+  return {
+    ...draft,
+    isRecorded: false,
+    picked: { ...draft.picked, madeIn },
+    typed: without({ ...draft.typed, litres: litres === before ? (after ?? "") : litres }),
   };
 }
 

@@ -8,6 +8,7 @@ import { waterFound } from "../water/found";
 import { sheetDay } from "../widgets/day";
 import type { Draft } from "./draft";
 import type { NumberFieldId } from "./fields";
+import { litresIn } from "./of-batch";
 
 type Figures = NumberFigures<NumberFieldId>;
 
@@ -54,6 +55,7 @@ export function recordOf(draft: Draft, figures: Figures, today: string): FuelRec
   const { picked, words } = draft;
   const water = waterFound(picked.waterBy, figures);
   const often = figures.value("washes");
+  const made = figures.value("litres");
   return {
     date: sheetDay(today),
     batch: batchValue(words.batch),
@@ -63,7 +65,7 @@ export function recordOf(draft: Draft, figures: Figures, today: string): FuelRec
     soap: soapOf(draft, figures),
     water: water === undefined || isProblem(water) ? undefined : water,
     trial: picked.trial === "" ? "" : trialWords[picked.trial],
-    litres: figures.value("litres"),
+    litres: made && held(made.times(litresIn(picked.madeIn))),
     note: words.note.trim(),
   };
 }

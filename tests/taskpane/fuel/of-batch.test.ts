@@ -1,8 +1,17 @@
 /** A fuel opened from a batch: what its row says is filled in, and nothing that somebody typed is lost. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type Draft, draftFrom, isUnderWay, newDraft } from "../../../src/taskpane/fuel/draft";
-import { isOther, named, ofRow, opened } from "../../../src/taskpane/fuel/of-batch";
+import { fuelFrom } from "../../../src/taskpane/bench/begin-from";
+import {
+  type Draft,
+  draftFrom,
+  isUnderWay,
+  newDraft,
+  reduce,
+} from "../../../src/taskpane/fuel/draft";
+import { viewOf } from "../../../src/taskpane/fuel/view-of";
+import { times } from "../../thorough";
+import { isOther, measuredIn, named, ofRow, opened } from "../../../src/taskpane/fuel/of-batch";
 import type { RecordedBatch } from "../../../src/workbook/planning/read-batches";
 
 const rowOf = (base: string, cells: Readonly<Record<string, unknown>>): RecordedBatch =>
@@ -33,6 +42,39 @@ describe("a fuel of a batch on record", () => {
     // 39 US gal
     const row = ofRow(rowOf("KOH", { "Litres made": 147.631059576 }), ".");
     expect(row.typed.litres).toBe("147.63");
+  });
+
+  it("begins with the base and the gallons of My bench, goes to the row in litres, and keeps what somebody typed", () => {
+    // by hand: US gallons of 3.785411784 L, imperial ones of 4.54609 L
+    const litresIn = { l: 1, us_gal: 3.785411784, uk_gal: 4.54609 } as const;
+    const said = { l: "L", us_gal: "US gal", uk_gal: "imperial gal" } as const;
+    const units = fc.constantFrom(...(Object.keys(litresIn) as (keyof typeof litresIn)[]));
+    const made = fc.double({ min: 1, max: 5000, noNaN: true });
+    const own = fc.constantFrom(undefined, "39", "40,5");
+    fc.assert(
+      fc.property(units, units, made, own, (unit, next, litres, typedHere) => {
+        const bench = { base: "NaOH", unit: said[unit] };
+        const begun = reduce(newDraft(), fuelFrom(bench, ","));
+        expect(begun.picked).toMatchObject({ base: "NaOH", madeIn: unit });
+        const row = rowOf("", { "Litres made": litres });
+        const told = (each: typeof unit) => ofRow(row, ",", each);
+        const filled = opened(begun, "B-1", told(unit));
+        const mine =
+          typedHere === undefined
+            ? filled
+            : reduce(filled, { do: "type", field: "litres", text: typedHere });
+        const changed = measuredIn(mine, next, told);
+        const { record } = viewOf(changed, ",", "2026-11-30");
+        const wanted =
+          typedHere === undefined ? litres : Number(typedHere.replace(",", ".")) * litresIn[next];
+        expect((record.litres?.toNumber() ?? 0) / wanted).toBeCloseTo(1, 4);
+        expect(newDraft({ ...changed, isRecorded: true }).picked).toMatchObject({
+          base: "NaOH",
+          madeIn: next,
+        });
+      }),
+      { numRuns: times(60) },
+    );
   });
 
   it("takes base, washes, litres and the trial from its row, in the person's marks", () => {

@@ -3,14 +3,12 @@ import { useRef } from "react";
 import { isProblem } from "../../../core/problem/problem";
 import { AllTheSame } from "../../lots/all-the-same";
 import { limitWords } from "../../fields/limit-words";
-import { Choice } from "../../widgets/choice";
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
 import { Together } from "../../widgets/together";
 import { doubtText } from "../../widgets/shown-number";
 import { acidValueWords, isHeldBack, lotWorths, notYet } from "../acid-worth";
 import type { StepId } from "../batch";
-import { inPounds, picks } from "../picks";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
 import { vesselWords } from "../vessel";
@@ -23,6 +21,7 @@ import { Former } from "./former";
 import { Limit } from "./limit";
 import { Lines } from "./lines";
 import { Warmth } from "./warmth";
+import { WeightsIn } from "./weights-in";
 
 /** The acid and what it is worth. */
 function Acid() {
@@ -115,21 +114,6 @@ function HigherLimit() {
       </p>
       <Limit />
     </section>
-  );
-}
-
-function WeightsIn() {
-  const { view, act } = useDesk();
-  const { label, choices } = picks.pounds;
-  return (
-    <Choice
-      label={label}
-      value={inPounds(view.draft.picked)}
-      options={choices}
-      onPick={(pounds) => {
-        act({ do: "pick", picked: { pounds } });
-      }}
-    />
   );
 }
 

@@ -17,9 +17,9 @@ import { useCard } from "./desk";
 const unitWords: Readonly<Record<CardUnits, string>> = {
   metric: "Metric: litres, kilograms, grams",
   us: "US: gallons, pounds, ounces",
-  "us, grams": "US gallons; kilograms, grams",
+  "us, grams": "US: gallons, kilograms, grams",
   imperial: "Imperial: gallons, pounds, ounces",
-  "imperial, grams": "Imperial gallons; kilograms, grams",
+  "imperial, grams": "Imperial: gallons, kilograms, grams",
 };
 
 function Units() {

@@ -2,19 +2,27 @@
 import { batchWords, nameOf } from "../../card/card";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
-import { named, ofRow } from "../of-batch";
+import { measuredIn, named, ofRow } from "../of-batch";
+import { type MadeIn, picks } from "../picks";
 import { Choose, Figure, useDesk, Words } from "./desk";
+
+/** What the row of a batch says, the fuel measured in this. */
+function useTold() {
+  const { view, batches } = useDesk();
+  return (name: string, madeIn: MadeIn = view.draft.picked.madeIn) =>
+    ofRow(
+      batches?.rows.find((row) => nameOf(row) === name && name !== ""),
+      view.mark,
+      madeIn,
+    );
+}
 
 function Recorded() {
   const { view, change, batches } = useDesk();
+  const told = useTold();
   const rows = (batches?.rows ?? []).filter((row) => nameOf(row) !== "");
   if (rows.length === 0) return null;
   const options = rows.map((row) => [nameOf(row), batchWords(row)] as const);
-  const told = (name: string) =>
-    ofRow(
-      rows.find((row) => nameOf(row) === name),
-      view.mark,
-    );
   const typed = view.draft.words.batch.trim();
   const value = options.some(([name]) => name === typed) ? typed : "";
   return (
@@ -24,6 +32,23 @@ function Recorded() {
       options={[["", "Not one of these"], ...options]}
       onPick={(name) => {
         change((draft) => named(draft, name, told(name), told(typed)));
+      }}
+    />
+  );
+}
+
+function MadeInWhat() {
+  const { view, change } = useDesk();
+  const told = useTold();
+  const { draft } = view;
+  return (
+    <PickList
+      label={picks.madeIn.label}
+      value={draft.picked.madeIn}
+      options={picks.madeIn.choices}
+      onPick={(madeIn) => {
+        const batch = draft.words.batch.trim();
+        change((now) => measuredIn(now, madeIn, (unit) => told(batch, unit)));
       }}
     />
   );
@@ -46,6 +71,7 @@ export function BatchStep() {
         </Say>
       ) : null}
       <Figure field="litres" />
+      <MadeInWhat />
     </>
   );
 }
