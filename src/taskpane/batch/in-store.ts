@@ -10,7 +10,7 @@ import { type Oil, oilNamed, oilNotNamed } from "../../core/reference/oils";
 import { acidValueFromFfa, ffaAsOleic } from "../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import type { LotInStore } from "../../workbook/planning/read-store";
-import { lotMark } from "../lots/lot-ticks";
+import { lotMark } from "../lots/lot-mark";
 import { notYetOf } from "../lots/not-yet";
 import { type ChosenLot, mostLots } from "./draft";
 import type { Picked } from "./picks";

@@ -6,7 +6,7 @@ import { say } from "../../core/problem/wording";
 import { type AcidValue, as, type Percent, quantity } from "../../core/quantity/quantity";
 import { acidValueFromFfa, ffaAsOleic } from "../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
-import { lotMark } from "../lots/lot-ticks";
+import { lotMark } from "../lots/lot-mark";
 import { fixed, partsShown } from "../widgets/shown-number";
 import type { Draft } from "./draft";
 import type { Figures } from "./figures";

@@ -5,7 +5,7 @@ import { hundred, thousand } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { type AmountUnit, amountUnitNamed } from "../../core/quantity/units";
 import { as, type Gram, type Kilogram } from "../../core/quantity/quantity";
-import { lotMark } from "../lots/lot-ticks";
+import { lotMark } from "../lots/lot-mark";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import { type Mix, sharesShown } from "./mix";

@@ -2,12 +2,10 @@
 import { Button, Checkbox } from "@fluentui/react-components";
 import { type ReactNode, useState } from "react";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
+import { lotMark } from "./lot-mark";
 
 /** So many of the latest are shown at first. */
 const shownFirst = 8;
-
-/** A lot's mark as text; `Titrations` may hold it as a number. */
-export const lotMark = ({ lot }: RecordedLot): string => String(lot).trim();
 
 export interface LotTicksProps {
   readonly lots: readonly RecordedLot[];

@@ -1,7 +1,7 @@
 /** What a lot's own row says of its result, where a dose is to be made of it. */
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import { worthText } from "../../workbook/record/worth";
-import { lotMark } from "./lot-ticks";
+import { lotMark } from "./lot-mark";
 
 /** Why no dose is made of this lot yet: "lot SW-17: the three lie 0.50 mL apart ..."; "" where one is. */
 export const notYetOf = (lot: RecordedLot): string =>

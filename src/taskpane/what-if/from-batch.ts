@@ -7,7 +7,7 @@ import { isHeldBack } from "../batch/acid-worth";
 import type { Draft as BatchDraft } from "../batch/draft";
 import type { Seen } from "../batch/seen";
 import { viewOf } from "../batch/view-of";
-import { lotMark } from "../lots/lot-ticks";
+import { lotMark } from "../lots/lot-mark";
 import { digits } from "../widgets/shown-number";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";

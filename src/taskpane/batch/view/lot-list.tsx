@@ -2,7 +2,8 @@
 import { quantity } from "../../../core/quantity/quantity";
 import { ffaAsOleic } from "../../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
-import { lotMark, LotTicks } from "../../lots/lot-ticks";
+import { lotMark } from "../../lots/lot-mark";
+import { LotTicks } from "../../lots/lot-ticks";
 import { doubtText } from "../../widgets/shown-number";
 import { mostLots } from "../draft";
 import { useDesk, useMark } from "./desk";

@@ -1,6 +1,6 @@
 /** Two lots or more: how they are mixed, and what the mix holds. */
 import { isProblem } from "../../../core/problem/problem";
-import { lotMark } from "../../lots/lot-ticks";
+import { lotMark } from "../../lots/lot-mark";
 import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";

@@ -2,7 +2,8 @@
 import { Fragment } from "react";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
 import { AllTheSame } from "../../lots/all-the-same";
-import { lotMark, LotTicks } from "../../lots/lot-ticks";
+import { lotMark } from "../../lots/lot-mark";
+import { LotTicks } from "../../lots/lot-ticks";
 import { lotWorth, notYetOf } from "../../lots/not-yet";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
