@@ -1,5 +1,6 @@
 import { availableParallelism } from "node:os";
 import { defineConfig } from "vitest/config";
+import { isWide } from "./tests/is-wide";
 
 /** Browser and spreadsheet suites start real programs: give them time. */
 const slow = { testTimeout: 300_000, hookTimeout: 300_000 };
@@ -83,6 +84,7 @@ export default defineConfig({
         test: {
           name: "browser",
           include: ["tests/browser/**/*.test.ts"],
+          exclude: isWide ? [] : ["tests/browser/wide/**"],
           globalSetup: ["tests/taskpane/page/bundle.ts"],
           ...slow,
           ...together,

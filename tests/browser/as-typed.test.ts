@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened } from "../workbench/file";
 import { bookOf } from "../xlsx/files";
+import { cases } from "../wide";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
 import { goTo, paneSays, typeInto } from "./workbench-page";
 
@@ -33,7 +34,7 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
   });
 
   it.each(
-    [0, 20].flatMap((delay) =>
+    cases([0], [20]).flatMap((delay) =>
       ["=OFFSET(A1,0,0)", '=VALUE("2")', "=STDEV(A1,3)", "=IF(A1>1,A1,3)", "=SUM"].map(
         (text, at) => [text, delay, `E${String(2 + at + delay)}`] as const,
       ),
@@ -64,7 +65,7 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
   });
 
   it.each(
-    [0, 60].flatMap((delay) =>
+    cases([0], [60]).flatMap((delay) =>
       ["=OFFSET(A1,0,0)", '=VALUE("2")', "=A1*2", "oak"].map(
         (text, row) => [text, delay, 40 + delay + row] as const,
       ),

@@ -3,7 +3,7 @@
  * screen must hold.
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
+import { BenchHand, QuickHand } from "../taskpane/page/bench";
 import {
   batchScenes,
   fillLimit,
@@ -76,7 +76,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("chooses a mix from what is in store, and records each lot of it in Blends", async () => {
     const { page, complaints } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
     await hand.type("Batch", "B-118");
     await hand.press("Choose lots from store");
@@ -109,7 +109,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("shows at each step what hurts in it", async () => {
     const { page } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     for (const [step, mind] of [
       ["Oil", /work alone[\s\S]*erupts[\s\S]*heating alone/],
@@ -127,7 +127,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("shows no dose above the limit, and keeps the focus in the limit while a higher one is typed", async () => {
     const { page } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toWeighOut(hand, ["TW-09"]);
     await page.getByText("No dose:").waitFor();
     expect(await page.locator(".amounts").getByText("KOH, lot K-207").count()).toBe(0);
@@ -143,7 +143,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("says aloud, from a place that was there before, when a higher limit gives a dose after all", async () => {
     const { page } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toWeighOut(hand, ["TW-09"]);
     const status = page.getByRole("status").filter({ hasText: "No dose:" });
     await status.waitFor();
@@ -156,7 +156,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("holds a dose back from readings that are apart, and takes back that it is used all the same", async () => {
     const { page } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     const dose = page.locator(".amounts").getByText("KOH, lot K-207");
     const held: number[] = [];
     await heldBackScenes(page, async () => {
@@ -173,7 +173,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("shows on paper what is to be weighed, dark on light, and nothing to press", async () => {
     const { page } = await chromium.open({ colorScheme: "dark" }, sample);
-    await toWeighOut(new BenchHand(page), ["SW-17"]);
+    await toWeighOut(new QuickHand(page), ["SW-17"]);
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
     await page.getByText("1,046", { exact: true }).waitFor();
     const shown = await page.locator("button:visible:not(.unseen)").count();
@@ -188,7 +188,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
   it("takes what was typed up again after the page is closed, in a country of decimal commas too", async () => {
     const german = `${sample}&locale=de-DE`;
     const { page } = await chromium.open({}, german);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toWeighOut(hand, ["SW-17"]);
     await page.getByText("91,50", { exact: true }).waitFor();
     await page.close();
@@ -200,7 +200,7 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
 
   it("asks before a batch that is not recorded is left for a new one", async () => {
     const { page } = await chromium.open({}, sample);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toWeighOut(hand, ["SW-17"]);
     await hand.press("New batch");
     expect(await hand.hears()).toBe("Keep this one");

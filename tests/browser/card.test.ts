@@ -1,6 +1,6 @@
 /** The bench card in Chromium: by keyboard alone, with ticks that outlive the page. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
+import { QuickHand } from "../taskpane/page/bench";
 import { cardQuery, cardScenes } from "../taskpane/page/card-scenes";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
@@ -18,7 +18,7 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
 
   it("shows what its row holds in the person's units, and a reload keeps ticks and what was weighed", async () => {
     const first = await chromium.open({}, cardQuery);
-    const hand = new BenchHand(first.page);
+    const hand = new QuickHand(first.page);
     await first.page.getByText("No card: the row").waitFor();
     await hand.choose("Batch", "B-114");
     // 25 imperial gallons as typed; by hand 25 x 4.54609 x 0.915 = 103.992 kg = 229 lb 4.2 oz

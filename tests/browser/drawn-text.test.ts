@@ -4,26 +4,32 @@
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bookOf } from "../xlsx/files";
+import { cases } from "../wide";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
 import { goTo } from "./workbench-page";
 
 const bytes = bookOf('<row r="1"><c r="A1"><v>2</v></c></row>');
 
 /** From the Universal Declaration of Human Rights, article 1, in the languages that shape text differently. */
-const texts = [
+const shaped = [
   [
     "Latin, longer than its cell",
     "All human beings are born free and equal in dignity and rights. ".repeat(6),
   ],
   ["Chinese", "人人生而自由，在尊严和权利上一律平等。"],
-  ["Japanese", "すべての人間は、生れながらにして自由であり、"],
-  ["Korean", "모든 인간은 태어날 때부터 자유로우며"],
   ["Arabic", "يولد جميع الناس أحرارًا متساوين"],
-  ["Hindi", "सभी मनुष्यों को गौरव और अधिकारों के"],
-  ["Thai", "มนุษย์ทั้งหลายเกิดมามีอิสระ"],
   ["German with a soft hyphen", "Grund\u00adrechts\u00adschutz\u00adbestimmungen"],
   ["accents beside their letters, and pictures", "cafe\u0301 🛶 👩🏽‍🔬 ⚗️"],
 ] as const;
+
+const alike = [
+  ["Japanese", "すべての人間は、生れながらにして自由であり、"],
+  ["Korean", "모든 인간은 태어날 때부터 자유로우며"],
+  ["Hindi", "सभी मनुष्यों को गौरव और अधिकारों के"],
+  ["Thai", "มนุษย์ทั้งหลายเกิดมามีอิสระ"],
+] as const;
+
+const texts = cases<readonly [string, string]>(shaped, alike);
 
 describe.runIf(hasBrowser)("text in a cell", () => {
   let served: Served;

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
 import { violations } from "../taskpane/page/checks";
+import { cases } from "../wide";
 import { hasBrowser, type Served, serve } from "./browser";
 import { goTo, gridIsReady } from "./workbench-page";
 
@@ -20,7 +21,7 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
 
   const widest = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth);
 
-  it.each([1400, 900, 320])(
+  it.each(cases([1400, 320], [900]))(
     "has no fault that axe can find, and fits, at %i pixels",
     async (width) => {
       const { page } = await served.open({ viewport: { width, height: 700 } });
@@ -34,7 +35,7 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
     },
   );
 
-  it.each([1400, 320])(
+  it.each(cases([320], [1400]))(
     "has none with the list of what a file keeps, and with the question before edits are lost, at %i pixels",
     async (width) => {
       const { page } = await served.open({ viewport: { width, height: 700 } });

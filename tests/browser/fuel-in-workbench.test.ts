@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { shareWorkbook } from "../../src/partner/sharing";
 import { isFileProblem, sayFile } from "../../src/xlsx";
 import { hasLibreOffice, shownBy, type Shown } from "../spreadsheet/xlsx/libreoffice";
-import { BenchHand, fillSlip } from "../taskpane/page/bench";
+import { type BenchHand, fillSlip, QuickHand } from "../taskpane/page/bench";
 import { harveyPasted } from "../taskpane/page/probe-readings";
 import { hasBrowser, type Served, serve } from "./browser";
 import { gridIsReady } from "./workbench-page";
@@ -75,7 +75,7 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
     });
     await page.goto(served.address);
     await gridIsReady(page);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.keyboard.press("F6");
     await hand.press("Fuel");
     await page.getByRole("heading", { level: 2, name: /Batch/ }).waitFor();

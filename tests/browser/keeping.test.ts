@@ -5,6 +5,7 @@ import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { root } from "../rules/sources-of";
 import { violations } from "../taskpane/page/checks";
+import { rarely } from "../wide";
 import { hasBrowser, type Served, serve } from "./browser";
 import { at, chooserOf, goTo, openSheet, paneSays, standing, typeInto } from "./workbench-page";
 
@@ -145,140 +146,152 @@ describe.runIf(hasBrowser)("the workbook that the browser keeps", () => {
     expect(complaints).toEqual([]);
   });
 
-  it("is not written over by a second tab, which says so and keeps one of its own", async () => {
-    const { page } = await begun();
-    await edited(page);
-    await standing(page, "kept in this browser only");
-    const other = await another(page);
-    await news(other, "It is open in another tab or window too");
-    await openSheet(other, "Batches");
-    await typeInto(other, amount, "300");
-    await standing(other, "not kept yet");
-    await standing(other, "kept in this browser only");
-    await reload(page);
-    await openSheet(page, "Batches");
-    await goTo(page, amount);
-    await paneSays(page, /^200/);
-    await reload(other);
-    await openSheet(other, "Batches");
-    await goTo(other, amount);
-    await paneSays(other, /^300/);
-    await page.keyboard.press("Control+o");
-    expect(await page.locator("#kept-list li").innerText()).toContain("open in another tab");
-  });
+  rarely(
+    "is not written over by a second tab, which says so and keeps one of its own",
+    async () => {
+      const { page } = await begun();
+      await edited(page);
+      await standing(page, "kept in this browser only");
+      const other = await another(page);
+      await news(other, "It is open in another tab or window too");
+      await openSheet(other, "Batches");
+      await typeInto(other, amount, "300");
+      await standing(other, "not kept yet");
+      await standing(other, "kept in this browser only");
+      await reload(page);
+      await openSheet(page, "Batches");
+      await goTo(page, amount);
+      await paneSays(page, /^200/);
+      await reload(other);
+      await openSheet(other, "Batches");
+      await goTo(other, amount);
+      await paneSays(other, /^300/);
+      await page.keyboard.press("Control+o");
+      expect(await page.locator("#kept-list li").innerText()).toContain("open in another tab");
+    },
+  );
 
-  it("says in words that there is no room, claims nothing, and asks before the edits are lost", async () => {
-    const { page } = await begun((context) =>
-      context.addInitScript(() => {
-        const { put } = IDBObjectStore.prototype;
-        IDBObjectStore.prototype.put = function (value: unknown, key?: IDBValidKey) {
-          if (value instanceof Uint8Array) throw new DOMException("full", "QuotaExceededError");
-          return put.call(this, value, key);
-        };
-      }),
-    );
-    await edited(page);
-    await news(
-      page,
-      "logbook.xlsx could not be kept in this browser: it gives this page no more room",
-    );
-    expect(await page.locator("#standing").innerText()).toBe("not kept yet");
-    await (await chooserOf(page)).setFiles(tidy);
-    await page.locator("#ask").getByText("The edits to logbook.xlsx are not saved").waitFor();
-    await page.keyboard.press("Escape");
-    await reload(page);
-    expect(await page.locator("#standing").innerText()).toBe("");
-  });
-
-  it("never keeps the page from opening: half of it, something else, or no database at all", async () => {
-    const { page } = await begun();
-    await edited(page);
-    await standing(page, "kept in this browser only");
-    const spoil = (what: string) =>
-      page.evaluate(
-        (kind) =>
-          new Promise<void>((done, failed) => {
-            const asked = indexedDB.open("titrebook-workbooks");
-            asked.onerror = () => failed(asked.error);
-            asked.onsuccess = () => {
-              const act = asked.result.transaction("workbooks", "readwrite");
-              const objects = act.objectStore("workbooks");
-              const keys = objects.getAllKeys();
-              keys.onsuccess = () => {
-                const bytes = keys.result.find((key) => String(key).startsWith("bytes/")) ?? "";
-                if (kind === "half") objects.delete(bytes);
-                if (kind === "other") objects.put(new Uint8Array(5), bytes);
-                if (kind === "nothing") objects.put("?", String(bytes).replace("bytes", "entry"));
-              };
-              act.oncomplete = () => {
-                asked.result.close();
-                done();
-              };
-            };
-          }),
-        what,
+  rarely(
+    "says in words that there is no room, claims nothing, and asks before the edits are lost",
+    async () => {
+      const { page } = await begun((context) =>
+        context.addInitScript(() => {
+          const { put } = IDBObjectStore.prototype;
+          IDBObjectStore.prototype.put = function (value: unknown, key?: IDBValidKey) {
+            if (value instanceof Uint8Array) throw new DOMException("full", "QuotaExceededError");
+            return put.call(this, value, key);
+          };
+        }),
       );
-    await spoil("half");
-    await reload(page);
-    await news(page, "Of logbook.xlsx this browser kept a part only");
-    await edited(page);
-    await standing(page, "kept in this browser only");
-    await spoil("nothing");
-    await reload(page);
-    expect(await page.locator("#standing").innerText()).toBe("");
-    const none = await begun((context) =>
-      context.addInitScript(() => {
-        Object.defineProperty(window, "indexedDB", { value: undefined });
-      }),
-    );
-    await edited(none.page);
-    await news(none.page, "logbook.xlsx could not be kept in this browser, which keeps nothing");
-  });
+      await edited(page);
+      await news(
+        page,
+        "logbook.xlsx could not be kept in this browser: it gives this page no more room",
+      );
+      expect(await page.locator("#standing").innerText()).toBe("not kept yet");
+      await (await chooserOf(page)).setFiles(tidy);
+      await page.locator("#ask").getByText("The edits to logbook.xlsx are not saved").waitFor();
+      await page.keyboard.press("Escape");
+      await reload(page);
+      expect(await page.locator("#standing").innerText()).toBe("");
+    },
+  );
 
-  it("goes into the same file where the browser writes into files, unless that was changed elsewhere", async () => {
-    const { page } = await begun((context) =>
-      context.addInitScript(() => {
-        const asked = { times: 0 };
-        Object.assign(window, {
-          asked,
-          showSaveFilePicker: async ({ suggestedName }: { suggestedName: string }) => {
-            asked.times += 1;
-            const folder = await navigator.storage.getDirectory();
-            return folder.getFileHandle(suggestedName, { create: true });
-          },
+  rarely(
+    "never keeps the page from opening: half of it, something else, or no database at all",
+    async () => {
+      const { page } = await begun();
+      await edited(page);
+      await standing(page, "kept in this browser only");
+      const spoil = (what: string) =>
+        page.evaluate(
+          (kind) =>
+            new Promise<void>((done, failed) => {
+              const asked = indexedDB.open("titrebook-workbooks");
+              asked.onerror = () => failed(asked.error);
+              asked.onsuccess = () => {
+                const act = asked.result.transaction("workbooks", "readwrite");
+                const objects = act.objectStore("workbooks");
+                const keys = objects.getAllKeys();
+                keys.onsuccess = () => {
+                  const bytes = keys.result.find((key) => String(key).startsWith("bytes/")) ?? "";
+                  if (kind === "half") objects.delete(bytes);
+                  if (kind === "other") objects.put(new Uint8Array(5), bytes);
+                  if (kind === "nothing") objects.put("?", String(bytes).replace("bytes", "entry"));
+                };
+                act.oncomplete = () => {
+                  asked.result.close();
+                  done();
+                };
+              };
+            }),
+          what,
+        );
+      await spoil("half");
+      await reload(page);
+      await news(page, "Of logbook.xlsx this browser kept a part only");
+      await edited(page);
+      await standing(page, "kept in this browser only");
+      await spoil("nothing");
+      await reload(page);
+      expect(await page.locator("#standing").innerText()).toBe("");
+      const none = await begun((context) =>
+        context.addInitScript(() => {
+          Object.defineProperty(window, "indexedDB", { value: undefined });
+        }),
+      );
+      await edited(none.page);
+      await news(none.page, "logbook.xlsx could not be kept in this browser, which keeps nothing");
+    },
+  );
+
+  rarely(
+    "goes into the same file where the browser writes into files, unless that was changed elsewhere",
+    async () => {
+      const { page } = await begun((context) =>
+        context.addInitScript(() => {
+          const asked = { times: 0 };
+          Object.assign(window, {
+            asked,
+            showSaveFilePicker: async ({ suggestedName }: { suggestedName: string }) => {
+              asked.times += 1;
+              const folder = await navigator.storage.getDirectory();
+              return folder.getFileHandle(suggestedName, { create: true });
+            },
+          });
+        }),
+      );
+      const times = () =>
+        page.evaluate(() => (window as unknown as { asked: { times: number } }).asked.times);
+      const size = () =>
+        page.evaluate(async () => {
+          const folder = await navigator.storage.getDirectory();
+          return (await (await folder.getFileHandle("logbook.xlsx")).getFile()).size;
         });
-      }),
-    );
-    const times = () =>
-      page.evaluate(() => (window as unknown as { asked: { times: number } }).asked.times);
-    const size = () =>
-      page.evaluate(async () => {
+      await edited(page);
+      await page.keyboard.press("Control+s");
+      await news(page, /^Saved in the file logbook\.xlsx\./);
+      expect(await size()).toBeGreaterThan(10_000);
+      await typeInto(page, amount, "250");
+      await standing(page, "kept in this browser only");
+      await reload(page);
+      await typeInto(page, amount, "260");
+      await page.keyboard.press("Control+s");
+      await news(page, /^Saved in the file logbook\.xlsx\./);
+      expect(await times()).toBe(0);
+      await page.evaluate(async () => {
         const folder = await navigator.storage.getDirectory();
-        return (await (await folder.getFileHandle("logbook.xlsx")).getFile()).size;
+        const writing = await (await folder.getFileHandle("logbook.xlsx")).createWritable();
+        await writing.write("something else");
+        await writing.close();
       });
-    await edited(page);
-    await page.keyboard.press("Control+s");
-    await news(page, /^Saved in the file logbook\.xlsx\./);
-    expect(await size()).toBeGreaterThan(10_000);
-    await typeInto(page, amount, "250");
-    await standing(page, "kept in this browser only");
-    await reload(page);
-    await typeInto(page, amount, "260");
-    await page.keyboard.press("Control+s");
-    await news(page, /^Saved in the file logbook\.xlsx\./);
-    expect(await times()).toBe(0);
-    await page.evaluate(async () => {
-      const folder = await navigator.storage.getDirectory();
-      const writing = await (await folder.getFileHandle("logbook.xlsx")).createWritable();
-      await writing.write("something else");
-      await writing.close();
-    });
-    await typeInto(page, amount, "270");
-    await page.keyboard.press("Control+s");
-    await news(page, "logbook.xlsx was changed elsewhere: it was not written over");
-    expect(await size()).toBe("something else".length);
-    await page.keyboard.press("Control+s");
-    await news(page, /^Saved in the file logbook\.xlsx\./);
-    expect(await times()).toBe(1);
-  });
+      await typeInto(page, amount, "270");
+      await page.keyboard.press("Control+s");
+      await news(page, "logbook.xlsx was changed elsewhere: it was not written over");
+      expect(await size()).toBe("something else".length);
+      await page.keyboard.press("Control+s");
+      await news(page, /^Saved in the file logbook\.xlsx\./);
+      expect(await times()).toBe(1);
+    },
+  );
 });

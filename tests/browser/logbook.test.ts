@@ -1,6 +1,6 @@
 /** The logbook task in Chromium: by keyboard alone from a home-made logbook to a report. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
+import { BenchHand, QuickHand } from "../taskpane/page/bench";
 import { chooseFour, logbookScenes, understand } from "../taskpane/page/logbook-scenes";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
@@ -54,7 +54,7 @@ describe.runIf(hasBrowser)("the logbook task in a browser", () => {
 
   it("re-checks, jumps to a cell, and writes the report with a line for each planted mistake", async () => {
     const { page, complaints } = await chromium.open({}, old);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await understand(hand);
     await hand.press(/^3 Re-check/);
     await hand.press("Re-check every row");

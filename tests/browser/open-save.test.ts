@@ -6,6 +6,7 @@ import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { partsOf } from "../xlsx/files";
 import { root } from "../rules/sources-of";
+import { rarely } from "../wide";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
 import { bigLogbook } from "./big-logbook";
 import { at, chooserOf, goTo, openSheet, paneSays, typeInto } from "./workbench-page";
@@ -238,7 +239,7 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     expect(cellIn((await save(page)).bytes, "Bob's log, 2026", 1, 1)?.value).toBe(3.25);
   });
 
-  it("keeps nothing of a file once another one is open", { timeout: 180_000 }, async () => {
+  rarely("keeps nothing of a file once another one is open", async () => {
     const { page } = opened;
     const session = await page.context().newCDPSession(page);
     const kept = async () => {
@@ -262,7 +263,7 @@ describe.runIf(hasBrowser)("opening and saving on the page", () => {
     expect(after.megabytes - before.megabytes).toBeLessThan(4);
   });
 
-  it("opens and saves 10,000 rows of 20 columns, and says how far it is", async () => {
+  rarely("opens and saves 10,000 rows of 20 columns, and says how far it is", async () => {
     const { page } = opened;
     await page.evaluate(() => {
       const said: string[] = [];

@@ -1,6 +1,6 @@
 /** A probe in Titrate, in Chromium: sixteen readings pasted, the end point taken over, a sheet of its own. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
+import { QuickHand } from "../taskpane/page/bench";
 import { faultsInEveryLook } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { harveyPasted } from "../taskpane/page/probe-readings";
@@ -19,7 +19,7 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
   it("finds the end point of dark oil, keeps what was pasted, and makes a sheet that one undo takes back", async () => {
     const looks = { viewport: { width: 320, height: 700 }, reducedMotion: "reduce" } as const;
     const first = await chromium.open(looks, "task=titrate&book=sample");
-    const hand = new BenchHand(first.page);
+    const hand = new QuickHand(first.page);
     await first.page.getByRole("heading", { level: 2 }).waitFor();
     await hand.press(/^4 Replicates/);
     await hand.press("A probe for dark oil");
@@ -66,7 +66,7 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     // two tabs of one draft hold each other off
     await first.page.close();
     const again = await chromium.openIn(context, "task=titrate&book=sample");
-    const other = new BenchHand(again.page);
+    const other = new QuickHand(again.page);
     await again.page.getByRole("button", { name: /^Go on with/ }).waitFor();
     await other.press(/^Go on with/);
     await again.page.getByRole("button", { name: "A probe for dark oil" }).waitFor();

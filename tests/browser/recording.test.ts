@@ -1,6 +1,6 @@
 /** Record in the pane, in Chromium: the first press counts, and an occupied row is passed by with one. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand, fillSlip } from "../taskpane/page/bench";
+import { fillSlip, QuickHand } from "../taskpane/page/bench";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { hasBrowser } from "./browser";
 import { lastRow, type PaneWindow } from "./host-in-page";
@@ -18,7 +18,7 @@ describe.runIf(hasBrowser)("Record", () => {
 
   const toRecord = async (query = "") => {
     const { page } = await chromium.open({}, query);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await fillSlip(hand, slip);
     await hand.next("Result");

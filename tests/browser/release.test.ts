@@ -13,6 +13,7 @@ import { readChecksums } from "../../src/cli/build/checksums";
 import { host, serveFolder } from "../../src/cli/static-server";
 import { root } from "../rules/sources-of";
 import { violations } from "../taskpane/page/checks";
+import { cases } from "../wide";
 import { hasBrowser } from "./browser";
 import { type Contexts, contextsOfChromium } from "./shared-browser";
 import { watchPolicy } from "./policy-refusals";
@@ -124,7 +125,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     expect(await complaints()).toEqual([]);
   });
 
-  it.each(["index", "mistakes", "search", "glossary", "hosting", "budget"])(
+  it.each(cases(["index", "mistakes"], ["search", "glossary", "hosting", "budget"]))(
     "has no fault that axe can find in help/%s.html, light or dark",
     async (name) => {
       for (const colorScheme of ["light", "dark"] as const) {

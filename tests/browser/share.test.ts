@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx } from "../../src/xlsx";
-import { BenchHand } from "../taskpane/page/bench";
+import { QuickHand } from "../taskpane/page/bench";
 import { screenFaults } from "../taskpane/page/checks";
 import { faultsInEveryLook } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
@@ -43,7 +43,7 @@ describe.runIf(hasBrowser)("the task of sharing", () => {
       { viewport: { width: 320, height: 700 }, reducedMotion: "reduce" },
       "task=share&file=logbook",
     );
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { name: "For a partner" }).waitFor();
     await page.getByRole("button", { name: button, disabled: false }).waitFor();
     await shot(page, "ready");

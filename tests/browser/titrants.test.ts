@@ -1,6 +1,6 @@
 /** The titrants of the logbook in the titration task, in Chromium and by keyboard: offered, taken, kept. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
+import { BenchHand, QuickHand } from "../taskpane/page/bench";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import {
@@ -23,7 +23,7 @@ describe.runIf(hasBrowser)("the titrants on record, in a browser", () => {
 
   it("fill the step when one is chosen, and its own line says how old it is", async () => {
     const { page, complaints } = await chromium.open({}, titrantQuery);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await takeTitrant(hand);
     await page.getByText(/By its own line it has lost 0\.8\d? % in 113 days/).waitFor();

@@ -3,7 +3,7 @@
  * screen must hold.
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand, fillSlip, type Slip } from "../taskpane/page/bench";
+import { BenchHand, fillSlip, QuickHand, type Slip } from "../taskpane/page/bench";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { scenes } from "../taskpane/page/scenes";
@@ -64,7 +64,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("does so with five titres on their own masses, one suspect omitted, and a second blank", async () => {
     const { page, complaints } = await chromium.open();
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toResult(hand, {
       lot: "SW-20",
       titres: ["2,40", "2.45", "2.40", "3.60", "2.45"],
@@ -98,7 +98,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("puts an omitted titre back, and undoes the omission", async () => {
     const { page } = await chromium.open();
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toResult(hand, three);
     const omit = async (): Promise<void> => {
       await hand.press("Omit Titre 2");
@@ -203,7 +203,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("says what is wrong at once, and leaves the focus where it is", async () => {
     const { page } = await chromium.open();
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await hand.type("Strength", "5.6");
     await page.getByText(/Strength is 5.6 mol\/L; allowed is/).waitFor({ timeout: 500 });
@@ -220,7 +220,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("speaks of figures with a comma where that is usual, and takes a point as well", async () => {
     const { page } = await chromium.open({}, "locale=de-DE");
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toResult(hand, { ...three, titres: ["2,40", "2.50", "2,45"], mass: "10,02" });
     await page.getByText("2,450 mL").first().waitFor();
     await hand.next("Result");
@@ -230,7 +230,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("keeps what was typed through a reload, and lists the lots under way", async () => {
     const { page } = await chromium.open();
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toResult(hand, three);
     await hand.type("Volume used", "2.5");
     await page.waitForTimeout(1000);
@@ -258,7 +258,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("loses nothing when the page dies in the middle of a reading", async () => {
     const { page } = await chromium.open();
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toResult(hand, three);
     const context = page.context();
     // what is promised: kept within a second
@@ -273,7 +273,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
   it("records a lot named like a formula or a tag as text, and shows it as text", async () => {
     for (const lot of ["=1+1", "<b>bold</b>"]) {
       const { page, complaints } = await chromium.open();
-      const hand = new BenchHand(page);
+      const hand = new QuickHand(page);
       await toResult(hand, { ...three, lot });
       expect(await page.locator(".task-of").textContent()).toBe(lot);
       expect(await page.locator("b").count()).toBe(0);
@@ -310,7 +310,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
 
   it("loses nothing when the workbook refuses, says why, and records once it may", async () => {
     const { page } = await chromium.open();
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toResult(hand, three);
     await page.evaluate(() => {
       const { host } = (window as unknown as PaneWindow).titrebook;

@@ -1,6 +1,6 @@
 /** The record and the hand behind it, in the titration task in Chromium and by keyboard. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
+import { QuickHand } from "../taskpane/page/bench";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { recordQuery, recordScenes } from "../taskpane/page/record-scenes";
@@ -17,7 +17,7 @@ describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () =
 
   it("is asked about once, holds a dose back, and gives it at a press that can be taken back", async () => {
     const { page, complaints } = await chromium.open({}, recordQuery);
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     const lye = page.getByText(/^Of this lye, for the acid/);
     await recordScenes(page, () => Promise.resolve());
     expect(await hand.hears()).toBe("Do not use it");

@@ -2,7 +2,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Found } from "../../src/sheet/port";
-import { BenchHand } from "../taskpane/page/bench";
+import { BenchHand, QuickHand } from "../taskpane/page/bench";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import {
@@ -57,7 +57,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
 
   it("shows the cautions of planning at every step, the first included", async () => {
     const { page } = await chromium.open({}, "task=what-if");
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     for (const step of ["Sizes", "Compare", "Table", "Write"]) {
       if (step !== "Sizes") await hand.next(step);
@@ -100,7 +100,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
 
   it("names what stands at the selected cell, and writes over it only when that is confirmed", async () => {
     const { page } = await chromium.open({}, "task=what-if");
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.evaluate(async () => {
       const { host } = (window as unknown as PaneWindow).titrebook;
       const block = { sheet: "Sheet1", row: 4, column: 1, rows: 1, columns: 1 };
@@ -124,7 +124,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
 
   it("compares recorded lots by reference", async () => {
     const { page } = await chromium.open({}, "task=what-if&book=sample");
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await fillSizes(hand);
     await hand.next("Compare");
@@ -144,7 +144,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
 
   it("keeps what was typed through a reload, and speaks with a comma where that is usual", async () => {
     const { page } = await chromium.open({}, "task=what-if&locale=de-DE");
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await toTable(hand, "0,5; 2,25");
     await page.getByRole("columnheader", { name: "2,25" }).waitFor();
     await page.waitForTimeout(1000);
@@ -157,7 +157,7 @@ describe.runIf(hasBrowser)("the what-if task in a browser", () => {
 
   it("shows a table of 50 by 50 within a moment", async () => {
     const { page } = await chromium.open({}, "task=what-if");
-    const hand = new BenchHand(page);
+    const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await hand.type("Batch sizes", Array.from({ length: 50 }, (_, at) => 20 * (at + 1)).join(" "));
     await hand.next("Compare");

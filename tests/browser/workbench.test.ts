@@ -1,4 +1,4 @@
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
 import { at, goTo, gridIsReady, openSheet, paneSays, typeInto } from "./workbench-page";
@@ -7,19 +7,16 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
   let served: Served;
   let opened: OpenPage;
 
+  // one page for all of them, in their order: a spreadsheet takes longer to start than to use
   beforeAll(async () => {
     served = await serve();
-  });
-  afterAll(() => served.close());
-
-  beforeEach(async () => {
     opened = await served.open();
     await opened.page.goto(served.address);
     await gridIsReady(opened.page);
   });
-  afterEach(async () => {
-    await opened.page.context().close();
-    // Every test ends here: no error on the console, no request to any other host.
+  afterAll(() => served.close());
+  // Every test ends here: no error on the console, no request to any other host.
+  afterEach(() => {
     expect(opened.complaints).toEqual([]);
   });
 
@@ -49,8 +46,22 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
     await paneSays(page, "Not yet: see Acid value worth");
   });
 
+  it("shows #VALUE! for text in place of a titre, says why, and goes on elsewhere", async () => {
+    const { page } = opened;
+    await openSheet(page, "Titrations");
+    await typeInto(page, at("Titrations", "Titre 1 mL", 1), "lots");
+    await goTo(page, at("Titrations", "Corrected titre mL", 1));
+    await paneSays(page, /^#VALUE!$/);
+    await paneSays(page, /"lots" is not one/);
+    await typeInto(page, at("Titrations", "Titre 1 mL", 2), "4.95");
+    await goTo(page, at("Titrations", "Corrected titre mL", 2));
+    // By hand: (4.95 + 4.90 + 4.85) / 3 - 0.15 = 4.75.
+    await paneSays(page, /^4\.75/);
+  });
+
   it("takes an edit back, shows what was taken back, and does it again", async () => {
     const { page } = opened;
+    await openSheet(page, "Batches");
     await typeInto(page, at("Batches", "Amount", 1), "200");
     await goTo(page, at("Batches", "Oil kg", 1));
     // By hand: 200 L x 0.915 = 183 kg.
@@ -65,19 +76,6 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
       .locator("#announcer")
       .getByText(`Batches ${at("Batches", "Amount", 1)}. 200.0.`)
       .waitFor();
-  });
-
-  it("shows #VALUE! for text in place of a titre, says why, and goes on elsewhere", async () => {
-    const { page } = opened;
-    await openSheet(page, "Titrations");
-    await typeInto(page, at("Titrations", "Titre 1 mL", 1), "lots");
-    await goTo(page, at("Titrations", "Corrected titre mL", 1));
-    await paneSays(page, /^#VALUE!$/);
-    await paneSays(page, /"lots" is not one/);
-    await typeInto(page, at("Titrations", "Titre 1 mL", 2), "4.95");
-    await goTo(page, at("Titrations", "Corrected titre mL", 2));
-    // By hand: (4.95 + 4.90 + 4.85) / 3 - 0.15 = 4.75.
-    await paneSays(page, /^4\.75/);
   });
 
   it("lists every function after =TITRE. is typed", async () => {
@@ -126,11 +124,11 @@ describe.runIf(hasBrowser)("the workbench in a browser", () => {
 
   it("shows what the grid holds now as plain tables", async () => {
     const { page } = opened;
-    await typeInto(page, at("Batches", "Amount", 1), "200");
+    await typeInto(page, at("Batches", "Amount", 1), "300");
     await page.click("#plain-toggle");
     const row = page.locator("#plain tr", { hasText: "B-112" });
-    // By hand: 200 L x 0.915 = 183 kg.
-    await row.getByText("183.00").waitFor();
+    // By hand: 300 L x 0.915 = 274.5 kg.
+    await row.getByText("274.50").waitFor();
     await page.click("#plain-toggle");
     await gridIsReady(page);
   });

@@ -45,7 +45,7 @@ async function day(served: Served, seed: number, steps: number): Promise<Map<str
     const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);
     throw new Error(
       `Page, seed ${String(seed)}, step ${String(step)}: ${done.slice(-8).join(", ")}.\n` +
-        `Again: SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project browser tests/browser/endurance.test.ts\n${why}` +
+        `Again: WIDE=1 SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project browser tests/browser/wide/endurance.test.ts\n${why}` +
         (opened.complaints.length > 0 ? `\nThe page: ${opened.complaints.join("; ")}` : ""),
     );
   } finally {

@@ -1,6 +1,6 @@
 /** Every screen of the batch task, reached by keyboard, each in a state worth looking at. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { type BenchHand, QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 export async function fillOilOfBatch(
@@ -52,7 +52,7 @@ async function former(hand: BenchHand, look: Look): Promise<void> {
 
 /** SW-18 of the sample has a titre far from the others: no dose until somebody says so. */
 export async function heldBackScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await ready(page);
   await hand.press(/^Show all/);
   await fillOilOfBatch(hand, ["SW-18"]);
@@ -71,7 +71,7 @@ export async function heldBackScenes(page: Page, look: Look): Promise<void> {
 
 /** Walks through the whole task once. */
 export async function batchScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await ready(page);
   await look("oil, new");
   await hand.press(/^Show all/);

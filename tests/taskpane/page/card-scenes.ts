@@ -1,13 +1,13 @@
 /** Every screen of the bench card, reached by keyboard, each in a state worth looking at. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 export const cardQuery = "task=card&book=sample";
 
 /** Walks through the whole card once. */
 export async function cardScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByText("No card: the row").waitFor();
   await look("no dose, no card");
   await hand.choose("Batch", "B-114");

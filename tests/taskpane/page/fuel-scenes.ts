@@ -1,13 +1,13 @@
 /** Every screen of the fuel task, reached by keyboard, each in a state worth looking at. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 export const fuelQuery = "task=fuel&book=sample";
 
 /** From the batch to the meaning: an unwashed fuel of much soap, wet, cloudy in methanol. */
 export async function fuelScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 2, name: /Batch/ }).waitFor();
   await hand.choose("Recorded batch", "B-114");
   await hand.pick("Not washed");

@@ -1,6 +1,6 @@
 /** Every screen of the logbook task, reached by keyboard, each in a state worth looking at. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { type BenchHand, QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 export async function understand(hand: BenchHand): Promise<void> {
@@ -21,7 +21,7 @@ export async function chooseFour(hand: BenchHand): Promise<void> {
 
 /** Walks through the whole task once. */
 export async function logbookScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByText(/^The sheet Oil book/).waitFor();
   await look("understand, as guessed");
   await understand(hand);

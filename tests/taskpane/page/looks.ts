@@ -1,9 +1,10 @@
 /**
  * What a task of the pane must look like everywhere: its screens are gone through once, and each of them is
- * looked at as wide and as dark as a pane may be. axe takes most of the time: it looks at one screen light
- * and at the next one dark, or with LOOKS=all at every screen both ways.
+ * looked at as wide and as dark as a pane may be. Where the run is not wide, one
+ * look serves each screen: one light, the next one dark, the one after that narrow.
  */
 import type { Page } from "playwright-core";
+import { isWide } from "../../is-wide";
 import { type Rules, screenFaults } from "./checks";
 import type { PaneBrowser } from "./open-page";
 import type { Look } from "./scenes";
@@ -15,10 +16,25 @@ const looks = [
   { width: 170, colorScheme: "light" },
 ] as const;
 
-/** What axe looks at in each look of a screen. */
-function rulesOf(screen: number): readonly (Rules | "none")[] {
-  if (process.env.LOOKS === "all") return ["all", "colours", "none"];
-  return screen % 2 === 0 ? ["all", "none", "none"] : ["none", "all", "none"];
+/** The looks of one screen, each with what axe looks at in it; the first look stands last, to go on from. */
+function looksOf(screen: number): readonly (readonly [0 | 1 | 2, Rules | "none"])[] {
+  if (isWide)
+    return [
+      [1, "colours"],
+      [2, "none"],
+      [0, "all"],
+    ];
+  return screen % 4 === 1
+    ? [
+        [1, "all"],
+        [0, "none"],
+      ]
+    : screen % 4 === 3
+      ? [
+          [2, "none"],
+          [0, "all"],
+        ]
+      : [[0, "all"]];
 }
 
 const [first] = looks;
@@ -44,14 +60,13 @@ const settled = (page: Page): Promise<void> =>
 
 /** Every fault of what is on screen, in every look; the first look is there again afterwards. */
 export async function faultsInEveryLook(page: Page, screen = 0): Promise<string[]> {
-  const rules = rulesOf(screen);
   const faults: string[] = [];
-  for (const at of [1, 2, 0] as const) {
+  for (const [at, rules] of looksOf(screen)) {
     const { width, colorScheme } = looks[at];
     await page.setViewportSize(sizeOf(width));
     await page.emulateMedia({ colorScheme });
     await settled(page);
-    const found = await screenFaults(page, width, rules[at]);
+    const found = await screenFaults(page, width, rules);
     faults.push(...found.map((fault) => `${String(width)} px, ${colorScheme}: ${fault}`));
   }
   return faults;

@@ -1,12 +1,12 @@
 /** Every screen of the task Over time, reached by keyboard. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 export const overTimeQuery = "task=over-time&book=sample&today=2026-09-30";
 
 export async function overTimeScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 3, name: "Blanks" }).waitFor();
   await look("over time");
   const figures = page.getByText("The figures", { exact: true });

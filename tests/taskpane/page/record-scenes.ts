@@ -1,6 +1,6 @@
 /** What the record says in the titration task, by keyboard: asked about, used, and readings that are apart. */
 import type { Page } from "playwright-core";
-import { BenchHand, fillBlank, fillOil, fillTitres } from "./bench";
+import { type BenchHand, fillBlank, fillOil, fillTitres, QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 /** The sample's titrations are the record. */
@@ -18,7 +18,7 @@ async function fillWeighedTitrant(hand: BenchHand): Promise<void> {
 }
 
 export async function recordScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 2 }).waitFor();
   await fillWeighedTitrant(hand);
   await hand.next("Oil");

@@ -1,6 +1,6 @@
 /** Every screen of the titration task, reached by keyboard, each in a state worth looking at. */
 import type { Page } from "playwright-core";
-import { BenchHand, fillBlank, fillOil, fillTitrant, fillTitres } from "./bench";
+import { type BenchHand, fillBlank, fillOil, fillTitrant, fillTitres, QuickHand } from "./bench";
 
 /** Called when a screen is ready. */
 export type Look = (name: string) => Promise<void>;
@@ -56,7 +56,7 @@ async function timer(hand: BenchHand, look: Look): Promise<void> {
 
 /** Walks through the whole task once. */
 export async function scenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 2 }).waitFor();
   await look("titrant, new");
   await questions(hand, look);

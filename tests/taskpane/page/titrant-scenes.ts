@@ -1,6 +1,6 @@
 /** The titrants of the sample logbook in the titrant step, by keyboard: one taken, one kept. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { type BenchHand, QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 /** The day on which the sample's first bottle is still within 1 %, and its fresh one two days old. */
@@ -23,7 +23,7 @@ export async function keepTitrant(hand: BenchHand): Promise<void> {
 }
 
 export async function titrantScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 2 }).waitFor();
   await takeTitrant(hand);
   await look("titrant, taken from Titrants");

@@ -1,6 +1,6 @@
 /** Every screen of the what-if task, reached by keyboard, each in a state worth looking at. */
 import type { Page } from "playwright-core";
-import { BenchHand } from "./bench";
+import { type BenchHand, QuickHand } from "./bench";
 import type { Look } from "./scenes";
 
 export async function fillSizes(hand: BenchHand): Promise<void> {
@@ -58,7 +58,7 @@ async function bases(hand: BenchHand, look: Look): Promise<void> {
 
 /** Walks through the whole task once. */
 export async function whatIfScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 2 }).waitFor();
   await sizes(hand, look);
   await hand.next("Compare");
@@ -90,7 +90,7 @@ export async function whatIfScenes(page: Page, look: Look): Promise<void> {
 
 /** With recorded lots beside it. */
 export async function whatIfLotScenes(page: Page, look: Look): Promise<void> {
-  const hand = new BenchHand(page);
+  const hand = new QuickHand(page);
   await page.getByRole("heading", { level: 2 }).waitFor();
   await hand.type("Batch sizes", Array.from({ length: 50 }, (_, at) => 20 * (at + 1)).join(" "));
   await hand.next("Compare");

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo, gridIsReady, paneSays } from "./workbench-page";
+import { hasBrowser, type OpenPage, type Served, serve } from "../browser";
+import { goTo, gridIsReady, paneSays } from "../workbench-page";
 
 const press = async (page: Page, key: string, times: number) => {
   for (let pressed = 0; pressed < times; pressed += 1)

@@ -4,8 +4,8 @@
  * runs longer ones.
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hasBrowser } from "./browser";
-import { openEndurance } from "./endurance/day";
+import { hasBrowser } from "../browser";
+import { openEndurance } from "../endurance/day";
 
 const { SEED, STEPS } = process.env;
 const seeds = SEED === undefined ? [1] : [Number(SEED)];

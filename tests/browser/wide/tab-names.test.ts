@@ -1,8 +1,8 @@
 /** A sheet's tab in the built page: a name that is refused does not stay on it. */
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady, openSheet } from "./workbench-page";
+import { hasBrowser, type Served, serve } from "../browser";
+import { gridIsReady, openSheet } from "../workbench-page";
 
 const tabs = (page: Page) =>
   page.locator('#grid [data-u-comp="slide-tab-item"] span').allTextContents();

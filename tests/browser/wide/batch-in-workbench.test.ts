@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
-import { fillLimit, fillLye, fillOilOfBatch } from "../taskpane/page/batch-scenes";
-import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady } from "./workbench-page";
+import { BenchHand } from "../../taskpane/page/bench";
+import { fillLimit, fillLye, fillOilOfBatch } from "../../taskpane/page/batch-scenes";
+import { hasBrowser, type Served, serve } from "../browser";
+import { gridIsReady } from "../workbench-page";
 
 describe.runIf(hasBrowser)("the batch task beside the grid", () => {
   let served: Served;

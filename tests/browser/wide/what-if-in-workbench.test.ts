@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand } from "../taskpane/page/bench";
-import { fillLye, untickLots, fillSizes } from "../taskpane/page/what-if-scenes";
-import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady } from "./workbench-page";
+import { BenchHand } from "../../taskpane/page/bench";
+import { fillLye, untickLots, fillSizes } from "../../taskpane/page/what-if-scenes";
+import { hasBrowser, type Served, serve } from "../browser";
+import { gridIsReady } from "../workbench-page";
 
 describe.runIf(hasBrowser)("the what-if task beside the grid", () => {
   let served: Served;
