@@ -6,8 +6,10 @@ import { it } from "vitest";
 import { isWide } from "./is-wide";
 
 /** Cases of every day, and where the run is wide those of rare days. */
-export const cases = <T>(daily: readonly T[], rare: readonly T[]): readonly T[] =>
-  isWide ? [...daily, ...rare] : daily;
+export const cases = <Daily, Rare>(
+  daily: readonly Daily[],
+  rare: readonly Rare[],
+): readonly (Daily | Rare)[] => (isWide ? [...daily, ...rare] : daily);
 
 /** A test of a rare road: there is none of it in a run of every day. */
 export function rarely(title: string, test: () => Promise<void>): void {

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
+import { cases } from "../wide";
 import { hasBrowser } from "./browser";
 import { bookOf, undo } from "./host-in-page";
 
@@ -39,10 +40,12 @@ describe.runIf(hasBrowser)("the task Over time in a browser", () => {
     await page.context().close();
   });
 
-  it.each([
-    [overTimeQuery, overTimeScenes],
-    ["task=over-time", overTimeNothing],
-  ] as const)(
+  it.each(
+    cases(
+      [[overTimeQuery, overTimeScenes]] as const,
+      [["task=over-time", overTimeNothing]] as const,
+    ),
+  )(
     "has no accessibility fault on any screen, fits and can be touched, in every look: %s",
     async (query, walk) => {
       expect(await faultsOnTheWay(chromium, query, walk)).toEqual([]);

@@ -13,7 +13,7 @@ import { readChecksums } from "../../src/cli/build/checksums";
 import { host, serveFolder } from "../../src/cli/static-server";
 import { root } from "../rules/sources-of";
 import { violations } from "../taskpane/page/checks";
-import { cases } from "../wide";
+import { cases, rarely } from "../wide";
 import { hasBrowser } from "./browser";
 import { type Contexts, contextsOfChromium } from "./shared-browser";
 import { watchPolicy } from "./policy-refusals";
@@ -84,7 +84,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     expect(await complaints()).toEqual([]);
   });
 
-  it("opens every page of its help without a complaint", async () => {
+  rarely("opens every page of its help without a complaint", async () => {
     const { page, complaints } = await open({ viewport: { width: 360, height: 700 } });
     const metadata = JSON.parse(read("functions.json")) as { functions: { helpUrl: string }[] };
     const named = metadata.functions.map(({ helpUrl }) => helpUrl.replace(base, ""));

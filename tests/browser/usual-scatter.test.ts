@@ -4,6 +4,7 @@ import { QuickHand } from "../taskpane/page/bench";
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { recordQuery, recordScenes } from "../taskpane/page/record-scenes";
+import { rarely } from "../wide";
 import { hasBrowser } from "./browser";
 
 describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () => {
@@ -32,7 +33,7 @@ describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () =
     await page.context().close();
   });
 
-  it("has no accessibility fault, fits and can be touched, in every look", async () => {
+  rarely("has no accessibility fault, fits and can be touched, in every look", async () => {
     expect(await faultsOnTheWay(chromium, recordQuery, recordScenes)).toEqual([]);
   });
 });

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { BenchHand, fillSlip } from "../taskpane/page/bench";
-import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady } from "./workbench-page";
+import { BenchHand, fillSlip } from "../../taskpane/page/bench";
+import { hasBrowser, type Served, serve } from "../browser";
+import { gridIsReady } from "../workbench-page";
 
 describe.runIf(hasBrowser)("the titration task beside the grid", () => {
   let served: Served;

@@ -6,14 +6,14 @@
  */
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { readCellName } from "../../src/xlsx/cell-address";
-import { hasLibreOffice, shownBy } from "../spreadsheet/xlsx/libreoffice";
-import { opened } from "../workbench/file";
-import { Chance } from "../workbench/foreign/chance";
-import { judge, resultsIn } from "../workbench/foreign/judge";
-import { foreignWorkbook, log } from "../workbench/foreign/workbook";
-import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { typeInto } from "./workbench-page";
+import { readCellName } from "../../../src/xlsx/cell-address";
+import { hasLibreOffice, shownBy } from "../../spreadsheet/xlsx/libreoffice";
+import { opened } from "../../workbench/file";
+import { Chance } from "../../workbench/foreign/chance";
+import { judge, resultsIn } from "../../workbench/foreign/judge";
+import { foreignWorkbook, log } from "../../workbench/foreign/workbook";
+import { hasBrowser, type OpenPage, type Served, serve } from "../browser";
+import { typeInto } from "../workbench-page";
 
 const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";

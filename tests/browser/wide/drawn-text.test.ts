@@ -3,10 +3,9 @@
  * reader of fonts (see src/cli/build/stand-ins.js), and the machine's fonts are read by nobody.
  */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { bookOf } from "../xlsx/files";
-import { cases } from "../wide";
-import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo } from "./workbench-page";
+import { bookOf } from "../../xlsx/files";
+import { hasBrowser, type OpenPage, type Served, serve } from "../browser";
+import { goTo } from "../workbench-page";
 
 const bytes = bookOf('<row r="1"><c r="A1"><v>2</v></c></row>');
 
@@ -29,7 +28,7 @@ const alike = [
   ["Thai", "มนุษย์ทั้งหลายเกิดมามีอิสระ"],
 ] as const;
 
-const texts = cases<readonly [string, string]>(shaped, alike);
+const texts = [...shaped, ...alike];
 
 describe.runIf(hasBrowser)("text in a cell", () => {
   let served: Served;
