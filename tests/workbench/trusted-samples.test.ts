@@ -4,9 +4,10 @@ import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { unprovenReason } from "../../src/workbench/trust/proven";
 import { root } from "../rules/sources-of";
+import { cases } from "../wide";
 import { inGrid } from "./file";
 
-const names = ["checks", "logbook", "old-logbook", "partner-logbook", "what-if"];
+const names = cases(["checks", "logbook", "old-logbook", "what-if"], ["partner-logbook"]);
 
 /** In the one, words stand where figures belong; in the other, two errors meet in empty rows. */
 const doubtful = new Set(["old-logbook", "partner-logbook"]);

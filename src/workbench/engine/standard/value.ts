@@ -14,7 +14,11 @@ import {
 /** An error of a spreadsheet, thrown: a formula that meets one is that error. */
 export class Fault extends Error {
   constructor(readonly sign: string) {
+    // thousands are made while a sheet is worked out, and where each was made is asked by nobody
+    const { stackTraceLimit } = Error;
+    Error.stackTraceLimit = 0;
     super(sign);
+    Error.stackTraceLimit = stackTraceLimit;
   }
 }
 

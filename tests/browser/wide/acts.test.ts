@@ -2,12 +2,11 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { isFileProblem, openXlsx, sayFile, type Workbook } from "../../src/xlsx";
-import { hasLibreOffice, shownBy } from "../spreadsheet/xlsx/libreoffice";
-import { violations } from "../taskpane/page/checks";
-import { rarely } from "../wide";
-import { hasBrowser, type Served, serve } from "./browser";
-import { at, goTo, gridIsReady, openSheet, paneSays, standing, typeInto } from "./workbench-page";
+import { isFileProblem, openXlsx, sayFile, type Workbook } from "../../../src/xlsx";
+import { hasLibreOffice, shownBy } from "../../spreadsheet/xlsx/libreoffice";
+import { violations } from "../../taskpane/page/checks";
+import { hasBrowser, type Served, serve } from "../browser";
+import { at, goTo, gridIsReady, openSheet, paneSays, standing, typeInto } from "../workbench-page";
 
 const news = (page: Page, words: string | RegExp) =>
   page.locator("#news-words").getByText(words).first().waitFor({ timeout: 60_000 });
@@ -141,7 +140,7 @@ describe.runIf(hasBrowser)("rows and sheets of the open workbook", () => {
     },
   );
 
-  rarely("are changed on a telephone too, from the same button", async () => {
+  it("are changed on a telephone too, from the same button", async () => {
     const { page, complaints } = await begun(320, 700);
     await fromSheet(page, "Delete rows");
     await news(page, /^Row \d+ of Batches deleted/);

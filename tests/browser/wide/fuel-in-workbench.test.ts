@@ -5,13 +5,13 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { shareWorkbook } from "../../src/partner/sharing";
-import { isFileProblem, sayFile } from "../../src/xlsx";
-import { hasLibreOffice, shownBy, type Shown } from "../spreadsheet/xlsx/libreoffice";
-import { type BenchHand, fillSlip, QuickHand } from "../taskpane/page/bench";
-import { harveyPasted } from "../taskpane/page/probe-readings";
-import { hasBrowser, type Served, serve } from "./browser";
-import { gridIsReady } from "./workbench-page";
+import { shareWorkbook } from "../../../src/partner/sharing";
+import { isFileProblem, sayFile } from "../../../src/xlsx";
+import { hasLibreOffice, shownBy, type Shown } from "../../spreadsheet/xlsx/libreoffice";
+import { type BenchHand, fillSlip, QuickHand } from "../../taskpane/page/bench";
+import { harveyPasted } from "../../taskpane/page/probe-readings";
+import { hasBrowser, type Served, serve } from "../browser";
+import { gridIsReady } from "../workbench-page";
 
 const typeAll = async (hand: BenchHand, all: readonly (readonly [string, string])[]) => {
   for (const [field, text] of all) await hand.type(field, text);

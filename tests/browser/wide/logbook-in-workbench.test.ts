@@ -3,15 +3,14 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
-import { root } from "../rules/sources-of";
-import { BenchHand, QuickHand } from "../taskpane/page/bench";
-import { chooseFour, understand } from "../taskpane/page/logbook-scenes";
-import { oldLogbookKey } from "../adopt/recheck/old-logbook-key";
-import { rarely } from "../wide";
-import { bookOf, partsOf } from "../xlsx/files";
-import { hasBrowser, type Served, serve } from "./browser";
-import { chooserOf, gridIsReady } from "./workbench-page";
+import { isFileProblem, openXlsx, sayFile } from "../../../src/xlsx";
+import { root } from "../../rules/sources-of";
+import { BenchHand, QuickHand } from "../../taskpane/page/bench";
+import { chooseFour, understand } from "../../taskpane/page/logbook-scenes";
+import { oldLogbookKey } from "../../adopt/recheck/old-logbook-key";
+import { bookOf, partsOf } from "../../xlsx/files";
+import { hasBrowser, type Served, serve } from "../browser";
+import { chooserOf, gridIsReady } from "../workbench-page";
 
 /** A logbook of another workbook, two rows of it. */
 const otherBook = (): Buffer => {
@@ -119,37 +118,34 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
     await page.context().close();
   });
 
-  rarely(
-    "begins anew when another workbook is opened: nothing found, agreed or written beside the one before is said of it",
-    async () => {
-      const { page, complaints } = await served.open();
-      await page.goto(served.address);
+  it("begins anew when another workbook is opened: nothing found, agreed or written beside the one before is said of it", async () => {
+    const { page, complaints } = await served.open();
+    await page.goto(served.address);
+    await gridIsReady(page);
+    const open = async (given: Parameters<Page["setInputFiles"]>[1]): Promise<void> => {
+      await (await chooserOf(page)).setFiles(given as string);
+      await page.locator("#news-words").getByText("is open.").waitFor({ timeout: 60_000 });
       await gridIsReady(page);
-      const open = async (given: Parameters<Page["setInputFiles"]>[1]): Promise<void> => {
-        await (await chooserOf(page)).setFiles(given as string);
-        await page.locator("#news-words").getByText("is open.").waitFor({ timeout: 60_000 });
-        await gridIsReady(page);
-      };
-      await open(file);
-      const hand = new QuickHand(page);
-      await intoPane(page);
-      await hand.press("Logbook");
-      await understand(hand);
-      await hand.next("Add columns");
-      await chooseFour(hand);
-      await page.evaluate(() => {
-        const words = document.querySelector("#news-words");
-        if (words) words.textContent = "";
-      });
-      await open({ name: "other.xlsx", mimeType: "", buffer: otherBook() } as never);
-      await page.getByText(/^The sheet Data: headings in row 1/).waitFor({ timeout: 60_000 });
-      const pane = (await page.locator("#pane").innerText()).replace(/\s+/g, " ");
-      expect(pane).not.toContain("Oil book");
-      expect(pane).not.toContain("Agreed");
-      expect(pane).toContain("The other steps begin once the columns are agreed");
-      expect(await page.getByRole("button", { name: /^Next:/ }).count()).toBe(0);
-      expect(complaints).toEqual([]);
-      await page.context().close();
-    },
-  );
+    };
+    await open(file);
+    const hand = new QuickHand(page);
+    await intoPane(page);
+    await hand.press("Logbook");
+    await understand(hand);
+    await hand.next("Add columns");
+    await chooseFour(hand);
+    await page.evaluate(() => {
+      const words = document.querySelector("#news-words");
+      if (words) words.textContent = "";
+    });
+    await open({ name: "other.xlsx", mimeType: "", buffer: otherBook() } as never);
+    await page.getByText(/^The sheet Data: headings in row 1/).waitFor({ timeout: 60_000 });
+    const pane = (await page.locator("#pane").innerText()).replace(/\s+/g, " ");
+    expect(pane).not.toContain("Oil book");
+    expect(pane).not.toContain("Agreed");
+    expect(pane).toContain("The other steps begin once the columns are agreed");
+    expect(await page.getByRole("button", { name: /^Next:/ }).count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
 });
