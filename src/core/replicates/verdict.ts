@@ -5,11 +5,11 @@
 import { computed, type Exact } from "../exact/exact";
 import { mean, range } from "../exact/lists";
 import { shown } from "../exact/rounding";
-import { decimalSlip } from "./decimal-slip";
 import { scattersMore } from "../record/pooled-scatter";
 import { pooled, squaresOf } from "../record/usual-scatter";
 import { type Judgement, judgement, without } from "./judgement";
-import { type Lone, loneReading } from "./lone-reading";
+import type { Lone } from "./lone-reading";
+import { namedReading } from "./named-reading";
 import type { ReplicateSet } from "./outlier-test";
 import { countWord, slipWord, verdictWords as words } from "./verdict-words";
 
@@ -102,11 +102,9 @@ export function verdict(set: ReplicateSet, found: Judgement = judgement(set)): s
   if (set.judged.length === 1) return words.one(named(set.readings[0], places));
   if (found.marks.every((mark) => mark === "agrees"))
     return ofAgreement(set, places) + ofToday(set);
-  const slip = decimalSlip(set, found);
-  if (slip) {
-    const reading = named(set.readings[slip.place], places);
-    return words.slip(reading, slipWord(slip.times), named(slip.perhaps, places));
-  }
-  const lone = loneReading(set, found);
-  return lone ? ofLone(set, found, lone, places) : ofApart(set, found, places);
+  const said = namedReading(set, found);
+  if (said === undefined) return ofApart(set, found, places);
+  if (said.by === "lone") return ofLone(set, found, said, places);
+  const reading = named(set.readings[said.place], places);
+  return words.slip(reading, slipWord(said.times), named(said.perhaps, places));
 }

@@ -23,7 +23,7 @@ const isByTask = (): boolean => document.activeElement?.closest("nav.tasks") !==
 export function StepHeading({ name, at, of, takesFocus, turn, onEnter }: StepHeadingProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   const shown = useRef<string | undefined>(undefined);
-  const [said, setSaid] = useState("");
+  const [isSaid, setSaid] = useState(false);
   const where = `${at + 1} of ${of}`;
   const key = `${name} ${String(turn)}`;
   useEffect(() => {
@@ -37,7 +37,7 @@ export function StepHeading({ name, at, of, takesFocus, turn, onEnter }: StepHea
     const field = wantedField(top.closest(".task") ?? document.body, top);
     (field ?? top).focus({ preventScroll: field !== undefined });
     top.scrollIntoView({ block: "nearest" });
-    if (field) setSaid(`${name} ${where}`);
+    setSaid(true);
   }, [name, where, key, takesFocus, turn]);
   return (
     <>
@@ -54,7 +54,7 @@ export function StepHeading({ name, at, of, takesFocus, turn, onEnter }: StepHea
         {name} <span className="soft">{where}</span>
       </h2>
       <p className="unseen" role="status">
-        {said}
+        {isSaid ? `${name} ${where}` : ""}
       </p>
     </>
   );

@@ -13,6 +13,7 @@ import {
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
 import { type Judgement as Found, judgement, type Mark } from "../../core/replicates/judgement";
+import { shownMarks } from "../../core/replicates/named-reading";
 import { type Beside, replicateSet, type ReplicateSet } from "../../core/replicates/outlier-test";
 import { type Scatter, scatterOf } from "../../core/replicates/spread";
 import { verdict } from "../../core/replicates/verdict";
@@ -101,13 +102,14 @@ function judge(
   );
   const found = judgement(set);
   const { marks } = found;
+  const flags = shownMarks(set, found);
   return {
     set,
     found,
     mean: mean(set.readings),
     scatter: scatterOf(set),
     verdict: verdict(set, found),
-    marks: new Map(titres.map(({ number }, place) => [number, marks[place] ?? "not tested"])),
+    marks: new Map(titres.map(({ number }, place) => [number, flags[place] ?? "not tested"])),
     agrees: marks.every((mark) => mark === "agrees"),
   };
 }

@@ -39,6 +39,7 @@ import { type View, viewOf } from "./view";
 import { Shown } from "./shown";
 import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
+import { goBackACell } from "../back-a-cell";
 import { takeAsTyped } from "./as-typed";
 import { finishTyping, isTyping } from "./typing";
 import { worked } from "./until-calculated";
@@ -120,6 +121,7 @@ export async function mountGrid(
   leaveDatesOut(injector);
   watchCharts(injector, cells);
   takeAsTyped(injector, () => cells.names.unit);
+  goBackACell(injector, () => cells.names.unit);
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
     ...file,

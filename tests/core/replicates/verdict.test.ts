@@ -3,7 +3,9 @@ import { describe, expect, it } from "vitest";
 import { quantity } from "../../../src/core/quantity/quantity";
 import { judgement } from "../../../src/core/replicates/judgement";
 import { replicateSet } from "../../../src/core/replicates/outlier-test";
+import { shownMarks } from "../../../src/core/replicates/named-reading";
 import { verdict } from "../../../src/core/replicates/verdict";
+import { times } from "../../thorough";
 import { mL, readings, setOf, setOnMasses } from "./readings";
 
 const record = { scatter: 0.031, freedom: 20 };
@@ -44,6 +46,30 @@ describe("the verdict", () => {
       "All three readings are 2.3 mL: use it. Equal readings show no scatter; they do not prove that there is none.",
     );
     expect(verdict(setOf([2.4, 2.4], 0.01))).toMatch(/^Both readings are 2\.40 mL: use it\./);
+  });
+
+  it("flags beside the readings the very ones that it speaks of", () => {
+    const reading = fc.oneof(
+      fc.integer({ min: 220, max: 250 }).map((n) => n / 100),
+      fc.constantFrom(2.9, 4, 23.5, 0.24),
+    );
+    const usual = fc.option(fc.constant(record), { nil: undefined });
+    fc.assert(
+      fc.property(fc.array(reading, { minLength: 2, maxLength: 5 }), usual, (given, known) => {
+        const set = replicateSet(given.map(mL), mL(0.05), quantity("%", 95), { usual: known });
+        const flags = shownMarks(set, judgement(set));
+        const flagged = given.filter((_, place) => flags[place] !== "agrees");
+        const words = verdict(set);
+        // "2.90 mL is 11 divisions from two that agree", "23.5 mL is about ten times the others"
+        const named = /^([\d.]+) mL is /.exec(words)?.[1];
+        if (/and the other |no one can say/.test(words)) expect(flagged).toEqual(given);
+        else if (named === undefined) expect(flagged).toEqual([]);
+        else expect(flagged).toEqual([Number(named)]);
+      }),
+      { numRuns: times(150) },
+    );
+    const far = setOf([2.3, 2.35, 2.9]);
+    expect(shownMarks(far, judgement(far))).toEqual(["agrees", "agrees", "apart"]);
   });
 
   it("names the reading that is far from others that agree, in divisions, even at three", () => {

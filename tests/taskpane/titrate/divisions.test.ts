@@ -81,7 +81,7 @@ describe("the picture of the titres on the burette", () => {
   it("says where the band of those that agree lies, and who is flagged", () => {
     const slip = but({ titres: ["2.30", "2.35", "4.00"] });
     expect(titresInWords(picture(slip).titrated, 2)).toBe(
-      "Titre 1 2.30, apart; Titre 2 2.35, apart; Titre 3 4.00, apart, all in mL.",
+      "Titre 1 2.30; Titre 2 2.35; Titre 3 4.00, apart, all in mL.",
     );
   });
 
