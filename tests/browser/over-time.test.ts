@@ -35,7 +35,8 @@ describe.runIf(hasBrowser)("the task Over time in a browser", () => {
     const spoken = await page
       .locator("svg[role=img]")
       .evaluateAll((all) => all.map((each) => each.getAttribute("aria-label")));
-    expect(spoken).toHaveLength(5);
+    expect(spoken).toHaveLength(6);
+    expect(spoken[5]).toMatch(/against acid value of the oil, mg KOH\/g: B-112 1\.29, 0\.\d+;/);
     expect(spoken[1]).toMatch(/^Blanks: mean blank of a titration, \d+ from 1 Sep 2026/);
     await page.context().close();
   });

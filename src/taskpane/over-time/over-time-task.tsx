@@ -16,6 +16,7 @@ import { localDay, sheetDay } from "../widgets/day";
 import { PickList } from "../widgets/pick-list";
 import { Say } from "../widgets/say";
 import { decimalMarkOf, withMark } from "../widgets/typed-number";
+import { AgainstPlotView } from "./against-plot";
 import { chartsOf, type Charts, type Chosen, drawable, nothingChosen } from "./charts";
 import { looking, readRecord } from "./read-record";
 import { SeriesPlotView } from "./series-plot";
@@ -40,6 +41,9 @@ function Part({ found, inMark }: { found: Found; inMark: InMark }) {
         {found.points.some(({ isOut }) => isOut) ? "Large diamonds are flagged. " : ""}
         {found.source}
       </p>
+      {found.against === undefined ? null : (
+        <AgainstPlotView series={found} against={found.against} inMark={inMark} />
+      )}
       <LeftOut found={found} />
       <SeriesTable series={found} inMark={inMark} />
     </>

@@ -23,7 +23,8 @@ const nameHeight = 13;
 /** Room above the highest and below the lowest, as a part of what is between. */
 const air = 0.08;
 
-const extent = (values: readonly number[], least: number): readonly [number, number] => {
+/** From the lowest to the highest, with some room; where all are equal, so much of it. */
+export const extent = (values: readonly number[], least: number): readonly [number, number] => {
   const [low, high] = [Math.min(...values), Math.max(...values)];
   // equal values still need an axis of some width
   const room = high > low ? (high - low) * air : least;

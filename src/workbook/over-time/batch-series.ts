@@ -29,8 +29,10 @@ const rowsWith = (all: readonly RecordedBatch[], heading: string): Row[] =>
 const nameOf = ({ batch: { batch, row } }: Row): string =>
   String(batch).trim() || `row ${String(row)}`;
 
-const acidOf = ({ batch }: Row): string => {
-  const acid = numberOf(batch.under(acidValueHeading));
+const acidIn = ({ batch }: Row): number | undefined => numberOf(batch.under(acidValueHeading));
+
+const acidOf = (row: Row): string => {
+  const acid = acidIn(row);
   return acid === undefined ? "" : `acid value ${acid.toFixed(2)}`;
 };
 
@@ -111,6 +113,12 @@ export function chargeSeries(all: readonly RecordedBatch[]): Found {
         values: rows.map(({ batch }) => numberOf(batch.under("Charge %")) ?? Number.NaN),
       },
     ],
+    against: {
+      what: "Acid value of the oil",
+      unit: "mg KOH/g",
+      values: rows.map(acidIn),
+      places: 2,
+    },
     sentence:
       off.length === 0
         ? "Every batch had the lye for its reaction that was meant, whatever its acid."

@@ -17,6 +17,15 @@ export interface Line {
   readonly values: readonly number[];
 }
 
+/** Another figure of the same rows, which the points may be drawn against. */
+export interface Against {
+  readonly what: string;
+  readonly unit: string;
+  /** One for each point; undefined where its row has none. */
+  readonly values: readonly (number | undefined)[];
+  readonly places: number;
+}
+
 interface Shown {
   readonly title: string;
   /** "mL", "mol/L", "mg KOH/g". */
@@ -37,6 +46,7 @@ export interface Series extends Shown {
   readonly isOdd: boolean;
   readonly points: readonly Point[];
   readonly lines: readonly Line[];
+  readonly against?: Against;
   /** Where its limits come from. */
   readonly source: string;
   /** The function that says the same of cells: CONTROL, STRENGTHON, none. */

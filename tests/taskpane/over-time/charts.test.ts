@@ -1,4 +1,9 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { againstPlot, againstWords } from "../../../src/taskpane/over-time/against";
+import { chargeSeries } from "../../../src/workbook/over-time/batch-series";
+import type { RecordedBatch } from "../../../src/workbook/planning/read-batches";
+import { times } from "../../thorough";
 import { chartsOf, drawable, nothingChosen } from "../../../src/taskpane/over-time/charts";
 import { plotWords, seriesPlot } from "../../../src/taskpane/over-time/plot";
 import { readRecord } from "../../../src/taskpane/over-time/read-record";
@@ -53,6 +58,69 @@ describe("the charts of the sample logbook", () => {
   it("follow the bottle that is chosen", async () => {
     const charts = await ofSample({ titrant: "K-6, KOH", oil: "" });
     expect(charts.strength.sentence).toBe("2 more checks of K-6 make a line.");
+  });
+
+  it("show what was left for the reaction against the acid of each batch, in their order and within the room", () => {
+    const acid = fc.option(
+      fc.integer({ min: 10, max: 6000 }).map((n) => n / 100),
+      { nil: undefined },
+    );
+    const row = fc.record({
+      acid,
+      left: fc.integer({ min: -100, max: 300 }).map((n) => n / 100),
+      isOff: fc.boolean(),
+    });
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 2, maxLength: 9 }), (rows) => {
+        const batches = rows.map(
+          (each, at) =>
+            ({
+              batch: `B-${String(at)}`,
+              row: at,
+              date: 46000 + at,
+              under: (heading: string) =>
+                ({
+                  "Left for reaction %": each.left,
+                  "Charge %": 0.8,
+                  "Acid value mg KOH/g": each.acid ?? "",
+                  "It went": each.isOff ? "Less lye than meant" : "Lye as meant.",
+                })[heading] ?? "",
+            }) as unknown as RecordedBatch,
+        );
+        const found = chargeSeries(batches);
+        if (found.kind !== "series" || found.against === undefined) throw new Error("no series");
+        const plot = againstPlot(found, found.against, room);
+        const known = rows.flatMap((each, at) =>
+          each.acid === undefined ? [] : [{ ...each, acid: each.acid, of: `B-${String(at)}` }],
+        );
+        if (known.length < 2) {
+          expect(plot).toBeUndefined();
+          return;
+        }
+        expect(plot?.points.map(({ of, isOut }) => [of, isOut])).toEqual(
+          known.map(({ of, isOff }) => [of, isOff]),
+        );
+        for (const [
+          at,
+          {
+            at: [x, y],
+          },
+        ] of plot?.points.entries() ?? []) {
+          expect(x >= room.left && x <= room.right && y >= room.top && y <= room.bottom).toBe(true);
+          const [here, first] = [known[at], known[0]];
+          const start = plot?.points[0]?.at ?? [0, 0];
+          if (here && first) {
+            // more acid stands further right, more lye higher up
+            expect(x > start[0]).toBe(here.acid > first.acid);
+            expect(y < start[1]).toBe(here.left > first.left);
+          }
+        }
+        const words = againstWords(found, found.against);
+        for (const { of, isOff } of known)
+          expect(words).toMatch(new RegExp(`${of} [^;]*${isOff ? ", flagged" : "\\d"}[;.]`));
+      }),
+      { numRuns: times(60) },
+    );
   });
 
   it("stand within the room there is, earlier days left of later ones", async () => {

@@ -9,6 +9,7 @@ import { Say } from "../../widgets/say";
 import { Together } from "../../widgets/together";
 import { ToTask } from "../../to-task";
 import { amountsOf, nameOf, unitsOf } from "../card";
+import { headOf } from "../head";
 import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
 import { Went } from "./went";
@@ -67,8 +68,15 @@ export function Card() {
       </Say>
     );
   }
+  const [whose, ...more] = headOf(batch);
   return (
     <>
+      <p className="card-of">
+        <strong>{whose}</strong>
+        {more.map((line) => (
+          <span key={line}>{inMark(line)}</span>
+        ))}
+      </p>
       <Units />
       <OnRequest words="Print this card" closeWords="Not now">
         {() => <PrintCard amounts={amounts} />}
