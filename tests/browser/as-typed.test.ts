@@ -51,6 +51,20 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
 
   it("is taken from the list where it was gone to with the arrow keys", async () => {
     const { page } = shown;
+    // Tab goes on, and Shift with it back, also out of a cell that is typed into
+    const isAt = (address: string) => page.locator("#pane h2").getByText(address).waitFor();
+    await goTo(page, "J9");
+    for (const [key, address] of [
+      ["Tab", "K9"],
+      ["Shift+Tab", "J9"],
+      ["Shift+Enter", "J8"],
+    ] as const) {
+      await page.keyboard.press(key);
+      await isAt(address);
+    }
+    await page.keyboard.type("7", { delay: 20 });
+    await page.keyboard.press("Shift+Tab");
+    await isAt("I8");
     await goTo(page, "F2");
     await page.keyboard.type("=TITRE.COR", { delay: 60 });
     await page.locator('ul[data-u-comp="sheets-formula-editor"] li').first().waitFor();

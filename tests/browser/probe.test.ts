@@ -22,6 +22,7 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     const hand = new QuickHand(first.page);
     await first.page.getByRole("heading", { level: 2 }).waitFor();
     await hand.press(/^4 Replicates/);
+    await first.page.getByLabel("Start and end").click();
     await hand.press("A probe for dark oil");
     await hand.tabTo("Readings of the probe");
     await first.page.keyboard.insertText(harveyPasted);
@@ -74,6 +75,12 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     expect(
       await again.page.getByRole("textbox", { name: "Readings of the probe" }).inputValue(),
     ).toContain("15.7;9.29");
+    // the probe gave one volume; the next lot is read as this person reads
+    await other.press("Lots");
+    await other.press("New titration");
+    await other.press(/^4 Replicates/);
+    const isOwn = () => again.page.getByLabel("Start and end").isChecked();
+    await expect.poll(isOwn).toBe(true);
     expect([...first.complaints, ...again.complaints]).toEqual([]);
     await context.close();
   });
