@@ -101,10 +101,13 @@ export class TableCheck {
   }
 
   found(): FoundInTable {
-    const { instead, not } = this.doubts.found((role) => columnOf(this.mapping, role));
+    const { instead, findings, roles } = this.doubts.found(this.findings, (role) =>
+      columnOf(this.mapping, role),
+    );
+    for (const [role, figures] of roles) this.tally.takeBack(role, figures);
     return {
       rows: this.rows,
-      findings: this.findings.filter((each) => !not.has(each)),
+      findings,
       latent: this.asleep.found(),
       aboveLimit: this.above.found(),
       methanol: this.methanol.found(),

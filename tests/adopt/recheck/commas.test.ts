@@ -138,9 +138,8 @@ describe("a book that gives no sign", () => {
         const means = isThousands ? ("thousands" as const) : ("decimal" as const);
         const answered = withAnswer(mapping, { ask: "commas", means });
         expect(openQuestions(answered, cells)).toBe(open - 1);
-        const { unchecked, checked } = recheckAtOnce([{ mapping: answered, cells }]);
+        const { unchecked } = recheckAtOnce([{ mapping: answered, cells }]);
         expect(unchecked.some(({ why }) => why.includes("comma"))).toBe(false);
-        expect(checked.dose).toBe(oil.length);
         expect(withAnswer(answered, { ask: "commas", means: "unsaid" }).answers).toEqual([]);
       }),
       { numRuns: times(10) },

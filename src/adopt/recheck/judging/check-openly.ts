@@ -39,6 +39,9 @@ function together(finding: Finding, others: readonly CheckedRow[]): Finding {
     ...finding,
     should: [...should].join(" or "),
     effect: same.every((each) => isSame(finding.effect, each?.effect)) ? finding.effect : undefined,
+    ...(finding.byDose && others.length > 0
+      ? { byDose: { role: finding.byDose.role, worked: undefined } }
+      : {}),
   };
 }
 

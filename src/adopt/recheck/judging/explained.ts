@@ -3,7 +3,7 @@ import type { Checking } from "./checking";
 import type { HeldFigure } from "../reading/held-figure";
 import { isContradicted } from "./contradicted";
 import { mistakeOf } from "../mistakes/all";
-import { idsOf, keyOf, pairable, shown, type Slip, slipsFor, together } from "./slips";
+import { idsOf, keyOf, pairableIn, shown, type Slip, slipsFor, together } from "./slips";
 import { distance, nothing, type Try } from "./tries";
 import type { Origin } from "../arithmetic/upstream";
 import { expectedFigure, type Written } from "../arithmetic/expected-figure";
@@ -17,6 +17,8 @@ export interface Match {
   readonly off: number;
   /** The column's commonest mistake. */
   readonly isUsual: boolean;
+  /** A % FFA that starts from the acid value held beside it, as most do. */
+  readonly isFromAcidValue: boolean;
 }
 
 function perThousandOff(held: HeldFigure, value: number): number {
@@ -28,11 +30,14 @@ const isBetter = (one: Match, other: Match | undefined): boolean =>
   other === undefined ||
   one.evidence > other.evidence ||
   (one.evidence === other.evidence && one.off < other.off) ||
-  (one.evidence === other.evidence && one.off === other.off && one.isUsual && !other.isUsual);
+  (one.evidence === other.evidence &&
+    one.off === other.off &&
+    (one.isUsual === other.isUsual ? one.isFromAcidValue && !other.isFromAcidValue : one.isUsual));
 
 /** What a slip gives, from one start or another. */
 interface Worked extends Try {
   readonly slip: Slip;
+  readonly isFromAcidValue: boolean;
 }
 
 /** The slip that gives the held figure: one that the formula shows, one that fits closer, the column's usual one,
@@ -47,6 +52,7 @@ function best(c: Checking, worked: readonly Worked[], allowed = 0): Match | unde
       evidence: shown(each.slip, c.facts),
       off: perThousandOff(c.held, each.value),
       isUsual: c.usualSlip !== undefined && keyOf(c.usualSlip) === keyOf(each.slip),
+      isFromAcidValue: each.isFromAcidValue,
     };
     if (isBetter(match, found)) found = match;
   }
@@ -73,7 +79,13 @@ function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | u
   const value = expectedFigure(c.role, c.unit, written, c.readings, slip.ways, origin.from);
   return value === undefined
     ? undefined
-    : { slip, value, written, doubt: isCopy({ slip }) ? 0 : origin.doubt };
+    : {
+        slip,
+        value,
+        written,
+        doubt: isCopy({ slip }) ? 0 : origin.doubt,
+        isFromAcidValue: c.role === "ffa" && origin.from.has("acidValue"),
+      };
 }
 
 const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
@@ -103,7 +115,14 @@ export function addedWrongly({ role, held, right, writtens }: Checking): Match |
   if (parts.length < 2 || (role !== "catalyst" && role !== "catalystRate")) return undefined;
   const ways = { result: () => held.value };
   const slip: Slip = { made: [{ id: "slip-of-addition", ways }], ways };
-  return { slip, written: writtens[0] ?? "weighed", evidence: 0, off: 0, isUsual: false };
+  return {
+    slip,
+    written: writtens[0] ?? "weighed",
+    evidence: 0,
+    off: 0,
+    isUsual: false,
+    isFromAcidValue: false,
+  };
 }
 
 /** So many ways of working are tried for a pair of mistakes in one figure, whatever was tried for others. */
@@ -114,7 +133,7 @@ export function explainedTwice(c: Checking): {
   readonly match: Match | undefined;
   readonly isCutShort?: true;
 } {
-  const slips = slipsFor(c.role, c.readings).filter(pairable);
+  const slips = slipsFor(c.role, c.readings).filter(pairableIn(c.role));
   const pairs: Worked[] = [];
   let tried = 0;
   for (const start of startsOf(c)) {

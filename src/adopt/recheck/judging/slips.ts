@@ -3,6 +3,7 @@ import type { RoleId } from "../../recognising/roles";
 import type { FormulaFacts } from "../reading/formula-facts";
 import { type MistakeId, mistakeOf, mistakes } from "../mistakes/all";
 import type { Readings } from "../reading/readings";
+import { isDose } from "../mistakes/mistake";
 import type { Ways } from "../arithmetic/ways";
 
 export interface Slip {
@@ -32,9 +33,14 @@ export function together(one: Slip, other: Slip): Slip | undefined {
   return { made: [...one.made, ...other.made], ways: { ...one.ways, ...other.ways } };
 }
 
-/** Those that may be one of two. */
-export const pairable = ({ made }: Slip): boolean =>
-  made.every(({ id }) => mistakeOf(id).isAlone !== true);
+/** Those that may be one of two in a figure. */
+export const pairableIn =
+  (role: RoleId) =>
+  ({ made }: Slip): boolean =>
+    made.every(({ id }) => {
+      const { isAlone } = mistakeOf(id);
+      return isAlone === undefined || (isAlone === "in doses" && !isDose(role));
+    });
 
 export const shows = (id: MistakeId, facts: FormulaFacts): boolean =>
   mistakeOf(id).shows?.(facts) ?? false;

@@ -9,5 +9,5 @@ export const decimalSlip = mistake({
   sentence:
     "The figure is ten or a thousand times too large or too small: the decimal point slipped, or grams and kilograms were mixed up.",
   ways: () => slips.map((factor) => ({ result: (right) => right * factor })),
-  isAlone: true,
+  isAlone: "in doses",
 });

@@ -21,8 +21,9 @@ export interface Mistake<Id extends string = string> {
   readonly sleepsIn?: readonly RoleId[];
   /** It may do so little that it hides in what other constants do. */
   readonly isSmall?: true;
-  /** Looked for by itself, and not as one of two that act together. */
-  readonly isAlone?: true;
+  /** Looked for by itself, and not as one of two that act together; in doses alone, where so many pairs
+   * are possible that one of them fits anything. */
+  readonly isAlone?: true | "in doses";
   /** The figure is one that stands elsewhere, to its last digit. */
   readonly isCopy?: true;
 }

@@ -34,6 +34,13 @@ function commonest(findings: readonly Finding[]): number {
   return Math.max(0, ...counts.values());
 }
 
+/** A dose that is not checked says nothing of what a mistake did. */
+const withoutItsDose = ({ byDose, ...finding }: Finding): Finding => ({
+  ...finding,
+  dose: "unchecked",
+  effect: byDose?.worked,
+});
+
 export class ColumnDoubts {
   private readonly counts = new Map<RoleId, Count>();
 
@@ -47,18 +54,25 @@ export class ColumnDoubts {
     }
   }
 
-  /** Findings that are none, and what is said instead. */
-  found(columnOf: (role: RoleId) => MappedColumn | undefined): {
+  /** What is left of the findings, and what is said instead. */
+  found(
+    all: readonly Finding[],
+    columnOf: (role: RoleId) => MappedColumn | undefined,
+  ): {
     readonly instead: readonly Unchecked[];
-    readonly not: ReadonlySet<Finding>;
+    readonly findings: readonly Finding[];
+    /** Roles that count as not checked, with how many figures of each. */
+    readonly roles: ReadonlyMap<RoleId, number>;
   } {
     const not = new Set<Finding>();
+    const roles = new Map<RoleId, number>();
     const instead: Unchecked[] = [];
-    for (const [role, { all, wrong }] of this.counts) {
+    for (const [role, { all: figures, wrong }] of this.counts) {
       const [first] = wrong;
-      if (!first || all < leastRows || wrong.length < mostOfRows * all) continue;
+      if (!first || figures < leastRows || wrong.length < mostOfRows * figures) continue;
       if (commonest(wrong) >= mostOfWrong * wrong.length) continue;
       wrong.forEach((each) => not.add(each));
+      roles.set(role, figures);
       const heading = columnOf(role)?.heading ?? "";
       instead.push({
         sheet: first.sheet,
@@ -66,6 +80,13 @@ export class ColumnDoubts {
         rows: wrong.map(({ row }) => row),
       });
     }
-    return { instead, not };
+    const isDoubted = ({ byDose }: Finding): boolean =>
+      byDose !== undefined && roles.has(byDose.role);
+    const findings = all
+      .filter((each) => !not.has(each))
+      // what was weighed beside a dose that is not checked is not checked either
+      .filter((each) => each.mistake !== "weighed-otherwise" || !isDoubted(each))
+      .map((each) => (isDoubted(each) ? withoutItsDose(each) : each));
+    return { instead, findings, roles };
   }
 }

@@ -19,6 +19,8 @@ export function doseState(figures: readonly CheckedFigure[]): DoseState {
 }
 
 export interface FinalDose {
+  /** The column it is held in. */
+  readonly role: RoleId;
   /** Of lye, as weighed. */
   readonly grams: number;
   /** Half of the last digit in which it is held. */
@@ -41,7 +43,7 @@ export function finalDose(
     const scale =
       (of === "all" ? 1 : of) * (isPure && readings.assay !== undefined ? 100 / readings.assay : 1);
     const { value, halfDigit } = held.figure;
-    return { grams: value * scale, half: halfDigit * scale };
+    return { role, grams: value * scale, half: halfDigit * scale };
   }
   return undefined;
 }

@@ -31,6 +31,8 @@ export interface Finding {
   /** The formula that shows the mistake; "" when the figures alone do. */
   readonly formula: string;
   readonly effect: Effect | undefined;
+  /** The dose that the effect was read from, and what the mistake does by itself: told where it is none. */
+  readonly byDose?: { readonly role: RoleId; readonly worked: Effect | undefined };
   /** A reading of the row that may be the slip instead, in a sentence: no effect is told then. */
   readonly oddInput?: string;
 }

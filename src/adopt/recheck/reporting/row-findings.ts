@@ -5,7 +5,7 @@ import type { RoleId } from "../../recognising/roles";
 import type { CheckedFigure } from "../judging/checked";
 import { type Effect, effectOf, lyeBy, rightLye } from "./effect";
 import type { DoseState, Finding } from "./finding";
-import { doses, doseState, finalDose } from "./final-dose";
+import { doses, doseState, type FinalDose, finalDose } from "./final-dose";
 import { type HeldFigure, scaleOf } from "../reading/held-figure";
 import type { WrongLot } from "../lots";
 import type { Readings } from "../reading/readings";
@@ -82,6 +82,8 @@ export class RowFindings {
     const state = doseState(figures);
     // One cause, or none that is known: what the row's own dose is off. Of several, each by itself.
     const isOwn = (isAlone || !slip) && (state === "agrees" || state === "differs");
+    const dose = finalDose(readings, figures, this.columns);
+    const worked = slip && this.modelled(readings, slip);
     return [
       {
         ...this.place(readings, figure, state),
@@ -89,9 +91,8 @@ export class RowFindings {
         ...(also === undefined ? {} : { also }),
         should: this.shownIn(figure, should),
         formula: slip && shown(slip, facts) > 0 ? figure.formula : "",
-        effect: isOwn
-          ? this.ownEffect(readings, figures, slip)
-          : slip && this.modelled(readings, slip),
+        effect: isOwn ? this.ownEffect(readings, dose, worked) : worked,
+        ...(dose ? { byDose: { role: dose.role, worked } } : {}),
       },
     ];
   }
@@ -99,12 +100,10 @@ export class RowFindings {
   /** What the held dose is off; worked out to more digits than it is written in, where the mistake is known. */
   private ownEffect(
     readings: Readings,
-    figures: readonly CheckedFigure[],
-    slip: Slip | undefined,
+    dose: FinalDose | undefined,
+    worked: Effect | undefined,
   ): Effect | undefined {
-    const dose = finalDose(readings, figures, this.columns);
     const held = effect(readings, dose?.grams, this.rightDose(readings));
-    const worked = slip && this.modelled(readings, slip);
     if (!held || !dose) return worked;
     const isSame =
       worked && Math.abs(worked.grams - held.grams) <= dose.half + 0.002 * Math.abs(held.grams);
@@ -135,6 +134,7 @@ export class RowFindings {
         should: this.shownIn(carried.figure, carried.verdict.should),
         formula: "",
         effect: effect(readings, dose?.grams, this.rightDose(readings)),
+        ...(dose ? { byDose: { role: dose.role, worked: undefined } } : {}),
       },
     ];
   }
@@ -157,6 +157,7 @@ export class RowFindings {
         should: this.shownIn(weighed, dose.grams),
         formula: "",
         effect: readings.amount && effect(readings, weighed.value, right),
+        byDose: { role: dose.role, worked: undefined },
       },
     ];
   }

@@ -25,6 +25,12 @@ export class Tally {
   };
   cutShort = 0;
 
+  /** Figures of a column that turned out not to be checked. */
+  takeBack(role: RoleId, figures: number): void {
+    const kind = kinds[role];
+    if (kind) this.checked[kind] -= figures;
+  }
+
   add(figures: readonly CheckedFigure[]): void {
     for (const { figure, verdict } of figures) {
       const kind = kinds[figure.role];
