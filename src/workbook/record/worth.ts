@@ -83,8 +83,12 @@ export interface WorthCells {
   readonly sampleBy: string;
 }
 
-/** Said where another program cannot work the acid value out, so that no dose stands there without a word. */
-const notHere = "No acid value can be worked out here.";
+/**
+ * Said where the acid value is an error, so that no dose stands there without a word. No plain function that
+ * all programs agree on tells an unknown name from a bad reading: both are named.
+ */
+const notHere =
+  "No acid value: this program does not know the function, since it has no add-in, or a reading is no figure.";
 
 /** The same as a formula of plain functions, without its equals sign: "" while there is no result. */
 export function worthFormula(cells: WorthCells): string {
