@@ -30,7 +30,10 @@ export type Context = (
   all: readonly Candidate[],
 ) => readonly (readonly [RoleId, number, string])[];
 
-const sameWords = (one: Candidate, other: Candidate): boolean =>
+export const sameWords = (
+  one: Pick<Candidate, "parts">,
+  other: Pick<Candidate, "parts">,
+): boolean =>
   one !== other && one.parts.words === other.parts.words && one.parts.unit === other.parts.unit;
 
 /** Added by this program beside the owner's own columns. */
@@ -70,6 +73,14 @@ export const contexts: readonly Context[] = [
           ["batch", -0.5, ""],
         ]
       : [],
+  // Beside several numbered titres, one without a number is a mean, a trial or what is left.
+  (candidate, all) => {
+    const numbered = all.filter(
+      (each) => each.parts.number !== undefined && scoreOf(each, "titre") > 0.5,
+    );
+    const isBeside = numbered.length >= 2 && !numbered.some((each) => sameWords(candidate, each));
+    return candidate.parts.number === undefined && isBeside ? [["titre", -0.45, ""]] : [];
+  },
   // A number after a heading that stands alone: V0 and B0 are blanks.
   ({ parts }) =>
     parts.number === 0 && /^(?:v|b|t|blank)?$/.test(parts.words)

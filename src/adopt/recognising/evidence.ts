@@ -31,14 +31,17 @@ const alike: Readonly<Record<string, readonly string[]>> = {
   "mg KOH/g": ["mg/g"],
 };
 
+const onlyIn: ReadonlySet<string> = new Set(["mol/L", "mg KOH/g", "kg/L", "C"]);
+
 export function fromUnit(role: Role, { unit, isUnitAlone }: HeadingParts): Evidence {
   if (unit === undefined) return none;
   const place = role.units.indexOf(unit);
   const fits = place >= 0 || (alike[unit] ?? []).some((each) => role.units.includes(each));
   if (!fits) return { points: role.units.length === 0 ? -0.3 : -0.45, reason: "" };
-  // A unit that only one role has says it all.
-  const isTelling = isUnitAlone && ["mol/L", "mg KOH/g", "kg/L"].includes(unit);
-  return { points: isTelling ? 0.85 : isUnitAlone ? 0.4 : 0.22, reason: `the unit ${unit}` };
+  // A unit that only one role has says it all: alone, and beside words that nobody knows nearly so.
+  const isOwn = role.units.length === 1 && onlyIn.has(unit);
+  const points = isUnitAlone ? (isOwn ? 0.85 : 0.4) : isOwn ? 0.42 : 0.22;
+  return { points, reason: `the unit ${unit}` };
 }
 
 const isWithin = (value: number, [from, to]: readonly [number, number], slack = 1): boolean =>

@@ -4,7 +4,8 @@
  */
 import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
-import { type Candidate, contexts, type RoleScore } from "./context";
+import { type Candidate, contexts, type RoleScore, sameWords } from "./context";
+import { fromShape, noShape } from "./judging/from-shape";
 import { neighbours } from "./neighbours";
 import { figuresOf } from "./judging/follows";
 import { judged } from "./judging/judged";
@@ -15,7 +16,7 @@ import type { TablePlace } from "./find-tables";
 import { type ColumnFacts, columnFacts } from "./numbers-of-column";
 import { type Role, type RoleId, roles } from "./roles";
 import type { SheetCells } from "./sheet-cells";
-import { isElsewhere } from "./words/speaks-for";
+import { isElsewhere, isUnknown } from "./words/speaks-for";
 import { languageOf } from "./words/read-words";
 import type { LanguageId } from "./words/terms";
 import type { Commas } from "./typed-number";
@@ -41,16 +42,22 @@ function score(
   parts: HeadingParts,
   facts: ColumnFacts,
   language: LanguageId,
+  isOneOfSeveral: boolean,
 ): RoleScore {
   const words = fromWords(role.id, parts, heading, language);
+  const shape = isUnknown(parts.text) ? fromShape(role.id, facts, isOneOfSeveral) : noShape;
   const isNone = words.points === 0 && isElsewhere(parts.text, language);
   const unit = fromUnit(role, parts);
   const cells = fromCells(role, parts, facts);
   const formula = fromFormula(role, facts);
   // Cells alone never make a role, unless they are dates or the unit says it all.
   const isGrounded =
-    words.points > 0 || unit.points >= 0.4 || formula.points >= 0.3 || cells.points >= 0.45;
-  const all = [words, unit, cells, formula];
+    words.points > 0 ||
+    unit.points >= 0.4 ||
+    formula.points >= 0.3 ||
+    cells.points >= 0.45 ||
+    shape.points > 0;
+  const all = [words, unit, cells, formula, shape];
   const sum = all.reduce((total, { points }) => total + points, 0);
   const reasons = all.map(({ reason }) => reason).filter((reason) => reason !== "");
   return { role: role.id, score: isGrounded && !isNone ? Math.max(0, sum) : 0, reasons };
@@ -125,7 +132,7 @@ function basisFor(
 }
 
 export function guessColumns(cells: SheetCells, place: TablePlace, commas: Commas): ColumnGuess[] {
-  const candidates: Candidate[] = [];
+  const columns: Omit<Candidate, "scores">[] = [];
   const headings: string[] = [];
   for (let column = place.firstColumn; column <= place.lastColumn; column += 1)
     headings.push(headingParts(fullHeading(cells, place, column)).text);
@@ -135,9 +142,17 @@ export function guessColumns(cells: SheetCells, place: TablePlace, commas: Comma
     const facts = columnFacts(cells, column, place.firstRow, place.lastRow, commas);
     if (heading === "" && facts.filled === 0) continue;
     const parts = headingParts(heading);
-    const scores = roles.map((role) => score(role, heading, parts, facts, language));
-    candidates.push({ column, heading, parts, facts, scores });
+    columns.push({ column, heading, parts, facts });
   }
+  const candidates = columns.map((each): Candidate => {
+    const { heading, parts, facts } = each;
+    const isOneOfSeveral =
+      parts.number !== undefined && columns.filter((other) => sameWords(each, other)).length > 0;
+    const scores = roles.map((role) =>
+      score(role, heading, parts, facts, language, isOneOfSeveral),
+    );
+    return { ...each, scores };
+  });
   const first = candidates.map((candidate) => ({
     candidate,
     scores: withContext(candidate, candidates),

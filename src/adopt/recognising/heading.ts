@@ -2,7 +2,7 @@
  * A heading taken apart: its plain words, the unit it names, the number it ends in. "Titration #2
  * (mL)" is the words "titration", the number 2 and mL.
  */
-import { fold } from "./words/lexicon";
+import { fold, lexicon, tokensOf } from "./words/lexicon";
 import { isSymbol } from "./words/read-words";
 
 export interface HeadingParts {
@@ -20,7 +20,7 @@ export interface HeadingParts {
 const per = "(?:/|per|pro|por|par|je)";
 const gram = "(?:g|gr|gms?|grams?|grammes?|gramm|gramos?|gramas?|gramm[io])";
 const litre = "(?:l|lts?|ltrs?|lit(?:re|er)s?|litros?|litr[io]|litern)";
-const millilitre = "(?:mls?|mil+ilit(?:re|er)s?|mililitros?|millilitri|ccs?|cm3|cm³)";
+const millilitre = "(?:mls?|mil+ilit(?:re|er)s?|mililitros?|millilitri|c\\.?cs?|cm3|cm³)";
 const kilogram = "(?:kgs?|kilos?|kilogram(?:m|me|o)?s?|quilos?|chili)";
 const gallon = "gal(?:lon)?s?";
 const fluidOunce = "fl(?:uid)?~(?:oz|ounces?)";
@@ -29,7 +29,7 @@ const pint = "(?:pts?|pints?)";
 
 /** Units in the seven languages, longest first where one begins with another. `~` stands for any spaces, points or none. */
 const unitWords: readonly (readonly [string, string])[] = [
-  ["mg KOH/g", `mg~koh~${per}~${gram}|mg~/~g`],
+  ["mg KOH/g", `mg~koh~${per}~${gram}|mg~/~g|mg~koh`],
   ["mol/L", `mols?~${per}~${litre}|moles?~${per}~${litre}|mol~dm-?3|mol~l-1`],
   ["g/L", `${gram}~${per}~${litre}|g~l-1|gpl`],
   ["g/kg", `${gram}~${per}~${kilogram}`],
@@ -105,9 +105,14 @@ export function unitAlone(text: string): string | undefined {
 function unitOf(text: string): { unit: string | undefined; rest: string } {
   for (const [whole, inner = ""] of text.matchAll(bracketed)) {
     const unit = unitAlone(inner);
-    if (unit !== undefined) return { unit, rest: text.replace(whole, " ") };
+    if (unit !== undefined)
+      return { unit, rest: text.replace(whole, " ").replace(forEach, " perlitre ") };
   }
-  return takeUnit(text.replace(/[()[\]{}]/g, " "));
+  const plain = text.replace(/[()[\]{}]/g, " ");
+  // "Sp. gr." names a density, and no grams
+  const tokens = tokensOf(plain);
+  const isPhrase = tokens.length > 1 && lexicon.has(tokens.join(" "));
+  return isPhrase ? { unit: undefined, rest: plain } : takeUnit(plain);
 }
 
 const ordinal: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3, fourth: 4 };

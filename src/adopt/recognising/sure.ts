@@ -5,6 +5,7 @@
 import type { Candidate, RoleScore } from "./context";
 import { fromCells, fromUnit } from "./evidence";
 import { type RoleId, roleOf } from "./roles";
+import { hasUnknown } from "./words/speaks-for";
 
 /** From here a guess is called sure, from there likely. */
 export const sureFrom = 0.85;
@@ -57,6 +58,7 @@ export function noSurerThanIsFitting(
   const own = { candidate, scores };
   const isDoubtful =
     best.fails === true ||
+    hasUnknown(candidate.parts.text) ||
     !isFitting(candidate, best) ||
     scores.some(
       ({ role, score }) => role !== best.role && score >= best.score - apartOf(role, best.role),

@@ -22,6 +22,7 @@ const longest = 64;
 const shape = /^[~<>≈±]?\s*([+-]?[\d.,\s']*\d)\s*(?:%|[a-zµ°/]{1,6})?\.?$/i;
 
 const decimalsOf = (plain: string): number => {
+  if (!/e/i.test(plain)) return plain.includes(".") ? plain.length - plain.indexOf(".") - 1 : 0;
   const [mantissa = "", power = "0"] = plain.toLowerCase().split("e");
   return Math.max(0, (mantissa.split(".")[1] ?? "").length - Number(power));
 };
@@ -77,7 +78,8 @@ export function numberFromText(text: string, commas: Commas): TypedNumber | unde
 
 /** A number from a cell's value; its digits are those of the shortest text that means it. */
 export function numberFrom(value: unknown, commas: Commas): TypedNumber | undefined {
-  if (typeof value === "number") return fromPlain(String(value));
+  if (typeof value === "number")
+    return Number.isInteger(value) ? { value, decimals: 0 } : fromPlain(String(value));
   return typeof value === "string" ? numberFromText(value, commas) : undefined;
 }
 

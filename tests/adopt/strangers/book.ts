@@ -21,6 +21,13 @@ import { german as german2 } from "./words/another-hand/german";
 import { italian as italian2 } from "./words/another-hand/italian";
 import { portuguese as portuguese2 } from "./words/another-hand/portuguese";
 import { spanish as spanish2 } from "./words/another-hand/spanish";
+import { dutch as dutch3 } from "./words/third-hand/dutch";
+import { english as english3 } from "./words/third-hand/english";
+import { french as french3 } from "./words/third-hand/french";
+import { german as german3 } from "./words/third-hand/german";
+import { italian as italian3 } from "./words/third-hand/italian";
+import { portuguese as portuguese3 } from "./words/third-hand/portuguese";
+import { spanish as spanish3 } from "./words/third-hand/spanish";
 import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
@@ -36,11 +43,16 @@ export interface Book {
 }
 
 /** Who wrote the headings: those the words in use were measured by, or somebody after them. */
-export type HandId = "first" | "another";
-const inEnglish: Readonly<Record<HandId, Language>> = { first: english, another: english2 };
+export type HandId = "first" | "another" | "third";
+const inEnglish: Readonly<Record<HandId, Language>> = {
+  first: english,
+  another: english2,
+  third: english3,
+};
 const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   first: [german, spanish, portuguese, french, italian, dutch],
   another: [german2, spanish2, portuguese2, french2, italian2, dutch2],
+  third: [german3, spanish3, portuguese3, french3, italian3, dutch3],
 };
 
 function contentOf(chance: Chance, kind: BookKind, language: Language): Content {

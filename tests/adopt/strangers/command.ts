@@ -2,7 +2,7 @@
  * npm run strangers: how well logbooks of strangers are read, by kind.
  *   -- --books 400   of each kind, 200 unless told
  *   -- --from 1000   another first seed
- *   -- --another     under the headings that another hand wrote later
+ *   -- --another     under the headings that another hand wrote later; -- --third of a third hand
  *   -- --misses      what was read wrongly or left open
  *   -- --write       puts the table into tests/measured/strangers.md too
  */
@@ -17,6 +17,7 @@ const { values } = parseArgs({
     books: { type: "string", default: "200" },
     from: { type: "string", default: "1" },
     another: { type: "boolean", default: false },
+    third: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
     write: { type: "boolean", default: false },
   },
@@ -36,7 +37,7 @@ const lines = [
   "| logbooks | columns | right | wanted | left open | wrong | wrong and called sure |",
   "| --- | --- | --- | --- | --- | --- | --- |",
 ];
-const hand = values.another ? "another" : "first";
+const hand = values.third ? "third" : values.another ? "another" : "first";
 for (const kind of kinds) {
   const found = measureKind(kind, Number(values.books), Number(values.from), hand);
   lines.push(

@@ -75,7 +75,6 @@ const isCopy = ({ slip }: Pick<Worked, "slip">): boolean =>
   slip.made.some(({ id }) => mistakeOf(id).isCopy === true);
 
 function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | undefined {
-  if (isContradicted(c, slip, origin.from)) return undefined;
   const value = expectedFigure(c.role, c.unit, written, c.readings, slip.ways, origin.from);
   return value === undefined
     ? undefined
@@ -88,13 +87,20 @@ function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | u
       };
 }
 
-const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
-  const starts = startsOf(c);
-  return slips.flatMap((slip) => starts.flatMap((start) => worked(c, slip, start) ?? []));
-};
-
 /** Other constants of the trade and rounding along the way are no second mistake. */
 const conventional = 0.004;
+
+/** Those that come near the held figure; whether a right cell speaks against them is asked of these alone. */
+const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
+  const starts = startsOf(c);
+  return slips.flatMap((slip) =>
+    starts.flatMap((start) => {
+      const found = worked(c, slip, start);
+      const isNear = found !== undefined && distance(c.held, found, conventional) <= 1;
+      return isNear && !isContradicted(c, slip, start.origin.from) ? [found] : [];
+    }),
+  );
+};
 
 /** The one mistake that gives the figure: within its digits, else nearly. */
 export function explained(c: Checking): Match | undefined {
@@ -134,23 +140,30 @@ export function explainedTwice(c: Checking): {
   readonly isCutShort?: true;
 } {
   const slips = slipsFor(c.role, c.readings).filter(pairableIn(c.role));
+  const both = slips.flatMap((one, at) =>
+    slips.slice(at + 1).flatMap((other) => {
+      const pair = together(one, other);
+      return pair ? [{ one, other, pair }] : [];
+    }),
+  );
   const pairs: Worked[] = [];
   let tried = 0;
   for (const start of startsOf(c)) {
     const right = worked(c, { made: [], ways: {} }, start)?.value;
     if (right === undefined) continue;
-    const living = slips.filter((slip) => {
-      const value = worked(c, slip, start)?.value;
-      return value !== undefined && Math.abs(value - right) > 1e-12 * Math.abs(right);
-    });
-    for (const [at, one] of living.entries()) {
-      for (const other of living.slice(at + 1)) {
-        const pair = together(one, other);
-        if (!pair) continue;
-        if ((tried += 1) > mostTries) return { match: best(c, pairs), isCutShort: true };
-        const found = worked(c, pair, start);
-        if (found && distance(c.held, found) <= 1) pairs.push(found);
-      }
+    const living = new Set(
+      slips.filter((slip) => {
+        const value = worked(c, slip, start)?.value;
+        const isLiving = value !== undefined && Math.abs(value - right) > 1e-12 * Math.abs(right);
+        return isLiving && !isContradicted(c, slip, start.origin.from);
+      }),
+    );
+    for (const { one, other, pair } of both) {
+      if (!living.has(one) || !living.has(other)) continue;
+      if ((tried += 1) > mostTries) return { match: best(c, pairs), isCutShort: true };
+      const found = worked(c, pair, start);
+      if (!found || distance(c.held, found) > 1) continue;
+      if (!isContradicted(c, pair, start.origin.from)) pairs.push(found);
     }
   }
   return { match: best(c, pairs) };

@@ -15,10 +15,21 @@ export interface Slip {
 export const idsOf = ({ made }: Slip): readonly MistakeId[] => made.map(({ id }) => id);
 export const keyOf = (slip: Slip): string => idsOf(slip).join();
 
-export const slipsFor = (role: RoleId, r: Readings): Slip[] =>
+const slipsOf = (role: RoleId, r: Readings): Slip[] =>
   mistakes.flatMap(({ id, ways }) =>
     ways(role, r).map((each) => ({ made: [{ id, ways: each }], ways: each })),
   );
+
+/** A wrong figure is looked at three or four times. */
+const known = new WeakMap<Readings, Map<RoleId, readonly Slip[]>>();
+
+export function slipsFor(role: RoleId, r: Readings): readonly Slip[] {
+  const ofRow = known.get(r) ?? new Map<RoleId, readonly Slip[]>();
+  known.set(r, ofRow);
+  const slips = ofRow.get(role) ?? slipsOf(role, r);
+  ofRow.set(role, slips);
+  return slips;
+}
 
 const isOtherBase = ({ ways }: Slip): boolean => ways.chargeScale !== undefined;
 const isWeighing = ({ ways }: Slip): boolean => ways.weighing !== undefined;

@@ -40,6 +40,18 @@ export const lexicon: ReadonlyMap<string, readonly Meaning[]> = new Map(
   ]),
 );
 
+/** The endings of a word that is declined: "freie", "freier" and "frei" are one. */
+const stem = (token: string): string =>
+  token.length > 4 ? token.replace(/(?:e[nrsm]?|s)$/, "") : token;
+export const orderless = (tokens: readonly string[]): string => tokens.map(stem).sort().join(" ");
+
+/** Phrases found whatever their order. */
+export const anyOrder: ReadonlyMap<string, string> = new Map(
+  [...lexicon.keys()]
+    .filter((key) => key.includes(" "))
+    .map((key) => [orderless(key.split(" ")), key]),
+);
+
 export const longestPhrase = Math.max(...[...lexicon.keys()].map((key) => key.split(" ").length));
 
 /** Words that may be misspelt, cut short or joined: single ones that are long enough. */

@@ -1,5 +1,13 @@
 /** The words of a heading, each with what it may mean. */
-import { fold, lexicon, longestPhrase, type Meaning, tokensOf } from "./lexicon";
+import {
+  anyOrder,
+  fold,
+  lexicon,
+  orderless,
+  longestPhrase,
+  type Meaning,
+  tokensOf,
+} from "./lexicon";
 import { nearWord } from "./near-word";
 import { letters, type Meant, symbols } from "./symbols";
 import { type LanguageId, languages } from "./terms";
@@ -59,6 +67,13 @@ const spelledOut = (text: string): string =>
     .replace(/(?<=(?<![\p{L}])\p{L})\.(?=\p{L}(?![\p{L}]))/gu, "")
     .replace(/(?<=[\s\p{L})])\s[-–−]\s|\s[-–−](?=\p{L})/gu, " minus ");
 
+/** As the table has it, in whichever order its words stand: "freie Fettsäuren", "Fettsäuren frei". */
+function phraseOf(tokens: readonly string[]): string | undefined {
+  const written = tokens.join(" ");
+  if (lexicon.has(written)) return written;
+  return tokens.length > 1 ? anyOrder.get(orderless(tokens)) : undefined;
+}
+
 function look(text: string): Read[] {
   const symbol = symbolOf(text);
   if (symbol) return [symbol];
@@ -66,8 +81,9 @@ function look(text: string): Read[] {
   const read: Read[] = [];
   for (let at = 0; at < tokens.length;) {
     let length = Math.min(longestPhrase, tokens.length - at);
-    while (length > 1 && !lexicon.has(tokens.slice(at, at + length).join(" "))) length -= 1;
-    const phrase = tokens.slice(at, at + length).join(" ");
+    while (length > 1 && phraseOf(tokens.slice(at, at + length)) === undefined) length -= 1;
+    const some = tokens.slice(at, at + length);
+    const phrase = phraseOf(some) ?? some.join(" ");
     read.push(...(length > 1 ? [exactly(phrase, lexicon.get(phrase) ?? [])] : readToken(phrase)));
     at += length;
   }

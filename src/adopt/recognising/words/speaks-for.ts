@@ -65,5 +65,15 @@ export const isElsewhere = (text: string, language: LanguageId | undefined): boo
     ({ meanings }) => meanings.length > 0 && meanings.every((each) => elsewhere.has(each)),
   );
 
+/** Does none of its words mean anything? */
+export const isUnknown = (text: string): boolean =>
+  readWords(text).every(({ meanings }) =>
+    meanings.every(({ concept }) => concept === "filler" || modifiers.has(concept)),
+  );
+
+/** Is there a word in it that nobody knows? */
+export const hasUnknown = (text: string): boolean =>
+  readWords(text).some((read) => read.meanings.length === 0 && read.text.length > 3);
+
 export const says = (text: string, concept: Meant, language?: LanguageId): boolean =>
   readWords(text).some((read) => meant(read, language).includes(concept));
