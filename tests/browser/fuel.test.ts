@@ -51,6 +51,8 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     await hand.pick("Clear");
     await hand.next("What it means");
     await page.getByText("Nothing that was measured stands against it.").waitFor();
+    // no field is wanted there, and the step that is said is this one
+    await page.getByRole("status").filter({ hasText: "What it means 5 of 6" }).waitFor();
     await hand.next("Record");
     await page.getByRole("button", { name: "Record this fuel" }).waitFor();
     expect(await bookOf(page)).toEqual(before);

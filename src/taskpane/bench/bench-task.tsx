@@ -14,8 +14,8 @@ import { benchIds, type BenchValues } from "../../workbook/tables/bench";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { OnRequest } from "../planned/on-request";
-import { PlannedChange } from "../planned/planned-change";
-import { usePlanned } from "../planned/use-planned";
+import { PlannedPress } from "../planned/planned-press";
+import type { Change } from "../planned/use-planned";
 import { useOpenedOnce, useOpening } from "../open-task";
 import type { TaskProps } from "../task-props";
 import { Say } from "../widgets/say";
@@ -40,14 +40,14 @@ interface KeepProps {
 }
 
 function Keep({ host, values, inMark }: KeepProps) {
-  const planned = usePlanned({
+  const change: Change = {
     key: JSON.stringify(values),
     plan: () => planBench(host, values),
     write: (confirmed, pause) => keepBench(host, values, confirmed, pause),
-  });
+  };
   return (
-    <PlannedChange
-      planned={planned}
+    <PlannedPress
+      change={change}
       command="Keep my bench"
       busyWords="Writing the settings."
       inMark={inMark}

@@ -3,8 +3,8 @@ import type { Host } from "../../sheet/port";
 import type { Confirmed, Plan, RecordOutcome, Refusal } from "../../workbook/planning/plan";
 import { OnRequest } from "./on-request";
 import type { InMark } from "./plan-view";
-import { PlannedChange } from "./planned-change";
-import { usePlanned } from "./use-planned";
+import { PlannedPress } from "./planned-press";
+import type { Change } from "./use-planned";
 
 interface SheetProps<Asked> {
   readonly host: Host;
@@ -23,14 +23,14 @@ interface SheetProps<Asked> {
 }
 
 function Sheet<Asked>({ host, asked, plan, write, inMark, undoTakes }: SheetProps<Asked>) {
-  const planned = usePlanned({
+  const change: Change = {
     key: JSON.stringify(asked),
     plan: () => plan(host, asked),
     write: (confirmed, pause) => write(host, asked, confirmed, pause),
-  });
+  };
   return (
-    <PlannedChange
-      planned={planned}
+    <PlannedPress
+      change={change}
       command="Make this sheet"
       busyWords="Writing."
       inMark={inMark}

@@ -1,7 +1,7 @@
 /** The card as a sheet to print, on request: shown first, then made as a sheet of its own. */
 import { makeCard, planCard } from "../../../workbook/planning/plan-card";
-import { PlannedChange } from "../../planned/planned-change";
-import { usePlanned } from "../../planned/use-planned";
+import { PlannedPress } from "../../planned/planned-press";
+import type { Change } from "../../planned/use-planned";
 import { type AmountShown, unitsOf } from "../card";
 import { useCard } from "./desk";
 
@@ -10,14 +10,14 @@ export function PrintCard({ amounts }: { amounts: readonly AmountShown[] }) {
   const units = unitsOf(batch, draft.units);
   const asked = { row: batch.row, batch: batch.batch, units };
   const figures = amounts.map(({ what, figure }) => [what, figure]);
-  const planned = usePlanned({
+  const change: Change = {
     key: JSON.stringify([asked, figures]),
     plan: () => planCard(host, asked),
     write: (confirmed, pause) => makeCard(host, asked, confirmed, pause),
-  });
+  };
   return (
-    <PlannedChange
-      planned={planned}
+    <PlannedPress
+      change={change}
       command="Make the card to print"
       busyWords="Making the sheet."
       inMark={inMark}

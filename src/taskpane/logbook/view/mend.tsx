@@ -4,8 +4,8 @@ import { carryOut } from "../../../workbook/planning/carry-out";
 import { planMending } from "../../../workbook/planning/logbook/mend";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
-import { PlannedChange } from "../../planned/planned-change";
-import { usePlanned } from "../../planned/use-planned";
+import { PlannedPress } from "../../planned/planned-press";
+import type { Change } from "../../planned/use-planned";
 import { PartHeading } from "../../stepped/part-heading";
 
 interface MendProps {
@@ -17,12 +17,12 @@ interface MendProps {
 
 export function Mend({ host, logbook, findings, inMark }: MendProps) {
   const plan = () => planMending(host, logbook, findings);
-  const planned = usePlanned({
+  const change: Change = {
     key: "",
     plan,
     write: (confirmed, pause) =>
       carryOut(host, "Put the logbook right beside", plan, confirmed, pause),
-  });
+  };
   const title = `Put right beside ${logbook.mapping.sheet}`;
   return (
     <section aria-label={title}>
@@ -31,8 +31,8 @@ export function Mend({ host, logbook, findings, inMark }: MendProps) {
         What stands there stays as it is. What was weighed out, and what may be a slip of a reading,
         is left to you.
       </p>
-      <PlannedChange
-        planned={planned}
+      <PlannedPress
+        change={change}
         command="Write it beside"
         busyWords="Writing the columns."
         inMark={inMark}

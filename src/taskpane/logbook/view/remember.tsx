@@ -2,8 +2,8 @@
 import type { Host } from "../../../sheet/port";
 import { carryOut } from "../../../workbook/planning/carry-out";
 import { planRemembering } from "../../../workbook/planning/logbook/remember-columns";
-import { PlannedChange } from "../../planned/planned-change";
-import { usePlanned } from "../../planned/use-planned";
+import { PlannedPress } from "../../planned/planned-press";
+import type { Change } from "../../planned/use-planned";
 import { PartHeading } from "../../stepped/part-heading";
 import type { FoundTable } from "../found-table";
 
@@ -16,7 +16,7 @@ export function Remember({
   table: FoundTable;
   inMark: (text: string) => string;
 }) {
-  const planned = usePlanned({
+  const change: Change = {
     key: JSON.stringify(table.mapping),
     plan: () => planRemembering(host, table.mapping),
     write: (confirmed, pause) =>
@@ -27,12 +27,12 @@ export function Remember({
         confirmed,
         pause,
       ),
-  });
+  };
   return (
     <section aria-label="Remember this in the workbook">
       <PartHeading>Remember this in the workbook</PartHeading>
-      <PlannedChange
-        planned={planned}
+      <PlannedPress
+        change={change}
         command="Write it on a sheet"
         busyWords="Writing."
         inMark={inMark}
