@@ -13,6 +13,7 @@ import { isDose } from "./mistakes/mistake";
 import { MethanolLook } from "./reporting/methanol-seen";
 import { whyNotChecked } from "./reporting/not-checked";
 import { methanolReader } from "./reading/read-methanol";
+import { waterReader } from "./reading/read-water";
 import { rowReader } from "./reading/read-rows";
 import type { Readings } from "./reading/readings";
 import { takenFor } from "./reporting/taken";
@@ -66,7 +67,7 @@ export class TableCheck {
     this.sample = this.sampled();
     this.checker.learn(this.sample);
     this.odd = new OddInputs(mapping, this.sample);
-    this.above = new AboveLimits(mapping.sheet);
+    this.above = new AboveLimits(mapping.sheet, waterReader(mapping, cells));
     this.methanol = new MethanolLook(mapping.sheet, methanolReader(mapping, cells));
     this.asleep = latentIn(mapping);
   }

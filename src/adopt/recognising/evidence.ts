@@ -52,6 +52,7 @@ const about: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   g: { cup: 200, tablespoon: 15, teaspoon: 5 },
   mL: { drop: 0.05, cup: 240, tablespoon: 15, teaspoon: 5 },
   L: { cup: 0.24 },
+  "%": { ppm: 1e-4, "mg/kg": 1e-4 },
 };
 
 /** What a figure in a unit is in the unit that a role's usual figures are in. */

@@ -32,6 +32,8 @@ const unitWords: readonly (readonly [string, string])[] = [
   ["mg KOH/g", `mg~koh~${per}~${gram}|mg~/~g|mg~koh`],
   ["mol/L", `mols?~${per}~${litre}|moles?~${per}~${litre}|mol~dm-?3|mol~l-1`],
   ["g/L", `${gram}~${per}~${litre}|g~l-1|gpl`],
+  ["mg/kg", `mg~${per}~${kilogram}`],
+  ["ppm", "ppm"],
   ["g/kg", `${gram}~${per}~${kilogram}`],
   ["kg/L", `${kilogram}~${per}~${litre}|${gram}~${per}~${millilitre}`],
   // a gram in 100 mL is what % w/v says

@@ -79,6 +79,7 @@ const list = [
   { id: "catalystRate", words: "lye in all for a litre or kilogram", units: ["g/L", "g/kg", "%"], holds: "number", usual: [0.2, 60], isResult: true },
   { id: "methanol", words: "methanol", units: [...volumes, ...masses], holds: "number", usual: [0.2, 2000], isResult: true },
   { id: "weighed", words: "lye weighed out", units: [...doses], holds: "number", usual: [1, 50000] },
+  { id: "waterContent", words: "water in the oil", units: ["%", "ppm", "mg/kg"], holds: "number", usual: [0.005, 3] },
   { id: "litresMade", words: "biodiesel made", units: [...volumes, ...masses], holds: "number", usual: [1, 5000] },
   { id: "route", words: "route", units: [], holds: "text", isResult: true },
   { id: "note", words: "note", units: [], holds: "text", repeats: true },

@@ -23,7 +23,6 @@ const noRole: readonly Meaning[] = [
   "time",
   "colour",
   "glycerol",
-  "waterContent",
   "soap",
   "running total",
 ];

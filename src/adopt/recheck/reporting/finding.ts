@@ -60,14 +60,15 @@ export interface Unchecked {
   readonly isAcross?: true;
 }
 
-/** Rows with a dose whose acid is too much for a plain base batch. */
+/** Rows with a dose whose acid, or whose water, is too much for a plain base batch. */
 export interface AboveLimit {
   readonly sheet: string;
   /** Counted from 0. */
   readonly rows: readonly number[];
   /** Lots stand across: what is counted are columns. */
   readonly isAcross?: true;
-  /** % FFA as oleic, worked out from the readings. */
+  /** % FFA as oleic, worked out from the readings; or % of water, as it is written. */
+  readonly of: "acid" | "water";
   readonly least: number;
   readonly most: number;
 }

@@ -20,7 +20,7 @@ const unitsOf = (role: RoleId): readonly string[] => roleOf(role).units;
 
 /** Where nothing but the role is known. */
 export const unitAlways = (role: RoleId): string | undefined =>
-  needsUnit(role) ? undefined : unitsOf(role)[0];
+  needsUnit(role) || role === "waterContent" ? undefined : unitsOf(role)[0];
 
 /** The unit that a heading names for a role. */
 export function unitInHeading(role: RoleId, heading: string): string | undefined {
@@ -38,11 +38,15 @@ function isFraction(id: RoleId, { numbers, isPercentFormat }: ColumnFacts): bool
 /** Nobody weighs out fifty kilograms or pounds of lye; a charge above 1.9 % is none. */
 const surelyGrams = 50;
 const surelyPerLitre = 1.9;
+const mostPercentWater = 5;
 
 function unitByFigures(role: RoleId, { numbers, isPercentFormat }: ColumnFacts) {
   const middle = median(numbers);
   if (role === "baseCharge" && numbers.length > 0)
     return isPercentFormat || middle <= surelyPerLitre ? "%" : "g/L";
+  // oil holds a few percent of water at most, and is never known to 50 parts in a million
+  if (role === "waterContent" && numbers.length > 0)
+    return isPercentFormat || middle < mostPercentWater ? "%" : middle >= 50 ? "ppm" : undefined;
   return unitsOf(role)[0] === "g" && middle >= surelyGrams ? "g" : undefined;
 }
 

@@ -63,6 +63,7 @@ export const rolePatterns: Partial<Record<RoleId, RolePatterns>> = {
   catalystRate: of("lye catalyst base amount for", ["lye perLitre", 0.97], ["catalyst perLitre", 0.97], ["dose perLitre", 0.9], ["amount perLitre", 0.7], ["total dose", 0.75], ["lye dose", 0.72], ["catalyst dose", 0.72], ["dose", 0.6], ["total perLitre", 0.9], ["lye total", 0.62], ["catalyst total", 0.62], ["total", 0.5], ["lye", 0.5], ["catalyst", 0.5]),
   methanol: of("amount volume used total needed mass batch for dose", ["methanol", 1], ["alcohol", 0.78], ["alcohol methanol", 1]),
   weighed: of("lye catalyst base mass amount", ["weighed", 0.8], ["weighed lye", 1], ["weighed catalyst", 1], ["lye used", 0.75], ["catalyst used", 0.75]),
+  waterContent: of("content oil value sample", ["water", 0.9]),
   litresMade: of("volume amount fuel batch total oil", ["made", 0.8], ["fuel", 0.78], ["fuel made", 0.97], ["production", 0.55], ["batch made", 0.8]),
   titreStep: of("titre burette", ["readStep", 1.1]),
   massStep: of("sample mass", ["weighStep", 1.2]),

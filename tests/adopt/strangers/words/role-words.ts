@@ -6,16 +6,7 @@ import type { RoleId } from "../../../../src/adopt/recognising/roles";
  * and are no role, which a colleague leaves alone.
  */
 export type Meaning =
-  | RoleId
-  | "rough"
-  | "target"
-  | "price"
-  | "time"
-  | "colour"
-  | "glycerol"
-  | "waterContent"
-  | "soap"
-  | "running total";
+  RoleId | "rough" | "target" | "price" | "time" | "colour" | "glycerol" | "soap" | "running total";
 
 /** The unit's spelling beside a heading, by the unit. */
 export type UnitWords = Readonly<Record<string, string>>;

@@ -1,0 +1,99 @@
+/** Water in the oil: told where it is too much for a base batch, in whichever unit, and no row accused. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { aboveLimitWords } from "../../../src/adopt/recheck/reporting/above-limit";
+import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
+import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
+import { sheetOf } from "../../taskpane/logbook/typed-pane";
+import { times } from "../../thorough";
+import { logbookOf, rowOf, usual } from "./rows";
+
+/** A logbook of right rows with one column more. */
+function book(unit: string, cells: readonly (number | string)[]) {
+  const { mapping, cells: own } = logbookOf(
+    cells.map((_, at) => rowOf({ ...usual, amount: 90 + at })),
+  );
+  const column = own.values[0]?.length ?? 0;
+  const wide = <T>(rows: readonly (readonly T[])[], last: (at: number) => T) =>
+    rows.map((row, at) => [...row, last(at)]);
+  return {
+    mapping: {
+      ...mapping,
+      columns: [
+        ...mapping.columns,
+        { column, heading: "Water", role: "waterContent" as const, unit },
+      ],
+    },
+    cells: {
+      ...own,
+      values: wide(own.values, (at) => (at === 0 ? "Water" : (cells[at - 1] ?? ""))),
+      formulas: wide(own.formulas, () => ""),
+      formats: wide(own.formats, () => "General"),
+    },
+  };
+}
+
+describe("the water of a logbook's oil", () => {
+  // 0.06 %, 600 in a million: at most so much (M. Canakci and J. Van Gerpen; facts of ROUTE)
+  it("is told above 0.06 % and nowhere else, and accuses no right row", () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 1, max: 30_000 }), { minLength: 3, maxLength: 8 }),
+        fc.constantFrom("%", "ppm", "mg/kg"),
+        (millionths, unit) => {
+          const cells = millionths.map((each) =>
+            unit === "%" ? Number(`${String(each)}e-4`) : each,
+          );
+          const report = recheckAtOnce([book(unit, cells)]);
+          expect(report.findings).toEqual([]);
+          const wet = millionths.flatMap((each, at) => (each > 600 ? [at + 1] : []));
+          expect(report.aboveLimit.flatMap(({ of, rows }) => (of === "water" ? rows : []))).toEqual(
+            wet,
+          );
+        },
+      ),
+      { numRuns: times(15) },
+    );
+  });
+
+  it("is left alone where nothing is a figure, or no oil holds so much", () => {
+    const report = recheckAtOnce([book("%", ["dry", "", 85, "~0.3"])]);
+    expect([report.findings, report.aboveLimit]).toEqual([[], []]);
+  });
+
+  it("is said with its figures and its rows", () => {
+    const [told] = recheckAtOnce([book("ppm", [1100, 900, 300])]).aboveLimit;
+    expect(told && aboveLimitWords(told)).toMatch(
+      /^0\.09 to 0\.11 % water is above 0\.06 %: dry the oil first, water makes soap \(rows 2.*3\)\.$/,
+    );
+  });
+});
+
+describe("a column of water", () => {
+  it.each([
+    ["Water %", [0.05, 0.11, 0.08, 0.3], "%"],
+    ["Water ppm", [500, 1100, 800, 300], "ppm"],
+    ["Moisture mg/kg", [500, 1100, 800, 300], "mg/kg"],
+    ["Wassergehalt", [500, 1100, 800, 300], "ppm"],
+    ["Humedad", [0.05, 0.11, 0.08, 0.3], "%"],
+    ["Moisture", [12, 9, 22, 15], undefined],
+  ])("“%s” is recognised with its unit", (heading, figures, unit) => {
+    const [guess] = recogniseSheet(
+      sheetOf([
+        ["Batch", "Oil L", "FFA %", heading, "KOH total g"],
+        ...figures.map((each, at) => [`B${String(at)}`, 90 + at, 2 + at / 10, each, 900 + at]),
+      ]),
+    );
+    expect([guess?.columns[3]?.role, guess?.columns[3]?.unit]).toEqual(["waterContent", unit]);
+  });
+
+  it.each(["Wash water L", "Soap ppm", "Water price"])("“%s” is none", (heading) => {
+    const [guess] = recogniseSheet(
+      sheetOf([
+        ["Batch", "Oil L", "FFA %", heading],
+        ...[40, 55, 62, 48].map((each, at) => [`B${String(at)}`, 90 + at, 2 + at / 10, each]),
+      ]),
+    );
+    expect(guess?.columns[3]?.role).not.toBe("waterContent");
+  });
+});
