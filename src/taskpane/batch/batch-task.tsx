@@ -38,6 +38,7 @@ import { MethanolStep } from "./view/methanol-step";
 import { OilStep } from "./view/oil-step";
 import { RecordStep } from "./view/record-step";
 import { WeighOutStep } from "./view/weigh-out-step";
+import { mixedAcid } from "./mixed-acid";
 import { viewOf } from "./view-of";
 import { stateOf } from "./wants";
 import { workOf } from "./work-in-hand";
@@ -86,8 +87,12 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   );
   useFirst(found, draft, newDraft, first, replace);
   const opening = useOpening("batch");
-  useOpenedOnce(opening, draft !== undefined && found.state !== "looking", ({ about, given }) => {
-    replace((now) => ofLot(now, about, bench, mark, given));
+  const isKnown = draft !== undefined && found.state !== "looking" && lots.state !== "looking";
+  useOpenedOnce(opening, isKnown, ({ about, given }) => {
+    const onRecord = lots.state === "read" ? lots.lots : [];
+    replace((now) =>
+      ofLot(now, about, bench, mark, given, now && mixedAcid(viewOf(now, mark, onRecord))),
+    );
   });
   /** Somebody has begun the next batch: the focus is theirs, in the pane. */
   const byHand = useRef(false);

@@ -39,19 +39,33 @@ function withGiven(
   };
 }
 
-/** The lot goes into the batch under way; where that is recorded already, into the next one. */
+const isItsMix = (given: Given, acid: string | undefined): boolean =>
+  acid !== undefined && given.acid === acid;
+
+/** Its lots, and how they are mixed. */
+const mixIn = ({ lots, picked, typed }: Draft): Pick<Draft, "lots" | "picked" | "typed"> => ({
+  lots,
+  picked,
+  typed,
+});
+
+/**
+ * The lot goes into the batch under way; where that is recorded already, into the next one.
+ * @param acid of the mix in `now`, as What if was told it: a column with that acid is of the same lots
+ */
 export function ofLot(
   now: Draft | undefined,
   lot: string,
   bench: BenchValues,
   mark: DecimalMark,
   given: Given = {},
+  acid?: string,
 ): Draft {
   const begun =
     now === undefined || isUntouched(now)
       ? reduce(newDraft(), batchFrom(bench, mark))
       : now.isRecorded
-        ? nextBatch(now, bench, mark)
+        ? { ...nextBatch(now, bench, mark), ...(isItsMix(given, acid) ? mixIn(now) : {}) }
         : now;
   const withLye = given.base === undefined ? begun : withGiven(begun, given, mark);
   if (lot === "") return { ...withLye, step: "oil" };

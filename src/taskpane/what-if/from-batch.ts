@@ -5,6 +5,7 @@ import { oilNamed } from "../../core/reference/oils";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import { isHeldBack } from "../batch/acid-worth";
 import type { Draft as BatchDraft } from "../batch/draft";
+import { mixedAcid } from "../batch/mixed-acid";
 import type { Seen } from "../batch/seen";
 import { viewOf } from "../batch/view-of";
 import { lotMark } from "../lots/lot-mark";
@@ -12,9 +13,8 @@ import { digits } from "../widgets/shown-number";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";
 
-/** Digits of a charge that was given in another way, of an acid value that was mixed. */
+/** Digits of a charge that was given in another way. */
 const chargeDigits = 4;
-const acidDigits = 6;
 
 const filled = (typed: Readonly<Record<string, string | undefined>>): Draft["typed"] =>
   Object.fromEntries(Object.entries(typed).filter(([, text]) => (text ?? "") !== ""));
@@ -29,7 +29,7 @@ function ownAcid(seen: Seen): string | undefined {
   const [only, ...others] = mix.lots;
   return others.length === 0 && only?.acidValue.eq(mix.acidValue) === true
     ? undefined
-    : withMark(digits(mix.acidValue, acidDigits), seen.mark);
+    : withMark(mixedAcid(seen) ?? "", seen.mark);
 }
 
 /** @param lots on record, the latest first: it is the one in hand where the batch has none */

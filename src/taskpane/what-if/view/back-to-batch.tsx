@@ -30,7 +30,7 @@ export function BackToBatch({ question }: { question: WhatIfQuestion }) {
         className="wide"
         onClick={() => {
           open("batch", lot ?? "", {
-            ...(lot === undefined ? {} : { lot }),
+            ...(lot === undefined ? { acid: column.acid.value.toString() } : { lot }),
             base: column.base.name,
             assay: column.assay.toString(),
             charge: column.charge.toString(),
