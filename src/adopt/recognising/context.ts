@@ -130,6 +130,9 @@ export const contexts: readonly Context[] = [
         ]
       : [];
   },
+  // A heading that names the acid is of no water: "Wanted FFA" is near to it by its letters alone.
+  ({ parts }) =>
+    says(parts.text, "ffa") || says(parts.text, "acid") ? [["waterContent", -1, ""]] : [],
   // What is worked out differs from row to row where the readings do.
   ({ facts }, all) => {
     const varies = all.some(
