@@ -23,6 +23,5 @@ await sideBySide([
   {
     command:
       "vitest run --project spreadsheet --project engine --project endurance --project unit*",
-    isPatient: true,
   },
 ]);
