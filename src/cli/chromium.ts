@@ -9,7 +9,8 @@ const [shell, whole] = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"]
 
 export const executablePath = process.env.CHROMIUM ?? (existsSync(shell) ? shell : whole);
 
-export const launchChromium = (): Promise<Browser> =>
+/** @param more further words for its command line */
+export const launchChromium = (more: readonly string[] = []): Promise<Browser> =>
   chromium.launch({
     executablePath,
     args: [
@@ -22,5 +23,6 @@ export const launchChromium = (): Promise<Browser> =>
       "--disable-background-networking",
       "--disable-component-update",
       "--disable-sync",
+      ...more,
     ],
   });

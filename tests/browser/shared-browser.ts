@@ -4,6 +4,9 @@ import { launchChromium } from "../../src/cli/chromium";
 
 let running: Promise<Browser> | undefined;
 
+/** Machine code made for the long run is never paid back by a page of a few seconds. */
+const forShortPages = ["--js-flags=--no-maglev --no-turbofan"];
+
 /** The contexts of one suite, closed together. The browser ends with the worker. */
 export interface Contexts {
   newContext(options?: BrowserContextOptions): Promise<BrowserContext>;
@@ -18,7 +21,7 @@ async function closeWithTest(context: BrowserContext): Promise<void> {
 }
 
 export async function contextsOfChromium(): Promise<Contexts> {
-  const browser = await (running ??= launchChromium());
+  const browser = await (running ??= launchChromium(forShortPages));
   const opened: BrowserContext[] = [];
   return {
     async newContext(options) {
