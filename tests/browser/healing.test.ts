@@ -3,6 +3,7 @@ import { build } from "esbuild";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { screenFaults } from "../taskpane/page/checks";
+import { rarely } from "../wide";
 import { hasBrowser } from "./browser";
 import { type Contexts, contextsOfChromium } from "./shared-browser";
 
@@ -61,7 +62,7 @@ describe.runIf(hasBrowser)("the notice of cells that wait", () => {
     expect(await page.getByLabel("Cells that wait").count()).toBe(0);
   });
 
-  it("gives up after three tries, and lets one ask again", async () => {
+  rarely("gives up after three tries, and lets one ask again", async () => {
     const page = await open("?after=9");
     await page.getByRole("button", { name: "Ask again" }).click();
     await says(page, /0 of 2 answer now\. After 3 tries Titrations!U4 still shows #NAME\?/);
@@ -92,7 +93,7 @@ describe.runIf(hasBrowser)("the notice of cells that wait", () => {
     expect(await writes(page)).toBe(1);
   });
 
-  it("has no fault that axe can find, and fits into 320 pixels", async () => {
+  rarely("has no fault that axe can find, and fits into 320 pixels", async () => {
     const page = await open();
     await page.getByRole("button", { name: "Ask again" }).waitFor();
     expect(await screenFaults(page, 320)).toEqual([]);

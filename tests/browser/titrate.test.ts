@@ -7,6 +7,7 @@ import { BenchHand, fillSlip, QuickHand, type Slip } from "../taskpane/page/benc
 import { faultsOnTheWay } from "../taskpane/page/looks";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { scenes } from "../taskpane/page/scenes";
+import { rarely } from "../wide";
 import { hasBrowser } from "./browser";
 import { bookOf, lastRow, undo, type PaneWindow } from "./host-in-page";
 
@@ -62,41 +63,44 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await page.context().close();
   });
 
-  it("does so with five titres on their own masses, one suspect omitted, and a second blank", async () => {
-    const { page, complaints } = await chromium.open();
-    const hand = new QuickHand(page);
-    await toResult(hand, {
-      lot: "SW-20",
-      titres: ["2,40", "2.45", "2.40", "3.60", "2.45"],
-      ownMasses: ["10.02", "10.10", "9.95", "10.00", "10.05"],
-      blanks: ["0.15", "0.10"],
-    });
-    await page.getByText("Suspect", { exact: true }).waitFor();
-    await hand.press("Omit Titre 4");
-    await hand.press("Omit titre 4");
-    await page.getByText("A reason is needed").waitFor();
-    await hand.choose("Why omit titre 4?", "air");
-    await hand.press("Omit titre 4");
-    await page.getByText("Omitted: air bubble").waitFor();
-    await toRecorded(hand);
+  rarely(
+    "does so with five titres on their own masses, one suspect omitted, and a second blank",
+    async () => {
+      const { page, complaints } = await chromium.open();
+      const hand = new QuickHand(page);
+      await toResult(hand, {
+        lot: "SW-20",
+        titres: ["2,40", "2.45", "2.40", "3.60", "2.45"],
+        ownMasses: ["10.02", "10.10", "9.95", "10.00", "10.05"],
+        blanks: ["0.15", "0.10"],
+      });
+      await page.getByText("Suspect", { exact: true }).waitFor();
+      await hand.press("Omit Titre 4");
+      await hand.press("Omit titre 4");
+      await page.getByText("A reason is needed").waitFor();
+      await hand.choose("Why omit titre 4?", "air");
+      await hand.press("Omit titre 4");
+      await page.getByText("Omitted: air bubble").waitFor();
+      await toRecorded(hand);
 
-    const recorded = await lastRow(page, "Titrations");
-    expect(recorded).toMatchObject({
-      "Titre 3 mL": 2.4,
-      "Titre 5 mL": 2.45,
-      "Blank 2 mL": 0.1,
-      "Own mass 1 g": 10.02,
-      "Own mass 5 g": 10.05,
-      Omitted: "Titre 4 = 3.60 mL: air bubble",
-    });
-    for (const heading of ["Titre 4 mL", "Own mass 4 g", "Mass g"]) {
-      expect(recorded[heading] ?? "").toBe("");
-    }
-    expect(complaints).toEqual([]);
-    await page.context().close();
-  });
+      const recorded = await lastRow(page, "Titrations");
+      expect(recorded).toMatchObject({
+        "Titre 3 mL": 2.4,
+        "Titre 5 mL": 2.45,
+        "Blank 2 mL": 0.1,
+        "Own mass 1 g": 10.02,
+        "Own mass 5 g": 10.05,
+        Omitted: "Titre 4 = 3.60 mL: air bubble",
+      });
+      for (const heading of ["Titre 4 mL", "Own mass 4 g", "Mass g"]) {
+        expect(recorded[heading] ?? "").toBe("");
+      }
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
 
-  it("puts an omitted titre back, and undoes the omission", async () => {
+  rarely("puts an omitted titre back, and undoes the omission", async () => {
     const { page } = await chromium.open();
     const hand = new QuickHand(page);
     await toResult(hand, three);
@@ -165,28 +169,31 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await isAt("Replicates");
   });
 
-  it("leaves the focus alone when it opens, and takes it to each step that is gone to", async () => {
-    const { page } = await chromium.open();
-    const hand = new BenchHand(page);
-    await page.getByRole("heading", { level: 2 }).waitFor();
-    expect(await page.evaluate(() => document.activeElement === document.body)).toBe(true);
-    await hand.next("Oil");
-    // to what is typed there first; the step is said aloud
-    expect(await hand.hears()).toBe("Lot");
-    await page.getByRole("status").filter({ hasText: "Oil 2 of 6" }).waitFor();
-    // Enter moves to the next field that wants something, and from the last of them to the next step
-    await page.keyboard.press("Enter");
-    expect(await hand.hears()).toBe("Oil weighed, g");
-    await page.keyboard.press("Enter");
-    expect(await hand.hears()).toBe("Smallest balance step, g");
-    await page.keyboard.press("Enter");
-    await page.getByRole("heading", { level: 2, name: /Blank/ }).waitFor();
-    expect(await hand.hears()).toBe("Volume used, mL");
-    await hand.press("Lots");
-    await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
-    expect(await hand.hears()).toBe("Lots");
-    await page.context().close();
-  });
+  rarely(
+    "leaves the focus alone when it opens, and takes it to each step that is gone to",
+    async () => {
+      const { page } = await chromium.open();
+      const hand = new BenchHand(page);
+      await page.getByRole("heading", { level: 2 }).waitFor();
+      expect(await page.evaluate(() => document.activeElement === document.body)).toBe(true);
+      await hand.next("Oil");
+      // to what is typed there first; the step is said aloud
+      expect(await hand.hears()).toBe("Lot");
+      await page.getByRole("status").filter({ hasText: "Oil 2 of 6" }).waitFor();
+      // Enter moves to the next field that wants something, and from the last of them to the next step
+      await page.keyboard.press("Enter");
+      expect(await hand.hears()).toBe("Oil weighed, g");
+      await page.keyboard.press("Enter");
+      expect(await hand.hears()).toBe("Smallest balance step, g");
+      await page.keyboard.press("Enter");
+      await page.getByRole("heading", { level: 2, name: /Blank/ }).waitFor();
+      expect(await hand.hears()).toBe("Volume used, mL");
+      await hand.press("Lots");
+      await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
+      expect(await hand.hears()).toBe("Lots");
+      await page.context().close();
+    },
+  );
 
   it("answers which 0.1 is meant by keyboard, and goes back to the figure", async () => {
     const { page } = await chromium.open();
@@ -218,15 +225,18 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await page.context().close();
   });
 
-  it("speaks of figures with a comma where that is usual, and takes a point as well", async () => {
-    const { page } = await chromium.open({}, "locale=de-DE");
-    const hand = new QuickHand(page);
-    await toResult(hand, { ...three, titres: ["2,40", "2.50", "2,45"], mass: "10,02" });
-    await page.getByText("2,450 mL").first().waitFor();
-    await hand.next("Result");
-    await page.getByText("2,300 mL").waitFor();
-    await page.context().close();
-  });
+  rarely(
+    "speaks of figures with a comma where that is usual, and takes a point as well",
+    async () => {
+      const { page } = await chromium.open({}, "locale=de-DE");
+      const hand = new QuickHand(page);
+      await toResult(hand, { ...three, titres: ["2,40", "2.50", "2,45"], mass: "10,02" });
+      await page.getByText("2,450 mL").first().waitFor();
+      await hand.next("Result");
+      await page.getByText("2,300 mL").waitFor();
+      await page.context().close();
+    },
+  );
 
   it("keeps what was typed through a reload, and lists the lots under way", async () => {
     const { page } = await chromium.open();
@@ -284,29 +294,32 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     }
   });
 
-  it("runs the end-point timer, which the space bar pauses even in a number field", async () => {
-    const { page } = await chromium.open();
-    const hand = new BenchHand(page);
-    await toResult(hand, { ...three, titres: [] });
-    await hand.press(/^30 s/);
-    await page.getByText("30 seconds running. Space pauses.").waitFor();
-    await hand.type("Volume used", "2.4");
-    await page.keyboard.press("Space");
-    await page.getByText(/^Paused with \d+ seconds left\.$/).waitFor();
-    expect(await page.getByLabel("Volume used").inputValue()).toBe("2.4");
-    await page.keyboard.press("Space");
-    await page.getByText("30 seconds running. Space pauses.").waitFor();
-    expect(await page.getByText("30 seconds running").getAttribute("role")).toBe("status");
+  rarely(
+    "runs the end-point timer, which the space bar pauses even in a number field",
+    async () => {
+      const { page } = await chromium.open();
+      const hand = new BenchHand(page);
+      await toResult(hand, { ...three, titres: [] });
+      await hand.press(/^30 s/);
+      await page.getByText("30 seconds running. Space pauses.").waitFor();
+      await hand.type("Volume used", "2.4");
+      await page.keyboard.press("Space");
+      await page.getByText(/^Paused with \d+ seconds left\.$/).waitFor();
+      expect(await page.getByLabel("Volume used").inputValue()).toBe("2.4");
+      await page.keyboard.press("Space");
+      await page.getByText("30 seconds running. Space pauses.").waitFor();
+      expect(await page.getByText("30 seconds running").getAttribute("role")).toBe("status");
 
-    await page.evaluate(() => {
-      document.body.append(document.createElement("textarea"));
-    });
-    await page.locator("body > textarea").focus();
-    await page.keyboard.type("a b");
-    expect(await page.locator("body > textarea").inputValue()).toBe("a b");
-    expect(await page.getByText("30 seconds running").count()).toBe(1);
-    await page.context().close();
-  });
+      await page.evaluate(() => {
+        document.body.append(document.createElement("textarea"));
+      });
+      await page.locator("body > textarea").focus();
+      await page.keyboard.type("a b");
+      expect(await page.locator("body > textarea").inputValue()).toBe("a b");
+      expect(await page.getByText("30 seconds running").count()).toBe(1);
+      await page.context().close();
+    },
+  );
 
   it("loses nothing when the workbook refuses, says why, and records once it may", async () => {
     const { page } = await chromium.open();

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { openChromium, type PaneBrowser } from "../taskpane/page/open-page";
 import { screenFaults } from "../taskpane/page/checks";
+import { rarely } from "../wide";
 import { hasBrowser } from "./browser";
 
 const reads = "This is open in another tab or window";
@@ -78,7 +79,7 @@ describe.runIf(hasBrowser)("a second tab on one draft", () => {
     await first.context().close();
   });
 
-  it("goes on by itself when the first is closed", async () => {
+  rarely("goes on by itself when the first is closed", async () => {
     const first = await begun();
     const other = await second(first);
     await first.close();
@@ -88,7 +89,7 @@ describe.runIf(hasBrowser)("a second tab on one draft", () => {
     await other.context().close();
   });
 
-  it("writes as ever in a browser that has no locks", async () => {
+  rarely("writes as ever in a browser that has no locks", async () => {
     const { page } = await chromium.open();
     const context = page.context();
     await context.addInitScript(() => {
