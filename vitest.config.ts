@@ -33,7 +33,8 @@ const apart = [
 
 export default defineConfig({
   test: {
-    maxWorkers: "100%",
+    // some wait: for another program, for a formula to be worked out
+    maxWorkers: availableParallelism() + 1,
     projects: [
       { test: { name: "unit-apart", include: apart, ...patient, ...sure } },
       {

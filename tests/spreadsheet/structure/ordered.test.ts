@@ -10,6 +10,7 @@ import { doFilter, filterBlock } from "../../../src/workbench/filtering/do-filte
 import { doSort } from "../../../src/workbench/sorting/do-sort";
 import type { Direction } from "../../../src/workbench/sorting/order";
 import { planSort } from "../../../src/workbench/sorting/plan-sort";
+import { isWide } from "../../is-wide";
 import { type FileInGrid, inGrid } from "../../workbench/file";
 import { main, office, zipped } from "../../xlsx/files";
 import { hasLibreOffice } from "../xlsx/libreoffice";
@@ -20,7 +21,7 @@ const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
 if (!isInstalled && !isRequired) console.warn("skipped: LibreOffice is not installed");
 
-const many = 12;
+const many = isWide ? 12 : 4;
 const rows = 14;
 
 const packaged = "http://schemas.openxmlformats.org/package/2006";

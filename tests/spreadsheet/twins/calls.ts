@@ -1,6 +1,7 @@
 /** Arguments to ask every function about: plain ones by chance, seeded, and every odd cell there is. */
 import { randomFrom } from "../../../src/cli/coverage/random";
 import type { NamedArgument, WorksheetFunction } from "../../../src/functions/define";
+import { isWide } from "../../is-wide";
 import type { RawCell } from "./raw-book";
 import type { Given } from "./written";
 
@@ -528,7 +529,7 @@ const special: Record<string, Given[][]> = {
 
 export const callsOf = (entry: WorksheetFunction, good: readonly unknown[]): Given[][] => {
   const source = new Source(7 + entry.id.length + entry.id.charCodeAt(0) * 31);
-  const byChance = entry.arguments.length === 0 ? 1 : 220;
+  const byChance = entry.arguments.length === 0 ? 1 : isWide ? 220 : 70;
   return [
     ...Array.from({ length: byChance }, () => randomCall(entry, source)),
     ...oddCalls(entry, good),
