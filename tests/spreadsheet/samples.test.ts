@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { shareWorkbook } from "../../src/partner/sharing";
-import { isFileProblem, sayFile } from "../../src/xlsx";
+import { isFileProblem, patchXlsx, sayFile } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
 import { opened } from "../xlsx/answers";
 import { printedBy } from "./printed";
@@ -28,11 +28,28 @@ const files = readdirSync(join(root, "sample-workbooks"))
 const sample = (name: string): Uint8Array =>
   new Uint8Array(readFileSync(join(root, "sample-workbooks", `${name}.xlsx`)));
 
-function partnerCopy(name: string): Uint8Array {
-  const shared = shareWorkbook(sample(name), { kind: "partner", fileName: `${name}.xlsx` });
+function partnerCopy(name: string, bytes = sample(name)): Uint8Array {
+  const shared = shareWorkbook(bytes, { kind: "partner", fileName: `${name}.xlsx` });
   if (isFileProblem(shared)) throw new Error(sayFile(shared));
   expect(shared.report.left).toEqual([]);
   return shared.bytes;
+}
+
+const [firstTitration, firstTitre, worth] = [3, 10, 38];
+
+/** The logbook with a word for the first titre of its first titration. */
+function withWord(): Uint8Array {
+  const made = patchXlsx(sample("logbook"), [
+    {
+      do: "set-cell",
+      sheet: "Titrations",
+      row: firstTitration,
+      column: firstTitre,
+      content: { kind: "value", value: "smudged" },
+    },
+  ]);
+  if (isFileProblem(made)) throw new Error(sayFile(made));
+  return made;
 }
 
 /** Every result of a formula replaced by one that is wrong. */
@@ -86,7 +103,14 @@ describe.skipIf(!isInstalled && !isRequired)("the sample workbooks in LibreOffic
     [partner, sample(partner)],
   ]);
   const shown: ShownFiles = isInstalled
-    ? shownBy(new Map([...copies].map(([name, bytes]) => [name, spoilt(bytes)])), 0)
+    ? shownBy(
+        new Map([
+          ...[...copies].map(([name, bytes]) => [name, spoilt(bytes)] as const),
+          ["as it is", sample("logbook")],
+          ["with a word", partnerCopy("logbook", withWord())],
+        ]),
+        0,
+      )
     : new Map();
 
   it("is there, or was not asked for", () => {
@@ -98,6 +122,22 @@ describe.skipIf(!isInstalled && !isRequired)("the sample workbooks in LibreOffic
     const { found, formulas } = differences(copy, shown.get(name) ?? new Map());
     expect(found).toEqual([]);
     expect(formulas).toBeGreaterThan(20);
+  });
+
+  it.each([
+    [
+      "the program does not know the function",
+      "as it is",
+      "No acid value: this program does not know the function, since it has no add-in.",
+    ],
+    [
+      "a reading is no figure",
+      "with a word",
+      "No acid value: a reading is no figure, or is beyond its limits.",
+    ],
+  ])("say under Worth that %s", (_, file, sentence) => {
+    const rows = shown.get(file)?.get("Titrations");
+    expect(rows?.[firstTitration]?.[worth]).toBe(sentence);
   });
 
   it("print, every sheet of each", { timeout: longestWait }, () => {

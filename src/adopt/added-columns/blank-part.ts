@@ -23,22 +23,35 @@ interface Facts {
   readonly hasDitto: boolean;
   readonly hasNeutralised: boolean;
   readonly hasWords: boolean;
+  readonly hasZeros: boolean;
+  /** In every row that holds one: the solvent took nothing. */
+  readonly isZeroAlways: boolean;
   readonly isDated: boolean;
 }
 
 function factsOf(mapping: LogbookMapping, cells: SheetCells): Facts {
   const blanks = columnsOf(mapping, "blank");
-  const titres = columnsOf(mapping, "titre");
+  const titres = [...columnsOf(mapping, "titre"), ...columnsOf(mapping, "meanTitre")];
   const date = columnOf(mapping, "date");
-  const facts = { written: 0, empty: 0, ditto: 0, neutralised: 0, words: 0, undated: 0 };
+  const facts = {
+    written: 0,
+    figures: 0,
+    empty: 0,
+    ditto: 0,
+    neutralised: 0,
+    words: 0,
+    zeros: 0,
+    undated: 0,
+  };
   for (let row = mapping.place.firstRow; row <= mapping.place.lastRow; row += 1) {
     const held = blanks.map(({ column }) => heldCell(cells, row, column)).filter(isHeld);
     const isTitrated = titres.some(({ column }) => isHeld(heldCell(cells, row, column)));
     if (held.length > 0) facts.written += 1;
     else if (isTitrated) facts.empty += 1;
     for (const { value } of held) {
-      if (typeof value === "number") continue;
-      if (isDitto(value)) facts.ditto += 1;
+      if (value === 0) facts.zeros += 1;
+      else if (typeof value === "number") facts.figures += 1;
+      else if (isDitto(value)) facts.ditto += 1;
       else if (typeof value === "string" && isNeutralised(value)) facts.neutralised += 1;
       else facts.words += 1;
     }
@@ -50,6 +63,9 @@ function factsOf(mapping: LogbookMapping, cells: SheetCells): Facts {
     hasDitto: facts.ditto > 0,
     hasNeutralised: facts.neutralised > 0,
     hasWords: facts.words > 0,
+    hasZeros: facts.zeros > 0,
+    isZeroAlways:
+      facts.zeros > 0 && facts.figures + facts.ditto + facts.neutralised + facts.words === 0,
     isDated: facts.undated === 0,
   };
 }
@@ -71,17 +87,29 @@ export function blankPart(
   });
   if (!first || !side) return as(side, true);
   const lacking = (lacks: string): BlankPart => ({ ...as(side, false), lacks });
-  const { isAsked, hasDitto, hasNeutralised, hasWords, isDated } = factsOf(mapping, cells);
+  const { isAsked, hasDitto, hasNeutralised, hasWords, hasZeros, isZeroAlways, isDated } = factsOf(
+    mapping,
+    cells,
+  );
   const means = emptyBlankOf(mapping) ?? "unknown";
+  // As the re-check reads them: among blanks that were read a 0 is one that was not filled in.
+  const isZeroNone = isZeroAlways || (isAsked && means === "none");
   const isOpen = isAsked && means === "unknown";
   const inPlain = hasWords
     ? "figures in the blanks: words stand among them"
     : isOpen
       ? "what an empty blank means: say it in Check columns"
-      : "";
+      : hasZeros && !isZeroNone
+        ? "figures above 0 in the blanks: a 0 counts as not filled in"
+        : "";
   const looksUp = hasDitto || (isAsked && (means === "day" || means === "above"));
   const letter = columnLetters(first.column);
   const own: Part = (row) => `${onSheet}${letter}${String(row)}`;
+  const withZero: Part = (row) =>
+    `IF(AND(ISNUMBER(${own(row)}),${own(row)}=0),"neutralised",${own(row)})`;
+  if (hasZeros && isZeroNone && columns.length > 1)
+    return lacking("the word neutralised in place of blanks of 0");
+  if (isZeroAlways && means !== "none") return as(withZero, true, inPlain);
   const words = columns.flatMap(({ column }) => wordsIn(cells, mapping, column));
   const said = words.map((word) => [word, blankWordMeans(mapping, blankWord(word))] as const);
   if (said.some(([, each]) => each === "day" || each === "above"))
@@ -107,7 +135,7 @@ export function blankPart(
     case "above":
       return as(last, true, inPlain);
     case "none": {
-      const written = hasDitto ? last : own;
+      const written = hasDitto ? last : hasZeros ? withZero : own;
       return as((row) => `IF(${own(row)}="","neutralised",${written(row)})`, true, inPlain);
     }
     case "day": {

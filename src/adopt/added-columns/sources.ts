@@ -142,16 +142,18 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
   const titreColumns = columnsOf(mapping, "titre");
   const blank = mapping.constants.find(({ role }) => role === "blank")?.from;
   const isNeutral = blank?.kind === "typed" && isNeutralised(blank.value);
+  /** Read, not worked out: it goes before a corrected titre, where the blank to take off is known. */
+  const mean = isNeutral || side("blank") ? plain("meanTitre") : undefined;
   const isWordIn = (column: number): boolean => wordsIn(cells, mapping, column).length > 0;
   return {
     ...amountParts(mapping, cells, plain, amountMeant(ofOil?.unit, ofOil?.times)),
     // a list is handed over as it stands: it cannot be multiplied on the way
     titres: isInOtherThanOwn(mapping, ["titre", "blank", "meanTitre", "correctedTitre"])
       ? undefined
-      : (side("titre") ?? plain("correctedTitre") ?? plain("meanTitre")),
+      : (side("titre") ?? mean ?? plain("correctedTitre") ?? plain("meanTitre")),
     hasWordsInTitres: titreColumns.some(({ column }) => isWordIn(column)),
     blank:
-      titreColumns.length === 0 && plain("correctedTitre")
+      titreColumns.length === 0 && !mean && plain("correctedTitre")
         ? { part: undefined, isOne: true, lacks: "", lacksPlain: "" }
         : blankPart(mapping, cells, isNeutral ? undefined : side("blank"), onSheet),
     molarity: plain("molarity"),
@@ -174,7 +176,8 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
     titreStep: plain("titreStep"),
     massStep: plain("massStep"),
     titrantDoubt: plain("titrantDoubt"),
-    heldAcidValue: plain("acidValue"),
-    heldFfa: inPercent("ffa"),
+    // What the row holds may be what is wrong: where there are titres, it is worked out from them or not at all.
+    heldAcidValue: titreColumns.length > 0 ? undefined : plain("acidValue"),
+    heldFfa: titreColumns.length > 0 ? undefined : inPercent("ffa"),
   };
 }

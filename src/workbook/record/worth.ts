@@ -2,6 +2,7 @@
  * What a result is worth, in a word, and why: the same for the pane, for the row (its formula under
  * Worth is made of these words), and for every dose made from it.
  */
+import { namespace } from "../../functions/names";
 import { useWords } from "../../core/replicates/verdict-words";
 
 export interface Worth {
@@ -83,14 +84,16 @@ export interface WorthCells {
   readonly sampleBy: string;
 }
 
-/**
- * Said where the acid value is an error, so that no dose stands there without a word. No plain function that
- * all programs agree on tells an unknown name from a bad reading: both are named.
- */
-const notHere =
-  "No acid value: this program does not know the function, since it has no add-in, or a reading is no figure.";
+/** Said where the acid value is an error, so that no dose stands there without a word. */
+const noAcidValue = {
+  unknown: "No acid value: this program does not know the function, since it has no add-in.",
+  reading: "No acid value: a reading is no figure, or is beyond its limits.",
+} as const;
 
-/** The same as a formula of plain functions, without its equals sign: "" while there is no result. */
+/** A function of ours with nothing of the row in it: an error only where its name is not known. */
+const probe = `${namespace}.FFAFROMACIDVALUE(1)`;
+
+/** The same as a formula of plain functions (and the probe), without its equals sign: "" while there is no result. */
 export function worthFormula(cells: WorthCells): string {
   const isLone = `AND(${cells.titres}=1,${cells.usualScatter}>0,${cells.usualFreedom}>0)`;
   const isAgreed = `ISNUMBER(SEARCH("${useWords}",IF(ISTEXT(${cells.verdict}),${cells.verdict},"")))`;
@@ -107,6 +110,7 @@ export function worthFormula(cells: WorthCells): string {
     `IF(${isLone}," ${lessWords.oneTitre}","")`,
   ].join("&");
   const words = `IF(OR(${isLone},${isAgreed}),IF(${isGood},"Good","Usable:"&${why}),"${notYet}: "&${cells.verdict})`;
-  const none = `IF(ISNA(${cells.acidValue}),"",IF(ISERROR(${cells.acidValue}),"${notHere}",""))`;
+  const error = `IF(ISERROR(${probe}),"${noAcidValue.unknown}","${noAcidValue.reading}")`;
+  const none = `IF(ISNA(${cells.acidValue}),"",IF(ISERROR(${cells.acidValue}),${error},""))`;
   return `IF(ISNUMBER(${cells.acidValue}),${words},${none})`;
 }

@@ -7,6 +7,7 @@ import {
   type LogbookState,
   reduce,
 } from "../../../src/taskpane/logbook/state";
+import type { Logbook } from "../../../src/adopt/recheck/recheck";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import type { RecheckReport } from "../../../src/adopt/recheck/reporting/finding";
 import { answers } from "./answers";
@@ -16,6 +17,8 @@ export interface Checked {
   readonly report: RecheckReport;
   /** Sheets whose table was not found where it stands. */
   readonly lost: number;
+  /** The logbooks as they were agreed. */
+  readonly books: readonly Logbook[];
 }
 
 /** Every table of the workbook understood as its maker knows it to be. */
@@ -53,5 +56,5 @@ export async function rechecked(made: MadeLogbook): Promise<Checked> {
       if (action.do === "checked") done(action.report);
     });
   });
-  return { report, lost };
+  return { report, lost, books };
 }

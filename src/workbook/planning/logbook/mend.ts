@@ -1,17 +1,17 @@
 /**
  * What a re-check found, put right in new columns beside the logbook: the right figure, or the formula that
- * gives it, in each row that is wrong, and what the old column holds in all others. No old cell is touched.
+ * gives it, in each row that is wrong, why not where no one figure is known to be right, and what the old
+ * column holds in all others. No old cell is touched.
  */
 import { cellName } from "../../../sheet/cell-name";
 import type { Content, Host } from "../../../sheet/port";
 import { refused } from "../../../sheet/refusal";
-import { sourcesOf } from "../../../adopt/added-columns/sources";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { heldCell, isHeld } from "../../../adopt/recognising/sheet-cells";
 import type { Plan, Refusal } from "../plan";
 import { type NewColumn, planBeside } from "./beside";
-import { isFrom, rightContent, type Source } from "./recheck-lines";
+import { isFrom, rightContent, type Source, sourceOf } from "./recheck-lines";
 
 const width = 16;
 
@@ -49,7 +49,7 @@ export async function planMending(
 ): Promise<Plan | Refusal> {
   const found = mendable(findings, logbook);
   if (found.length === 0) return refused("Nothing found here can be put right by a figure.");
-  const source = { logbook, sources: sourcesOf(logbook.mapping, logbook.cells) };
+  const source = sourceOf(logbook, "");
   const columns = [...new Set(found.map(({ column }) => column))].sort((a, b) => a - b);
   return planBeside(
     host,
@@ -58,7 +58,9 @@ export async function planMending(
       mendedColumn(
         source,
         column,
-        found.filter((each) => each.column === column),
+        findings.filter(
+          (each) => each.column === column && each.role !== "weighed" && isFrom(each, { logbook }),
+        ),
       ),
     ),
     {

@@ -16,10 +16,11 @@ export interface Source {
   readonly sources: Sources;
 }
 
-export const sourceOf = (logbook: Logbook): Source => ({
-  logbook,
-  sources: sourcesOf(logbook.mapping, logbook.cells, sheetPrefix(logbook.mapping.sheet)),
-});
+/** An acid figure that the row holds may be the one that is wrong: nothing right is worked out from it. */
+export function sourceOf(logbook: Logbook, onSheet = sheetPrefix(logbook.mapping.sheet)): Source {
+  const sources = sourcesOf(logbook.mapping, logbook.cells, onSheet);
+  return { logbook, sources: { ...sources, heldAcidValue: undefined, heldFfa: undefined } };
+}
 
 /** The finding's own logbook: a sheet may hold two. */
 export const isFrom = (
@@ -45,7 +46,7 @@ const figure = (of: number | undefined, places: number): Content =>
 
 /** As many decimals as the figure in the report has. */
 function formatOf({ should }: Finding): string {
-  const places = should.split(".")[1]?.length ?? 0;
+  const places = /\.(\d+)/.exec(should)?.[1]?.length ?? 0;
   return places === 0 ? "0" : `0.${"0".repeat(places)}`;
 }
 
@@ -70,16 +71,30 @@ function liveFormula(finding: Finding, source: Source): string | undefined {
   return part && `=${part(row + 1)}`;
 }
 
-/** Live where there is a formula for it in the column's unit; else the figure that was found. */
+/** "358 or 363": a question about the lye is open. */
+const isOneFigure = ({ should }: Finding): boolean => !Number.isNaN(Number(should));
+
+/** Live where there is a formula for it in the column's unit; else what was found. */
 function shouldBe(finding: Finding, source: Source | undefined): Content {
   const live = source && liveFormula(finding, source);
-  return live ? formula(live, formatOf(finding)) : value(Number(finding.should), formatOf(finding));
+  if (live) return formula(live, formatOf(finding));
+  return isOneFigure(finding)
+    ? value(Number(finding.should), formatOf(finding))
+    : value(finding.should);
 }
 
-/** The same for a cell of the logbook itself: in the format of its column, a fraction where it shows a percentage. */
+/**
+ * The same for a cell of the logbook itself: in the format of its column, a fraction where it shows a
+ * percentage. Where no one figure is right, the cell says why.
+ */
 export function rightContent(finding: Finding, source: Source, format: string): Content {
+  if (finding.oddInput !== undefined) return value(finding.oddInput);
   const live = liveFormula(finding, source);
   if (live) return formula(live, formatOf(finding));
+  if (!isOneFigure(finding))
+    return value(
+      `${finding.should}: say in Check columns whether grams of lye are pure or as weighed.`,
+    );
   return format.includes("%")
     ? value(Number((Number(finding.should) / 100).toPrecision(12)), format)
     : value(Number(finding.should), formatOf(finding));
@@ -101,7 +116,7 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
     value(finding.unit),
     formula(`=${held}`, formatOf(finding)),
     shouldBe(finding, source),
-    formula(`=F${row}-G${row}`, formatOf(finding)),
+    isOneFigure(finding) ? formula(`=F${row}-G${row}`, formatOf(finding)) : value(""),
     value(cause + from + (oddInput === undefined ? "" : `. ${oddInput}`)),
     figure(effect?.grams, 0),
     figure(effect?.acidLeftMoles, 2),

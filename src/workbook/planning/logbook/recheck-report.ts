@@ -61,7 +61,7 @@ const filled = (content: readonly Content[]): Content[] =>
 function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Content[][] {
   const { findings } = report;
   const first = headingRow + 1;
-  const sources = logbooks.map(sourceOf);
+  const sources = logbooks.map((each) => sourceOf(each));
   const kinds = [
     ...new Set(
       findings.flatMap(({ mistake, also }) => (also === undefined ? [mistake] : [mistake, also])),
