@@ -64,6 +64,13 @@ function judgeAdded(
     if ((formula === undefined) !== (lacks !== ""))
       seen.wrong.push(`${name}: ${id} has no reason, or one too many: ${lacks}`);
   }
+  const { headingRow = 0, lastRow = 0 } = made.sheets[at] ?? {};
+  const own = new Set(made.rows.map(({ titrationRow }) => titrationRow));
+  for (let row = headingRow + 1; row <= lastRow; row += 1) {
+    const held = shown[row]?.slice(first, first + added.length).join("") ?? "";
+    if (!own.has(row) && held !== "")
+      seen.wrong.push(`${name} row ${String(row + 1)}: ${held}, without a reading`);
+  }
   for (const { titrationRow: row } of made.rows) {
     const right = byHand(made, at, row);
     added.forEach(({ id, heading, formula }, column) => {

@@ -53,11 +53,11 @@ function unitOf(mapping: LogbookMapping, { id, unit }: Added): string {
 /** Rows without readings stay empty; a reading that stands as text is one, and its row shows an error. */
 function guarded(
   part: Part,
-  { titres, heldAcidValue, heldFfa, amountHeld }: Sources,
+  { titres, heldAcidValue, heldFfaCell, amountHeld }: Sources,
   id: AddedId,
   texts: readonly TextFigures[],
 ): Part {
-  const from = titres ?? heldAcidValue ?? heldFfa;
+  const from = titres ?? heldAcidValue ?? heldFfaCell;
   const dosed = id === "catalyst" || id === "methanol" ? amountHeld : undefined;
   return (row) => {
     const empty = [from, dosed].flatMap((each) => {

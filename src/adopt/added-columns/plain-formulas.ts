@@ -29,9 +29,9 @@ const blankText = (blanks: string, isOne: boolean): string =>
 const average = (titres: string, hasWords: boolean): string =>
   hasWords ? `IF(SUMPRODUCT(--ISTEXT(${titres}))>0,NA(),AVERAGE(${titres}))` : `AVERAGE(${titres})`;
 
-function net({ titres, blank, hasWordsInTitres }: Sources): Part | string {
+function net({ titres, titresLack, blank, hasWordsInTitres }: Sources): Part | string {
   const { part, isOne, lacks, lacksPlain } = blank;
-  if (!titres) return "the titres as figures in mL, in columns side by side";
+  if (!titres) return titresLack;
   if (lacks !== "" || lacksPlain !== "") return lacks === "" ? lacksPlain : lacks;
   return (row) =>
     `${average(titres(row), hasWordsInTitres)}${part ? `-${blankText(part(row), isOne)}` : ""}`;

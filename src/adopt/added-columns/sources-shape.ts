@@ -7,6 +7,8 @@ import type { Part } from "./part";
 
 export interface Sources extends AmountParts {
   readonly titres: Part | undefined;
+  /** What is lacking where there are none. */
+  readonly titresLack: string;
   readonly blank: BlankPart;
   /** mol/L */
   readonly molarity: Part | undefined;
@@ -33,6 +35,8 @@ export interface Sources extends AmountParts {
   /** What the row holds as its acid value or % FFA, where it has no titres. */
   readonly heldAcidValue: Part | undefined;
   readonly heldFfa: Part | undefined;
+  /** The cell itself: empty where nothing is held, which a hundred times it is not. */
+  readonly heldFfaCell: Part | undefined;
   /** Words stand among the titres: a plain average would pass them over. */
   readonly hasWordsInTitres: boolean;
 }

@@ -142,15 +142,19 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
   const titreColumns = columnsOf(mapping, "titre");
   const blank = mapping.constants.find(({ role }) => role === "blank")?.from;
   const isNeutral = blank?.kind === "typed" && isNeutralised(blank.value);
+  const isCounted = isInOtherThanOwn(mapping, ["titre", "blank", "meanTitre", "correctedTitre"]);
   /** Read, not worked out: it goes before a corrected titre, where the blank to take off is known. */
   const mean = isNeutral || side("blank") ? plain("meanTitre") : undefined;
   const isWordIn = (column: number): boolean => wordsIn(cells, mapping, column).length > 0;
   return {
     ...amountParts(mapping, cells, plain, amountMeant(ofOil?.unit, ofOil?.times)),
     // a list is handed over as it stands: it cannot be multiplied on the way
-    titres: isInOtherThanOwn(mapping, ["titre", "blank", "meanTitre", "correctedTitre"])
+    titres: isCounted
       ? undefined
       : (side("titre") ?? mean ?? plain("correctedTitre") ?? plain("meanTitre")),
+    titresLack: isCounted
+      ? "the titres and blanks in mL: they stand in another unit"
+      : "the titres as figures in mL, in columns side by side",
     hasWordsInTitres: titreColumns.some(({ column }) => isWordIn(column)),
     blank:
       titreColumns.length === 0 && !mean && plain("correctedTitre")
@@ -179,5 +183,6 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
     // What the row holds may be what is wrong: where there are titres, it is worked out from them or not at all.
     heldAcidValue: titreColumns.length > 0 ? undefined : plain("acidValue"),
     heldFfa: titreColumns.length > 0 ? undefined : inPercent("ffa"),
+    heldFfaCell: titreColumns.length > 0 ? undefined : held("ffa"),
   };
 }

@@ -13,8 +13,6 @@ const call = (id: string, ...parts: readonly (string | undefined)[]): string => 
   return `${namespace}.${id}(${given.map((part) => part ?? "").join(",")})`;
 };
 
-const noTitres = "the titres as figures in mL, in columns side by side";
-
 /** What a formula says, or what it lacks. */
 export type Built = { readonly formula: Part } | { readonly lacks: string };
 
@@ -37,7 +35,7 @@ const mass = ({ mass: weighed, sampleVolume, oil }: Sources): Part | undefined =
 function bench(s: Sources): ((row: number) => readonly (string | undefined)[]) | string {
   const { titres, blank } = s;
   const m = mass(s);
-  if (!titres) return noTitres;
+  if (!titres) return s.titresLack;
   if (blank.lacks !== "") return blank.lacks;
   const c = molarity(s);
   if (typeof c === "string") return c;
@@ -105,7 +103,7 @@ export function titreFormula(id: AddedId, s: Sources): Built {
       if (blank.lacks !== "") return lack(blank.lacks);
       return titres
         ? formula((row) => call("CORRECTED", titres(row), blank.part?.(row)))
-        : lack(noTitres);
+        : lack(s.titresLack);
     case "acidValue":
       return typeof value === "string" ? lack(value) : formula(value);
     case "ffa":
@@ -116,7 +114,9 @@ export function titreFormula(id: AddedId, s: Sources): Built {
       return uncertainty(s);
     case "verdict": {
       const step = s.titreStep;
-      return titres ? formula((row) => call("VERDICT", titres(row), step?.(row))) : lack(noTitres);
+      return titres
+        ? formula((row) => call("VERDICT", titres(row), step?.(row)))
+        : lack(s.titresLack);
     }
     case "catalyst":
       return catalyst(s);

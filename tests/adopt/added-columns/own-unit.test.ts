@@ -4,6 +4,7 @@ import { unitAlone } from "../../../src/adopt/recognising/heading";
 import { mappingFrom, withColumn } from "../../../src/adopt/recognising/mapping";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { amountUnits } from "../../../src/core/quantity/units";
+import { bareLogbook } from "../recheck/bare-logbook";
 import { sheetOf } from "../recognising/sheet-of";
 
 /** A small logbook with columns of lye and methanol of its own; what is added to it takes their units. */
@@ -39,6 +40,32 @@ describe("a column that is added", () => {
 
   it("of methanol is in litres where theirs is weighed: a litre of it is no kilogram", () => {
     expect(added("KOH total (g)", "Methanol (kg)")).toContain("Methanol to add, L");
+  });
+});
+
+describe("a column that cannot be worked out", () => {
+  it("says that titres counted in drops are lacking in mL", () => {
+    const { mapping, cells } = bareLogbook(
+      [
+        ["titre", "drop"],
+        ["sampleMass", "g"],
+        ["molarity", "mol/L"],
+        ["ffa", "%"],
+      ],
+      [[48, 10, 0.1, 0.68]],
+    );
+    for (const spelling of ["functions", "plain"] as const) {
+      const [corrected] = offers(mapping, cells, spelling);
+      expect(corrected?.lacks).toBe("the titres and blanks in mL: they stand in another unit");
+    }
+  });
+
+  it("is empty in a row without % FFA where that is held as a fraction: a hundred times nothing is a figure", () => {
+    const { mapping, cells } = bareLogbook([["ffa", "fraction"]], [[0.02], [0.03]]);
+    for (const spelling of ["functions", "plain"] as const) {
+      const value = offers(mapping, cells, spelling).find(({ id }) => id === "acidValue");
+      expect(value?.formula?.(2)).toContain('=IF(COUNT(A2)=0,"",');
+    }
   });
 });
 

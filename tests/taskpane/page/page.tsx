@@ -20,6 +20,7 @@ import { openMemory } from "../../host/open-memory";
 import { programOver } from "./checked-program";
 import { benchBook } from "./bench-book";
 import { withFile } from "./file-host";
+import { dropsBook } from "./drops-book";
 import { oldBook } from "./old-book";
 
 const asked = new URLSearchParams(location.search);
@@ -43,6 +44,7 @@ const books: Readonly<Record<string, () => Book>> = {
   sample: sampleLogbook,
   old: oldBook,
   bench: benchBook,
+  drops: dropsBook,
 };
 const memory = openMemory(books[asked.get("book") ?? ""]?.());
 const host = asked.has("file") ? withFile(memory, asked.get("file") ?? "") : memory;
