@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { batchScenes, heldBackScenes } from "../taskpane/page/batch-scenes";
 import { cardQuery, cardScenes } from "../taskpane/page/card-scenes";
 import { fuelQuery, fuelScenes } from "../taskpane/page/fuel-scenes";
-import { logbookScenes } from "../taskpane/page/logbook-scenes";
+import { dropsScenes, logbookScenes } from "../taskpane/page/logbook-scenes";
 import { type Look, scenes } from "../taskpane/page/scenes";
 import { overTimeNothing, overTimeQuery, overTimeScenes } from "../taskpane/page/over-time-scenes";
 import { recordQuery, recordScenes } from "../taskpane/page/record-scenes";
@@ -50,7 +50,10 @@ export const subjects: Readonly<Record<string, Subject>> = {
     { at: "task=what-if", through: whatIfScenes },
     { at: "task=what-if&book=sample", through: whatIfLotScenes },
   ),
-  logbook: pane({ at: "task=logbook&book=old", through: logbookScenes }),
+  logbook: pane(
+    { at: "task=logbook&book=old", through: logbookScenes },
+    { at: "task=logbook&book=drops", through: dropsScenes },
+  ),
   share: pane(
     { at: "task=share&file=logbook", through: shareScenes },
     { at: "task=share&file=edited", through: refusedShareScenes },

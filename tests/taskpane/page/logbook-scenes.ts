@@ -51,3 +51,21 @@ export async function logbookScenes(page: Page, look: Look): Promise<void> {
   await page.getByRole("button", { name: "Write this report" }).waitFor();
   await look("re-check, report");
 }
+
+/** A book in drops and cups, with methanol and water beside. */
+export async function dropsScenes(page: Page, look: Look): Promise<void> {
+  const hand = new QuickHand(page);
+  await page.getByText(/^The sheet Oil book/).waitFor();
+  await look("drops, as guessed");
+  await hand.pick("Pure lye", "I: Base charge g/L: of");
+  await hand.type("1 drop =", "0.05");
+  await hand.type("1 cup of lye =", "190");
+  await hand.type("Assay of the lye, for all rows", "90");
+  await hand.press("These are right");
+  await hand.next("Add columns");
+  await look("drops, what is lacking");
+  await hand.next("Re-check");
+  await hand.press("Re-check every row");
+  await page.getByText(/Checked in \d/).waitFor();
+  await look("drops, methanol and water");
+}
