@@ -65,7 +65,6 @@ export default defineConfig({
           ],
         },
       },
-      { test: { name: "endurance", include: ["tests/endurance/**/*.test.ts"], ...together } },
       {
         test: {
           name: "built",
@@ -76,10 +75,15 @@ export default defineConfig({
         },
       },
       {
+        // three rooms in one project: each worker loads what they share but once
         test: {
-          name: "engine",
-          include: ["tests/workbench/**/*.test.ts"],
-          ...patient,
+          name: "programs",
+          include: [
+            "tests/endurance/**/*.test.ts",
+            "tests/workbench/**/*.test.ts",
+            "tests/spreadsheet/**/*.test.ts",
+          ],
+          ...slow,
           ...together,
         },
       },
@@ -92,14 +96,6 @@ export default defineConfig({
           ...slow,
           ...together,
           ...built,
-        },
-      },
-      {
-        test: {
-          name: "spreadsheet",
-          include: ["tests/spreadsheet/**/*.test.ts"],
-          ...slow,
-          ...together,
         },
       },
     ],

@@ -21,7 +21,6 @@ await sideBySide([
     ...onText,
   ]),
   {
-    command:
-      "vitest run --project spreadsheet --project engine --project endurance --project unit*",
+    command: "vitest run --project programs --project unit*",
   },
 ]);

@@ -66,7 +66,7 @@ export async function endure(seed: number, steps: number): Promise<Map<string, n
       const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);
       throw new Error(
         `Seed ${String(seed)}, step ${String(step)}, ${name}. Before it: ${done.slice(-7, -1).join(", ")}.\n` +
-          `Again: SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project endurance\n${why}`,
+          `Again: SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project programs tests/endurance\n${why}`,
       );
     }
   }

@@ -18,7 +18,7 @@ export async function week(seed: number, steps: number): Promise<Map<string, num
       const why = problem instanceof Error ? (problem.stack ?? problem.message) : String(problem);
       throw new Error(
         `Week, seed ${String(seed)}, step ${String(step)}, ${name}. Before it: ${done.slice(-6, -1).join(", ")}.\n` +
-          `Again: SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project endurance tests/endurance/week\n${why}`,
+          `Again: SEED=${String(seed)} STEPS=${String(step)} npx vitest run --project programs tests/endurance/week\n${why}`,
       );
     }
   }

@@ -14,11 +14,21 @@ describe("the vessel of My bench", () => {
     );
   });
 
+  // by hand: 100 kg are 109.29 L at 0.915 kg/L; their methanol is 24.47 x 100/91.5 = 26.74 L
+  it("is as full of oil that was weighed", () => {
+    const weighed = seen(but({ picked: { unit: "kg" } }));
+    expect(vesselWords(weighed, { vessel: "135", unit: "L" })).toBe(
+      "Oil and methanol are 136.0 L, and the vessel holds 135.0 L: make less.",
+    );
+    const pounds = seen(but({ picked: { unit: "lb" } }));
+    // 136.03 L x 0.45359237 = 61.70 L
+    expect(vesselWords(pounds, { vessel: "61", unit: "L" })).toContain("are 61.70 L");
+    expect(vesselWords(pounds, { vessel: "62", unit: "L" })).toBeUndefined();
+  });
+
   it("is large enough, or nobody can tell", () => {
     expect(vesselWords(seen(whole), { vessel: "126", unit: "L" })).toBeUndefined();
     expect(vesselWords(seen(whole), { unit: "L" })).toBeUndefined();
-    const weighed = seen(but({ picked: { unit: "kg" } }));
-    expect(vesselWords(weighed, { vessel: "1", unit: "L" })).toBeUndefined();
     expect(vesselWords(seen(whole), { vessel: "1", unit: "kg" })).toBeUndefined();
   });
 });
