@@ -20,26 +20,33 @@ import { SheetsSelectionsService } from "@univerjs/sheets";
 import { IShortcutService, KeyCode, MetaKeys } from "@univerjs/ui";
 
 const ways = [
-  { key: KeyCode.TAB, direction: Direction.LEFT, arrow: KeyCode.ARROW_LEFT },
-  { key: KeyCode.ENTER, direction: Direction.UP, arrow: KeyCode.ARROW_UP },
-];
+  { key: KeyCode.TAB, direction: Direction.LEFT, arrow: KeyCode.ARROW_LEFT, side: "startColumn" },
+  { key: KeyCode.ENTER, direction: Direction.UP, arrow: KeyCode.ARROW_UP, side: "startRow" },
+] as const;
 
 export function goBackACell(injector: Injector, unit: () => string): void {
   const shortcuts = injector.get(IShortcutService);
-  /** Further on in a range its cells are gone through backwards, which the spreadsheet knows. */
-  const isAtStart = (): boolean => {
+  /**
+   * Further on in a range its cells are gone through backwards, which the spreadsheet knows. At the edge of
+   * the sheet there is no cell before, and the next one typed into would stand at its far end.
+   */
+  const isAtStart = (side: (typeof ways)[number]["side"]): boolean => {
     const [first] = injector.get(SheetsSelectionsService).getCurrentSelections();
     const { range, primary } = first ?? {};
-    return primary?.startRow === range?.startRow && primary?.startColumn === range?.startColumn;
+    return (
+      primary?.startRow === range?.startRow &&
+      primary?.startColumn === range?.startColumn &&
+      (primary?.[side] ?? 0) > 0
+    );
   };
-  for (const { key, direction, arrow } of ways) {
+  for (const { key, direction, arrow, side } of ways) {
     const binding = key | MetaKeys.SHIFT;
     shortcuts.registerShortcut({
       id: MoveSelectionCommand.id,
       binding,
       // the spreadsheet's own has a hundred
       priority: 200,
-      preconditions: (context) => whenSheetEditorFocused(context) && isAtStart(),
+      preconditions: (context) => whenSheetEditorFocused(context) && isAtStart(side),
       staticParameters: { direction },
     });
     shortcuts.registerShortcut({

@@ -65,6 +65,11 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     await page.keyboard.type("7", { delay: 20 });
     await page.keyboard.press("Shift+Tab");
     await isAt("I8");
+    // at the edge there is no cell to go back to
+    await goTo(page, "A9");
+    await page.keyboard.press("Shift+Tab");
+    await page.keyboard.press("ArrowDown");
+    await isAt("A10");
     await goTo(page, "F2");
     await page.keyboard.type("=TITRE.COR", { delay: 60 });
     await page.locator('ul[data-u-comp="sheets-formula-editor"] li').first().waitFor();
