@@ -84,7 +84,10 @@ function acidRows(batch: RecordedBatch): Row[] {
   const half = isThere(halfWidthHeading) ? [ofRow(halfWidthHeading, by, '"± "0.00')] : [];
   return [
     [null, text("Acid value of the oil, mg KOH/g"), ofRow(acidValueHeading, by, "0.00"), ...half],
-    ...[worthColumn, "Note"].filter(isThere).map((heading): Row => [null, ofRow(heading, by)]),
+    // a note may be long, and what runs over the edge is not printed
+    ...[worthColumn, "Note"]
+      .filter(isThere)
+      .map((heading): Row => [null, { ...ofRow(heading, by), style: "words" }]),
   ];
 }
 
