@@ -1,19 +1,13 @@
 /** A point for each row, its two figures across and up; what it is held against as a short line. */
-import { symbol, symbolCircle, symbolDiamond } from "d3-shape";
 import type { Against } from "../../workbook/over-time/series";
 import { againstPlot, againstWords } from "./against";
-import type { SeriesPlotProps } from "./series-plot";
+import { moved, PlotFrame } from "./plot-frame";
+import { dot, out, type SeriesPlotProps } from "./series-plot";
 
-const width = 320;
 const height = 220;
 const room = { left: 50, right: 306, top: 24, bottom: 168 };
 
-const dot = symbol(symbolCircle, 36)() ?? "";
-/** What is out differs by its shape and its name, not by its colour. */
-const out = symbol(symbolDiamond, 110)() ?? "";
 const half = 7;
-
-const moved = (x: number, y: number): string => `translate(${String(x)},${String(y)})`;
 
 export function AgainstPlotView({
   series,
@@ -25,35 +19,19 @@ export function AgainstPlotView({
   const heldBy = series.lines.map(({ name }) => name.toLowerCase()).join(", ");
   return (
     <>
-      <svg
-        className="series-plot"
-        viewBox={`0 0 ${String(width)} ${String(height)}`}
-        role="img"
-        aria-label={inMark(againstWords(series, against))}
+      <PlotFrame
+        series={series}
+        words={againstWords(series, against)}
+        height={height}
+        room={room}
+        up={plot.up}
+        across={plot.across.map(({ at, label }) => ({
+          at,
+          label: inMark(label),
+          anchor: "middle",
+        }))}
+        inMark={inMark}
       >
-        <text x={2} y={11}>
-          {series.what}, {series.unit}
-        </text>
-        {plot.up.map(({ at, label }) => (
-          <g key={label} transform={moved(room.left, at)}>
-            <path className="series-grid" d={`M0,0H${String(room.right - room.left)}`} />
-            <text x={-5} y={4} textAnchor="end">
-              {inMark(label)}
-            </text>
-          </g>
-        ))}
-        <path
-          className="series-axis"
-          d={`M${String(room.left)},${String(room.bottom)}H${String(room.right)}`}
-        />
-        {plot.across.map(({ at, label }) => (
-          <g key={label} transform={moved(at, room.bottom)}>
-            <path className="series-axis" d="M0,0V5" />
-            <text y={19} textAnchor="middle">
-              {inMark(label)}
-            </text>
-          </g>
-        ))}
         <text x={room.right} y={room.bottom + 40} textAnchor="end">
           {against.what}, {against.unit}
         </text>
@@ -82,7 +60,7 @@ export function AgainstPlotView({
             ) : null}
           </g>
         ))}
-      </svg>
+      </PlotFrame>
       <p className="legend soft">
         Each point is a batch, its acid across.
         {heldBy === "" ? "" : ` Short line: ${heldBy}.`}

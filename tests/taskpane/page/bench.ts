@@ -1,5 +1,5 @@
 /** A person at the bench who uses the keyboard alone. */
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 
 interface Stop {
   readonly name: string;
@@ -112,14 +112,18 @@ export class BenchHand {
     throw new Error(`${name} took no ${word}`);
   }
 
+  protected radio(name: string, of?: string): Locator {
+    const within =
+      of === undefined ? this.page : this.page.getByRole("radiogroup", { name: of, exact: true });
+    return within.getByRole("radio", { name, exact: true });
+  }
+
   /**
    * Moves a group of radios on from where it stands; the group is one stop of the Tab key.
    * @param of the group's own name, where several have such a radio
    */
   async pick(name: string, of?: string): Promise<void> {
-    const within =
-      of === undefined ? this.page : this.page.getByRole("radiogroup", { name: of, exact: true });
-    const radio = within.getByRole("radio", { name, exact: true });
+    const radio = this.radio(name, of);
     const group = radio.locator("xpath=ancestor::*[@role='radiogroup']");
     const isThere = () => group.evaluate((element) => element.contains(document.activeElement));
     for (let steps = 0; steps < 90 && !(await isThere()); steps += 1) {
@@ -158,9 +162,7 @@ export class QuickHand extends BenchHand {
   }
 
   override async pick(name: string, of?: string): Promise<void> {
-    const within =
-      of === undefined ? this.page : this.page.getByRole("radiogroup", { name: of, exact: true });
-    const radio = within.getByRole("radio", { name, exact: true });
+    const radio = this.radio(name, of);
     await radio.focus();
     await this.page.keyboard.press("Space");
     if (!(await radio.isChecked())) throw new Error(`${name} cannot be picked by keyboard`);
