@@ -8,7 +8,7 @@ import { opened } from "../workbench/file";
 import { bookOf } from "../xlsx/files";
 import { cases } from "../wide";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo, paneSays, typeInto } from "./workbench-page";
+import { goTo, openBytes, paneSays, typeInto } from "./workbench-page";
 
 const bytes = bookOf(
   '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f>RAND()+A1</f><v>7</v></c><c r="C1"><f>LEN(A1)</f><v>1</v></c></row>',
@@ -24,9 +24,7 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     const { page } = shown;
     await page.goto(served.address);
     await page.waitForSelector("#save:enabled", { timeout: 60_000 });
-    const file = { name: "typed.xlsx", mimeType: "application/zip", buffer: Buffer.from(bytes) };
-    await page.locator("#chooser").setInputFiles(file);
-    await page.locator("#news-words").getByText("typed.xlsx is open.").waitFor();
+    await openBytes(page, "typed.xlsx", bytes);
   }, 120_000);
   afterAll(async () => {
     await shown.page.context().close();

@@ -59,6 +59,13 @@ export async function chooserOf(page: Page): Promise<FileChooser> {
   return choosing;
 }
 
+/** Opens what was made in memory, as a file that was chosen. */
+export async function openBytes(page: Page, name: string, bytes: Uint8Array): Promise<void> {
+  const file = { name, mimeType: "application/zip", buffer: Buffer.from(bytes) };
+  await page.locator("#chooser").setInputFiles(file);
+  await page.locator("#news-words").getByText(`${name} is open.`).waitFor();
+}
+
 /** What the bar says of where the workbook is. */
 export const standing = (page: Page, words: string) =>
   page.locator("#standing").getByText(words, { exact: true }).waitFor({ timeout: 30_000 });

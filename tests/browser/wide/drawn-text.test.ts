@@ -5,7 +5,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bookOf } from "../../xlsx/files";
 import { hasBrowser, type OpenPage, type Served, serve } from "../browser";
-import { goTo } from "../workbench-page";
+import { goTo, openBytes } from "../workbench-page";
 
 const bytes = bookOf('<row r="1"><c r="A1"><v>2</v></c></row>');
 
@@ -43,9 +43,7 @@ describe.runIf(hasBrowser)("text in a cell", () => {
     });
     await page.goto(served.address);
     await page.waitForSelector("#save:enabled", { timeout: 60_000 });
-    const file = { name: "text.xlsx", mimeType: "application/zip", buffer: Buffer.from(bytes) };
-    await page.locator("#chooser").setInputFiles(file);
-    await page.locator("#news-words").getByText("text.xlsx is open.").waitFor();
+    await openBytes(page, "text.xlsx", bytes);
   }, 120_000);
   afterAll(async () => {
     await shown.page.context().close();

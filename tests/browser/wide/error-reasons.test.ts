@@ -5,7 +5,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { office, partsWith, sheetOf, zipped } from "../../xlsx/files";
 import { hasBrowser, type OpenPage, type Served, serve } from "../browser";
-import { at, goTo, gridIsReady, openSheet, paneSays, typeInto } from "../workbench-page";
+import { at, goTo, gridIsReady, openBytes, openSheet, paneSays, typeInto } from "../workbench-page";
 
 const main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 const validated =
@@ -63,10 +63,8 @@ describe.runIf(hasBrowser)("an error in a cell that can be typed into", () => {
 
   it("opens with the reasons of a file's own", async () => {
     const { page } = shown;
-    const file = { name: "errors.xlsx", mimeType: "application/zip", buffer: Buffer.from(bytes) };
-    await page.locator("#chooser").setInputFiles(file);
     // what was typed above is kept in the browser, and nothing is asked
-    await page.locator("#news-words").getByText("errors.xlsx is open.").waitFor();
+    await openBytes(page, "errors.xlsx", bytes);
     await goTo(page, "B2");
     await paneSays(page, put);
     await goTo(page, "C2");
