@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { sayFile } from "../../src/xlsx";
-import { FileProblem, type FileProblemFields } from "../../src/xlsx/problem";
+import { FileProblem } from "../../src/xlsx/problem";
+import type { FileProblemFields } from "../../src/xlsx/sentences";
 import { shiftTroubles } from "../../src/xlsx/structure/lines/trouble";
 
 const long = "A name that somebody made as long as a name can be and then went on for longer";

@@ -1,5 +1,6 @@
 import { type Exact } from "../exact/exact";
-import { type Outcome, type Place, problem } from "../problem/problem";
+import type { Place } from "../problem/place";
+import { type Outcome, problem } from "../problem/problem";
 
 /** A place in a list that may not be filled in. Lists keep their gaps, since pairing is by position. */
 export type Slot<Q> = Q | null;

@@ -1,9 +1,10 @@
 /** Turn one cell that is filled in into a figure within its limits, or say what is wrong with it. */
 import { exact } from "../../core/exact/exact";
 import { as, type Quantity, type Unit } from "../../core/quantity/quantity";
-import { type Outcome, type Place, type Problem, problem } from "../../core/problem/problem";
+import type { Place } from "../../core/problem/place";
+import { type Outcome, type Problem, problem } from "../../core/problem/problem";
 import { numberMeant } from "../../core/problem/number-meant";
-import { quoted } from "../../core/problem/wording";
+import { quoted } from "../../core/problem/quoted";
 import { allowedWords, type Limits, misses, unitWords } from "../../core/reference/limits";
 import type { Cell } from "./cell";
 

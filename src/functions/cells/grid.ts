@@ -1,5 +1,5 @@
 /** A range of cells, row by row. A single value is a range of one. */
-import type { Place } from "../../core/problem/problem";
+import type { Place } from "../../core/problem/place";
 import { type Cell, readCell } from "./cell";
 
 export interface Grid {

@@ -1,5 +1,6 @@
 /** A place among the tokens that matter, and how to say that they stop making sense there. */
-import { type FormulaTrouble, problem, type Problem } from "../../core/problem/problem";
+import type { FormulaTrouble } from "../../core/problem/formula-troubles";
+import { problem, type Problem } from "../../core/problem/problem";
 import type { Token } from "./token";
 
 export class Cursor {

@@ -1,7 +1,8 @@
 /** What is in a number field, judged against what it expects: at once, in a sentence. */
 import type { Exact } from "../../core/exact/exact";
 import { problem } from "../../core/problem/problem";
-import { quoted, say } from "../../core/problem/wording";
+import { quoted } from "../../core/problem/quoted";
+import { say } from "../../core/problem/wording";
 import { allowedWords, type Limits, misses, unitWords } from "../../core/reference/limits";
 import { type DecimalMark, readTyped, withMark } from "./typed-number";
 

@@ -1,8 +1,10 @@
 /** Sentences that say one thing or another, each way typed by hand. */
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
-import { problem, type ProblemFields } from "../../../src/core/problem/problem";
-import { quoted, say } from "../../../src/core/problem/wording";
+import { problem } from "../../../src/core/problem/problem";
+import { quoted } from "../../../src/core/problem/quoted";
+import type { ProblemFields } from "../../../src/core/problem/sentences";
+import { say } from "../../../src/core/problem/wording";
 import { quantity } from "../../../src/core/quantity/quantity";
 
 const place = { row: 2, column: 3 };

@@ -1,5 +1,5 @@
 /** How much oil a row says, with its unit: beside the figure, in a column of units, or in the heading. */
-import { quoted } from "../../../core/problem/wording";
+import { quoted } from "../../../core/problem/quoted";
 import type { AmountUnit } from "../../../core/quantity/units";
 import { amountWord, type MeantUnit, unitMeant } from "../../recognising/answers";
 import { isKnown, type LogbookMapping } from "../../recognising/mapping";

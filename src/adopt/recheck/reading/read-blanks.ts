@@ -2,7 +2,7 @@
  * The blanks of a row. Where some rows have one and others none, an empty cell means what was answered:
  * the blank of the day, the last one above, nothing to subtract. Without an answer the row is not checked.
  */
-import { quoted } from "../../../core/problem/wording";
+import { quoted } from "../../../core/problem/quoted";
 import { blankWordMeans, emptyBlankOf } from "../../recognising/answers";
 import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
 import { blankWord, isNeutralised } from "../../recognising/neutralised";

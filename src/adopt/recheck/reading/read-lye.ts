@@ -1,5 +1,5 @@
 /** The lye of a row, in the burette and in the vessel: which, how strong, how pure, how much of it. */
-import { quoted } from "../../../core/problem/wording";
+import { quoted } from "../../../core/problem/quoted";
 import type { Base } from "../../../core/reference/bases";
 import { assayCancels, type Basis, basisOf, mayBeOneLye } from "../../recognising/basis";
 import type { LogbookMapping } from "../../recognising/mapping";

@@ -3,7 +3,7 @@
  * are read as nothing, never as a guess, and the row says why it is not checked.
  */
 import { isSized } from "../../../core/quantity/measures";
-import { quoted } from "../../../core/problem/wording";
+import { quoted } from "../../../core/problem/quoted";
 import type { LogbookMapping, MappedColumn } from "../../recognising/mapping";
 import { isUnitUnsaid } from "../../recognising/measures/measured";
 import { blankWord, isNeutralised } from "../../recognising/neutralised";

@@ -1,6 +1,6 @@
 /** Why rows or columns cannot be put in or taken out, and the sentence for each reason. */
 
-import { quoted } from "../../../core/problem/wording";
+import { quoted } from "../../../core/problem/quoted";
 
 /** `place` is what the reason is found at: a cell, a table, a part, a name. */
 export interface ShiftTroubleFields {
