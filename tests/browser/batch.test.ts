@@ -75,6 +75,22 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("says that a batch does not fit into the vessel where it is recorded and on its card, too", async () => {
+    const { page } = await chromium.open({}, "task=batch&book=small-vessel");
+    const hand = new QuickHand(page);
+    await toWeighOut(hand, ["SW-17"]);
+    // by hand: 100 L, and 91.5 kg x (1 - 2.6355/56.1 x 0.282468) x 6 x 32.042/867.5/0.7914 = 25.28 L
+    const tooMuch = "Oil and methanol are 125.3 L, and the vessel holds 80.00 L: make less.";
+    await page.getByText(tooMuch).waitFor();
+    await hand.next("Record");
+    await page.getByRole("button", { name: "Record this batch" }).waitFor();
+    expect(await page.getByText(tooMuch).count()).toBe(1);
+    const card = await chromium.openIn(page.context(), "task=card&book=small-vessel");
+    await new QuickHand(card.page).choose("Batch", "B-114");
+    await card.page.getByText(/Oil and methanol are 14\d\.\d L, and the vessel holds 80/).waitFor();
+    await page.context().close();
+  });
+
   it("chooses a mix from what is in store, and records each lot of it in Blends", async () => {
     const { page, complaints } = await chromium.open({}, sample);
     const hand = new QuickHand(page);

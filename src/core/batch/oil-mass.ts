@@ -1,5 +1,12 @@
 import { type Exact, exact } from "../exact/exact";
-import { as, type Celsius, type Gram, type Kilogram, type Millilitre } from "../quantity/quantity";
+import {
+  as,
+  type Celsius,
+  type Gram,
+  type Kilogram,
+  type Litre,
+  type Millilitre,
+} from "../quantity/quantity";
 import type { AmountUnit } from "../quantity/units";
 import { type Outcome, isProblem, problem } from "../problem/problem";
 import { limits } from "../reference/limits";
@@ -30,6 +37,12 @@ export function oilMass(
     return problem({ code: "too-much-oil", given: kilograms, limit: highest });
   }
   return as("kg", kilograms);
+}
+
+/** The room that so much oil takes: oil that was weighed fills a vessel, too. */
+export function oilLitres(mass: Kilogram, oil: Oil, temperature?: Celsius): Outcome<Litre> {
+  const density = densityAt(oil, temperature);
+  return isProblem(density) ? density : as("L", mass.div(density));
 }
 
 /**

@@ -1,5 +1,6 @@
 /** A workbook with My bench filled in and nothing else: as a maker has it after the first day. */
 import type { Book } from "../../../src/sheet/book";
+import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { benchSheet } from "../../../src/workbook/tables/bench-sheet";
 
 export const benchBook = (): Book => ({
@@ -25,3 +26,9 @@ export const benchBook = (): Book => ({
     }),
   ],
 });
+
+/** The sample of a maker whose vessel holds 80 L, which its batches do not fit into. */
+export function smallVesselBook(): Book {
+  const book = sampleLogbook();
+  return { ...book, sheets: [...book.sheets, benchSheet({ vessel: "80", unit: "L" })] };
+}

@@ -18,7 +18,7 @@ import type { Book } from "../../../src/sheet/book";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/open-memory";
 import { programOver } from "./checked-program";
-import { benchBook } from "./bench-book";
+import { benchBook, smallVesselBook } from "./bench-book";
 import { withFile } from "./file-host";
 import { dropsBook } from "./drops-book";
 import { oldBook } from "./old-book";
@@ -44,6 +44,7 @@ const books: Readonly<Record<string, () => Book>> = {
   sample: sampleLogbook,
   old: oldBook,
   bench: benchBook,
+  "small-vessel": smallVesselBook,
   drops: dropsBook,
 };
 const memory = openMemory(books[asked.get("book") ?? ""]?.());

@@ -11,6 +11,7 @@ import type { StepId } from "../batch";
 import { atOdds, batchOf, recordOf } from "../record";
 import { forWeighOut } from "../wants";
 import { useDesk, useMark, Wants, Words } from "./desk";
+import { TooMuch } from "./too-much";
 
 export interface RecordStepProps {
   readonly host: Host;
@@ -84,6 +85,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
         <Wants title="Before it can be recorded" wants={wants} onGo={onGo} />
       ) : (
         <>
+          <TooMuch />
           <Words field="note" />
           <Row host={host} today={today} onNew={onNew} />
           {view.draft.isRecorded ? (

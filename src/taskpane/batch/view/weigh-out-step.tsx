@@ -11,7 +11,6 @@ import { acidValueWords, isHeldBack, lotWorths, notYet } from "../acid-worth";
 import type { StepId } from "../batch";
 import { routeOf } from "../route-of";
 import { forWeighOut } from "../wants";
-import { vesselWords } from "../vessel";
 import { expectedOf, waterInAll, weighOutOf } from "../weigh-out";
 import { ToTask } from "../../to-task";
 import { AcidStep } from "./acid-step";
@@ -20,6 +19,7 @@ import { FinishedFuel } from "./finished-fuel";
 import { Former } from "./former";
 import { Limit } from "./limit";
 import { Lines } from "./lines";
+import { TooMuch } from "./too-much";
 import { Warmth } from "./warmth";
 import { WeightsIn } from "./weights-in";
 
@@ -118,11 +118,10 @@ function HigherLimit() {
 }
 
 function Dose() {
-  const { view, act, bench } = useDesk();
-  const tooMuch = vesselWords(view, bench);
+  const { view, act } = useDesk();
   return (
     <>
-      {tooMuch === undefined ? null : <Say tone="check">{tooMuch}</Say>}
+      <TooMuch />
       <Lines lines={weighOutOf(view)} />
       <WeightsIn />
       <ToTask

@@ -13,6 +13,7 @@ import { headOf } from "../head";
 import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
 import { Went } from "./went";
+import { TooMuch } from "./too-much";
 import { useCard } from "./desk";
 
 const unitWords: Readonly<Record<CardUnits, string>> = {
@@ -77,6 +78,7 @@ export function Card() {
           <span key={line}>{inMark(line)}</span>
         ))}
       </p>
+      <TooMuch />
       <Units />
       <OnRequest words="Print this card" closeWords="Not now">
         {() => <PrintCard amounts={amounts} />}
