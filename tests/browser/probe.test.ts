@@ -84,4 +84,36 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     expect([...first.complaints, ...again.complaints]).toEqual([]);
     await context.close();
   });
+
+  it("asks about a reading that jumps up and back, and is no titre twice", async () => {
+    const looks = { viewport: { width: 320, height: 700 }, reducedMotion: "reduce" } as const;
+    const { page, complaints } = await chromium.open(looks, "task=titrate&book=sample");
+    const hand = new QuickHand(page);
+    await page.getByRole("heading", { level: 2 }).waitFor();
+    await hand.press(/^4 Replicates/);
+    await hand.press("A probe for dark oil");
+    await hand.tabTo("Readings of the probe");
+    await page.keyboard.insertText(harveyPasted.replace("12\t6.15", "12\t11.9"));
+    await page
+      .getByText("Line 5: is 11.9 at 12 mL right? Before it stands 5.89, after it 6.63.")
+      .waitFor();
+    expect(await page.getByText(/End point/).count()).toBe(0);
+    expect(await faultsInEveryLook(page)).toEqual([]);
+    await hand.press("Leave out line 5");
+    await page.getByText(/End point 15\.67 mL\./).waitFor();
+    await page.getByRole("button", { name: "Take line 5 in again" }).waitFor();
+    await hand.press("Put 15.67 mL into Volume used");
+    await expect.poll(() => hand.hears()).toMatch(/^Volume used/);
+    await page.keyboard.press("Enter");
+    await page.getByText(/This curve is titre 1 already/).waitFor();
+    expect(await page.getByRole("button", { name: /^Put 15/ }).count()).toBe(0);
+    expect(await faultsInEveryLook(page)).toEqual([]);
+    await hand.press("Begin a fresh curve");
+    const box = page.getByRole("textbox", { name: "Readings of the probe" });
+    await expect.poll(() => box.inputValue()).toBe("");
+    await hand.press("Bring back the last curve");
+    await expect.poll(() => box.inputValue()).toContain("11.9 left out");
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
 });

@@ -15,7 +15,10 @@ import { Spoken } from "../widgets/spoken";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import { CurvePlot } from "./curve-plot";
 import { isCoarse, probeFound, type Sure } from "./found";
+import { oddReadings } from "./odd-readings";
+import { Questions } from "./questions";
 import { type PairsRead, readPairs } from "./read-pairs";
+import { Taken } from "./taken";
 
 export interface ProbeProps {
   readonly host: Host;
@@ -23,6 +26,10 @@ export interface ProbeProps {
   readonly text: string;
   readonly onText: (text: string) => void;
   readonly mark: DecimalMark;
+  /** The number of the titre that this curve was put in as; undefined while it is none. */
+  readonly titre: number | undefined;
+  /** The curve that was put in last. */
+  readonly last: string;
   /** The end point as a titre, in plain digits. */
   readonly onTitre: (millilitres: string) => void;
 }
@@ -47,11 +54,13 @@ function Sureness({ sure, inMark }: { sure: Sure; inMark: (text: string) => stri
   );
 }
 
-export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
+export function Probe({ host, lot, text, titre, last, onText, mark, onTitre }: ProbeProps) {
   const file = useRef<HTMLInputElement>(null);
   const inMark = (words: string): string => withMark(words, mark);
   const read = readPairs(text, mark);
-  const found = probeFound(read.points);
+  const asked = oddReadings(read);
+  // one misread figure would draw the end point to itself
+  const found = asked.odd.length > 0 ? undefined : probeFound(read.points);
   const sure = found === undefined || isProblem(found) ? undefined : found;
   const taken = (event: ChangeEvent<HTMLInputElement>): void => {
     const [chosen] = event.target.files ?? [];
@@ -84,11 +93,22 @@ export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
       <Button size="large" className="wide" onClick={() => file.current?.click()}>
         From a CSV file
       </Button>
+      {text.trim() === "" && last !== "" ? (
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            onText(last);
+          }}
+        >
+          Bring back the last curve
+        </Button>
+      ) : null}
       <CurvePlot points={read.points} end={sure?.found.volume.toNumber()} inMark={inMark} />
       <Spoken>
         {read.faults.slice(0, 3).map((fault) => (
           <Say key={fault} tone="check">
-            {fault}
+            {inMark(fault)}
           </Say>
         ))}
         {read.zeros === 0 ? null : (
@@ -101,17 +121,27 @@ export function Probe({ host, lot, text, onText, mark, onTitre }: ProbeProps) {
         {isProblem(found) ? <Say tone="check">{inMark(say(found))}</Say> : null}
         {sure ? <Sureness sure={sure} inMark={inMark} /> : null}
       </Spoken>
+      <Questions read={read} found={asked} text={text} onText={onText} />
       {sure ? (
         <>
-          <Button
-            size="large"
-            className="wide"
-            onClick={() => {
-              onTitre(fixed(sure.found.volume, places));
-            }}
-          >
-            {inMark(`Put ${fixed(sure.found.volume, places)} mL into Volume used`)}
-          </Button>
+          {titre === undefined ? (
+            <Button
+              size="large"
+              className="wide"
+              onClick={() => {
+                onTitre(fixed(sure.found.volume, places));
+              }}
+            >
+              {inMark(`Put ${fixed(sure.found.volume, places)} mL into Volume used`)}
+            </Button>
+          ) : (
+            <Taken
+              titre={titre}
+              onFresh={() => {
+                onText("");
+              }}
+            />
+          )}
           <PlannedSheet
             words="Put these readings on a sheet"
             closeWords="Close the sheet"

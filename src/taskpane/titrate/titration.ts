@@ -34,6 +34,9 @@ export const titration = {
     },
     /** A pair of mL and pH or mV a line, as typed or pasted. */
     probe: { label: "Readings of the probe" },
+    /** Those that were put in, and the number of the titre they became. */
+    probePut: { label: "Readings put in" },
+    probeTitre: { label: "Titre of these readings" },
     /** In the words of the tables, where the strength was taken from Titrants. */
     howKnown: { label: "How known", isKept: true },
   },

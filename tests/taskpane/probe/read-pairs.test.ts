@@ -50,14 +50,39 @@ describe("readings of a probe as people write them", () => {
     const { points, faults } = readPairs("1 7\ntwo 8\n3\n4 9 9\n5 -120", ".");
     expect(points.map(([volume]) => volume.toNumber())).toEqual([1, 5]);
     expect(faults).toEqual([
-      'Line 2 is no pair of mL and reading: "two 8".',
-      'Line 3 is no pair of mL and reading: "3".',
-      'Line 4 is no pair of mL and reading: "4 9 9".',
+      'Line 2 is no pair of mL and reading, such as 12.5 7.04: "two 8".',
+      'Line 3 is no pair of mL and reading, such as 12.5 7.04: "3".',
+      'Line 4 is no pair of mL and reading, such as 12.5 7.04: "4 9 9".',
+    ]);
+    expect(readPairs("two 8", ",").faults[0]).toContain("such as 12,5 7,04:");
+  });
+
+  it("takes the long decimals of a logger", () => {
+    const { points, faults } = readPairs(
+      "0.10000000149011612;7.039999961853027\n0.200000002980232;7.03999999523",
+      ".",
+    );
+    expect(faults).toEqual([]);
+    const near = points.flatMap(([volume, reading]) => [volume.toNumber(), reading.toNumber()]);
+    for (const [at, figure] of [0.1, 7.04, 0.2, 7.04].entries()) {
+      expect(near[at]).toBeCloseTo(figure, 7);
+    }
+  });
+
+  it("says what no probe shows, and what it may: a pH from 0 to 14, mV far to either side", () => {
+    expect(readPairs("1 6.1\n2 6.3\n3 88\n4 -1\n5 6.4", ".").faults).toEqual([
+      "Line 3 has pH 88: a pH lies from 0 to 14.",
+      "Line 4 has pH -1: a pH lies from 0 to 14.",
+    ]);
+    expect(readPairs("1 120\n2 60\n3 9.5\n4 -6000", ".").faults).toEqual([
+      "Line 4 has -6000 mV: a probe shows -2000 to 2000 mV.",
+    ]);
+    expect(readPairs("1001 7\n2 8", ".").faults).toEqual([
+      "Line 1 has 1001 mL: a volume lies above 0, up to 1000 mL.",
     ]);
   });
 
-  it("says what no probe shows, and nothing of nothing", () => {
-    expect(readPairs("1001 7\n3 9000", ".").faults).toHaveLength(2);
+  it("says nothing of nothing, and what is lacking of little", () => {
     expect(probeFound(readPairs(" \n", ".").points)).toBeUndefined();
     expect(isProblem(probeFound(readPairs("1 7\n2 8", ".").points))).toBe(true);
   });

@@ -3,6 +3,7 @@ import type { Host } from "../../../sheet/port";
 import { OnRequest } from "../../planned/on-request";
 import { Probe } from "../../probe/probe";
 import { withMark } from "../../widgets/typed-number";
+import { puttingIn, titreOfCurve } from "../probe-put";
 import { useDesk } from "./desk";
 
 export interface ProbeOfLotProps {
@@ -25,7 +26,10 @@ export function ProbeOfLot({ host, onPutIn }: ProbeOfLotProps) {
           onText={(probe) => {
             act({ do: "write", words: { probe } });
           }}
+          titre={titreOfCurve(view.draft)}
+          last={words.probePut}
           onTitre={(titre) => {
+            act({ do: "write", words: puttingIn(view.draft) });
             // a probe reads what was given, and no start and end
             act({ do: "pick-once", picked: { reading: "used", indicator: "pH meter" } });
             act({ do: "type", field: "used", text: withMark(titre, view.mark) });

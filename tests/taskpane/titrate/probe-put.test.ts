@@ -1,0 +1,31 @@
+/** The curve of a probe, once its end point was put in. */
+import { describe, expect, it } from "vitest";
+import { newDraft } from "../../../src/taskpane/titrate/draft";
+import { puttingIn, titreOfCurve } from "../../../src/taskpane/titrate/probe-put";
+import { reduce } from "../../../src/taskpane/titrate/reducer";
+
+const curve = "1 6.0\n2 6.5\n3 9.8";
+const begun = reduce(newDraft("a", "2026-09-30"), { do: "write", words: { probe: curve } });
+const put = reduce(begun, { do: "write", words: puttingIn(begun) });
+const added = reduce(put, { do: "add", list: "titres", reading: { used: "2.60" } });
+
+describe("the curve of a probe", () => {
+  it("is the titre that was added from it, and no further one, readings after it or not", () => {
+    expect([titreOfCurve(begun), titreOfCurve(put), titreOfCurve(added)]).toEqual([
+      undefined,
+      undefined,
+      1,
+    ]);
+    const more = reduce(added, { do: "write", words: { probe: `${curve}\n4 11.0\n` } });
+    expect(titreOfCurve(more)).toBe(1);
+  });
+
+  it("is another once a fresh one was begun, and the next titre then", () => {
+    const fresh = reduce(added, { do: "write", words: { probe: "1 6.1\n2 6.6\n3 9.9" } });
+    expect(titreOfCurve(fresh)).toBeUndefined();
+    const second = reduce(fresh, { do: "write", words: puttingIn(fresh) });
+    expect(titreOfCurve(second)).toBeUndefined();
+    const two = reduce(second, { do: "add", list: "titres", reading: { used: "2.60" } });
+    expect(titreOfCurve(two)).toBe(2);
+  });
+});
