@@ -145,7 +145,7 @@ export class RowChecker {
     );
     if (isPlain) return found;
     for (const other of conventionsFor(settled, this.convention)) {
-      const misfits = this.judge.misfits(settled, other);
+      const misfits = this.judge.misfits(settled, other, hopeless);
       if ([...misfits.values()].some((each) => each > hopeless)) continue;
       const judged = this.judge.judge(settled, other, this.learned);
       if (wrongs(judged) === 0) return plainly(judged);

@@ -3,7 +3,7 @@ import type { Checking } from "./checking";
 import type { HeldFigure } from "../reading/held-figure";
 import { isContradicted } from "./contradicted";
 import { mistakeOf } from "../mistakes/all";
-import { idsOf, keyOf, pairableIn, shown, type Slip, slipsFor, together } from "./slips";
+import { idsOf, keyOf, pairableIn, shown, type Slip, slipsFor, waysTogether } from "./slips";
 import { distance, nothing, type Try } from "./tries";
 import type { Origin } from "../arithmetic/upstream";
 import { expectedFigure, type Written } from "../arithmetic/expected-figure";
@@ -74,33 +74,36 @@ const startsOf = (c: Checking): Start[] =>
 const isCopy = ({ slip }: Pick<Worked, "slip">): boolean =>
   slip.made.some(({ id }) => mistakeOf(id).isCopy === true);
 
-function worked(c: Checking, slip: Slip, { written, origin }: Start): Worked | undefined {
-  const value = expectedFigure(c.role, c.unit, written, c.readings, slip.ways, origin.from);
-  return value === undefined
-    ? undefined
-    : {
-        slip,
-        value,
-        written,
-        doubt: isCopy({ slip }) ? 0 : origin.doubt,
-        isFromAcidValue: c.role === "ffa" && origin.from.has("acidValue"),
-      };
-}
+const workedTo = (c: Checking, { ways }: Slip, { written, origin }: Start): number | undefined =>
+  expectedFigure(c.role, c.unit, written, c.readings, ways, origin.from);
+
+const asWorked = (c: Checking, slip: Slip, { written, origin }: Start, value: number): Worked => ({
+  slip,
+  value,
+  written,
+  doubt: isCopy({ slip }) ? 0 : origin.doubt,
+  isFromAcidValue: c.role === "ffa" && origin.from.has("acidValue"),
+});
 
 /** Other constants of the trade and rounding along the way are no second mistake. */
 const conventional = 0.004;
 
 /** Those that come near the held figure; whether a right cell speaks against them is asked of these alone. */
-const all = (c: Checking, slips: readonly Slip[]): Worked[] => {
+function all(c: Checking, slips: readonly Slip[]): Worked[] {
+  const found: Worked[] = [];
+  if (slips.length === 0) return found;
   const starts = startsOf(c);
-  return slips.flatMap((slip) =>
-    starts.flatMap((start) => {
-      const found = worked(c, slip, start);
-      const isNear = found !== undefined && distance(c.held, found, conventional) <= 1;
-      return isNear && !isContradicted(c, slip, start.origin.from) ? [found] : [];
-    }),
-  );
-};
+  for (const slip of slips) {
+    for (const start of starts) {
+      const value = workedTo(c, slip, start);
+      if (value === undefined) continue;
+      const each = asWorked(c, slip, start, value);
+      const isNear = distance(c.held, each, conventional) <= 1;
+      if (isNear && !isContradicted(c, slip, start.origin.from)) found.push(each);
+    }
+  }
+  return found;
+}
 
 /** The one mistake that gives the figure: within its digits, else nearly. */
 export function explained(c: Checking): Match | undefined {
@@ -134,36 +137,55 @@ export function addedWrongly({ role, held, right, writtens }: Checking): Match |
 /** So many ways of working are tried for a pair of mistakes in one figure, whatever was tried for others. */
 export const mostTries = 3_000;
 
+/** Each pair is made once, and only when it is looked at. */
+function pairing(slips: readonly Slip[]): (one: number, other: number) => Slip | undefined {
+  const made = new Map<number, Slip | undefined>();
+  const pair = (one: Slip, other: Slip): Slip | undefined => {
+    const ways = waysTogether(one, other);
+    return ways && { made: [...one.made, ...other.made], ways };
+  };
+  return (one, other) => {
+    const key = one * slips.length + other;
+    if (!made.has(key)) made.set(key, pair(slips[one] as Slip, slips[other] as Slip));
+    return made.get(key);
+  };
+}
+
+const none: Slip = { made: [], ways: {} };
+
+/** Slips that do something from a start, by their places, and that no right cell speaks against. */
+function livingAt(c: Checking, slips: readonly Slip[], start: Start): number[] {
+  const right = workedTo(c, none, start);
+  if (right === undefined) return [];
+  return slips.flatMap((slip, at) => {
+    const value = workedTo(c, slip, start);
+    const isLiving = value !== undefined && Math.abs(value - right) > 1e-12 * Math.abs(right);
+    return isLiving && !isContradicted(c, slip, start.origin.from) ? [at] : [];
+  });
+}
+
 /** The two mistakes that give it together. From a start at which a slip does nothing it is no half of a pair. */
 export function explainedTwice(c: Checking): {
   readonly match: Match | undefined;
   readonly isCutShort?: true;
 } {
   const slips = slipsFor(c.role, c.readings).filter(pairableIn(c.role));
-  const both = slips.flatMap((one, at) =>
-    slips.slice(at + 1).flatMap((other) => {
-      const pair = together(one, other);
-      return pair ? [{ one, other, pair }] : [];
-    }),
-  );
+  const pairOf = pairing(slips);
   const pairs: Worked[] = [];
   let tried = 0;
   for (const start of startsOf(c)) {
-    const right = worked(c, { made: [], ways: {} }, start)?.value;
-    if (right === undefined) continue;
-    const living = new Set(
-      slips.filter((slip) => {
-        const value = worked(c, slip, start)?.value;
-        const isLiving = value !== undefined && Math.abs(value - right) > 1e-12 * Math.abs(right);
-        return isLiving && !isContradicted(c, slip, start.origin.from);
-      }),
-    );
-    for (const { one, other, pair } of both) {
-      if (!living.has(one) || !living.has(other)) continue;
-      if ((tried += 1) > mostTries) return { match: best(c, pairs), isCutShort: true };
-      const found = worked(c, pair, start);
-      if (!found || distance(c.held, found) > 1) continue;
-      if (!isContradicted(c, pair, start.origin.from)) pairs.push(found);
+    const living = livingAt(c, slips, start);
+    for (const [at, one] of living.entries()) {
+      for (const other of living.slice(at + 1)) {
+        const pair = pairOf(one, other);
+        if (!pair) continue;
+        if ((tried += 1) > mostTries) return { match: best(c, pairs), isCutShort: true };
+        const value = workedTo(c, pair, start);
+        if (value === undefined) continue;
+        const found = asWorked(c, pair, start, value);
+        if (distance(c.held, found) > 1) continue;
+        if (!isContradicted(c, pair, start.origin.from)) pairs.push(found);
+      }
     }
   }
   return { match: best(c, pairs) };

@@ -86,22 +86,25 @@ export class RowJudge {
       const written =
         verdict.kind === "not-checked" ? takenAs(this.columns, role) : verdict.written;
       const isWrong = verdict.kind === "wrong";
-      if (verdict.kind === "right") right.push({ ...held, unit: checking.unit, written });
+      const { value, halfDigit } = held;
+      if (verdict.kind === "right")
+        right.push({ role, value, halfDigit, unit: checking.unit, written });
       const next = upstreamOf(held, checking.unit, written, isWrong, read.dose);
       if (next) upstream.push(next);
     }
     return { readings: read.dose, titration: read.titration, figures };
   }
 
-  /** How far each figure is from what the readings alone give, in parts of its digits and a little rounding. */
-  misfits(row: Readings, convention: Convention): ReadonlyMap<RoleId, number> {
+  /** How far each figure is from what the readings alone give, in parts of its digits and a little rounding.
+   * @param most the rest is not looked at where one is further off */
+  misfits(row: Readings, convention: Convention, most = Infinity): ReadonlyMap<RoleId, number> {
     const dose = inConvention(row, convention);
-    const titration = titrationInConvention(row, convention);
+    const titration = once(() => titrationInConvention(row, convention));
     const found = new Map<RoleId, number>();
     for (const [role, held] of row.held) {
       if (role === "weighed" || isGiven(role, row)) continue;
       if (row.assayCancels && ofTitration.has(role)) continue;
-      const readings = ofTitration.has(role) ? titration : dose;
+      const readings = ofTitration.has(role) ? titration() : dose;
       const unit = this.columns.get(role)?.unit;
       for (const written of writtensOf(this.columns, role, readings)) {
         const value = expectedFigure(role, unit, written, readings, {}, fromNothing);
@@ -109,6 +112,7 @@ export class RowJudge {
         const off = Math.abs(held.value - value) / (held.halfDigit + rounding * Math.abs(value));
         found.set(role, Math.min(off, found.get(role) ?? Infinity));
       }
+      if ((found.get(role) ?? 0) > most) return found;
     }
     return found;
   }

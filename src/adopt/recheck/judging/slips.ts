@@ -34,14 +34,14 @@ export function slipsFor(role: RoleId, r: Readings): readonly Slip[] {
 const isOtherBase = ({ ways }: Slip): boolean => ways.chargeScale !== undefined;
 const isWeighing = ({ ways }: Slip): boolean => ways.weighing !== undefined;
 
-/** Two that can be made together; undefined where one undoes the other or stands in its place. */
-export function together(one: Slip, other: Slip): Slip | undefined {
+/** How two are made together; undefined where one undoes the other or stands in its place. */
+export function waysTogether(one: Slip, other: Slip): Ways | undefined {
   if (one.made[0]?.id === other.made[0]?.id) return undefined;
   // Figures of another base all through: besides, only the assay may be forgotten.
-  const [isThrough, isAssay] = [[one, other].find(isOtherBase), [one, other].find(isWeighing)];
-  if (isThrough && !isAssay) return undefined;
+  const isThrough = isOtherBase(one) || isOtherBase(other);
+  if (isThrough && !isWeighing(one) && !isWeighing(other)) return undefined;
   for (const key in one.ways) if (key in other.ways) return undefined;
-  return { made: [...one.made, ...other.made], ways: { ...one.ways, ...other.ways } };
+  return { ...one.ways, ...other.ways };
 }
 
 /** Those that may be one of two in a figure. */

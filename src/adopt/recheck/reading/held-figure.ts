@@ -105,6 +105,9 @@ export function heldFigure(
     value: typed.value * scale,
     halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale,
     formula: cell.formula,
-    shown: shownIn(cell, typed.value),
+    // asked for in sentences alone
+    get shown() {
+      return shownIn(cell, typed.value);
+    },
   };
 }

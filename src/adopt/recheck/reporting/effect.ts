@@ -21,12 +21,15 @@ export interface Effect {
 const kilogram = amountUnits.find(({ name }) => name === "kg") as AmountUnit;
 
 /** The row as a dose can be worked out for it: of a kilogram, of pure lye, without a charge, if need be. */
-const dosable = (r: Readings): Readings => ({
+const asDosable = (r: Readings): Readings => ({
   ...r,
   amount: r.amount ?? { value: 1, unit: kilogram },
   assay: r.assay ?? 100,
   charge: r.charge ?? { value: 0, per: "%", basis: "pure" },
 });
+const isDosable = ({ amount, assay, charge }: Readings): boolean =>
+  amount !== undefined && assay !== undefined && charge !== undefined;
+const dosable = (r: Readings): Readings => (isDosable(r) ? r : asDosable(r));
 
 /** A row is asked several times what it should have had. */
 const known = new WeakMap<Readings, ReturnType<typeof coreFigures>>();
