@@ -9,7 +9,7 @@ import type { ProbePoint } from "../../core/titration/probe";
 import { type DecimalMark, readTyped, withMark } from "../widgets/typed-number";
 import { isPhScale, notOnScale } from "./scale";
 
-export const saidWords = ["kept", "left out"] as const;
+const saidWords = ["kept", "left out"] as const;
 export type Said = (typeof saidWords)[number] | "";
 
 export interface PairRead {
