@@ -44,16 +44,20 @@ export const mostWater = exact("0.06");
  * The band a lot falls in: the most severe one whose lower edge it reaches.
  * @param limitFfa percent FFA as oleic above which no dose is given
  */
-function bandOf(ffa: Percent, limitFfa: Percent): { band: Band; from: Percent; to?: Percent } {
+function bandOf(
+  ffa: Percent,
+  limitFfa: Percent,
+): { band: Band; from: Percent; to: Percent | undefined } {
   const edges = bands.map((band) => ({ band, from: band.from ?? limitFfa }));
   const reached = edges.filter((edge) => atLeast(ffa, edge.from));
-  const found = reached[reached.length - 1] ?? { band: bands[0] as Band, from: quantity("%", "0") };
+  // the first band begins at 0: it is always reached
+  const found = reached[reached.length - 1] as (typeof edges)[number];
   const above = edges.map((edge) => edge.from).filter((from) => !atLeast(ffa, from));
   const to = above.reduce<Percent | undefined>(
     (low, from) => (low === undefined || from.lt(low) ? from : low),
     undefined,
   );
-  return to === undefined ? { ...found } : { ...found, to };
+  return { ...found, to };
 }
 
 /** The parts of the sentence, around figures as text: the plain-formula twin says them too. */

@@ -22,4 +22,13 @@ describe("the warmth of methoxide", () => {
   it("says that much lye in little methanol cannot go in at once", () => {
     expect(said("120", "1")).toMatch(/26\.4 °C: it cannot be kept below 45 °C in one go/);
   });
+
+  // by hand: a litre of methanol and 11 g make 22 x 11 / 10 x 0.1 / 1 = 2.42; 45 - 25 is the shed's own 20
+  it("tells its limits in whole degrees, and tells portions over an hour only below 20 °C", () => {
+    expect(said("11", "1")).toMatch(/by about 2\.4 °C: begin with methanol below 43 °C/);
+    const warmed = (degrees: string) => startBelow(quantity("C", degrees));
+    expect(warmed("25")).toMatch(/by about 25 °C: begin with methanol below 20 °C/);
+    expect(warmed("25.01")).toMatch(/in one go\. Cool the vessel/);
+    expect(warmed("24.5")).toMatch(/begin with methanol below 21 °C/);
+  });
 });

@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { chargeLeft, lyeMeans, type Weighed, yieldPercent } from "../../../src/core/batch/went";
+import {
+  chargeLeft,
+  lyeMeans,
+  type Weighed,
+  wentLimits,
+  wentPlaces,
+  wentWords,
+  yieldPercent,
+} from "../../../src/core/batch/went";
 import { exact } from "../../../src/core/exact/exact";
 import { quantity } from "../../../src/core/quantity/quantity";
 
@@ -30,6 +38,33 @@ describe("what the difference between weighed and worked out means", () => {
     expect(lyeMeans(batch({ weighed: 1056 }))).toBe("Lye as meant.");
     expect(lyeMeans(batch({ weighed: 1062 }))).toMatch(/^More/);
     expect(lyeMeans(batch({ weighed: 1062, half: 20 }))).toBe("Lye as meant.");
+  });
+
+  // By hand: a hundredth of 1046 g is 10.46 g; 500 g of 1000 on 100 kg leave 0.5 - 0.1 x (10 - 5) = 0 %.
+  it("is as meant at the edge itself, and nothing is left where the acid took just all", () => {
+    expect([1056.46, 1035.54].map((weighed) => lyeMeans(batch({ weighed })))).toEqual([
+      "Lye as meant.",
+      "Lye as meant.",
+    ]);
+    expect(lyeMeans(batch({ weighed: 1056.47 }))).toMatch(/^More/);
+    expect(lyeMeans(batch({ weighed: 1035.53 }))).toMatch(/^Less/);
+    expect(lyeMeans(batch({ weighed: 1066, half: 20 }))).toBe("Lye as meant.");
+    expect(lyeMeans(batch({ weighed: 1066.01, half: 20 }))).toMatch(/^More/);
+    const plain = { ...batch({ weighed: 500 }), catalyst: quantity("g", 1000) };
+    const hundred = { oil: quantity("kg", 100), used: quantity("kg", 100) };
+    const half = { charge: quantity("%", "0.5"), assay: quantity("%", 100) };
+    expect(lyeMeans({ ...plain, ...hundred, ...half })).toMatch(/^Too little lye/);
+    expect(lyeMeans({ ...plain, ...hundred, ...half, weighed: quantity("g", "500.1") })).toMatch(
+      /^Less lye than meant: 0\.000 %/,
+    );
+  });
+
+  it("has limits, digits and a full stop that the sheet's formula takes too", () => {
+    expect([wentLimits, wentPlaces, wentWords.end]).toEqual([
+      { lye: "0.01", methanol: "0.02" },
+      { charge: 3, ratio: 2 },
+      ".",
+    ]);
   });
 
   it("does not change when oil and lye are both twice as much", () =>

@@ -2,9 +2,15 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import { amountUnitNamed } from "../../../src/core/quantity/units";
-import { cardSteps } from "../../../src/core/card/steps";
-import { shownIn } from "../../../src/core/card/shown";
-import { cardUnits, cardUnitsFor, type Counted, formsOf } from "../../../src/core/card/units";
+import { cardSteps, cardTroubles } from "../../../src/core/card/steps";
+import { placesFor, shownIn } from "../../../src/core/card/shown";
+import {
+  cardUnits,
+  cardUnitsFor,
+  type Counted,
+  formsOf,
+  readForm,
+} from "../../../src/core/card/units";
 
 const shown = (units: (typeof cardUnits)[number], counted: Counted, amount: number): string[] =>
   formsOf(units, counted).map((form) => shownIn(form, exact(amount)));
@@ -50,6 +56,38 @@ describe("an amount on the card", () => {
     );
   });
 
+  it("is shown by four digits, six decimals at most, and never fewer digits than stand before the point", () => {
+    const places = (figure: string) => placesFor(exact(figure));
+    expect(["0", "1", "9.99", "10", "99.9", "100", "999.9", "1000", "54321"].map(places)).toEqual([
+      3, 3, 3, 2, 2, 1, 1, 0, 0,
+    ]);
+    const small = ["0.999", "0.1", "0.099", "0.01", "0.0099", "0.001", "0.00099", "0.0000001"];
+    expect(small.map(places)).toEqual([4, 4, 5, 5, 6, 6, 6, 6]);
+  });
+
+  it("stands in grams and kilograms first where the scale says grams, and in pounds behind them", () => {
+    expect(shown("us, grams", "g", 1287)).toEqual(["1287 g", "2 lb 13.4 oz"]);
+    expect(shown("imperial, grams", "kg", 91.5)).toEqual(["91.50 kg", "201 lb 11.6 oz"]);
+    expect(shown("us, grams", "L", 52)).toEqual(["13.74 US gal", "52.00 L"]);
+    expect(shown("imperial, grams", "L", 52)).toEqual(["11.44 imperial gal", "52.00 L"]);
+  });
+
+  // By hand: 453.59237 g are a pound, 28.349523125 g an ounce.
+  it("is read off a scale in ounces below a pound, in pounds from one on, and as it is in grams", () => {
+    const [pounds] = formsOf("us", "g");
+    const [grams] = formsOf("metric", "g");
+    if (!pounds || !grams) throw new Error("no form");
+    const read = (amount: string) => readForm(pounds, exact(amount));
+    const [below, one] = [read("453.59236"), read("453.59237")];
+    expect([below.unit, below.look, below.per.toString()]).toEqual([
+      "oz",
+      "figure",
+      "28.349523125",
+    ]);
+    expect([one.unit, one.look, one.per.toString()]).toEqual(["lb", "figure", "453.59237"]);
+    expect(readForm(grams, exact(1000))).toBe(grams);
+  });
+
   it("stands in the units of who measures oil so, and no gallon is just a gallon", () => {
     const of = (name: string) => cardUnitsFor(amountUnitNamed(name));
     expect(["us_gal", "uk_gal", "lb", "l", "kg"].map(of)).toEqual([
@@ -79,5 +117,37 @@ describe("the steps of the card", () => {
     for (const { caution } of cardSteps) expect(caution.length).toBeGreaterThan(10);
     const weighed = cardSteps.flatMap(({ weighs }) => weighs ?? []);
     expect(weighed).toEqual(["oil", "methanol", "lye"]);
+    expect(cardSteps.filter((step) => "weighs" in step).map(({ id }) => id)).toEqual(weighed);
+  });
+
+  it("are these, some of them so warm or so long", () => {
+    expect(cardSteps.map(({ id, when }) => `${id}: ${when}`)).toEqual([
+      "oil: ",
+      "dry: to 55 °C",
+      "methanol: cold",
+      "lye: ",
+      "dissolve: below 45 °C: stop, wait, go on",
+      "trial: ",
+      "mix: oil at 50 to 55 °C",
+      "stir: 1 hour at 50 to 55 °C",
+      "settle: 8 hours or longer",
+      "drain: ",
+      "tried: at 20 °C, look after 10 minutes",
+      "wash: ",
+      "fuel: ",
+    ]);
+  });
+
+  it("are followed by what may go wrong, people first", () => {
+    expect(cardTroubles.map(({ seen }) => seen)).toEqual([
+      "On skin, in eyes",
+      "Swallowed, breathed in",
+      "Fire",
+      "Methanol above 45 °C",
+      "Oil above 55 °C",
+      "No layer after 8 hours, or jelly",
+      "Oil in the trial of 3 in 27",
+      "Wash turns to cream",
+    ]);
   });
 });

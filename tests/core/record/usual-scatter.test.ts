@@ -23,7 +23,8 @@ const titration = ({ titres, blanks, masses }: Plain): PastTitration => ({
   samples: masses?.map((mass, place) => [mL(titres[place] ?? 0), quantity("g", mass)]),
 });
 
-const scatter = (rows: readonly Plain[], step = 1e-9): number => {
+/** So fine a graduation is no floor, where no reading differs from another. */
+const scatter = (rows: readonly Plain[], step = 1e-12): number => {
   const found = usualScatter(rows.map(titration), mL(step));
   if (isProblem(found)) throw new Error(say(found));
   return found;
