@@ -32,7 +32,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
   "src/adopt": files({
     "src/adopt/added-columns": "added columns-to-add sources titre-formulas",
     "src/adopt/recheck": "recheck",
-    "src/adopt/recheck/judging": "explained",
+    "src/adopt/recheck/judging": "explained-twice",
     "src/adopt/recheck/reading": "held-figure",
     "src/adopt/recheck/mistakes": "all mistake",
     "src/adopt/recheck/reporting": "above-limit caution finding methanol-seen unchecked",

@@ -2,7 +2,7 @@
 import { counted as many } from "../../sheet/counted";
 import { ofTheBook } from "../../adopt/recheck/reporting/caution";
 import { andList } from "../../sheet/and-list";
-import { mostTries } from "../../adopt/recheck/judging/explained";
+import { mostTries } from "../../adopt/recheck/judging/explained-twice";
 import type {
   DoseState,
   Finding,

@@ -1,14 +1,9 @@
 /** One held figure against what it should be: right within its digits, carried over, or a mistake. */
 import type { RoleId } from "../../recognising/roles";
 import type { Checking } from "./checking";
-import {
-  addedWrongly,
-  explained,
-  explainedTwice,
-  type Match,
-  shownByFormula,
-  smallMistake,
-} from "./explained";
+import { addedWrongly, explained, shownByFormula, smallMistake } from "./explained";
+import { explainedTwice } from "./explained-twice";
+import type { Match } from "./match";
 import type { Slip } from "./slips";
 import { distance, straightTries, tries, type Try, ways } from "./tries";
 import { fromNothing } from "../arithmetic/row-arithmetic";
