@@ -12,10 +12,9 @@ const leftByWash = 1 / 3;
 /** More are not worth planning: something else is wrong. */
 const mostWashes = 6;
 
-/** Washes until soap and base come down to the metal's limit; 0 where they are there already. */
+/** Washes until soap and base of a fuel above the metal's limit come down to it. */
 function washesNeeded(metal: Exact): number {
   const over = metal.div(fuelMost.metals).toNumber();
-  if (over <= 1) return 0;
   // a part in a million, so that exactly a third over three times the limit is one wash
   return Math.max(1, Math.ceil(Math.log(over) / -Math.log(leftByWash) - 1e-6));
 }

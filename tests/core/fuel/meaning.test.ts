@@ -30,6 +30,10 @@ describe("what the figures of a fuel ask for", () => {
     ["15.1", "Wash 2 times more."],
     ["45", "Wash 2 times more."],
     ["611", "Wash 5 times more."],
+    ["5.01", "Wash once more."],
+    // 5 x 3^6 = 3645
+    ["3645", "Wash 6 times more."],
+    ["3646", "Wash it, and titrate again after two."],
     ["9000", "Wash it, and titrate again after two."],
   ])("is to wash by the metal left: %s mg/kg", (metal, what) => {
     expect(said(above(metal))).toEqual([what]);
@@ -52,6 +56,16 @@ describe("what the figures of a fuel ask for", () => {
     ]);
     expect(said({ acid: "cannot tell" })).toEqual(["Titrate the acid once more."]);
     expect(said({ acid: "above" })[0]).toMatch(/too much acid/i);
+    expect(said({ metal: { verdict: "cannot tell", found: exact(5) } })).toEqual([
+      "Titrate the soap on a larger sample.",
+    ]);
+  });
+
+  it("is told why, in two digits of water, and by what else was found", () => {
+    const why = (change: Partial<FuelFound>) => toDo({ ...good, ...change })[0]?.why;
+    expect(why({ water: exact("0.0567") })).toMatch(/^Water 0\.057 % is above 0\.05 %: /);
+    expect(why({ acid: "above", hasFreeBase: true })).toMatch(/^Free base beside acid cannot be/);
+    expect(why({ acid: "above", hasFreeBase: false })).toMatch(/^It comes from oil whose acid/);
   });
 
   it("says what was not measured, and calls no fuel good for it", () => {

@@ -11,6 +11,10 @@ describe("a text where a number belongs", () => {
     ["0,1 M", "type the number alone, 0.1"],
     ["90%", "type the number alone, 90"],
     ["2.45", "it is kept as text, so type it again"],
+    ["12,34", "write 12.34"],
+    ["1,2345", "write 1.2345"],
+    ["1.234", "it is kept as text, so type it again"],
+    ["1".repeat(40), "it is kept as text, so type it again"],
     ["12", "it is kept as text, so type it again"],
   ])("says what to do with %j", (text, hint) => {
     expect(numberMeant(text)).toBe(hint);
