@@ -12,7 +12,9 @@ import { BenchSays } from "../bench/bench-says";
 import { otherwise } from "../bench/otherwise";
 import { batchSays } from "../bench/says";
 import { ofBatch } from "../bench/to-bench";
+import { batchGaps } from "../bench/gaps";
 import { useBench } from "../bench/use-bench";
+import { useGaps } from "../bench/use-gaps";
 import { useFirst, valuesIn } from "../bench/use-first";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { BeginNext } from "../stepped/begin-next";
@@ -85,7 +87,16 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
     (values: BenchValues) => reduce(newDraft(), batchFrom(values, mark)),
     [mark],
   );
-  useFirst(found, draft, newDraft, first, replace);
+  const isBegun = useFirst(found, draft, newDraft, first, replace);
+  const filled = useGaps({
+    task: batch,
+    draft: isBegun ? draft : undefined,
+    id: "",
+    values: valuesIn(found),
+    mark,
+    of: batchGaps,
+    act: change,
+  });
   const opening = useOpening("batch");
   const isKnown = draft !== undefined && found.state !== "looking" && lots.state !== "looking";
   useOpenedOnce(opening, isKnown, ({ about, given }) => {
@@ -148,6 +159,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
         top={
           <BenchSays
             says={batchSays(view)}
+            filled={filled}
             otherwise={otherwise(batch, draft, standing, mark)}
             now={ofBatch(view)}
             onUse={() => {

@@ -6,19 +6,30 @@ import "./bench.css";
 import { Button } from "@fluentui/react-components";
 import type { BenchValues } from "../../workbook/tables/bench";
 import { useOpenTask } from "../open-task";
+import { Say } from "../widgets/say";
 
 export interface BenchSaysProps {
   /** "KOH 0.1 mol/L", "burette 0.05 mL"; nothing is shown where all are empty. */
   readonly says: readonly string[];
   /** What My bench says otherwise: "Assay of the lye 90 %". */
   readonly otherwise: readonly string[];
+  /** What My bench filled in of what was empty: "Burette step 0.05 mL". */
+  readonly filled?: readonly string[];
   /** The figures of this time, as My bench would keep them. */
   readonly now: BenchValues;
   readonly onChange: () => void;
   readonly onUse: () => void;
 }
 
-export function BenchSays({ says, otherwise, now, onChange, onUse }: BenchSaysProps) {
+const Filled = ({ filled }: { filled: readonly string[] }) => (
+  <div role="status">
+    {filled.length === 0 ? null : (
+      <Say tone="know">Filled in from My bench: {filled.join(", ")}.</Say>
+    )}
+  </div>
+);
+
+function Line({ says, otherwise, now, onChange, onUse }: BenchSaysProps) {
   const open = useOpenTask();
   const said = says.filter((each) => each !== "");
   if (said.length === 0) return null;
@@ -50,6 +61,15 @@ export function BenchSays({ says, otherwise, now, onChange, onUse }: BenchSaysPr
         )}
       </div>
     </details>
+  );
+}
+
+export function BenchSays(props: BenchSaysProps) {
+  return (
+    <>
+      <Filled filled={props.filled ?? []} />
+      <Line {...props} />
+    </>
   );
 }
 

@@ -104,7 +104,8 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
               <Say tone="check">A figure above is not right yet: its field says why.</Say>
             ) : isSame && Object.keys(inWorkbook.values).length > 0 ? (
               <Say tone="know">
-                Kept on the sheet My bench. Titrate, Batch and What if begin from it.
+                Kept on the sheet My bench. Titrate, Batch and What if begin from it. In what is
+                begun it fills the gaps.
               </Say>
             ) : !isSame && Object.keys(view.values).length > 0 ? (
               <Say tone="know">

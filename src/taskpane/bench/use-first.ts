@@ -12,6 +12,7 @@ export const valuesIn = (found: BenchFound): BenchValues | undefined =>
  * @param fresh a draft that nobody has touched, and that nothing was begun in
  * @param first a fresh draft begun with these values
  * @param replace puts it in the place of the one that is there
+ * @returns whether somebody has begun it
  */
 export function useFirst<Draft>(
   found: BenchFound,
@@ -19,7 +20,7 @@ export function useFirst<Draft>(
   fresh: () => Draft,
   first: (values: BenchValues) => Draft,
   replace: (next: () => Draft) => void,
-): void {
+): boolean {
   const begun = useRef<string | undefined>(undefined);
   useEffect(() => {
     const values = valuesIn(found);
@@ -30,4 +31,7 @@ export function useFirst<Draft>(
     begun.current = JSON.stringify(next);
     if (begun.current !== text) replace(() => next);
   }, [found, draft, fresh, first, replace]);
+  if (draft === undefined) return false;
+  const text = JSON.stringify(draft);
+  return text !== begun.current && text !== JSON.stringify(fresh());
 }

@@ -35,7 +35,7 @@ export function Questions({ read, found, text, onText }: QuestionsProps) {
         )}
       </Spoken>
       {found.odd.slice(0, mostAtOnce).map(({ line }) => (
-        <div className="acts" key={line}>
+        <div className="acts probe-acts" key={line}>
           <Button size="large" onClick={say(line, "left out")}>
             Leave out line {line}
           </Button>

@@ -11,7 +11,9 @@ import "./result.css";
 import { Button } from "@fluentui/react-components";
 import { useCallback } from "react";
 import { titrationFrom } from "../bench/begin-from";
+import { titrationGaps } from "../bench/gaps";
 import { useBench } from "../bench/use-bench";
+import { useGaps } from "../bench/use-gaps";
 import { valuesIn } from "../bench/use-first";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { machineClock, type TaskProps } from "../task-props";
@@ -22,6 +24,7 @@ import { figuresOf } from "./figures";
 import { reduce } from "./reducer";
 import { strengthOf } from "./strength";
 import { useRecord } from "./usual/use-record";
+import { titration } from "./titration";
 import { useTitrations } from "./use-titrations";
 import { DeskProvider } from "./view/desk";
 import { Lots } from "./view/lots";
@@ -51,6 +54,15 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
   const titrations = useTitrations(drafts, clock, first);
   const record = useRecord(host);
   const { bench, kept, takesFocus } = titrations;
+  const filled = useGaps({
+    task: titration,
+    draft: titrations.isBegun && bench?.draft.isRecorded === false ? bench.draft : undefined,
+    id: bench?.draft.id ?? "",
+    values,
+    mark,
+    of: titrationGaps,
+    act: titrations.act,
+  });
   if (kept === undefined)
     return (
       <p className="task" role="status">
@@ -82,6 +94,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
         view,
         act: titrations.act,
         bench: values ?? {},
+        filled,
         undoes: bench.past.at(-1),
       }}
     >

@@ -43,6 +43,8 @@ export interface Titrations {
   readonly held: Held;
   /** Somebody has pressed something: the focus is theirs, in the pane. */
   readonly takesFocus: boolean;
+  /** Something was done in the one at hand, or it was taken up again. */
+  readonly isBegun: boolean;
   readonly act: (action: BenchAction) => void;
   /** The draft is in the workbook, as it was when it was written. */
   readonly recorded: (draft: Draft) => void;
@@ -173,6 +175,7 @@ export function useTitrations(
     isUnkept,
     held,
     takesFocus: byHand.current,
+    isBegun: bench !== undefined && touched.current.has(bench.draft.id),
     act,
     recorded,
     takeUp(draft) {

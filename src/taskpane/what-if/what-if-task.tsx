@@ -13,7 +13,9 @@ import { BenchSays } from "../bench/bench-says";
 import { otherwise } from "../bench/otherwise";
 import { whatIfSays } from "../bench/says";
 import { ofWhatIf } from "../bench/to-bench";
+import { whatIfGaps } from "../bench/gaps";
 import { useBench } from "../bench/use-bench";
+import { useGaps } from "../bench/use-gaps";
 import { useFirst, valuesIn } from "../bench/use-first";
 import { type Lots, useLots } from "../lots/use-lots";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
@@ -81,7 +83,16 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
     [begun, mark],
   );
   const bench = useBench(host);
-  useFirst(isKnown ? bench : notYet, draft, newDraft, first, replace);
+  const isBegun = useFirst(isKnown ? bench : notYet, draft, newDraft, first, replace);
+  const filled = useGaps({
+    task: whatIf,
+    draft: isBegun ? draft : undefined,
+    id: "",
+    values: isKnown ? valuesIn(bench) : undefined,
+    mark,
+    of: whatIfGaps,
+    act,
+  });
   useOpenedOnce(opening, draft !== undefined && isKnown && inHand.turn === opening?.turn, () => {
     replace((now) => ({ ...begun(now ?? newDraft()), step: "sizes" }));
   });
@@ -122,6 +133,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
               {isUnkept ? <NotSaved instead="it is gone when the pane closes." /> : null}
               <BenchSays
                 says={whatIfSays(view)}
+                filled={filled}
                 otherwise={otherwise(whatIf, draft, standing, mark)}
                 now={ofWhatIf(view)}
                 onUse={() => {

@@ -10,6 +10,8 @@ export interface Desk extends TaskDesk<typeof titration> {
   readonly act: (action: BenchAction) => void;
   /** What My bench says; empty where it says nothing. */
   readonly bench: BenchValues;
+  /** What it filled in of what was empty, in words. */
+  readonly filled: readonly string[];
   /** What the next undo takes back; undefined when there is nothing. */
   readonly undoes: Before | undefined;
 }

@@ -29,7 +29,7 @@ export interface StepsProps {
 }
 
 export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProps) {
-  const { view, act, bench } = useDesk();
+  const { view, act, bench, filled } = useDesk();
   const first = titrationFrom(bench, view.mark);
   const { step, words } = view.draft;
   const go = (to: StepId): void => {
@@ -62,6 +62,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
           </header>
           <BenchSays
             says={titrationSays(view)}
+            filled={filled}
             otherwise={
               view.draft.picked.way === "molarity"
                 ? otherwise(titration, view.draft, first, view.mark)
