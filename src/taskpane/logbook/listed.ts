@@ -1,14 +1,8 @@
 /** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
 import { counted as many } from "../../sheet/counted";
-import { ofTheBook } from "../../adopt/recheck/reporting/caution";
 import { andList } from "../../sheet/and-list";
 import { mostTries } from "../../adopt/recheck/judging/explained-twice";
-import type {
-  DoseState,
-  Finding,
-  Kind,
-  RecheckReport,
-} from "../../adopt/recheck/reporting/finding";
+import type { Finding, Kind, RecheckReport } from "../../adopt/recheck/reporting/finding";
 import { type MistakeId, mistakeOf } from "../../adopt/recheck/mistakes/all";
 import type { Order } from "./state";
 
@@ -41,43 +35,6 @@ export function counted({ findings }: RecheckReport): readonly (readonly [Mistak
       counts.set(each, (counts.get(each) ?? 0) + 1);
   return [...counts].sort(([, one], [, other]) => other - one);
 }
-
-const rounded = (value: number): string => {
-  const places = Math.abs(value) < 1 ? 2 : Math.abs(value) < 20 ? 1 : 0;
-  return Math.abs(value).toFixed(places);
-};
-
-/** A change smaller than this does nothing at the vessel. */
-const leastGrams = 0.5;
-
-/** Before what a mistake does to a dose, where the row's own dose was not worked out. */
-const ifUsed: Readonly<Record<DoseState, string>> = {
-  agrees: "",
-  differs: "",
-  unchecked: "The dose of this row was not checked. A dose worked out from it: ",
-  none: "A dose worked out from it: ",
-};
-
-const withoutEffect: Readonly<Record<DoseState, string>> = {
-  agrees: "The dose is not affected.",
-  differs: "By itself it changes the dose by less than 0.5 g.",
-  unchecked: "The dose of this row was not checked.",
-  none: "No dose stands in this row: what it does to one is not known.",
-};
-
-/** "329 g of lye too little; 96 % of the acid (5.1 mol) was not neutralised", and what not to do about it */
-export function effectWords({ effect, dose, oddInput }: Finding): string {
-  if (oddInput !== undefined) return oddInput;
-  if (!effect) return dose === "agrees" || dose === "differs" ? unknownEffect : withoutEffect[dose];
-  const { grams, acidLeftMoles, acidLeftPercent } = effect;
-  if (Math.abs(grams) < leastGrams) return withoutEffect[dose];
-  const of = effect.of === "kilogram" ? " for each kilogram of oil" : "";
-  const much = `${ifUsed[dose]}${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}${of}`;
-  if (acidLeftPercent < 0.5) return `${much}. ${ofTheBook}`;
-  return `${much}: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) was not neutralised. ${ofTheBook}`;
-}
-
-const unknownEffect = "What it does to the dose is not known.";
 
 /** "Blank not subtracted", "Density taken as 1, together with: US and imperial gallon mixed up" */
 export const causeWords = ({ mistake, also }: Pick<Finding, "mistake" | "also">): string =>

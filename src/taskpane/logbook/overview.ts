@@ -26,14 +26,28 @@ interface MonthLine extends Grams {
   readonly rows: number;
 }
 
-/** A row's dose is off once, however many of its figures are wrong: by the largest of what was found. */
-function gramsOf(findings: readonly Finding[]): Grams {
+const rowOf = ({ sheet, row }: Finding): string => `${sheet} ${String(row)}`;
+
+const ofBatch = ({ effect }: Finding): number => (effect?.of === "batch" ? effect.grams : 0);
+
+/** What one mistake makes of what its row is off; undefined where several are not told apart. */
+function ownGrams(finding: Finding): number | undefined {
+  const { effect, also } = finding;
+  if (effect?.of !== "batch") return 0;
+  return also !== undefined ? undefined : effect.together ? effect.together.ofIt : effect.grams;
+}
+
+/** The same of mistakes that are not told apart. */
+const ofSeveral = (finding: Finding): number => finding.effect?.together?.ofIt ?? ofBatch(finding);
+
+/** A row's lye is off once, however many of its figures are wrong: by the largest of what was found. */
+function gramsOf(findings: readonly Finding[], of: (finding: Finding) => number): Grams {
   const byRow = new Map<string, number>();
-  for (const { sheet, row, effect } of findings) {
-    if (effect?.of !== "batch") continue;
-    const key = `${sheet} ${String(row)}`;
+  for (const finding of findings) {
+    const key = rowOf(finding);
     const known = byRow.get(key) ?? 0;
-    if (Math.abs(effect.grams) > Math.abs(known)) byRow.set(key, effect.grams);
+    const grams = of(finding);
+    if (Math.abs(grams) > Math.abs(known)) byRow.set(key, grams);
   }
   const all = [...byRow.values()];
   const sum = (some: readonly number[]): number => some.reduce((total, each) => total + each, 0);
@@ -47,8 +61,17 @@ export const kindLines = (report: RecheckReport): readonly KindLine[] =>
   counted(report).map(([mistake, figures]) => ({
     mistake,
     figures,
-    ...gramsOf(report.findings.filter((each) => each.mistake === mistake || each.also === mistake)),
+    ...gramsOf(
+      report.findings.filter((each) => each.mistake === mistake || each.also === mistake),
+      (each) => ownGrams(each) ?? 0,
+    ),
   }));
+
+/** Grams of rows with several mistakes that cannot be told apart: counted here, and with none of them. */
+export function severalLine({ findings }: RecheckReport): Grams | undefined {
+  const several = findings.filter((each) => ownGrams(each) === undefined);
+  return several.length === 0 ? undefined : gramsOf(several, ofSeveral);
+}
 
 /** The day of a finding's row; undefined where no column says it, or lots stand across. */
 function dayReader({ mapping, cells }: Logbook): (row: number) => number | undefined {
@@ -84,7 +107,7 @@ export function monthLines(
     .sort(([, one], [, other]) => one.first - other.first)
     .map(([month, each]) => ({
       month,
-      rows: new Set(each.findings.map(({ sheet, row }) => `${sheet} ${String(row)}`)).size,
-      ...gramsOf(each.findings),
+      rows: new Set(each.findings.map(rowOf)).size,
+      ...gramsOf(each.findings, ofBatch),
     }));
 }

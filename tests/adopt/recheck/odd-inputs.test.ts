@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { aboveLimitWords } from "../../../src/adopt/recheck/reporting/above-limit";
-import { effectWords, isAllRight } from "../../../src/taskpane/logbook/listed";
+import { effectWords } from "../../../src/taskpane/logbook/effect-words";
+import { isAllRight } from "../../../src/taskpane/logbook/listed";
 import { bareLogbook, typedConstants } from "./bare-logbook";
 
 const roles = [

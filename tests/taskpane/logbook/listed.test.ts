@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { effectWords } from "../../../src/taskpane/logbook/effect-words";
 import {
   counted,
-  effectWords,
   figureWords,
   isAllRight,
   listed,

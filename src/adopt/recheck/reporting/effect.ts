@@ -16,6 +16,8 @@ export interface Effect {
   /** Acid that was not neutralised. */
   readonly acidLeftMoles: number;
   readonly acidLeftPercent: number;
+  /** It is of all the row's mistakes together: the grams this one makes of it, where they can be told apart. */
+  readonly together?: { readonly ofIt: number | undefined };
 }
 
 const kilogram = amountUnits.find(({ name }) => name === "kg") as AmountUnit;

@@ -9,8 +9,9 @@ import { doses, doseState, type FinalDose, finalDose } from "./final-dose";
 import { type HeldFigure, scaleOf } from "../reading/held-figure";
 import type { WrongLot } from "../lots";
 import type { Readings } from "../reading/readings";
+import { withSharedEffect } from "./shared-effect";
 import { shownLike } from "./shown-like";
-import { idsOf, keyOf, shown, type Slip } from "../judging/slips";
+import { idsOf, shown, type Slip } from "../judging/slips";
 
 /** Weighing to the nearest division of a kitchen balance is no mistake. */
 const weighedTolerance = 0.03;
@@ -25,9 +26,6 @@ function effect(
 ): Effect | undefined {
   return wrong === undefined || right === undefined ? undefined : effectOf(readings, wrong - right);
 }
-
-const causeOf = ({ verdict }: CheckedFigure): string =>
-  verdict.kind === "wrong" && verdict.slip ? keyOf(verdict.slip) : "";
 
 const middle = (numbers: readonly number[]): number | undefined =>
   [...numbers].sort((one, other) => one - other)[Math.floor((numbers.length - 1) / 2)];
@@ -57,31 +55,37 @@ export class RowFindings {
   }
 
   /** @param lot what is wrong with the titration that the row starts from */
-  in(readings: Readings, figures: readonly CheckedFigure[], lot: WrongLot | undefined): Finding[] {
+  in(
+    readings: Readings,
+    figures: readonly CheckedFigure[],
+    lot: WrongLot | undefined,
+  ): readonly Finding[] {
     const wrong = figures.filter(({ verdict }) => verdict.kind === "wrong");
-    const causes = new Set(wrong.map(causeOf));
-    const found = wrong.flatMap((each) =>
-      this.ofFigure(readings, each, figures, causes.size === 1),
-    );
-    return [
+    const found = wrong.flatMap((each) => this.ofFigure(readings, each, figures));
+    const all = [
       ...found,
       ...(found.length > 0 || !lot ? [] : this.fromLot(readings, figures, lot)),
       ...this.weighedOtherwise(readings, figures),
     ];
+    return withSharedEffect(all, {
+      readings,
+      figures,
+      columns: this.columns,
+      right: this.rightDose(readings),
+      makersShare: this.makersShare,
+    });
   }
 
   private ofFigure(
     readings: Readings,
     { figure, facts, verdict }: CheckedFigure,
     figures: readonly CheckedFigure[],
-    isAlone: boolean,
   ): Finding[] {
     if (verdict.kind !== "wrong") return [];
     const { slip, should } = verdict;
     const [mistake = "not-recognised", also] = slip ? idsOf(slip) : [];
     const state = doseState(figures);
-    // One cause, or none that is known: what the row's own dose is off. Of several, each by itself.
-    const isOwn = (isAlone || !slip) && (state === "agrees" || state === "differs");
+    const isOwn = state === "agrees" || state === "differs";
     const dose = finalDose(readings, figures, this.columns);
     const worked = slip && this.modelled(readings, slip);
     return [

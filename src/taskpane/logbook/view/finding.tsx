@@ -2,7 +2,8 @@
 import { Button } from "@fluentui/react-components";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import { Together } from "../../widgets/together";
-import { causeWords, effectWords, figureWords, heldWords } from "../listed";
+import { effectWords } from "../effect-words";
+import { causeWords, figureWords, heldWords } from "../listed";
 import type { rowLine } from "../row-line";
 
 interface OneProps {

@@ -2,7 +2,7 @@
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
-import { kindLines, monthLines } from "../overview";
+import { kindLines, monthLines, severalLine } from "../overview";
 
 interface OverviewProps {
   readonly report: RecheckReport;
@@ -17,6 +17,7 @@ const share = (value: number, most: number): string =>
 
 export function Overview({ report, logbooks }: OverviewProps) {
   const kinds = kindLines(report);
+  const several = severalLine(report);
   const months = monthLines(report, logbooks);
   const most = Math.max(0, ...months.flatMap(({ under, over }) => [under, over]));
   return (
@@ -41,6 +42,14 @@ export function Overview({ report, logbooks }: OverviewProps) {
                 <td>{grams(over)}</td>
               </tr>
             ))}
+            {several === undefined ? null : (
+              <tr>
+                <th scope="row">Several in one row, not told apart</th>
+                <td />
+                <td>{grams(several.under)}</td>
+                <td>{grams(several.over)}</td>
+              </tr>
+            )}
           </tbody>
         </table>
       </div>

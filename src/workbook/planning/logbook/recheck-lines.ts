@@ -107,6 +107,8 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
     .flatMap((each) => (each === undefined ? [] : [mistakeOf(each).name]))
     .join(", together with: ");
   const from = fromRow === undefined ? "" : `, in row ${String(fromRow)} of the titrations`;
+  const ofIt = effect?.together?.ofIt;
+  const part = ofIt === undefined ? "" : `, ${ofIt.toFixed(0)} g of the lye that is off`;
   const held = sheetPrefix(finding.sheet) + finding.address;
   return [
     value(finding.address),
@@ -117,7 +119,7 @@ export function lineOf(finding: Finding, at: number, source: Source | undefined)
     formula(`=${held}`, formatOf(finding)),
     shouldBe(finding, source),
     isOneFigure(finding) ? formula(`=F${row}-G${row}`, formatOf(finding)) : value(""),
-    value(cause + from + (oddInput === undefined ? "" : `. ${oddInput}`)),
+    value(cause + from + part + (oddInput === undefined ? "" : `. ${oddInput}`)),
     figure(effect?.grams, 0),
     figure(effect?.acidLeftMoles, 2),
     figure(effect?.acidLeftPercent, 0),

@@ -96,7 +96,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
     ...kinds.map((kind) => filled([value(`${mistakeOf(kind).name}: ${mistakeOf(kind).sentence}`)])),
     filled([
       value(
-        "Lye off: below 0 is too little. Acid left: what found no lye, at the dose the row holds. The figures tell which batches to look at again. " +
+        "Lye off: of the row, said in each of its lines; below 0 is too little. Acid left: what found no lye, at the dose the row holds. The figures tell which batches to look at again. " +
           ofTheBook,
       ),
     ]),
