@@ -14,7 +14,7 @@ import {
 } from "@univerjs/core";
 import { skip } from "rxjs";
 import { SetRangeValuesMutation, SheetsSelectionsService } from "@univerjs/sheets";
-import { FormulaCalculationSessionService } from "@univerjs/sheets-formula";
+import { settled } from "../workbench/engine/settled";
 import { WorkbookCells } from "../workbench/engine/workbook-cells";
 import {
   type Capabilities,
@@ -55,10 +55,10 @@ export class WorkbenchHost implements Host {
     });
   }
 
-  /** Waiting takes half a second even where nothing is worked out, so it is not done for nothing. */
+  /** Waiting takes a quarter of a second even where nothing is worked out, so it is not done for nothing. */
   private async settled(): Promise<void> {
     if (!this.isUnsettled) return;
-    await this.injector.get(FormulaCalculationSessionService).waitForLatestApplied(patience);
+    await settled(this.injector, patience);
     this.isUnsettled = false;
   }
 

@@ -8,7 +8,7 @@ import { readTheme } from "./read/colours";
 import { dynamicMarks } from "./read/dynamic-arrays";
 import { keptInWorkbook } from "./read/kept";
 import { readLooks } from "./read/looks";
-import { readSharedStrings } from "./read/shared-strings";
+import { readSharedStrings, type SharedStrings } from "./read/shared-strings";
 import { readSheet } from "./read/sheet";
 import { fullBudget } from "./read/sheet-scan";
 import {
@@ -23,13 +23,15 @@ import { type Node, readTree } from "./xml/tree";
 /** A part the workbook leads to, as a tree; undefined when there is none. */
 function related(file: Package, workbookPart: string, type: string): Node | undefined {
   const part = targetOf(file, workbookPart, type);
-  const text = part === undefined ? undefined : file.text(part);
-  return part !== undefined && text !== undefined ? readTree(part, text) : undefined;
+  return part === undefined ? undefined : file.parsed(part, "tree", (text) => readTree(part, text));
 }
 
-function strings(file: Package, workbookPart: string) {
+const noStrings: SharedStrings = { texts: [], rich: new Set() };
+
+function strings(file: Package, workbookPart: string): SharedStrings {
   const part = targetOf(file, workbookPart, relationshipTypes.sharedStrings);
-  return readSharedStrings(part ?? "", part === undefined ? undefined : file.text(part));
+  if (part === undefined) return noStrings;
+  return file.parsed(part, "strings", (text) => readSharedStrings(part, text)) ?? noStrings;
 }
 
 /** What openXlsx does, for use behind another door: a problem travels as an exception. */

@@ -78,9 +78,12 @@ export function refuseOtherFormulas(meant: MeantCells, after: Sheet, known: Know
   for (const unasked of found.values()) refuseAt(unasked);
 }
 
-/** A file of ours that cannot be opened again is not given to anybody. */
-export function readAgain(bytes: Uint8Array): Workbook {
-  const after = answer(() => readWorkbook(new Package(bytes)));
+/**
+ * A file of ours that cannot be opened again is not given to anybody.
+ * @param from the file it was made from: what it holds byte for byte as that did is not read again
+ */
+export function readAgain(bytes: Uint8Array, from?: Package): Workbook {
+  const after = answer(() => readWorkbook(new Package(bytes, from)));
   if (!isFileProblem(after)) return after;
   // what failed in the machine is told as that; the rest is a file that we made wrongly
   return refuse(after.fields.code === "failed" ? after.fields : { code: "not-read-back" });

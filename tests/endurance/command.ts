@@ -23,6 +23,8 @@ type Run = (seed: number, steps: number) => Promise<ReadonlyMap<string, number>>
 
 async function runner(): Promise<{ run: Run; close(): Promise<void> }> {
   if (values.week) {
+    // before anything that leads to the grid's own modules
+    await import("../../src/workbench/engine/node");
     const { week } = await import("./week/run-week");
     return { run: week, close: () => Promise.resolve() };
   }

@@ -7,6 +7,7 @@ import { sheetLimits } from "../spreadsheet-limits";
 import { type Outcome, isProblem, problem } from "../../core/problem/problem";
 import { Cursor } from "./cursor";
 import { readExpression } from "./expression";
+import { remembered } from "./remembered";
 import { type Token, tokensOf } from "./token";
 import type { Expression } from "./tree";
 
@@ -27,7 +28,9 @@ const trailing = (token: Token) =>
  * Reads a formula, with or without its equals sign. English function names, commas, full stops.
  * @example readFormula("=2*A1") // { text, tokens, tree }
  */
-export function readFormula(text: string): Outcome<Formula> {
+export const readFormula: (text: string) => Outcome<Formula> = remembered(readAnew);
+
+function readAnew(text: string): Outcome<Formula> {
   const broken = (trouble: "empty" | "too-long") =>
     problem({ code: "broken-formula", trouble, at: 1, found: "" });
   if (text.length > longest) return broken("too-long");

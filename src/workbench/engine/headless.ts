@@ -14,11 +14,7 @@ import {
 } from "@univerjs/core";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { SetRangeValuesCommand, UniverSheetsPlugin } from "@univerjs/sheets";
-import {
-  CalculationMode,
-  FormulaCalculationSessionService,
-  UniverSheetsFormulaPlugin,
-} from "@univerjs/sheets-formula";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsTablePlugin } from "@univerjs/sheets-table";
 import type { Book, BookValue } from "../../sheet/book";
 import { snapshotOf } from "../snapshot";
@@ -28,6 +24,7 @@ import type { HeldTerms } from "../holding/held-terms";
 import { surroundingsOf } from "../holding/surroundings";
 import { keepFormulas } from "./keep-formulas";
 import { engineFunctions } from "./registration";
+import { settled } from "./settled";
 import { equipEngine, type Working } from "./steady/equip";
 import type { CellPlace } from "../../sheet/area";
 import { WorkbookCells } from "./workbook-cells";
@@ -125,10 +122,7 @@ export class HeadlessWorkbook {
 
   /** Resolves when the results of the latest change are in the cells. */
   async computed(): Promise<void> {
-    await this.univer
-      .__getInjector()
-      .get(FormulaCalculationSessionService)
-      .waitForLatestApplied(180_000);
+    await settled(this.injector, 180_000);
   }
 
   close(): void {

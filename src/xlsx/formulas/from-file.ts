@@ -8,6 +8,7 @@ import { namespace } from "../../functions/names";
 import { linkedId, plainName, titreIdOf } from "../../sheet/formula/names";
 import { joinsReferences } from "../../sheet/formula/operators";
 import { readFormula } from "../../sheet/formula/read";
+import { remembered } from "../../sheet/formula/remembered";
 import { withBrackets } from "../../sheet/formula/span";
 import { type Replacement, splice } from "../../sheet/formula/splice";
 import { type Token, tokensOf } from "../../sheet/formula/token";
@@ -87,8 +88,11 @@ function withSigns(formula: string): string {
 }
 
 /** @example formulaFromFile("_xldudf_TITRE_DOSE(A1)+_xlfn.STDEV.S(B:B)") // "=TITRE.DOSE(A1)+STDEV.S(B:B)" */
-export function formulaFromFile(stored: string): string {
-  if (!isMarked.test(stored) || !isReadable(stored)) return `=${stored}`;
+export const formulaFromFile = (stored: string): string =>
+  isMarked.test(stored) ? fromMarked(stored) : `=${stored}`;
+
+const fromMarked = remembered((stored) => {
+  if (!isReadable(stored)) return `=${stored}`;
   const plain = `=${unmarked(stored)}`;
   return /_xlfn\.(?:ANCHORARRAY|SINGLE)\(/i.test(stored) ? withSigns(plain) : plain;
-}
+});

@@ -14,7 +14,7 @@ const isFor =
 
 /** The content type of a part; "" when the list does not say. */
 export function contentTypeOf(file: Package, part: string): string {
-  const root = readTree(list, file.need(list));
+  const root = file.needParsed(list, "tree", (text) => readTree(list, text));
   const own = childrenOf(root, "Override").find(isFor(part));
   if (own) return attribute(own, "ContentType") ?? "";
   const extension = part.slice(part.lastIndexOf(".") + 1).toLowerCase();

@@ -5,7 +5,7 @@
 import { limits } from "../limits";
 import { refuse } from "../problem";
 import { type Directory, type Entry, readDirectory } from "../zip/directory";
-import { isPackedToHarm, unpack } from "../zip/unpack";
+import { isPackedAlike, isPackedToHarm, unpack } from "../zip/unpack";
 import { writeZip } from "../zip/write";
 import { refuseOtherFiles } from "./refused-kinds";
 
@@ -31,28 +31,51 @@ function refuseTooLarge(entries: readonly Entry[]): number {
   return size;
 }
 
+const refuseMissing = (part: string): never =>
+  refuse({ code: "damaged", part, detail: "it is missing" });
+
 export class Package {
   private readonly directory: Directory;
   private readonly byName: ReadonlyMap<string, Entry>;
   private readonly changed = new Map<string, string>();
   private readonly removed = new Set<string>();
-  /** What small parts that many ask for were read as, until they change. */
-  private readonly read = new Map<string, unknown>();
+  /** What parts were read as, until they change: by part, then by what it was read as. */
+  private readonly read = new Map<string, Map<string, unknown>>();
   /** Bytes that may still be unpacked: a file whose parts are read over and over means harm. */
   private allowance: number;
 
-  /** The bytes are only read, ever. */
-  constructor(readonly bytes: Uint8Array) {
+  /**
+   * The bytes are only read, ever.
+   * @param earlier the file these bytes were made from: a part that is packed alike in both says the
+   * same, and is not read again
+   */
+  constructor(
+    readonly bytes: Uint8Array,
+    earlier?: Package,
+  ) {
     refuseOtherFiles(bytes);
     if (bytes.length > limits.unpackedBytes) refuse({ code: "too-large" });
     this.directory = readDirectory(bytes);
     this.allowance = 6 * refuseTooLarge(this.directory.entries) + limits.packedTimesFrom * 10;
     this.byName = new Map(this.directory.entries.map((entry) => [entry.name.toLowerCase(), entry]));
+    if (earlier) this.takeOver(earlier);
+  }
+
+  private takeOver(earlier: Package): void {
+    for (const [name, found] of earlier.read) {
+      const [entry, other] = [this.entry(name), earlier.entry(name)];
+      if (!entry || !other || earlier.changed.has(name) || earlier.removed.has(name)) continue;
+      const isAlike = isPackedAlike(
+        { bytes: this.bytes, entry },
+        { bytes: earlier.bytes, entry: other },
+      );
+      if (isAlike && entry.name === other.name) this.read.set(name, found);
+    }
   }
 
   /** The same file, with none of the changes made to this one. */
   fresh(): Package {
-    return new Package(this.bytes);
+    return new Package(this.bytes, this);
   }
 
   /** The names of its parts, as the file now stands. */
@@ -88,20 +111,29 @@ export class Package {
     return decoded(own, unpack(this.bytes, entry));
   }
 
-  /** What a part reads as, read once while it stays the same; undefined when there is none. */
-  parsed<T>(name: string, read: (text: string) => T): T | undefined {
+  /**
+   * What a part reads as, read once while it stays the same; undefined when there is none.
+   * @param what tells one reader from another; it must go by the text of the part alone
+   */
+  parsed<T>(name: string, what: string, read: (text: string) => T): T | undefined {
     const own = this.stored(name);
-    if (this.read.has(own)) return this.read.get(own) as T;
+    const known = this.read.get(own) ?? new Map<string, unknown>();
+    if (known.has(what)) return known.get(what) as T;
     const text = this.text(name);
     if (text === undefined) return undefined;
     const found = read(text);
-    this.read.set(own, found);
+    this.read.set(own, known.set(what, found));
     return found;
+  }
+
+  /** ... of a part that must be there. */
+  needParsed<T>(name: string, what: string, read: (text: string) => T): T {
+    return this.parsed(name, what, read) ?? refuseMissing(name);
   }
 
   /** The text of a part that must be there. */
   need(name: string): string {
-    return this.text(name) ?? refuse({ code: "damaged", part: name, detail: "it is missing" });
+    return this.text(name) ?? refuseMissing(name);
   }
 
   set(name: string, text: string): void {

@@ -57,7 +57,7 @@ export function relationshipsOf(file: Package, part: string): readonly Relations
   const name = relationshipPart(part);
   const read = (text: string) =>
     childrenOf(readTree(name, text), "Relationship").map((node) => relationship(part, node));
-  return file.parsed(name, read) ?? [];
+  return file.parsed(name, "relationships", read) ?? [];
 }
 
 /** The part a relationship of that type leads to. */

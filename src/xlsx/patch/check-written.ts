@@ -53,7 +53,7 @@ function checkNames({ names }: Draft, after: Workbook, known: Known): void {
 
 /** The new file as a workbook, once it is known to hold what was meant. */
 export function checkWritten(draft: Draft, bytes: Uint8Array): Workbook {
-  const after = readAgain(bytes);
+  const after = readAgain(bytes, draft.opened.file);
   const known: Known = new Map();
   for (const sheet of draft.all()) {
     checkCells(sheet, after, known);

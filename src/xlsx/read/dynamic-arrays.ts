@@ -20,12 +20,16 @@ function dynamicBlocks(root: Node): Set<number> {
   return new Set(blocks.flatMap((isDynamic, index) => (isDynamic ? [index] : [])));
 }
 
+const none: ReadonlySet<number> = new Set();
+
 /** The marks, counted from 1. */
 export function dynamicMarks(file: Package, workbookPart: string): ReadonlySet<number> {
   const part = targetOf(file, workbookPart, relationshipTypes.metadata);
-  const text = part === undefined ? undefined : file.text(part);
-  if (part === undefined || text === undefined) return new Set();
-  const root = readTree(part, text);
+  if (part === undefined) return none;
+  return file.parsed(part, "marks", (text) => marksIn(readTree(part, text))) ?? none;
+}
+
+function marksIn(root: Node): ReadonlySet<number> {
   const types = childrenOf(childOf(root, "metadataTypes"), "metadataType");
   const type = types.findIndex((node) => attribute(node, "name") === dynamicType) + 1;
   const dynamic = dynamicBlocks(root);

@@ -16,7 +16,11 @@ const runs = (text: Node): Node[] => [
 export function readNotes(file: Package, sheetPart: string): Note[] {
   const part = targetOf(file, sheetPart, relationshipTypes.comments);
   if (part === undefined) return [];
-  const list = childOf(readTree(part, file.need(part)), "commentList");
+  return file.needParsed(part, "notes", (text) => notesIn(readTree(part, text)));
+}
+
+function notesIn(root: Node): Note[] {
+  const list = childOf(root, "commentList");
   return childrenOf(list, "comment").flatMap((node) => {
     const place = readCellName(attribute(node, "ref") ?? "");
     const text = childOf(node, "text");

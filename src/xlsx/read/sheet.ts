@@ -4,6 +4,7 @@ import { limits } from "../limits";
 import type { Area } from "../../sheet/area";
 import type { ColumnWidth, Kept, RowHeight, Sheet } from "../model";
 import type { Package } from "../package/package";
+import { refuse } from "../problem";
 import { attribute, count, flag } from "../xml/scan";
 import { childOf, childrenOf, type Node } from "../xml/tree";
 import { apart } from "./apart";
@@ -105,6 +106,31 @@ function readRows(
   return readRows(part, ordered, context, budget);
 }
 
+/** ... read before, where the part stands as it did and its texts are the same. */
+function rowsOf(
+  file: Package,
+  part: string,
+  context: Omit<CellContext, "part" | "budget">,
+  budget: Budget,
+) {
+  const read = (text: string) => {
+    const left = { ...budget };
+    const rows = readRows(part, text, context, left);
+    const [cells, sharedText] = [budget.cells - left.cells, budget.sharedText - left.sharedText];
+    return { ...rows, context, cells, sharedText };
+  };
+  const known = file.needParsed(part, "rows", read);
+  const isSame = (["strings", "dynamicMarks", "dates"] as const).every(
+    (each) => known.context[each] === context[each],
+  );
+  const rows = isSame ? known : read(file.need(part));
+  budget.cells -= rows.cells;
+  budget.sharedText -= rows.sharedText;
+  if (budget.cells < 0) refuse({ code: "too-many-cells" });
+  if (budget.sharedText < 0) refuse({ code: "too-large" });
+  return rows;
+}
+
 export function readSheet(
   file: Package,
   { name, state, kind, part }: ListedSheet,
@@ -116,7 +142,7 @@ export function readSheet(
     const kept = keptOnSheet(file, name, part, undefined, {});
     return { sheet: { ...listed, ...nothing }, kept };
   }
-  const { reader, frame } = readRows(part, file.need(part), context, budget);
+  const { reader, frame } = rowsOf(file, part, context, budget);
   const notes = readNotes(file, part);
   const filter = sheetFilter(frame);
   const sheet: Sheet = {

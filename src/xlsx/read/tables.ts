@@ -20,7 +20,7 @@ function column(node: Node): TableColumn {
 }
 
 function readTable(file: Package, part: string): Table {
-  const root = readTree(part, file.need(part));
+  const root = file.needParsed(part, "tree", (text) => readTree(part, text));
   const area = readArea(attribute(root, "ref") ?? "");
   if (!area) return refuse({ code: "damaged", part, detail: "the table has no sound area" });
   const isFed =

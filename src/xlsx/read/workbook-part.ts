@@ -56,8 +56,10 @@ const isRepeated = (names: readonly string[]): boolean =>
 
 export function readWorkbookPart(file: Package): WorkbookPart {
   const part = findPart(file);
-  const text = file.need(part);
-  const root = readTree(part, text);
+  const { text, root } = file.needParsed(part, "tree and text", (read) => ({
+    text: read,
+    root: readTree(part, read),
+  }));
   if (strictMarks.includes(root.uri)) refuse({ code: "strict-format" });
   if (root.uri !== namespaces.main || root.local !== "workbook") {
     refuse({ code: "not-a-workbook" });

@@ -25,7 +25,7 @@ export function withSheets(opened: Workbook, act: SheetAct): Workbook {
     case "delete-sheet":
       deleteSheet(file, opened, act.sheet);
   }
-  const after = readAgain(file.toBytes());
+  const after = readAgain(file.toBytes(), opened.file);
   refuseOtherwise(act, opened, after);
   return after;
 }

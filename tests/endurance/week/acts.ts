@@ -166,9 +166,13 @@ function move(world: WeekWorld): void {
   model.sheets.splice(to, 0, moved as string);
 }
 
+/** What was held after each act, reading what changed alone, is what the whole file says. */
 function saveAndOpen(world: WeekWorld): void {
-  const opened = openXlsx(world.workbook.file.bytes);
+  const { file, ...held } = world.workbook;
+  const opened = openXlsx(file.bytes);
   if (isFileProblem(opened)) throw new Error(sayFile(opened));
+  const { file: _, ...found } = opened;
+  assert.deepEqual(held, found);
   world.workbook = opened;
 }
 

@@ -79,7 +79,7 @@ export function withLines(opened: Workbook, act: LinesAct): Workbook {
   moveOwnParts(file, sheet, lines);
   moveElsewhere(file, opened, sheet, lines);
   dropChain(file);
-  const after = readAgain(file.toBytes());
+  const after = readAgain(file.toBytes(), opened.file);
   refuseOtherwise(opened, after, lines);
   return after;
 }
