@@ -31,6 +31,10 @@ function refuseTooLarge(entries: readonly Entry[]): number {
   return size;
 }
 
+/** Bytes of a part whose text is kept, in a file of so many parts: a few megabytes at most. */
+const small = 32 * 1024;
+const few = 200;
+
 const refuseMissing = (part: string): never =>
   refuse({ code: "damaged", part, detail: "it is missing" });
 
@@ -106,9 +110,14 @@ export class Package {
     if (changed !== undefined) return changed;
     const entry = this.entry(name);
     if (!entry || this.removed.has(own)) return undefined;
+    const known = this.known(own, "text");
+    if (known !== undefined) return known as string;
     this.allowance -= entry.size;
     if (this.allowance < 0) refuse({ code: "packed-to-harm", part: own });
-    return decoded(own, unpack(this.bytes, entry));
+    const text = decoded(own, unpack(this.bytes, entry));
+    // each act looks into all of the small parts
+    if (entry.size <= small && this.byName.size <= few) this.keep(own, "text", text);
+    return text;
   }
 
   /**
@@ -116,14 +125,23 @@ export class Package {
    * @param what tells one reader from another; it must go by the text of the part alone
    */
   parsed<T>(name: string, what: string, read: (text: string) => T): T | undefined {
-    const own = this.stored(name);
-    const known = this.read.get(own) ?? new Map<string, unknown>();
-    if (known.has(what)) return known.get(what) as T;
+    const known = this.known(name, what);
+    if (known !== undefined) return known as T;
     const text = this.text(name);
     if (text === undefined) return undefined;
     const found = read(text);
-    this.read.set(own, known.set(what, found));
+    this.keep(name, what, found);
     return found;
+  }
+
+  /** What is known of a part since it was read. */
+  known(name: string, what: string): unknown {
+    return this.read.get(this.stored(name))?.get(what);
+  }
+
+  keep(name: string, what: string, found: unknown): void {
+    const own = this.stored(name);
+    this.read.set(own, (this.read.get(own) ?? new Map<string, unknown>()).set(what, found));
   }
 
   /** ... of a part that must be there. */

@@ -4,7 +4,7 @@ import { addCharts } from "../chart/add-chart";
 import type { ColumnWidth } from "../model";
 import type { Package } from "../package/package";
 import { refuse } from "../problem";
-import { risingOrder } from "../read/rising-order";
+import { orderedText } from "../read/rising-order";
 import { scanSheet } from "../read/sheet-scan";
 import { appending } from "../xml/insert";
 import { childOf, type Node } from "../xml/tree";
@@ -69,7 +69,7 @@ export function applySheet(
   if (needsNothing(sheet)) return [];
   const { part } = sheet.listed;
   // without an order of its own it is refused below
-  const text = risingOrder(part, file.need(part)) ?? file.need(part);
+  const text = orderedText(file, part);
   const cells = new SheetCells({
     sheet: sheet.name,
     text,

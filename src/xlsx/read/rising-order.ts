@@ -2,6 +2,7 @@
  * A sheet whose rows or cells do not stand in rising order, put in order: some programs write them as they
  * come, and all read them. Shared formulas, array answers and what patches a sheet go by the order.
  */
+import type { Package } from "../package/package";
 import { attribute } from "../xml/scan";
 import { type RawCell, type RawRow, scanSheet, type SheetVisitor } from "./sheet-scan";
 
@@ -52,6 +53,17 @@ function sorted(text: string, span: Omit<Piece, "at">, pieces: readonly Row[] | 
     from = end;
   }
   return made + text.slice(from, span.end);
+}
+
+const order = "rows and cells stand in rising order";
+
+/** Whoever reads a sheet that stands in order says so, and nobody looks again. */
+export const keepInOrder = (file: Package, part: string): void => file.keep(part, order, true);
+
+/** The text of a sheet's part with its rows and cells in rising order; as it is where they have none. */
+export function orderedText(file: Package, part: string): string {
+  const text = file.need(part);
+  return file.known(part, order) === true ? text : (risingOrder(part, text) ?? text);
 }
 
 /** Undefined where a row or a cell stands there twice: nobody can say which one counts. */

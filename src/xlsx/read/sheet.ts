@@ -13,7 +13,7 @@ import { sheetFilter } from "./filters";
 import { readValidations } from "./validations";
 import { type CellContext, CellReader } from "./cells";
 import { keptOnSheet } from "./kept";
-import { risingOrder } from "./rising-order";
+import { keepInOrder, risingOrder } from "./rising-order";
 import { readNotes } from "./notes";
 import { type Budget, type RawRow, scanSheet } from "./sheet-scan";
 import { readTables } from "./tables";
@@ -96,14 +96,14 @@ function readRows(
   text: string,
   context: Omit<CellContext, "part" | "budget">,
   budget: Budget,
-): { readonly reader: RowReader; readonly frame: Node } {
+): { readonly reader: RowReader; readonly frame: Node; readonly isOrdered: boolean } {
   const before = { ...budget };
   const reader = new RowReader({ ...context, part, budget });
   const { frame, isOrdered } = scanSheet(part, text, reader, budget);
   const ordered = isOrdered ? undefined : risingOrder(part, text);
-  if (ordered === undefined) return { reader, frame };
+  if (ordered === undefined) return { reader, frame, isOrdered };
   Object.assign(budget, before);
-  return readRows(part, ordered, context, budget);
+  return { ...readRows(part, ordered, context, budget), isOrdered };
 }
 
 /** ... read before, where the part stands as it did and its texts are the same. */
@@ -124,6 +124,7 @@ function rowsOf(
     (each) => known.context[each] === context[each],
   );
   const rows = isSame ? known : read(file.need(part));
+  if (rows.isOrdered) keepInOrder(file, part);
   budget.cells -= rows.cells;
   budget.sharedText -= rows.sharedText;
   if (budget.cells < 0) refuse({ code: "too-many-cells" });

@@ -1,6 +1,7 @@
 /** What is done in a week in a logbook's file: recorded, put in, taken out, sorted, renamed, saved. */
 import assert from "node:assert/strict";
 import {
+  type Content,
   type Edit,
   isFileProblem,
   openXlsx,
@@ -51,14 +52,14 @@ function record(world: WeekWorld): void {
     written(world, free, line(world));
     return;
   }
-  const cells = world.table.columns.map(({ formula }) =>
-    formula === undefined
-      ? ({ kind: "nothing" } as const)
-      : ({ kind: "formula", formula, result: undefined } as const),
-  );
+  const next = line(world);
+  const cells = world.table.columns.map(({ formula }, column): Content => {
+    if (formula !== undefined) return { kind: "formula", formula, result: undefined };
+    const value = column === world.lot ? next.lot : column === world.titre ? next.titre : undefined;
+    return value === undefined ? { kind: "nothing" } : { kind: "value", value };
+  });
   world.patch([{ do: "add-rows", table: "Titrations", rows: [cells] }]);
-  model.lines.push({ lot: undefined, titre: undefined });
-  written(world, model.lines.length - 1, line(world));
+  model.lines.push(next);
 }
 
 function editALine(world: WeekWorld): void {

@@ -32,48 +32,68 @@ const firstOf = ({ area, hasHeadings }: Table): number => area.row + (hasHeading
 const isAmong = (table: Table, at: number): boolean =>
   at > table.area.row && at <= lastOf(table) + (table.hasTotals ? 1 : 0);
 
-/** The formula that a row of a table nearest to the new ones has in a column, as it is there now. */
-function nearestFormula({ sheet, lines }: NewIn, table: Table, column: number) {
-  const found = sheet.cells.filter(
-    (cell) =>
-      cell.column === column &&
-      cell.formula !== undefined &&
-      cell.row >= firstOf(table) &&
-      cell.row <= lastOf(table),
-  );
-  const distance = (row: number): number =>
-    row < lines.at ? lines.at - row : row - lines.at + 1.5;
-  const [nearest] = found.sort((a, b) => distance(a.row) - distance(b.row));
-  if (nearest?.formula === undefined) return undefined;
-  const formula = movedFormula(nearest.formula, sheet.name, lines) ?? nearest.formula;
-  return { formula, row: lines.near(nearest.row) };
+/** A formula of a column, of the row of its table nearest to the new ones. */
+interface Near {
+  readonly formula: string;
+  /** The row it is of, as it is there now. */
+  readonly row: number;
 }
 
-/** Formulas of columns by their place, for one new row. */
-function formulasIn(within: NewIn, row: number): Map<number, { shown: string; table: string }> {
-  const found = new Map<number, { shown: string; table: string }>();
+/** By column, the formula that a row nearest to the new ones has there, as it is there now. */
+function nearest({ sheet, lines }: NewIn, table: Table): Map<number, Near> {
+  const distance = (row: number): number =>
+    row < lines.at ? lines.at - row : row - lines.at + 1.5;
+  const [first, last] = [firstOf(table), lastOf(table)];
+  const found = new Map<number, Near>();
+  for (const { row, column, formula } of sheet.cells) {
+    if (formula === undefined || row < first || row > last) continue;
+    const known = found.get(column);
+    if (!known || distance(row) < distance(known.row)) found.set(column, { formula, row });
+  }
+  return new Map(
+    [...found].map(([column, { formula, row }]) => {
+      const now = movedFormula(formula, sheet.name, lines) ?? formula;
+      return [column, { formula: now, row: lines.near(row) }];
+    }),
+  );
+}
+
+/** A formula of new rows: one text for all of them, or that of another row filled down. */
+interface Filled {
+  readonly table: string;
+  readonly shown: (row: number) => string;
+}
+
+/** Formulas of columns by their place. */
+function formulasIn(within: NewIn): Map<number, Filled> {
+  const found = new Map<number, Filled>();
   if (within.lines.axis === "column") return found;
   for (const table of within.sheet.tables.filter((each) => isAmong(each, within.lines.at))) {
+    const near = nearest(within, table);
     table.columns.forEach(({ formula }, index) => {
       if (formula === undefined) return;
       const column = table.area.column + index;
-      const near = nearestFormula(within, table, column);
-      const shown = near ? filledDown(near.formula, row - near.row) : formula;
+      const from = near.get(column);
+      const shown = (row: number): string =>
+        from ? filledDown(from.formula, row - from.row) : formula;
       found.set(column, { shown, table: table.name });
     });
   }
   return found;
 }
 
-function cellXml(within: NewIn, row: number, column: number, style: number): string {
+const emptyCell = ({ prefix, dynamicMark }: NewIn, row: number, column: number, style: number) =>
+  style === 0 ? "" : newCell({ row, column }, { kind: "nothing" }, { prefix, style, dynamicMark });
+
+function formulaCell(
+  within: NewIn,
+  row: number,
+  column: number,
+  style: number,
+  wanted: Filled,
+): string {
   const { prefix, dynamicMark } = within;
-  const wanted = formulasIn(within, row).get(column);
-  if (!wanted) {
-    return style === 0
-      ? ""
-      : newCell({ row, column }, { kind: "nothing" }, { prefix, style, dynamicMark });
-  }
-  const stored = storedFormula(wanted.shown, cellName(row, column), wanted.table);
+  const stored = storedFormula(wanted.shown(row), cellName(row, column), wanted.table);
   const isArray = stored.isArray || (stored.callsUs && callsAreArrays(within.opened));
   const xml = newCell(
     { row, column },
@@ -121,11 +141,17 @@ export function newRows(within: NewIn, rows: RowsOf): string {
   const { lines, prefix } = within;
   const isBefore = isLikeBefore(within);
   const styles = stylesOf(isBefore ? rows.cells.before : rows.cells.after);
-  const columns = new Set([...styles.keys(), ...formulasIn(within, lines.at).keys()]);
+  const formulas = formulasIn(within);
+  const columns = new Set([...styles.keys(), ...formulas.keys()]);
   const rising = [...columns].sort((a, b) => a - b);
   let xml = "";
   for (let row = lines.at; row < lines.at + lines.count; row++) {
-    const cells = rising.map((column) => cellXml(within, row, column, styles.get(column) ?? 0));
+    const cells = rising.map((column) => {
+      const [style, wanted] = [styles.get(column) ?? 0, formulas.get(column)];
+      return wanted
+        ? formulaCell(within, row, column, style, wanted)
+        : emptyCell(within, row, column, style);
+    });
     const tag = rowTag(rows, isBefore, prefix, row);
     xml += `${tag}${cells.join("")}</${prefixed(prefix, "row")}>`;
   }
@@ -139,7 +165,7 @@ export function newCells(within: NewIn, rows: RowsOf): Map<number, string> {
   const made = new Map<number, string>();
   for (const { line: row, style } of beside) {
     const cells = Array.from({ length: lines.count }, (_, index) =>
-      cellXml(within, row, lines.at + index, style),
+      emptyCell(within, row, lines.at + index, style),
     );
     if (style !== 0) made.set(row, cells.join(""));
   }

@@ -4,7 +4,7 @@ import { readArea } from "../../cell-address";
 import type { Sheet, Workbook } from "../../model";
 import type { Package } from "../../package/package";
 import { refuse } from "../../problem";
-import { risingOrder } from "../../read/rising-order";
+import { orderedText } from "../../read/rising-order";
 import { scanSheet } from "../../read/sheet-scan";
 import { appending, inserting } from "../../xml/insert";
 import { attribute } from "../../xml/scan";
@@ -16,9 +16,6 @@ import { newCells, type NewIn, newRows } from "./new-lines";
 import { refuseShift, refuseUnknown } from "./refused";
 import { RowsOf } from "./rows-of";
 import { named } from "../../cell-address";
-
-const ordered = (file: Package, part: string): string =>
-  risingOrder(part, file.need(part)) ?? file.need(part);
 
 /** A sheet whose lines stay: what in it refers to the sheet that moves. */
 export function followSheet(file: Package, { name, part }: Sheet, lines: Lines): void {
@@ -71,7 +68,7 @@ export function shiftSheet(
   dynamicMark: number | undefined,
 ): void {
   const { part, name } = sheet;
-  const text = ordered(file, part);
+  const text = orderedText(file, part);
   const rows = new RowsOf(text, lines);
   const { frame, isOrdered } = scanSheet(part, text, rows);
   if (!isOrdered) refuse({ code: "rows-out-of-order", sheet: name });
