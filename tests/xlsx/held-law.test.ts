@@ -16,10 +16,7 @@ import { made } from "./files";
 const seeds = Array.from({ length: times(8) }, (_, index) => 300 + index);
 
 /** All that a workbook says, apart from the bytes it says it in. */
-function said(book: Workbook): Omit<Workbook, "file"> {
-  const { file: _, ...rest } = book;
-  return rest;
-}
+const said = (book: Workbook) => ({ ...book, file: "" });
 
 const typed = (dice: Dice, sheet: string): Edit => ({
   do: "set-cell",
