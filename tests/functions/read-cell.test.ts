@@ -1,6 +1,7 @@
 /** Every form in which a host hands over a cell, by its published interface, and what it means. */
 import { describe, expect, it } from "vitest";
 import { readCell } from "../../src/functions/cells/cell";
+import { readGrid } from "../../src/functions/cells/grid";
 
 const nothing = { kind: "left-out" };
 const empty = { kind: "empty" };
@@ -58,5 +59,11 @@ const forms: readonly (readonly [what: string, raw: unknown, cell: object])[] = 
 describe("a cell, as a host hands it over", () => {
   it.each(forms)("%s", (_, raw, cell) => {
     expect(readCell(raw)).toEqual(cell);
+  });
+
+  it("is not there in rows that hold none", () => {
+    expect(readGrid([[]])).toEqual({ rows: 1, columns: 0, cells: [], leftOut: false });
+    expect(readGrid([])).toEqual({ rows: 0, columns: 0, cells: [], leftOut: false });
+    expect(readGrid([[1], [2, 3]])).toMatchObject({ rows: 2, columns: 2 });
   });
 });

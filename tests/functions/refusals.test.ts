@@ -223,6 +223,13 @@ const refusals: readonly Refusal[] = [
     [100, 6, 198.7],
     "acidValue is 198.7; above 198.6 no triglyceride is left to react with methanol.",
   ],
+  ["NEUTRALISER", [true, 3, "KOH", 90], "oilMass must be a number, and TRUE is not one."],
+  ["NEUTRALISER", [false, 3, "KOH", 90], "oilMass must be a number, and FALSE is not one."],
+  [
+    "USUALSCATTER",
+    [[[2.4, 2.5]], null, [[7], [7]]],
+    "titreSets and sampleMassSets must have the same number of rows: one row for each titration.",
+  ],
   [
     "STRENGTHON",
     [[[7, 7, 7]], [[0.1, 0.1, 0.2]], 9],

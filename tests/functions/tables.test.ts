@@ -127,6 +127,15 @@ describe("the table of", () => {
     ]);
     const known = rowsOf("SPREAD", [[2.3, 2.4, 2.5]], null, null, null, null, 0.05, 20);
     expect([known[12]?.[1], known[14]?.[1]]).toEqual([0.1, 20]);
+    const single = rowsOf("SPREAD", [[2.3]], null, null, null, null, 0.05, 20);
+    expect(single.slice(12).map(([, figure]) => figure)).toEqual(["no test", "no test", 20]);
+    const two = rowsOf("SPREAD", [[2.3, 2.5]], null, null, null, null, 0.05, 20);
+    // by hand: t(0.025 / 2, 20) = 2.423 x 0.05 / sqrt 2
+    expect([two[12]?.[1], Number(two[13]?.[1]).toFixed(4), two[14]?.[1]]).toEqual([
+      0.1,
+      "0.0857",
+      20,
+    ]);
     expect(found.slice(12).map(([, words]) => words)).toEqual(
       Array<string>(3).fill("no usual scatter given"),
     );

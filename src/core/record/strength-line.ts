@@ -64,7 +64,7 @@ export function strengthOn(set: readonly OnDay[], day: Exact): Outcome<StrengthL
   if (across.isZero()) return problem({ code: "one-day", day: first });
   const slope = set
     .reduce(
-      (sum, [, strength], place) => sum.plus((apart[place] ?? middle).times(strength.minus(level))),
+      (sum, [, strength], place) => sum.plus((apart[place] ?? middle).times(strength)),
       exact(0),
     )
     .div(across);

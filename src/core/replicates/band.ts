@@ -49,7 +49,7 @@ export function bandOf(set: ReplicateSet, found: Judgement = judgement(set)): Ba
   if (set.usual) return about(mean(others).toNumber(), reach);
   const middle = largest(others).plus(smallest(others)).div(2).toNumber();
   const band = about(middle, reach);
-  const tested = found.suspect === undefined ? undefined : byTest(set);
+  const tested = byTest(set);
   return tested
     ? { from: Math.max(band.from, tested.from), to: Math.min(band.to, tested.to) }
     : band;

@@ -42,7 +42,6 @@ function byEvenSecond(x: number, first: number, second: number): number {
 /** Both odd: Student's tail, and a sum on top that is never negative. */
 function byOdd(f: number, x: number, first: number, second: number): number {
   const student = twoSidedTail(Math.sqrt(first * f), second);
-  if (first === 1) return student;
   let scale = 2 / Math.PI;
   for (let odd = 1; odd < second; odd += 2) scale *= (odd + 1) / odd;
   let term = 1;
@@ -62,8 +61,6 @@ function byOdd(f: number, x: number, first: number, second: number): number {
  * @example fTail(2.124, 9, 40) // 0.05
  */
 export function fTail(f: number, first: number, second: number): number {
-  if (f === Infinity) return 0;
-  if (f === 0) return 1;
   const x = second / (second + first * f);
   if (first % 2 === 0) return x ** (second / 2) * finite(second / 2, 1 - x, first / 2);
   return second % 2 === 0 ? byEvenSecond(x, first, second) : byOdd(f, x, first, second);

@@ -1,6 +1,7 @@
 /** What is to be done with a fuel, each case typed by hand. */
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
+import { fuelMost } from "../../../src/core/reference/fuel-limits";
 import { type FuelFound, isWell, notMeasured, toDo } from "../../../src/core/fuel/meaning";
 
 const good: FuelFound = {
@@ -44,6 +45,14 @@ describe("what the figures of a fuel ask for", () => {
     for (const acid of ["below", "above", "cannot tell"] as const) {
       expect(said({ washed: "no", acid })).toEqual(["Titrate the acid again once it is washed."]);
     }
+  });
+
+  it("holds acid, metal and water against what both standards ask", () => {
+    expect(Object.entries(fuelMost).map(([of, most]) => `${of} ${most.toFixed(2)}`)).toEqual([
+      "acid 0.50",
+      "metals 5.00",
+      "water 0.05",
+    ]);
   });
 
   it("is to dry, to react again first of all, to titrate once more", () => {

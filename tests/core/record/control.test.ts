@@ -69,6 +69,11 @@ describe("the control chart", () => {
     expect(controlFlags(chart([...sided, 3], 6)).at(-1)).toBe("beyond limits");
   });
 
+  it("takes level values for no run, however many", () => {
+    const level = [0.1, 0.3, ...Array<number>(8).fill(0.2)];
+    expect(controlFlags(chart(level, 6))).toEqual(Array<string>(10).fill("in control"));
+  });
+
   it("allows a limit to be missed by a billionth of it, and by no more", () => {
     expect(isBeyond(exact("3.000000002"), 3)).toBe(false);
     expect(isBeyond(exact("-3.000000002"), 3)).toBe(false);
@@ -129,6 +134,10 @@ describe("the control chart", () => {
     const shifted = [...steady, 0.13, 0.14, 0.13, 0.14, 0.13, 0.14, 0.13];
     expect(controlInWords(chart(shifted, 10))).toMatch(
       /^No single value is out, but their weighted/,
+    );
+    // by hand: from 0.109 on, each value by 0.2 and what was before by 0.8: 0.12963 in the end
+    expect(controlInWords(chart([...steady, 0.14, 0.14, 0.14, 0.14, 0.14], 10))).toMatch(
+      /mean, 0\.1296, is: something shifts slowly\.$/,
     );
   });
 });

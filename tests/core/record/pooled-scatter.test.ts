@@ -57,4 +57,12 @@ describe("today beside the record", () => {
     expect(withUsual(today(0, 0), usual)).toEqual({ squares: 20 * 0.03 ** 2, freedom: 20 });
     expect(withUsual(today(0.1, 3), undefined)).toEqual(today(0.1, 3));
   });
+
+  // F of 1 and 20 degrees of freedom is passed by 4.351 in 5 of 100 (any printed table)
+  it("of two readings counts alone from one degree of freedom on", () => {
+    const more = today(0.03 * Math.sqrt(4.36), 1);
+    const less = today(0.03 * Math.sqrt(4.34), 1);
+    expect([scattersMore(more, usual), scattersMore(less, usual)]).toEqual([true, false]);
+    expect(scattersMore({ squares: 0, freedom: 0 }, usual)).toBe(false);
+  });
 });

@@ -190,4 +190,48 @@ describe("the line through the strengths of a titrant", () => {
       }),
     );
   });
+
+  // By hand: slope 0.049 / 500 a day, s 0.00009487, of the slope 0.00000424, t of two degrees 4.303.
+  it("sees a change of more than t times its own scatter, and none of less", () => {
+    const days = (...found: number[]) => found.map((each, at): Point => [at * 10, each]);
+    expect(strengthInWords(line(days(0.1, 0.1011, 0.1019, 0.103), 30))).toMatch(
+      /^It rises by 2\.9 %/,
+    );
+    expect(strengthInWords(line(days(0.1, 0.1005, 0.0998, 0.1003), 30))).toMatch(/^No change/);
+  });
+
+  it("stays within 1 % on the day itself on which it comes to that", () => {
+    const found = line(
+      [0, 20, 40].map((day): Point => [day, 0.1 + day * 0.0001]),
+      10,
+    );
+    const days = { ...found, daysWithin: 10, daysAsked: 10 };
+    expect(strengthInWords(days)).toMatch(/stays within 1 % of the first for 10 days/);
+    expect(strengthInWords({ ...days, daysAsked: 11 })).toMatch(/this is day 11: set it again/);
+  });
+
+  // By hand: 0.01, 0.01 and 0.07 on three days lie about 0 + 0.03 a day.
+  it("has no strength to give where it comes to just nothing, on the day or at the first", () => {
+    const nothing = lineOrNone(
+      [
+        [1, 0.03],
+        [2, 0.02],
+        [3, 0.01],
+      ],
+      4,
+    );
+    expect(isProblem(nothing) && say(nothing)).toMatch(/^The line comes to 0 mol\/L/);
+    expect(
+      isProblem(
+        lineOrNone(
+          [
+            [1, 0.01],
+            [2, 0.01],
+            [3, 0.07],
+          ],
+          3,
+        ),
+      ),
+    ).toBe(true);
+  });
 });

@@ -113,4 +113,11 @@ describe("the usual scatter of a record", () => {
     const below = usualScatter([titration({ titres: [2.4, 0.1], blanks: [0.3] })], undefined);
     expect(isProblem(below) && below.fields.code).toBe("titre-below-blank");
   });
+
+  it("counts blanks once, where two lots share them", () => {
+    const own = titration({ titres: [2.4, 2.5], blanks: [0.1, 0.2] });
+    const sharing = { ...titration({ titres: [3, 3.1], blanks: [0.1, 0.2] }), sharesBlanks: true };
+    expect(usualFreedom([own, sharing])).toBe(3);
+    expect(usualFreedom([own, { ...sharing, sharesBlanks: false }])).toBe(4);
+  });
 });

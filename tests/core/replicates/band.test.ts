@@ -86,4 +86,25 @@ describe("the band that chance explains", () => {
     expect(from).toBeCloseTo(2.275, 12);
     expect(to).toBeCloseTo(2.425, 12);
   });
+
+  // By hand: off 0.083333 of a mean of 2.316667, s 0.0408248, with graduation 0.0410281; critical G of 6: 1.887.
+  it("ends where the outlier test does, if that is nearer than three drops", () => {
+    const readings = [2.3, 2.3, 2.3, 2.3, 2.3, 2.4].map(inMillilitres);
+    const { from, to } = bandOf(replicateSet(readings, inMillilitres(0.01), usual.confidence));
+    expect(from).toBeCloseTo(2.316667 - (0.083333 * 1.8871) / 2.03113, 4);
+    expect(to).toBeCloseTo(2.375, 12);
+    const low = [2.4, 2.4, 2.4, 2.4, 2.4, 2.3].map(inMillilitres);
+    const turned = bandOf(replicateSet(low, inMillilitres(0.01), usual.confidence));
+    expect(turned.from).toBeCloseTo(2.325, 12);
+    expect(turned.to).toBeCloseTo(2.383333 + (0.083333 * 1.8871) / 2.03113, 4);
+  });
+
+  it("lies about the mean by a record, and about the middle of the ends without one", () => {
+    const readings = [2.3, 2.32, 2.4].map(inMillilitres);
+    const middle = ({ from, to }: Band) => (from + to) / 2;
+    const set = (record?: { scatter: number; freedom: number }) =>
+      replicateSet(readings, inMillilitres(0.01), usual.confidence, { usual: record });
+    expect(middle(bandOf(set()))).toBeCloseTo(2.35, 12);
+    expect(middle(bandOf(set({ scatter: 0.05, freedom: 20 })))).toBeCloseTo(2.34, 12);
+  });
 });

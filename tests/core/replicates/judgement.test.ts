@@ -78,6 +78,17 @@ describe("the judgement of replicates", () => {
     expect(marks([2.4, 2.4, 2.7], 0.05, record)).toEqual(["agrees", "agrees", "suspect"]);
     expect(marks([2.4, 2.4, 2.48], 0.01, record)).toEqual(["agrees", "agrees", "agrees"]);
   });
+
+  it("of one reading is none, and allows nothing", () => {
+    for (const usual of [undefined, record]) {
+      expect(judgement(setOf([2.3], 0.05, usual))).toEqual({
+        marks: ["not tested"],
+        suspect: undefined,
+        allowed: 0,
+        farthest: undefined,
+      });
+    }
+  });
 });
 
 describe("two readings as far from the mean as each other", () => {
@@ -113,5 +124,16 @@ describe("a decimal point in the wrong place", () => {
     expect(slip([1.55, 1.6, 1.58])).toBeUndefined();
     expect(slip([3.4, 2.5, 2.45])).toBeUndefined();
     expect(slip([2.3, 23])).toBeUndefined();
+  });
+
+  // by hand: 0.23 is a tenth of 2.3; with 2.4 none of the three is suspect to 0.1 mL (G 1.1531), all are apart
+  it.each([
+    [[2.3, 2.35, 23], 0.05, 2, "10"],
+    [[2.3, 230, 2.35], 0.05, 1, "100"],
+    [[0.23, 2.3, 2.4], 0.1, 0, "0.1"],
+    [[2.3, 2.35, 0.023], 0.001, 2, "0.01"],
+  ])("is found in %j, read to %d mL", (readings, step, place, times) => {
+    const found = setOf(readings, step);
+    expect(decimalSlip(found, judgement(found))).toMatchObject({ place, times });
   });
 });

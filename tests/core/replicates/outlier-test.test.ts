@@ -138,4 +138,11 @@ describe("Grubbs and Dixon at three readings", () => {
       }),
     );
   });
+
+  it("is 0 where all readings are equal, and the larger gap of the two", () => {
+    const ratio = (...values: number[]) => dixonRatio(values.map((each) => exact(each))).toNumber();
+    expect(ratio(2.3, 2.3, 2.3)).toBe(0);
+    // by hand: gaps of 0.1 and 0.3 in a range of 0.4
+    expect([ratio(2.3, 2.4, 2.7), ratio(2.3, 2.6, 2.7)]).toEqual([0.75, 0.75]);
+  });
 });
