@@ -6,8 +6,10 @@ import type { batch } from "../batch/batch";
 import type { fuel } from "../fuel/fuel";
 import type { BeginWith, SteppedTask } from "../stepped/entered";
 import type { titration } from "../titrate/titration";
+import type { Draft as WhatIfDraft } from "../what-if/draft";
 import type { whatIf } from "../what-if/what-if";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
+import { benchCharge } from "./charge";
 
 /** What is said, and nothing for what is not: that stays as it was. */
 const said = <All extends Readonly<Record<string, string | undefined>>>(
@@ -112,20 +114,25 @@ export function standingFrom(values: BenchValues, mark: DecimalMark, base: strin
   );
 }
 
-export function whatIfFrom(values: BenchValues, mark: DecimalMark) {
-  const { assay, charge } = lyeOf(values, values.base);
-  const isPurePercent =
-    keyOf(chargeUnitWords, values.chargeUnit) === "%" &&
-    keyOf(chargeIsWords, values.chargeIs) === "pure";
+/** @param oil of the table: a charge by the litre is another percentage of each */
+export function whatIfFrom(values: BenchValues, mark: DecimalMark, oil = "") {
+  const { assay } = lyeOf(values, values.base);
   return from<typeof whatIf>(
     typedIn(mark, {
       assay,
-      charge: isPurePercent ? charge : undefined,
+      charge: benchCharge(values, values.base ?? "", oil)?.percent,
       limit: values.limit,
     }),
     said({ base: values.base, unit: unitOf(values.unit) }),
   );
 }
+
+/** The lye of the base in hand, and the limit; not what sizes are counted in. */
+export const standingOf = (
+  { picked: { base, oil } }: Pick<WhatIfDraft, "picked">,
+  values: BenchValues,
+  mark: DecimalMark,
+) => whatIfFrom({ ...values, base, unit: "" }, mark, oil);
 
 const fuelUnits = ["l", "us_gal", "uk_gal"] as const;
 

@@ -11,7 +11,7 @@ import type { titration } from "../titrate/titration";
 import type { whatIf } from "../what-if/what-if";
 import type { Draft as WhatIfDraft } from "../what-if/draft";
 import type { DecimalMark } from "../widgets/typed-number";
-import { standingFrom, titrationFrom, whatIfFrom } from "./begin-from";
+import { standingFrom, standingOf, titrationFrom } from "./begin-from";
 
 const without = (all: object, ids: readonly string[]): object =>
   Object.fromEntries(Object.entries(all).filter(([id]) => !ids.includes(id)));
@@ -45,10 +45,7 @@ export function batchGaps(draft: BatchDraft, values: BenchValues, mark: DecimalM
 }
 
 export const whatIfGaps = (draft: WhatIfDraft, values: BenchValues, mark: DecimalMark) =>
-  intoGaps<typeof whatIf>(
-    draft,
-    whatIfFrom({ ...values, base: draft.picked.base, unit: "" }, mark),
-  );
+  intoGaps<typeof whatIf>(draft, standingOf(draft, values, mark));
 
 /** "Burette step 0.05 mL", a figure or a mark each. */
 export const gapWords = <Task extends SteppedTask>(

@@ -1,6 +1,11 @@
 /** What My bench says otherwise than a draft: only where the draft says something too. */
 import type { BeginWith, Entered, FieldOf, SteppedTask } from "../stepped/entered";
-import { type DecimalMark, readTyped } from "../widgets/typed-number";
+import type { BenchValues } from "../../workbook/tables/bench";
+import type { View as WhatIfView } from "../what-if/view-of";
+import { whatIf } from "../what-if/what-if";
+import { type DecimalMark, readTyped, withMark } from "../widgets/typed-number";
+import { standingOf } from "./begin-from";
+import { benchCharge } from "./charge";
 
 function isSameFigure(one: string, other: string, mark: DecimalMark): boolean {
   const [a, b] = [readTyped(one, mark), readTyped(other, mark)];
@@ -27,4 +32,20 @@ export function otherwise<Task extends SteppedTask>(
     return [`${fact.label} ${fact.choices.find(([each]) => each === word)?.[1] ?? ""}`.trim()];
   });
   return [...picks, ...figures];
+}
+
+/** A table's own: its charge is percent there, and said as the bench says it. */
+export function whatIfOtherwise(
+  { draft, mark }: Pick<WhatIfView, "draft" | "mark">,
+  values: BenchValues,
+): string[] {
+  const { typed, ...others } = standingOf(draft, values, mark);
+  const { charge, ...figures } = typed;
+  const own = benchCharge(values, draft.picked.base, draft.picked.oil);
+  const now = draft.typed.charge ?? "";
+  const isAnother = charge !== undefined && now !== "" && !isSameFigure(now, charge, mark);
+  return [
+    ...otherwise(whatIf, draft, { ...others, typed: figures }, mark),
+    ...(own && isAnother ? [`${whatIf.fields.charge.label} ${withMark(own.words, mark)}`] : []),
+  ];
 }

@@ -4,7 +4,10 @@ import type { View as BatchView } from "../batch/view-of";
 import type { View as FuelView } from "../fuel/view-of";
 import type { View as TitrationView } from "../titrate/view-of";
 import type { View as WhatIfView } from "../what-if/view-of";
+import type { BenchValues } from "../../workbook/tables/bench";
 import { digits } from "../widgets/shown-number";
+import { withMark } from "../widgets/typed-number";
+import { benchCharge } from "./charge";
 
 /** "0.05 mL"; "" while it is not filled in. */
 const text = (before: string, typed: string | undefined, after: string): string =>
@@ -42,12 +45,20 @@ export function batchSays({ draft, working }: BatchView): readonly string[] {
   ];
 }
 
-export function whatIfSays({ draft }: WhatIfView): readonly string[] {
+/** The charge as the bench says it, where it is that of the bench. */
+export function whatIfSays(
+  { draft, figures, mark }: WhatIfView,
+  values: BenchValues,
+): readonly string[] {
   const { typed, picked } = draft;
   if (picked.by === "base" || (typed.assay ?? "") === "") return [];
+  const own = benchCharge(values, picked.base, picked.oil);
+  const isOwn = own !== undefined && figures.value("charge")?.eq(own.percent) === true;
   return [
     `${picked.base} ${typed.assay ?? ""} %`,
-    text("charge ", typed.charge, " % of the oil, pure"),
+    isOwn
+      ? `charge ${withMark(own.words, mark)}`
+      : text("charge ", typed.charge, " % of the oil, pure"),
     text("up to ", typed.limit, " % FFA"),
   ];
 }

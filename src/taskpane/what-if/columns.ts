@@ -27,8 +27,11 @@ function lotSource({ lots, draft }: Bench, mark: string, want: Wanting): AcidSou
 }
 
 /** Of what was typed: an acid value, or % FFA, which stands for one. */
-function typedAcid({ draft }: Bench, value: Exact, want: Wanting): AcidSource | undefined {
-  if (draft.picked.acidIn === "value") return { value: as("mg KOH/g", value) };
+function typedAcid({ draft, mix }: Bench, value: Exact, want: Wanting): AcidSource | undefined {
+  if (draft.picked.acidIn === "value") {
+    const source = { value: as("mg KOH/g", value) };
+    return mix?.acid.eq(value) === true ? { ...source, usedAllTheSame: mix.why } : source;
+  }
   const ffa = as("%", value);
   const found = acidValueFromFfa(ffa);
   return isProblem(found) ? want("compare", say(found)) : { value: found, ffa };

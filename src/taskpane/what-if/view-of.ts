@@ -3,6 +3,7 @@ import type { RecordedLot } from "../../workbook/planning/read-lots";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { Draft } from "./draft";
 import { figuresOf } from "./figures";
+import type { MixInDoubt } from "./mix-in-doubt";
 import type { Bench } from "./wanting";
 import { type Working, workingOf } from "./working";
 
@@ -15,7 +16,8 @@ export function viewOf(
   draft: Draft,
   mark: DecimalMark,
   lots: readonly RecordedLot[] | undefined,
+  mix?: MixInDoubt,
 ): View {
-  const bench = { draft, figures: figuresOf(draft, mark), lots };
+  const bench = { draft, figures: figuresOf(draft, mark), lots, mix };
   return { ...bench, working: workingOf(bench), mark };
 }

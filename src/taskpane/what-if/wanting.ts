@@ -5,6 +5,7 @@ import type { Draft } from "./draft";
 import type { StepId } from "./what-if";
 import { numberFields, type NumberFieldId } from "./fields";
 import { type Figures, listFactOf } from "./figures";
+import type { MixInDoubt } from "./mix-in-doubt";
 
 export interface Want {
   readonly step: StepId;
@@ -16,6 +17,8 @@ export interface Bench {
   readonly figures: Figures;
   /** Empty when there is no logbook of titrations; undefined until that is known. */
   readonly lots: readonly RecordedLot[] | undefined;
+  /** The mix of the batch in hand, where it is not worth a dose yet. */
+  readonly mix: MixInDoubt | undefined;
 }
 
 export type Wanting = (step: StepId, sentence: string) => undefined;

@@ -8,9 +8,9 @@ import "../task.css";
 import "./what-if.css";
 import { useCallback, useState } from "react";
 import type { BenchValues } from "../../workbook/tables/bench";
-import { whatIfFrom } from "../bench/begin-from";
+import { standingOf, whatIfFrom } from "../bench/begin-from";
 import { BenchSays } from "../bench/bench-says";
-import { otherwise } from "../bench/otherwise";
+import { whatIfOtherwise } from "../bench/otherwise";
 import { whatIfSays } from "../bench/says";
 import { ofWhatIf } from "../bench/to-bench";
 import { whatIfGaps } from "../bench/gaps";
@@ -28,6 +28,7 @@ import { Cautions } from "../widgets/cautions";
 import { decimalMarkOf } from "../widgets/typed-number";
 import { type Draft, newDraft } from "./draft";
 import { fromBatch } from "./from-batch";
+import { mixInDoubt } from "./mix-in-doubt";
 import { type Action, reduce } from "./reducer";
 import { useBatchInHand } from "./use-batch-in-hand";
 import { draftFrom } from "./stored";
@@ -104,9 +105,9 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
         One moment.
       </p>
     );
-  const view = viewOf(draft, mark, onRecord);
+  const view = viewOf(draft, mark, onRecord, mixInDoubt(inHand?.batch, onRecord, mark));
   const { step } = draft;
-  const standing = whatIfFrom({ ...valuesIn(bench), unit: "" }, mark);
+  const standing = standingOf(draft, valuesIn(bench) ?? {}, mark);
   const go = (to: StepId): void => {
     act({ do: "go", step: to });
   };
@@ -132,9 +133,9 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
             <>
               {isUnkept ? <NotSaved instead="it is gone when the pane closes." /> : null}
               <BenchSays
-                says={whatIfSays(view)}
+                says={whatIfSays(view, valuesIn(bench) ?? {})}
                 filled={filled}
-                otherwise={otherwise(whatIf, draft, standing, mark)}
+                otherwise={whatIfOtherwise(view, valuesIn(bench) ?? {})}
                 now={ofWhatIf(view)}
                 onUse={() => {
                   act(standing);

@@ -1,5 +1,6 @@
 /** What the rows, the columns and the chart of a what-if table are called. */
-import { shown } from "../../core/exact/rounding";
+import type { Exact } from "../../core/exact/exact";
+import { rounded, shown } from "../../core/exact/rounding";
 import type { Compared, DoseColumn, WhatIfQuestion } from "./question";
 
 /** Several of what is compared: "4 acid values". */
@@ -10,12 +11,20 @@ const comparedNames: Record<Compared, readonly [one: string, several: string]> =
   base: ["base", "bases"],
 };
 
+const typedPlaces = 3;
+const shownPlaces = 2;
+/** As it was typed; the acid value of a mix has more decimals than anybody reads. */
+const acidShown = (value: Exact): string =>
+  value.decimalPlaces() > typedPlaces ? rounded(value, shownPlaces).toString() : shown(value);
+
 /** A column, said so that it can stand beside a line: "5.6 mg KOH/g", "NQ-44", "KOH". */
 export function columnName(by: Compared, { acid, base, assay, charge }: DoseColumn): string {
   switch (by) {
     case "acid":
       if (acid.lot !== undefined) return `lot ${String(acid.lot)}`;
-      return acid.ffa === undefined ? `${shown(acid.value)} mg KOH/g` : `${shown(acid.ffa)} % FFA`;
+      return acid.ffa === undefined
+        ? `${acidShown(acid.value)} mg KOH/g`
+        : `${acidShown(acid.ffa)} % FFA`;
     case "assay":
       return `${shown(assay)} % assay`;
     case "charge":
@@ -29,7 +38,7 @@ export function columnName(by: Compared, { acid, base, assay, charge }: DoseColu
 export const columnHead = (by: Compared, column: DoseColumn): string => {
   const { acid, assay, charge } = column;
   if (by === "acid")
-    return acid.lot === undefined ? shown(acid.ffa ?? acid.value) : String(acid.lot);
+    return acid.lot === undefined ? acidShown(acid.ffa ?? acid.value) : String(acid.lot);
   return by === "assay" ? shown(assay) : by === "charge" ? shown(charge) : column.base.name;
 };
 

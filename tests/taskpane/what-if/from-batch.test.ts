@@ -1,8 +1,10 @@
 /** What if begun from the batch in hand: it asks about what goes into the vessel. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { reduce } from "../../../src/taskpane/batch/reducer";
 import { newDraft } from "../../../src/taskpane/what-if/draft";
 import { fromBatch } from "../../../src/taskpane/what-if/from-batch";
+import { mixInDoubt } from "../../../src/taskpane/what-if/mix-in-doubt";
 import { viewOf } from "../../../src/taskpane/what-if/view-of";
 import { times } from "../../thorough";
 import { but, draftOf, seen as batchSeen, type Slate } from "../batch/slate";
@@ -63,5 +65,19 @@ describe("a table over sizes begun from a batch", () => {
 
   it("shows no dose of a mix that Batch shows none of, since a lot is not worth one yet", () => {
     expect(columns(but({ lots: ["A", "K"], shares: { A: "50" } })).question).toBeUndefined();
+  });
+
+  it("says of a mix that is used all the same why a lot of it is not worth a dose yet", () => {
+    const slate = but({ lots: ["A", "K"], shares: { A: "50" } });
+    const { recorded } = batchSeen(slate);
+    const held = draftOf(slate);
+    const why = "lot K: The two lie 0.50 mL apart.";
+    const used = reduce(held, { do: "use-all-the-same", why });
+    const draft = fromBatch(newDraft(), used, recorded, ".");
+    const mix = mixInDoubt(used, recorded, ".");
+    const { question } = viewOf(draft, ".", recorded, mix).working;
+    expect(question?.columns.map(({ acid }) => acid.usedAllTheSame)).toEqual([why]);
+    const good = draftOf(but({ lots: ["A", "B"], shares: { A: "50" } }));
+    expect(mixInDoubt(good, recorded, ".")).toBeUndefined();
   });
 });

@@ -4,7 +4,7 @@ import { isProblem } from "../../../src/core/problem/problem";
 import { dosesOf } from "../../../src/workbook/what-if/doses";
 import { formatOf, placesFor } from "../../../src/workbook/what-if/format";
 import { layout } from "../../../src/workbook/what-if/layout";
-import { columnName, tableName } from "../../../src/workbook/what-if/names";
+import { columnHead, columnName, tableName } from "../../../src/workbook/what-if/names";
 import { oneFormula } from "../../../src/workbook/what-if/one-formula";
 import { byHand, column, doses, question, type QuestionGiven } from "./questions";
 
@@ -192,6 +192,10 @@ describe("the figures of a what-if table", () => {
 
   it("are named with their units", () => {
     expect(columnName("acid", column({ acid: 5.6 }))).toBe("5.6 mg KOH/g");
+    // of a mix: as acid values are shown elsewhere, never to six digits
+    expect(columnName("acid", column({ acid: 5.27158 }))).toBe("5.27 mg KOH/g");
+    expect(columnHead("acid", column({ acid: 5.27158 }))).toBe("5.27");
+    expect(columnHead("acid", column({ acid: 0.875 }))).toBe("0.875");
     expect(columnName("acid", column({ lot: 12 }))).toBe("lot 12");
     expect(columnName("assay", column({ assay: 85 }))).toBe("85 % assay");
     expect(columnName("base", column({ base: "NaOCH3" }))).toBe("NaOCH3");

@@ -4,6 +4,7 @@ import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { placesFor } from "../../../workbook/what-if/format";
 import type { WhatIfQuestion } from "../../../workbook/what-if/question";
+import { usedAllTheSameWords } from "../../../workbook/record/worth";
 import { unitNames } from "../../fields/units";
 import { capital } from "../../widgets/shown-number";
 import { Say } from "../../widgets/say";
@@ -28,8 +29,14 @@ function Doses({ question }: { question: WhatIfQuestion }) {
     row.flatMap((dose) => (isProblem(dose) ? [] : [dose])),
   );
   const drawn = question.columns.length - preview.refusals.length;
+  const inDoubt = [...new Set(question.columns.flatMap(({ acid }) => acid.usedAllTheSame ?? []))];
   return (
     <>
+      {inDoubt.map((why) => (
+        <Say key={why} tone="check">
+          {inMark(usedAllTheSameWords(why))}
+        </Say>
+      ))}
       <DoseTable preview={preview} unit={unit} />
       {preview.left === "" ? null : <p className="soft">{preview.left}</p>}
       {preview.refusals.slice(0, 3).map((sentence) => (
