@@ -76,7 +76,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
   }),
   "src/workbench": files({
     "src/workbench": "look",
-    "src/workbench/engine": "cells node workbook-cells",
+    "src/workbench/engine": "cells node settled workbook-cells",
   }),
   "src/help": files({ "src/help": "readme site" }),
   "src/cli": [],
