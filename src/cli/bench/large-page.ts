@@ -7,20 +7,7 @@ import type { Browser, Page } from "playwright-core";
 import { gridIsThere, withBuiltPage } from "./built-page";
 import { type Measure, told } from "./figure";
 import { fileOf } from "./large-file";
-
-const rows = 10_000;
-const letters = "ABCDEFGHIJKLMNOPQRST";
-const typed = 16;
-
-function line(row: number): string {
-  const titre = (column: number) => (((row * 37 + column * 101) % 800) + 100) / 100;
-  const cells = [...letters].map((letter, column) => {
-    const name = `${letter}${String(row)}`;
-    if (column < typed) return `<c r="${name}"><v>${String(titre(column))}</v></c>`;
-    return `<c r="${name}"><f>C${String(row)}*10</f><v>${String(titre(2) * 10)}</v></c>`;
-  });
-  return `<row r="${String(row)}">${cells.join("")}</row>`;
-}
+import { line, rows } from "./large-rows";
 
 interface Opening {
   readonly seconds: number;

@@ -1,12 +1,14 @@
 /** Everything the bench measures, in the order of its table. */
 import { coreRow } from "./core-row";
 import type { Measure } from "./figure";
+import { largeActs } from "./large-acts";
 import { largePage } from "./large-page";
 import { openAndSave } from "./open-and-save";
 import { pageLoad } from "./page-load";
 import { partnerCopy } from "./partner-copy";
 import { recheckOfRows } from "./recheck";
 import { sizes } from "./sizes";
+import { usualScatter } from "./usual-scatter";
 import { workbenchCells, workbenchGrowth } from "./workbench-cells";
 import { workbenchMemory } from "./workbench-memory";
 
@@ -17,10 +19,12 @@ export const measures: readonly Measure[] = [
   workbenchMemory,
   partnerCopy,
   recheckOfRows,
+  usualScatter,
   openAndSave,
   sizes,
   pageLoad,
   largePage,
+  largeActs,
 ];
 
 /** Those whose names hold one of the words; all when there are none. */

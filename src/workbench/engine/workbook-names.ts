@@ -18,12 +18,15 @@ export interface Area {
 }
 
 export class WorkbookNames {
-  constructor(private readonly injector: Injector) {}
+  /** Asked for each cell that is read: not looked up each time. */
+  private readonly instances: IUniverInstanceService;
+
+  constructor(private readonly injector: Injector) {
+    this.instances = injector.get(IUniverInstanceService);
+  }
 
   get workbook(): Workbook {
-    const workbook = this.injector
-      .get(IUniverInstanceService)
-      .getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+    const workbook = this.instances.getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
     if (!workbook) throw new Error("No workbook is open.");
     return workbook;
   }

@@ -45,17 +45,22 @@ function around(cells: WorkbookCells, { sheet, row, column }: CellPlace): Edges 
       if (isFilled(each, across)) return true;
     return false;
   };
+  const grown = (does: () => boolean, edge: keyof Edges, by: number): boolean => {
+    let isGrown = false;
+    for (; does(); isGrown = true) found[edge] += by;
+    return isGrown;
+  };
+  // rows as far as they go before a column is looked through: a column is as long as all of them
   for (let grows = true; grows;) {
-    grows = false;
-    const grow = (does: boolean, edge: keyof Edges, by: number): void => {
-      if (!does) return;
-      found[edge] += by;
-      grows = true;
-    };
-    grow(inRow(found.bottom + 1), "bottom", 1);
-    grow(inColumn(found.right + 1), "right", 1);
-    grow(found.top > 0 && inRow(found.top - 1), "top", -1);
-    grow(found.left > 0 && inColumn(found.left - 1), "left", -1);
+    const byRows = [
+      grown(() => inRow(found.bottom + 1), "bottom", 1),
+      grown(() => found.top > 0 && inRow(found.top - 1), "top", -1),
+    ];
+    const byColumns = [
+      grown(() => inColumn(found.right + 1), "right", 1),
+      grown(() => found.left > 0 && inColumn(found.left - 1), "left", -1),
+    ];
+    grows = [...byRows, ...byColumns].includes(true);
   }
   return found;
 }
