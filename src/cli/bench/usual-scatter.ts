@@ -1,7 +1,9 @@
 /** USUALSCATTER over a record of many titrations, and how its time grows with them. */
-import { USUALSCATTER } from "../../functions/record/usual-scatter";
+import { catalogue } from "../../functions/catalogue";
 import type { Measure } from "./figure";
 import { growthOf } from "./growth";
+
+const entry = catalogue.find(({ id }) => id === "USUALSCATTER");
 
 const reading = (row: number, at: number): number => (100 + ((row * 37 + at * 3) % 400)) / 100;
 
@@ -11,7 +13,7 @@ function record(rows: number): () => unknown {
   );
   const blanks = titres.map(() => [0.15, 0.2]);
   return () => {
-    const found = USUALSCATTER.evaluate([titres, blanks]);
+    const found = entry?.evaluate([titres, blanks]);
     if (typeof found !== "number") throw new Error("the bench worked out no scatter");
   };
 }

@@ -30,7 +30,7 @@ interface Off extends Row {
 }
 
 /** Two mistakes in one figure are one cause. */
-export const causeIn = ({ mistake, also }: Pick<Finding, "mistake" | "also">): string =>
+const causeIn = ({ mistake, also }: Pick<Finding, "mistake" | "also">): string =>
   also === undefined ? mistake : `${mistake},${also}`;
 
 type Cause = readonly [string, Ways];
