@@ -47,10 +47,10 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await hand.press(/Change them/, "Space");
     await hand.press("Record how it went");
     await first.page.getByText(/Written in row 6 of the sheet Batches/).waitFor();
-    // other units: what was typed in gallons is not read as litres
+    // other units: what was typed in gallons is said in litres, 5.9 x 4.54609, and comes back as typed
     const really = first.page.getByLabel("Methanol: really");
     await first.page.getByLabel("Units").selectOption("metric");
-    await expect.poll(() => really.inputValue()).toBe("");
+    await expect.poll(() => really.inputValue()).toBe("26.82");
     await first.page.getByLabel("Units").selectOption("imperial");
     await expect.poll(() => really.inputValue()).toBe("5.9");
     const again = await chromium.openIn(first.page.context(), cardQuery);

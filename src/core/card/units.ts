@@ -60,6 +60,17 @@ export function readForm(form: Form, amount: Exact): Form {
   return amount.lt(pound) ? figure("oz", form.per) : figure("lb", pound);
 }
 
+/** All units that an amount counted so may have been typed in, whatever the card speaks in now. */
+export function typedForms(counted: Counted): readonly Form[] {
+  const all = cardUnits
+    .flatMap((units) => formsOf(units, counted))
+    .flatMap((form) => {
+      if (form.look === "figure") return [form];
+      return [figure("oz", form.per), figure("lb", form.per.times(ouncesInPound))];
+    });
+  return [...new Map(all.map((form) => [form.unit, form])).values()];
+}
+
 /** Those of somebody who measures oil so. Pounds are weighed in both countries: US, as most of them are. */
 export function cardUnitsFor(unit: AmountUnit | undefined): CardUnits {
   if (unit?.name === "us_gal" || unit?.name === "lb") return "us";

@@ -26,7 +26,14 @@ export type Action =
   | { readonly do: "open"; readonly batch: string }
   | { readonly do: "units"; readonly units: CardUnits | "" }
   | { readonly do: "tick"; readonly card: string; readonly step: string; readonly isDone: boolean }
-  | { readonly do: "type"; readonly card: string; readonly field: string; readonly text: string };
+  | {
+      readonly do: "type";
+      readonly card: string;
+      readonly field: string;
+      readonly text: string;
+      /** The same in other units: it takes their place. */
+      readonly insteadOf?: readonly string[];
+    };
 
 /** Cards of batches long done go. */
 const mostCards = 12;
@@ -61,7 +68,7 @@ export function reduce(draft: Draft, action: Action): Draft {
     }
     case "type": {
       const held = heldOf(draft, action.card);
-      const rest = without(held.typed, action.field);
+      const rest = [action.field, ...(action.insteadOf ?? [])].reduce(without, held.typed);
       const typed = action.text === "" ? rest : { ...rest, [action.field]: action.text };
       return holding(draft, action.card, { ...held, typed });
     }

@@ -7,9 +7,21 @@ import { numberField } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 import { countedValue } from "../../workbook/card/amounts";
 import type { AmountShown } from "./card";
+import type { Box } from "./typed";
 
 /** Under which it is kept: seven gallons are never read as seven litres once other units are picked. */
-export const weighedKey = ({ id, scale }: AmountShown): string => `${id}, ${scale.form.unit}`;
+const keyIn =
+  (id: string) =>
+  ({ unit }: Form): string =>
+    `${id}, ${unit}`;
+export const weighedKey = ({ id, scale }: AmountShown): string => keyIn(id)(scale.form);
+
+export const weighedBox = (amount: AmountShown): Box => ({
+  counted: amount.scale.part.counted,
+  form: amount.scale.form,
+  key: keyIn(amount.id),
+  fact: weighedField(amount),
+});
 
 /** Two pounds and eight ounces in large are typed as one figure: which, stands above the box. */
 export function weighedField({
@@ -34,27 +46,53 @@ export function farFrom({ scale: { form, part } }: AmountShown, typed: Exact): s
   if (worked.lte(0)) return undefined;
   const share = typed.times(form.per).div(worked);
   if (share.lt("1.5") && share.times("1.5").gt(1)) return undefined;
-  return `${typed.toString()} ${form.unit} is far from the ${shownIn(form, worked)} worked out. Check the unit.`;
+  return `${shownIn(form, worked)} was planned, you typed ${typed.toString()} ${form.unit}. Check the unit.`;
 }
 
 /** Nobody washes or waits that often. */
 const mostOften: Limits = { unit: "fraction", from: "0", fromIncluded: false, to: "10000" };
 
 /** Fuel is measured in what oil is measured in. */
-export const madeForm = (units: CardUnits): Form => {
+const madeForm = (units: CardUnits): Form => {
   const [form] = formsOf(units, "L");
   if (form === undefined) throw new Error("no way to show litres");
   return form;
 };
 
 /** Under which it is kept: gallons are never read as litres once other units are picked. */
-export const madeKey = (units: CardUnits): string =>
-  units === "metric" ? "litres" : `litres, ${madeForm(units).unit}`;
+const madeIn = ({ unit }: Form): string => (unit === "L" ? "litres" : `litres, ${unit}`);
+export const madeKey = (units: CardUnits): string => madeIn(madeForm(units));
 
-export const madeField = (units: CardUnits): NumberFieldFact =>
+const madeField = (units: CardUnits): NumberFieldFact =>
   numberField("Fuel made", limits.amount, { unit: madeForm(units).unit, isOptional: true });
+
+export const madeBox = (units: CardUnits): Box => ({
+  counted: "L",
+  form: madeForm(units),
+  key: madeIn,
+  fact: madeField(units),
+});
+
+/** More fuel than this share of the oil is no fuel of it: in another unit, most likely. */
+const mostMade = "1.2";
+
+/** @param oil litres that went in, as planned; undefined where only its mass is known */
+export function muchMade(
+  oil: Exact | undefined,
+  made: Exact,
+  units: CardUnits,
+): string | undefined {
+  if (oil === undefined || oil.lte(0) || made.lte(oil.times(mostMade))) return undefined;
+  const form = madeForm(units);
+  return `${shownIn(form, oil)} of oil was planned, you typed ${shownIn(form, made)} of fuel. Check the unit.`;
+}
+
 export const minutesField = numberField("Minutes until the dark layer showed", mostOften, {
   unit: "min",
   isOptional: true,
 });
-export const washesField = numberField("Washes", mostOften, { unit: "times", isOptional: true });
+export const washesField = numberField("Washes", mostOften, {
+  unit: "times",
+  isOptional: true,
+  isWhole: true,
+});

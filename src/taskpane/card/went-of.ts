@@ -6,16 +6,10 @@ import type { RecordedBatch } from "../../workbook/planning/read-batches";
 import { judge, type NumberFieldFact } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { AmountShown } from "./card";
+import { countedValue } from "../../workbook/card/amounts";
 import type { Held } from "./draft";
-import {
-  madeField,
-  madeForm,
-  madeKey,
-  minutesField,
-  washesField,
-  weighedField,
-  weighedKey,
-} from "./fields";
+import { farFrom, madeBox, minutesField, muchMade, washesField, weighedBox } from "./fields";
+import { type Box, typedIn } from "./typed";
 
 type Values = WentRecord["values"];
 
@@ -26,19 +20,30 @@ const one = <Id extends string>(id: Id, value: number | string | undefined) =>
 export function wentOf(
   batch: RecordedBatch,
   amounts: readonly AmountShown[],
-  { typed }: Held,
+  held: Held,
   units: CardUnits,
   mark: DecimalMark,
 ): WentRecord | undefined {
+  const { typed } = held;
   let isWrong = false;
   const figure = (id: string, fact: NumberFieldFact): Exact | undefined => {
     const judged = judge(typed[id] ?? "", fact, mark);
     isWrong ||= judged.kind === "wrong";
     return judged.kind === "figure" ? judged.value : undefined;
   };
+  const doubts: string[] = [];
+  const boxed = (box: Box): Exact | undefined => {
+    const { judged, value } = typedIn(held, box, mark);
+    isWrong ||= judged.kind === "wrong";
+    return value;
+  };
   /** As the amount is counted where it stands. */
-  const countedOf = (amount: AmountShown): Exact | undefined =>
-    figure(weighedKey(amount), weighedField(amount))?.times(amount.scale.form.per);
+  const countedOf = (amount: AmountShown): Exact | undefined => {
+    const value = boxed(weighedBox(amount));
+    const doubt = value && farFrom(amount, value.div(amount.scale.form.per));
+    if (doubt !== undefined) doubts.push(`${amount.what}: ${doubt}`);
+    return value;
+  };
   const byId = (weighs: AmountShown["weighs"]) => amounts.filter((each) => each.weighs === weighs);
   const [methanol, lye] = [byId("methanol")[0], byId("lye")[0]];
   const oils = byId("oil").map((amount, at) => {
@@ -63,19 +68,26 @@ export function wentOf(
   const asWorkedOut = isWeighed
     ? batch.oils.flatMap(({ lot }, at) => (oils[at] === undefined ? [String(lot)] : []))
     : [];
+  const made = boxed(madeBox(units));
+  const ofOil = byId("oil").map(({ scale: { part } }) =>
+    part.counted === "L" ? countedValue(part) : undefined,
+  );
+  const oilLitres = ofOil.reduce<Exact | undefined>(
+    (sum, each) => (sum && each ? sum.plus(each) : undefined),
+    exact(0),
+  );
+  const tooMuch = made && muchMade(oilLitres, made, units);
   const values: Values = {
     ...one("weighed", lye && countedOf(lye)?.toNumber()),
     ...one("methanol", methanol && countedOf(methanol)?.toNumber()),
     ...one("oil", oil),
-    ...one(
-      "litres",
-      figure(madeKey(units), madeField(units))?.times(madeForm(units).per).toNumber(),
-    ),
+    ...one("litres", made?.toNumber()),
     ...one("minutes", figure("minutes", minutesField)?.toNumber()),
     ...one("washes", figure("washes", washesField)?.toNumber()),
     ...one("trial", typed.trial),
     ...one("seen", typed.seen?.trim()),
   };
   if (isWrong || Object.keys(values).length === 0) return undefined;
-  return { row: batch.row, batch: batch.batch, values, asWorkedOut };
+  if (tooMuch !== undefined) doubts.push(`Fuel made: ${tooMuch}`);
+  return { row: batch.row, batch: batch.batch, values, asWorkedOut, doubts };
 }

@@ -16,6 +16,8 @@ export interface NumberFieldFact {
   readonly hint?: string;
   /** It may stay empty. */
   readonly isOptional?: boolean;
+  /** A count: no part of one. */
+  readonly isWhole?: boolean;
   /** What is typed there stays from one draft to the next. */
   readonly isKept?: boolean;
 }
@@ -64,6 +66,8 @@ export function judge(text: string, fact: NumberFieldFact, mark: DecimalMark): J
       break;
   }
   const miss = misses(typed.value, fact.limit);
+  if (miss === undefined && fact.isWhole === true && !typed.value.isInteger())
+    return wrong(`${fact.label}: ${quoted(text)} is no whole number; type 1, 2, 3 and so on.`);
   if (miss === undefined) return { kind: "figure", value: typed.value, plain: typed.plain };
   const sentence = say(
     problem({

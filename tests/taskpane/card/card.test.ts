@@ -4,8 +4,19 @@ import { exact } from "../../../src/core/exact/exact";
 import { cardUnits } from "../../../src/core/card/units";
 import { isFault } from "../../../src/sheet/port";
 import { alikeWords, amountsOf, batchWords, cardOf } from "../../../src/taskpane/card/card";
-import { farFrom, weighedField, weighedKey } from "../../../src/taskpane/card/fields";
+import { draftFrom, heldOf, reduce } from "../../../src/taskpane/card/draft";
+import {
+  farFrom,
+  madeBox,
+  madeKey,
+  washesField,
+  weighedField,
+  weighedKey,
+} from "../../../src/taskpane/card/fields";
+import { othersOf, typedIn } from "../../../src/taskpane/card/typed";
 import { wentOf } from "../../../src/taskpane/card/went-of";
+import { judge } from "../../../src/taskpane/widgets/judged";
+import { planWent } from "../../../src/workbook/planning/record/record-went";
 import { type RecordedBatch, readBatches } from "../../../src/workbook/planning/read-batches";
 import { sampleLogbook } from "../../../src/workbook/sample/logbook";
 import { openMemory } from "../../host/open-memory";
@@ -19,14 +30,63 @@ async function batchesOf(host = openMemory(sampleLogbook())): Promise<readonly R
 }
 
 describe("how a batch went, as typed on its card", () => {
-  it("is in the gallons of the card, and litres in its row; what was typed in one unit is not read in another", async () => {
+  it("is in the gallons of the card, and litres in its row, whatever units are picked afterwards", async () => {
     const batch = (await batchesOf()).find((each) => each.batch === "B-112");
     if (batch === undefined) throw new Error("no B-112");
-    const typed = { "litres, US gal": "25,4" };
-    const litres = (units: "us" | "metric" | "imperial") =>
-      wentOf(batch, amountsOf(batch, units) ?? [], { ticks: [], typed }, units, ",")?.values.litres;
-    expect(litres("us")).toBeCloseTo(25.4 * 3.785411784, 12);
-    expect([litres("metric"), litres("imperial")]).toEqual([undefined, undefined]);
+    const held = { ticks: [], typed: { "litres, US gal": "25,4" } };
+    for (const units of ["us", "metric", "imperial"] as const) {
+      const went = wentOf(batch, amountsOf(batch, units) ?? [], held, units, ",");
+      expect(went?.values.litres).toBeCloseTo(25.4 * 3.785411784, 12);
+    }
+    // by hand: 25.4 x 3.785411784 = 96.149 L = 21.150 imperial gallons
+    const shown = (["us", "metric", "imperial"] as const).map(
+      (units) => typedIn(held, madeBox(units), ",").text,
+    );
+    expect(shown).toEqual(["25,4", "96,15", "21,15"]);
+    const wrong = { ticks: [], typed: { litres: "a lot" } };
+    expect(typedIn(wrong, madeBox("us"), ",").text).toBe("a lot");
+  });
+
+  it("is typed anew in the units that are picked now, and the figure in others goes", () => {
+    const first = reduce(draftFrom(undefined), {
+      do: "type",
+      card: "B",
+      field: "litres, US gal",
+      text: "25",
+    });
+    const [box, field] = [madeBox("metric"), madeKey("metric")];
+    const anew = reduce(first, {
+      do: "type",
+      card: "B",
+      field,
+      text: "96",
+      insteadOf: othersOf(box),
+    });
+    expect(heldOf(anew, "B").typed).toEqual({ litres: "96" });
+  });
+
+  it("counts washes in whole numbers, and asks about a figure far from what was planned", async () => {
+    expect(judge("2.5", washesField, ".")).toMatchObject({
+      kind: "wrong",
+      sentence: 'Washes: "2.5" is no whole number; type 1, 2, 3 and so on.',
+    });
+    const { host } = await hostWith(slipwayBatch);
+    const batch = (await batchesOf(host)).find((each) => each.batch === slipwayBatch.batch);
+    if (batch === undefined) throw new Error("no batch");
+    const amounts = amountsOf(batch, "metric") ?? [];
+    const record = (typed: Record<string, string>) =>
+      wentOf(batch, amounts, { ticks: [], typed }, "metric", ".");
+    // 1046 g of lye and 100 L of oil are planned
+    const far = record({ "lye, g": "10460", litres: "500" });
+    expect(far?.doubts).toEqual([
+      "KOH, lot K-207: 1046 g was planned, you typed 10460 g. Check the unit.",
+      "Fuel made: 100.0 L of oil was planned, you typed 500.0 L of fuel. Check the unit.",
+    ]);
+    if (far === undefined) throw new Error("nothing to record");
+    const plan = await planWent(host, far);
+    expect(plan).toMatchObject({ mustConfirm: [expect.any(String), expect.any(String)] });
+    const near = record({ "lye, g": "1050", litres: "96" });
+    expect(near?.doubts).toEqual([]);
   });
 });
 
@@ -55,11 +115,11 @@ describe("what was weighed of one lot of two", () => {
     const [first] = amounts.filter(({ weighs }) => weighs === "oil");
     if (first === undefined) throw new Error("no oil");
     expect(farFrom(first, exact("60"))).toBe(
-      "60 US gal is far from the 15.85 US gal worked out. Check the unit.",
+      "15.85 US gal was planned, you typed 60 US gal. Check the unit.",
     );
     // half as much again as 60 L, and two thirds of it, are 23.8 and 10.6 US gal
-    expect(farFrom(first, exact("23.8"))).toContain("far from");
-    expect(farFrom(first, exact("10.5"))).toContain("far from");
+    expect(farFrom(first, exact("23.8"))).toContain("was planned, you typed");
+    expect(farFrom(first, exact("10.5"))).toContain("was planned, you typed");
     expect(["10.6", "15.85", "23.7"].map((text) => farFrom(first, exact(text)))).toEqual([
       undefined,
       undefined,
@@ -85,7 +145,7 @@ describe("the box for what was weighed", () => {
           const { unit } = weighedField(each);
           expect(each.figure).toMatch(new RegExp(` ${unit}\\b`));
           expect(farFrom(each, exact("100000"))).toMatch(
-            new RegExp(`^100000 ${unit} is far.* ${unit} worked`),
+            new RegExp(` ${unit} was planned, you typed 100000 ${unit}\\.`),
           );
         }
         const worked = Number(batch.under("Catalyst g"));

@@ -13,7 +13,7 @@ describe("how a batch went", () => {
     const host = openMemory(sampleLogbook());
     const before = host.book;
     const values = { weighed: 800, seen: "Thin layer." };
-    const record = { row, batch: "B-112", values, asWorkedOut: [] };
+    const record = { row, batch: "B-112", values, asWorkedOut: [], doubts: [] };
     const plan = await planWent(host, record);
     if (plan.kind !== "plan") throw new Error(plan.sentence);
     expect(plan.remarks[0]?.sentence).toBe("What stands there now is written over: Weighed g 910.");
@@ -37,7 +37,7 @@ describe("how a batch went", () => {
 
   it("says of which lot nothing was typed", async () => {
     const host = openMemory(sampleLogbook());
-    const record = { row, batch: "B-112", values: { oil: 93 }, asWorkedOut: ["NQ-41"] };
+    const record = { row, batch: "B-112", values: { oil: 93 }, asWorkedOut: ["NQ-41"], doubts: [] };
     const plan = await planWent(host, record);
     expect(plan.kind === "plan" && plan.remarks.map(({ sentence }) => sentence)).toEqual([
       "Nothing is typed for NQ-41: taken as worked out.",
@@ -46,7 +46,13 @@ describe("how a batch went", () => {
 
   it("is refused where the rows have moved since the card was read", async () => {
     const host = openMemory(sampleLogbook());
-    const record = { row: row + 1, batch: "B-112", values: { washes: 3 }, asWorkedOut: [] };
+    const record = {
+      row: row + 1,
+      batch: "B-112",
+      values: { washes: 3 },
+      asWorkedOut: [],
+      doubts: [],
+    };
     const plan = await planWent(host, record);
     expect(plan).toMatchObject({ kind: "refused" });
   });

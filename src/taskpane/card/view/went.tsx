@@ -9,7 +9,8 @@ import { NumberField } from "../../widgets/number-field";
 import { WordField } from "../../widgets/word-field";
 import { type AmountShown, cardOf, unitsOf } from "../card";
 import { heldOf } from "../draft";
-import { madeField, madeKey, minutesField, washesField } from "../fields";
+import { madeBox, madeKey, minutesField, washesField } from "../fields";
+import { othersOf, typedIn } from "../typed";
 import { wentOf } from "../went-of";
 import { useCard } from "./desk";
 
@@ -23,6 +24,8 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
     act({ do: "type", card, field, text });
   };
   const units = unitsOf(batch, draft.units);
+  const box = madeBox(units);
+  const made = typedIn(held, box, mark);
   const record = wentOf(batch, amounts, held, units, mark);
   const toWrite = () => {
     if (record === undefined) throw new Error("how it went before anything is typed");
@@ -46,7 +49,14 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
   return (
     <section aria-labelledby="it-went">
       <h3 id="it-went">How it went</h3>
-      {field(madeKey(units), madeField(units))}
+      <NumberField
+        fact={box.fact}
+        text={made.text}
+        judged={made.judged}
+        onText={(text) => {
+          act({ do: "type", card, field: madeKey(units), text, insteadOf: othersOf(box) });
+        }}
+      />
       {field("minutes", minutesField)}
       {field("washes", washesField)}
       <Choice

@@ -26,6 +26,8 @@ export interface WentRecord {
   readonly values: Readonly<Partial<Record<WentId, BookValue>>>;
   /** Lots beside weighed ones for which nothing was typed: in `values` they are as worked out. */
   readonly asWorkedOut: readonly string[];
+  /** Figures far from what was planned, a sentence each: written once somebody agrees. */
+  readonly doubts: readonly string[];
 }
 
 /** What recording it would do. Reads, never writes. */
@@ -61,6 +63,11 @@ export async function planWent(host: Host, record: WentRecord): Promise<Plan | R
     cells,
     makes: [],
     remarks: [
+      ...record.doubts.map((sentence) => ({
+        sentence,
+        confirm: `far: ${sentence}`,
+        agreeing: "It is right",
+      })),
       ...(record.asWorkedOut.length === 0
         ? []
         : [
