@@ -231,6 +231,21 @@ const refusals: readonly Refusal[] = [
     "titreSets and sampleMassSets must have the same number of rows: one row for each titration.",
   ],
   [
+    "STEEPNESS",
+    [[[1]], [[3]]],
+    "Not enough data yet: readings has 1 reading, and 2 or more are needed.",
+  ],
+  [
+    "ENDPOINT",
+    [[[1, 2, 3, 4, 5, 6]], [[3, 7, 11, 11.5, 11.7, 11.8]]],
+    "The steepest step, 1 to 2 mL, needs two steps on each side of it: add readings before it.",
+  ],
+  [
+    "REPLICATES",
+    [1, 0.1984],
+    "More than 100 titrations would be needed for ±0.1984 mL at a scatter of 1 mL: find what scatters them first.",
+  ],
+  [
     "STRENGTHON",
     [[[7, 7, 7]], [[0.1, 0.1, 0.2]], 9],
     "dates holds one day alone, 7: a line needs strengths of two days or more.",

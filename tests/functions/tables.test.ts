@@ -172,6 +172,10 @@ describe("the table of", () => {
       ["FFA, and its expanded uncertainty", "%"],
       ["the step that would lower it most", ""],
     ]);
+    const two = rowsOf("BUDGET", [[2.4, 2.5]], null, 0.1, [[7.05]], 0.05, 0.01);
+    expect(two.find(([source]) => source === "scatter part, and its t")?.[2]).toBe(
+      "t for 1 degree of freedom",
+    );
     expect(found[0]?.slice(3)).toEqual([
       "standard uncertainty",
       "as % FFA",

@@ -5,6 +5,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { checks } from "../../src/functions/uncertainty/checks";
+import { run } from "../../src/functions/uncertainty/checks/check";
 
 const squares = (...parts: number[]): number =>
   Math.sqrt(parts.reduce((total, each) => total + each * each, 0));
@@ -125,4 +126,34 @@ describe("a check that a workbook shows", () => {
       expect(Math.abs(check.compute() / value - 1)).toBeLessThanOrEqual(1e-12);
     },
   );
+
+  const agrees = (expected: string, ours: number, within?: number) =>
+    run({
+      check: "",
+      source: "byHand",
+      expected,
+      ...(within ? { within } : {}),
+      compute: () => ours,
+    }).agrees;
+
+  it("agrees where it rounds to what is printed, or lies within what its row states", () => {
+    expect([16.4, 16.5, 15.5, 15.4].map((ours) => agrees("16", ours))).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+    expect([1.994, 1.995, 1.985, 1.9849].map((ours) => agrees("1.99", ours))).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+    // by hand: a ten-thousandth of 2 is 0.0002
+    expect([2.0002, 1.9998, 2.00021].map((ours) => agrees("2", ours, 1e-4))).toEqual([
+      true,
+      true,
+      false,
+    ]);
+  });
 });

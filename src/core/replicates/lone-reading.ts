@@ -42,6 +42,5 @@ export function loneReading(set: ReplicateSet, found: Judgement): Lone | undefin
     if (!marks.includes("agrees")) return undefined;
     return { place: suspect, distance: distanceFrom(without(set.judged, suspect), reading) };
   }
-  const isApart = marks.includes("apart") && set.usual === undefined;
-  return isApart ? farOne(set, computed(allowed)) : undefined;
+  return farOne(set, computed(allowed));
 }

@@ -1,8 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { isProblem } from "../../../src/core/problem/problem";
 import { adviceInWords, bestChange, changes } from "../../../src/core/uncertainty/advice";
+import { benchFigures } from "../../../src/core/uncertainty/bench";
 import { expand } from "../../../src/core/uncertainty/expanded";
-import { anyBench, figures, fryerOil, type Plain } from "./benches";
+import { anyBench, figures, fryerOil, type Plain, titration } from "./benches";
 
 const advice = (plain: Plain): string => adviceInWords(bestChange(figures(plain)));
 const open = (plain: Plain): string[] => changes(figures(plain)).map((change) => change.words);
@@ -129,5 +131,28 @@ describe("the advice on what to improve first", () => {
         expect(words).not.toMatch(/NaN|Infinity|undefined|e-/);
       }),
     );
+  });
+
+  it("shows two digits of the smaller figure, also where the second is 0", () => {
+    const said = (before: number, after: number) => adviceInWords({ words: "x", before, after });
+    expect(said(0.06, 0.05)).toMatch(/±0\.060 to ±0\.050/);
+    expect(said(0.0612, 0.0512)).toMatch(/±0\.061 to ±0\.051/);
+    expect(said(6, 5)).toMatch(/±6\.0 to ±5\.0/);
+  });
+
+  it("weighs one more sample with one more titre, where each has its own, of two as well", () => {
+    const weighings = (masses: number[]) =>
+      changes(figures({ ...fryerOil, titres: [2.4, 2.5], masses })).find(({ words }) =>
+        words.startsWith("one more titre"),
+      )?.bench.weighings;
+    expect([weighings([7.05]), weighings([7.05, 7.06])]).toEqual([1, 3]);
+  });
+
+  it("knows how much of its freedom is the record's", () => {
+    const usual = { scatter: 0.05, freedom: 20 };
+    const found = benchFigures({ ...titration(fryerOil), usual });
+    if (isProblem(found)) throw new Error("no figures");
+    // two of the titres, none of a single blank
+    expect([found.usualFreedom, found.freedom]).toEqual([20, 22]);
   });
 });
