@@ -103,6 +103,8 @@ export function searched(c: Checking, verdict: Verdict): Verdict {
   if (verdict.kind !== "wrong" || verdict.slip) return verdict;
   const one = explained(c) ?? addedWrongly(c);
   if (one) return wrong(verdict.written, verdict.should, one);
+  // so many pairs are possible that one of them fits any cup
+  if (c.held.isCoarse) return verdict;
   const { match, isCutShort } = explainedTwice(c);
   const found = wrong(verdict.written, verdict.should, match);
   return isCutShort ? { ...found, isCutShort } : found;

@@ -26,9 +26,16 @@ function all(c: Checking, slips: readonly Slip[]): Worked[] {
   return found;
 }
 
+/** What is counted in cups tells few mistakes apart: of several that fit, none is named. */
+const isOpen = (c: Checking, found: readonly Worked[]): boolean =>
+  c.held.isCoarse === true &&
+  new Set(found.map(({ slip }) => idsOf(slip).join())).size > 1 &&
+  !found.some(({ slip }) => shown(slip, c.facts) > 0);
+
 /** The one mistake that gives the figure: within its digits, else nearly. */
 export function explained(c: Checking): Match | undefined {
   const found = all(c, slipsFor(c.role, c.readings));
+  if (isOpen(c, found)) return undefined;
   return (
     best(c, found) ??
     best(

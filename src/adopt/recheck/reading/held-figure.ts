@@ -10,6 +10,8 @@ export interface HeldFigure {
   /** In the role's own scale: percent as percent, masses in g, volumes in L. */
   readonly value: number;
   readonly halfDigit: number;
+  /** It was counted in cups or spoons: half of its last digit is one of their steps. */
+  readonly isCoarse?: true;
   /** "" when it was typed. */
   readonly formula: string;
   /** As the cell shows it, for sentences. */
@@ -93,17 +95,19 @@ export function heldFigure(
   of: InUnit,
   column: number,
   commas: Commas,
-  ofColumn = 0,
+  { decimals = 0, step }: { readonly decimals?: number; readonly step?: number | undefined } = {},
 ): HeldFigure | undefined {
   const typed = figureFrom(cell.value, commas, of.unit);
   if (!typed || typed.value === 0) return undefined;
   const isPercentFormat = typeof cell.value === "number" && cell.format.includes("%");
   const scale = scaleOf(of, isPercentFormat);
+  const half = halfDigitOf(cell, typed.decimals, decimals);
   return {
     role: of.role,
     column,
     value: typed.value * scale,
-    halfDigit: halfDigitOf(cell, typed.decimals, ofColumn) * scale,
+    halfDigit: Math.max(half, step ?? 0) * scale,
+    ...(step === undefined ? {} : { isCoarse: true as const }),
     formula: cell.formula,
     // asked for in sentences alone
     get shown() {

@@ -5,6 +5,7 @@ import { heldCell, type HeldCell, type SheetCells } from "../../recognising/shee
 import { isUnitUnsaid } from "../../recognising/measures/measured";
 import { isUsable } from "../../recognising/typed-limits";
 import { typedFigure } from "../../recognising/typed-number";
+import { coarseStep } from "./coarse-step";
 import { decimalsOfColumn, type HeldFigure, heldFigure } from "./held-figure";
 
 type At = (row: number) => HeldCell | undefined;
@@ -42,23 +43,20 @@ export function roleCells(mapping: LogbookMapping, cells: SheetCells) {
     return { cell: () => held, ...unitOf(constant), column: -1 };
   };
   const { firstRow, lastRow } = mapping.place;
-  const decimalsOf = (cell: At): number => {
-    const rows = Array.from({ length: Math.min(400, lastRow - firstRow + 1) }, (_, each) =>
+  const firstOf = (cell: At): HeldCell[] =>
+    Array.from({ length: Math.min(400, lastRow - firstRow + 1) }, (_, each) =>
       cell(firstRow + each),
-    );
-    return decimalsOfColumn(
-      rows.filter((each) => each !== undefined),
-      commas,
-    );
-  };
+    ).filter((each) => each !== undefined);
   const figureAt = (role: RoleId) => {
     const { cell, column, ...inUnit } = at(role);
     const of = { role, ...inUnit };
     if (isUnitUnsaid(of)) return () => undefined;
-    const decimals = column < 0 ? 0 : decimalsOf(cell);
+    const ofColumn = column < 0 ? [] : firstOf(cell);
+    const decimals = decimalsOfColumn(ofColumn, commas);
+    const step = coarseStep(of, ofColumn, commas);
     return (row: number): HeldFigure | undefined => {
       const held = cell(row);
-      return held && heldFigure(held, of, column, commas, decimals);
+      return held && heldFigure(held, of, column, commas, { decimals, step });
     };
   };
   const valueAt = (role: RoleId) => {

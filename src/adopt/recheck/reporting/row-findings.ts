@@ -16,8 +16,8 @@ import { idsOf, shown, type Slip } from "../judging/slips";
 /** Weighing to the nearest division of a kitchen balance is no mistake. */
 const weighedTolerance = 0.03;
 
-const isWithin = (value: number, of: number, share: number): boolean =>
-  Math.abs(value - of) <= Math.abs(of) * share;
+const isAbout = ({ value, halfDigit, isCoarse }: HeldFigure, of: number): boolean =>
+  Math.abs(value - of) <= Math.max(Math.abs(of) * weighedTolerance, isCoarse ? halfDigit : 0);
 
 function effect(
   readings: Readings,
@@ -149,11 +149,11 @@ export class RowFindings {
       figures.find(({ figure }) => figure.role === "catalyst") ??
       figures.find(({ figure }) => figure.role === "catalystRate");
     const dose = worked && finalDose(readings, figures, this.columns);
-    if (!weighed || !dose || isWithin(weighed.value, dose.grams, weighedTolerance)) return [];
+    if (!weighed || !dose || isAbout(weighed, dose.grams)) return [];
     const isWorked = worked?.verdict.kind !== "not-checked";
     const right = isWorked ? rightLye(readings) : undefined;
     // Whoever weighed the right amount beside a wrong figure made no mistake.
-    if (right !== undefined && isWithin(weighed.value, right, weighedTolerance)) return [];
+    if (right !== undefined && isAbout(weighed, right)) return [];
     return [
       {
         ...this.place(readings, weighed, doseState(figures)),

@@ -1,6 +1,7 @@
 /** What nobody said and was taken for a re-check: said in one line, so that it can be put right. */
-import { isKnown, type LogbookMapping } from "../../recognising/mapping";
+import { columnOf, isKnown, type LogbookMapping } from "../../recognising/mapping";
 import { type Basis, basisOf } from "../../recognising/basis";
+import { type RoleId, roleOf } from "../../recognising/roles";
 import type { Answers } from "../conventions/basis-answers";
 import { type Convention, hangsOnDensity, plainConvention } from "../conventions/conventions";
 import type { Readings } from "../reading/readings";
@@ -21,6 +22,20 @@ function densityTaken(rows: readonly Readings[], usual: Convention): string[] {
   return found.size > 1
     ? ["for each kind of oil the density that books give"]
     : [`${shown(usualDensity(first.oil))} kg of oil a litre`];
+}
+
+const headed = (mapping: LogbookMapping, role: RoleId): string =>
+  columnOf(mapping, role)?.heading ?? roleOf(role).words;
+
+/** What is counted in cups and spoons is right within a step, and no cause is looked for in less. */
+function coarselyTaken(mapping: LogbookMapping, rows: readonly Readings[]): string[] {
+  const steps = new Map<RoleId, number>();
+  for (const { held } of rows)
+    for (const [role, { isCoarse, halfDigit }] of held) if (isCoarse) steps.set(role, halfDigit);
+  return [...steps].map(
+    ([role, grams]) =>
+      `${headed(mapping, role)} right within ${String(Number(grams.toPrecision(3)))} g, one step of its measure: it cannot tell less`,
+  );
 }
 
 /** What was learned, and the answers that were tried to what nobody said. */
@@ -51,6 +66,7 @@ export function takenFor(
   const [{ assay } = { assay: undefined }] = rows;
   return [
     ...densityTaken(rows, usual),
+    ...coarselyTaken(mapping, rows),
     ...(isWeighed && isKnown(mapping, "strength") && assay !== undefined
       ? ["the lye of the burette is as pure as that of the batch"]
       : []),
