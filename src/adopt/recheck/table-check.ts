@@ -10,6 +10,8 @@ import type { AboveLimit, Finding, Latent, MethanolSeen, Unchecked } from "./rep
 import { latentIn } from "./reporting/latent";
 import type { Lots } from "./lots";
 import { isDose } from "./mistakes/mistake";
+import { OddWaters } from "./reporting/odd-water";
+import { roleOf } from "../recognising/roles";
 import { MethanolLook } from "./reporting/methanol-seen";
 import { whyNotChecked } from "./reporting/not-checked";
 import { methanolReader } from "./reading/read-methanol";
@@ -46,6 +48,8 @@ export class TableCheck {
   private readonly doubts = new ColumnDoubts();
   private readonly odd: OddInputs;
   private readonly above: AboveLimits;
+  private readonly waterAt: ReturnType<typeof waterReader>;
+  private readonly oddWater: OddWaters;
   private readonly methanol: MethanolLook;
   private readonly unchecked = new UncheckedRows();
   private readonly sample: readonly Readings[];
@@ -67,7 +71,11 @@ export class TableCheck {
     this.sample = this.sampled();
     this.checker.learn(this.sample);
     this.odd = new OddInputs(mapping, this.sample);
-    this.above = new AboveLimits(mapping.sheet, waterReader(mapping, cells));
+    const water = waterReader(mapping, cells);
+    this.above = new AboveLimits(mapping.sheet, (row) => water(row).percent);
+    this.waterAt = water;
+    const { heading = "" } = columnOf(mapping, "waterContent") ?? {};
+    this.oddWater = new OddWaters(mapping.sheet, heading || roleOf("waterContent").words);
     this.methanol = new MethanolLook(mapping.sheet, methanolReader(mapping, cells));
     this.asleep = latentIn(mapping);
   }
@@ -80,6 +88,7 @@ export class TableCheck {
       this.unchecked.add(sheet, row, why);
       if (hides !== "figure" && this.noDose === "") this.noDose = why;
     }
+    this.oddWater.look(row, this.waterAt(row).odd);
     this.methanol.look(readings);
     if (isHidden(readings) || (readings.held.size === 0 && !hasTitration(readings))) return;
     const linked = this.linked(readings);
@@ -112,7 +121,7 @@ export class TableCheck {
       latent: this.asleep.found(),
       aboveLimit: this.above.found(),
       methanol: this.methanol.found(),
-      unchecked: [...instead, ...this.unchecked.found()],
+      unchecked: [...instead, ...this.unchecked.found(), ...this.oddWater.found()],
       taken: this.rows === 0 ? [] : takenFor(this.mapping, this.sample, this.checker),
       noDose: this.noDose,
     };

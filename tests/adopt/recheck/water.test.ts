@@ -2,6 +2,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { aboveLimitWords } from "../../../src/adopt/recheck/reporting/above-limit";
+import { uncheckedWords } from "../../../src/adopt/recheck/reporting/unchecked";
+import { lacks } from "../../../src/adopt/recognising/lacks";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { sheetOf } from "../../taskpane/logbook/typed-pane";
@@ -59,6 +61,45 @@ describe("the water of a logbook's oil", () => {
   it("is left alone where nothing is a figure, or no oil holds so much", () => {
     const report = recheckAtOnce([book("%", ["dry", "", 85, "~0.3"])]);
     expect([report.findings, report.aboveLimit]).toEqual([[], []]);
+  });
+
+  it("is told with its figure where no oil holds so much or so little, and is read as nothing", () => {
+    const whys = (unit: string, cells: readonly (number | string)[]): string[] => {
+      const report = recheckAtOnce([book(unit, cells)]);
+      expect([report.findings, report.aboveLimit]).toEqual([[], []]);
+      return report.unchecked.map(uncheckedWords);
+    };
+    expect(whys("%", [0.05, 500, 0.04, -0.3, 35])).toEqual([
+      "Not checked: Water holds 500 %, and nothing holds more than 100 % (row 3).",
+      "Not checked: Water holds -0.3 %, and water is never below 0 (row 5).",
+      "Not checked: Water holds 35 %, more than oil for a batch ever holds: is its unit another? (row 6).",
+    ]);
+    expect(whys("ppm", [450, 0.05, 0, 510])).toEqual([
+      "Not checked: Water holds 0.05 ppm, less than oil ever holds: is its unit another? (row 3).",
+    ]);
+    // a whole column in another unit is one line
+    expect(whys("%", [350, 420, 510])).toEqual([
+      "Not checked: Water holds 350 to 510 %, and nothing holds more than 100 % (rows 2 to 4).",
+    ]);
+    expect(whys("%", [0.05, 0.01, 0.06])).toEqual([]);
+  });
+
+  it("is asked for its unit, once, where neither heading nor figures tell it", () => {
+    const { mapping, cells } = book("", [12, 9, 22, 15]);
+    const asked = (unit: string | undefined): string[] =>
+      lacks(
+        {
+          ...mapping,
+          columns: mapping.columns.map((each) =>
+            each.role === "waterContent" ? { ...each, unit } : each,
+          ),
+        },
+        cells,
+      ).map(({ sentence }) => sentence);
+    expect(asked(undefined).filter((each) => each.includes("Water"))).toEqual([
+      expect.stringMatching(/^In which unit is [A-Z]+: Water\?$/),
+    ]);
+    expect(asked("ppm").join()).not.toContain("Water");
   });
 
   it("is said with its figures and its rows", () => {

@@ -6,23 +6,47 @@ import { figureFrom } from "../../recognising/typed-number";
 /** 0.06 % is 600 mg/kg, as parts in a million are of a mass. */
 const inPercent: Readonly<Record<string, number>> = { "%": 1, ppm: 1e-4, "mg/kg": 1e-4 };
 
-/** Nobody pumps more water than this into a reactor: it is another unit, or a slip. */
+/** Nobody pumps more water than this into a reactor, and no oil is known to be drier: it is another unit, or a slip. */
 const mostPercent = 20;
+const leastPercent = 0.0005;
 
-export function waterReader(
-  mapping: LogbookMapping,
-  cells: SheetCells,
-): (row: number) => number | undefined {
+/** What is written, as it is written, and why it is not read. */
+export interface OddWater {
+  readonly figure: number;
+  readonly unit: string;
+  readonly why: string;
+}
+
+export interface Water {
+  /** % of the oil; undefined where none is written, or what is written cannot be. */
+  readonly percent: number | undefined;
+  readonly odd?: OddWater;
+}
+
+const nothing: Water = { percent: undefined };
+
+function oddWhy(percent: number): string {
+  if (percent < 0) return "and water is never below 0";
+  if (percent > 100) return "and nothing holds more than 100 %";
+  if (percent > mostPercent) return "more than oil for a batch ever holds: is its unit another?";
+  return percent < leastPercent ? "less than oil ever holds: is its unit another?" : "";
+}
+
+export function waterReader(mapping: LogbookMapping, cells: SheetCells): (row: number) => Water {
   const column = columnOf(mapping, "waterContent");
-  const scale = inPercent[column?.unit ?? ""];
-  if (!column || scale === undefined) return () => undefined;
+  const unit = column?.unit ?? "";
+  const scale = inPercent[unit];
+  if (!column || scale === undefined) return () => nothing;
   return (row) => {
     const { value, format } = heldCell(cells, row, column.column);
     const figure = figureFrom(value, mapping.commas, column.unit);
-    if (!figure || figure.value <= 0) return undefined;
+    if (!figure || figure.value === 0) return nothing;
     const isShownAsPercent = typeof value === "number" && format.includes("%");
     // as decimals: 600 ppm are 0.06 %, and not a little more
     const percent = Number((figure.value * (isShownAsPercent ? 100 : scale)).toPrecision(12));
-    return percent > mostPercent ? undefined : percent;
+    const why = oddWhy(percent);
+    if (why === "") return { percent };
+    const odd = isShownAsPercent ? { figure: percent, unit: "%" } : { figure: figure.value, unit };
+    return { percent: undefined, odd: { ...odd, why } };
   };
 }

@@ -3,7 +3,7 @@ import { headingParts, type HeadingParts } from "../heading";
 import { type ColumnFacts, median } from "../numbers-of-column";
 import { type RoleId, roleOf } from "../roles";
 
-/** Of these a wrong unit makes a wrong dose: one that nothing names is asked for. */
+/** Of these a wrong unit makes a wrong dose, or water where there is none: one that nothing names is asked for. */
 const asked: readonly RoleId[] = [
   "strength",
   "oilAmount",
@@ -13,6 +13,7 @@ const asked: readonly RoleId[] = [
   "catalyst",
   "catalystRate",
   "weighed",
+  "waterContent",
 ];
 export const needsUnit = (role: RoleId): boolean => asked.includes(role);
 
@@ -20,7 +21,7 @@ const unitsOf = (role: RoleId): readonly string[] => roleOf(role).units;
 
 /** Where nothing but the role is known. */
 export const unitAlways = (role: RoleId): string | undefined =>
-  needsUnit(role) || role === "waterContent" ? undefined : unitsOf(role)[0];
+  needsUnit(role) ? undefined : unitsOf(role)[0];
 
 /** The unit that a heading names for a role. */
 export function unitInHeading(role: RoleId, heading: string): string | undefined {
