@@ -82,11 +82,14 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     // by hand: 100 L, and 91.5 kg x (1 - 2.6355/56.1 x 0.282468) x 6 x 32.042/867.5/0.7914 = 25.28 L
     const tooMuch = "Oil and methanol are 125.3 L, and the vessel holds 80.00 L: make less.";
     await page.getByText(tooMuch).waitFor();
+    expect(await page.getByText(/water is not measured/).count()).toBe(0);
     await hand.next("Record");
     await page.getByRole("button", { name: "Record this batch" }).waitFor();
     expect(await page.getByText(tooMuch).count()).toBe(1);
     const card = await chromium.openIn(page.context(), "task=card&book=small-vessel");
     await new QuickHand(card.page).choose("Batch", "B-114");
+    // nobody measured the water of that batch's oil
+    await card.page.getByText(/The oil’s water is not measured: dry the oil/).waitFor();
     await card.page.getByText(/Oil and methanol are 14\d\.\d L, and the vessel holds 80/).waitFor();
     await page.context().close();
   });

@@ -1,6 +1,7 @@
 /** All the water of a batch as a sentence: where most of it comes from, and what would bring less. */
 import { shown } from "../exact/rounding";
 import type { Exact } from "../exact/exact";
+import { mostWater } from "./route";
 import type { Water } from "./water";
 
 export const waterDigits = 3;
@@ -18,6 +19,18 @@ export const waterAdvice: readonly (readonly [Part, string])[] = [
 
 export const waterSentence = (percent: string, most: string): string =>
   `${percent} % of the oil's mass at most; most of it by ${most}.`;
+
+/**
+ * What is said of the oil's own water where a batch is weighed out or made: unless it is known to be little.
+ * @param measured percent of the oil's mass; left out: not measured
+ */
+export function waterOfOil(measured: Exact | undefined): string | undefined {
+  if (measured === undefined)
+    return "The oil’s water is not measured: dry the oil until no more steam comes, or measure it.";
+  return measured.gt(mostWater)
+    ? `The oil holds ${shown(measured)} % of water, above ${shown(mostWater)} %: dry it first.`
+    : undefined;
+}
 
 /** @returns one sentence; some water there always is */
 export function waterInWords(found: Water): string {

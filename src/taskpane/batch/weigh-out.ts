@@ -1,6 +1,7 @@
 /** The weigh-out as lines to read at the scale: what, how much, and what goes with it. */
 import type { Batch } from "../../core/batch/batch";
 import { waterOf } from "../../core/batch/water";
+import { cardUnitsFor } from "../../core/card/units";
 import { hundred, thousand } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { type AmountUnit, amountUnitNamed } from "../../core/quantity/units";
@@ -30,6 +31,12 @@ const grams = (mass: Kilogram): Gram => as("g", mass.times(thousand));
 const gallonOf = ({ draft }: Seen): AmountUnit | undefined => {
   const unit = amountUnitNamed(draft.picked.unit);
   return unit?.name === "us_gal" || unit?.name === "uk_gal" ? unit : undefined;
+};
+
+/** Who weighs oil in pounds measures methanol in gallons, as on the bench card. */
+const methanolGallon = ({ draft }: Seen): AmountUnit | undefined => {
+  const units = cardUnitsFor(amountUnitNamed(draft.picked.unit));
+  return units === "metric" ? undefined : amountUnitNamed(units === "us" ? "us_gal" : "uk_gal");
 };
 
 const pounds = ({ draft, mark }: Seen, mass: Gram): string[] =>
@@ -75,7 +82,7 @@ function methanolLine(seen: Seen, made: Batch): Line {
     : [
         `${amount(made.methanolVolume, mark)} L less the ${amount(made.methanolBrought, mark)} L that the methoxide solution brings`,
       ];
-  const gallon = gallonOf(seen);
+  const gallon = methanolGallon(seen);
   const litres = `${amount(made.methanolToAdd, mark)} L`;
   return {
     what: made.methanolBrought.isZero() ? "Methanol" : "Methanol to add",

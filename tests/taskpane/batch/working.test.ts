@@ -103,6 +103,9 @@ describe("the weigh-out of a batch", () => {
     expect(line("us_gal", "20", 1)?.unit).toBe("US gal at 20 °C");
     const [gallons, litres] = [line("us_gal", "20", 1), line("us_gal", "20", 1)?.also[0]];
     expect(Number(gallons?.figure) * 3.785411784).toBeCloseTo(parseFloat(litres ?? ""), 1);
+    // as on the bench card: who weighs in pounds measures in gallons
+    expect(line("lb", "200", 1)?.unit).toBe("US gal at 20 °C");
+    expect(line("kg", "200", 1)?.unit).toBe("L at 20 °C");
     expect(mass("lb", "200")).toBe("90.72");
     expect(mass("kg", "91.5")).toBe("91.50");
   });

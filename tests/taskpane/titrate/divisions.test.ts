@@ -99,6 +99,21 @@ describe("the picture of the titres on the burette", () => {
     );
   });
 
+  it("says it of what oil is measured in at this bench", () => {
+    const slip = viewOfSlip(but({ titres: ["2.40"], typed: {} }));
+    const words = (unit: string): string => {
+      const found = oneDivision(slip, unit);
+      if (found === undefined) throw new Error("mass, strength and step are typed");
+      return divisionWords(found);
+    };
+    // 0.000499 mol/kg x 56.1053 = 0.0279965 g/kg; 25 US gal are 86.591 kg, 200 lb 90.718 kg
+    expect(words("US gal")).toContain("2.4 g of pure KOH in 25 US gal of oil.");
+    expect(words("lb")).toContain("2.5 g of pure KOH in 200 lb of oil.");
+    // 20 imperial gal are 83.193 kg
+    expect(words("imperial gal")).toContain("2.3 g of pure KOH in 20 imperial gal of oil.");
+    expect(words("")).toContain("in 100 L of oil.");
+  });
+
   it("says nothing of the dose while mass, strength or step are missing", () => {
     for (const typed of [{ mass: "" }, { titreStep: "" }]) {
       expect(oneDivision(viewOfSlip(but({ titres: ["2.40"], typed })))).toBeUndefined();

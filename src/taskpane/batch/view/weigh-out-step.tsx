@@ -1,5 +1,6 @@
 /** The weigh-out, its doubt and the route; above the allowed acid, no dose. */
 import { useRef } from "react";
+import { waterOfOil } from "../../../core/batch/water-words";
 import { isProblem } from "../../../core/problem/problem";
 import { AllTheSame } from "../../lots/all-the-same";
 import { limitWords } from "../../fields/limit-words";
@@ -53,11 +54,14 @@ function Route() {
   const inMark = useMark();
   const sentence = routeOf(view);
   const water = waterInAll(view);
+  // the sentence of the route says what was measured
+  const unknown = view.figures.value("water") === undefined ? waterOfOil(undefined) : undefined;
   if (sentence === undefined) return null;
   return (
     <>
       {notYet(view) === "" ? <Acid /> : null}
       <Say tone="know">{inMark(sentence)}</Say>
+      {unknown === undefined ? null : <Say tone="check">{unknown}</Say>}
       {water === undefined ? null : <Say tone="know">{water}</Say>}
     </>
   );

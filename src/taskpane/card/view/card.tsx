@@ -14,6 +14,7 @@ import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
 import { Went } from "./went";
 import { TooMuch } from "./too-much";
+import { WaterOfOil } from "./water";
 import { useCard } from "./desk";
 
 const unitWords: Readonly<Record<CardUnits, string>> = {
@@ -79,6 +80,7 @@ export function Card() {
         ))}
       </p>
       <TooMuch />
+      <WaterOfOil />
       <Units />
       <OnRequest words="Print this card" closeWords="Not now">
         {() => <PrintCard amounts={amounts} />}

@@ -2,7 +2,7 @@
 import type { Band } from "../../../core/replicates/band";
 import { digits, fixed } from "../../widgets/shown-number";
 import type { Titrated } from "./divisions";
-import { type OneDivision, picturedLitres } from "./one-division";
+import type { OneDivision } from "./one-division";
 
 const stands: Record<Titrated["mark"], string> = {
   agrees: "",
@@ -25,8 +25,8 @@ export function bandWords({ from, to }: Band, count: number, isByRecord: boolean
 }
 
 /** "One division, 0.05 mL, is 0.14 % FFA: 26 g of pure KOH in 100 L of oil." */
-export function divisionWords({ step, ffa, base, baseName }: OneDivision): string {
-  const dose = `${digits(base, 2)} g of pure ${baseName} in ${picturedLitres} L of oil`;
+export function divisionWords({ step, ffa, base, baseName, oil }: OneDivision): string {
+  const dose = `${digits(base, 2)} g of pure ${baseName} in ${oil} of oil`;
   return `One division, ${step.toFixed()} mL, is ${digits(ffa, 2)} % FFA: ${dose}.`;
 }
 

@@ -22,7 +22,7 @@ const shapes: Record<Titrated["mark"], string> = {
 };
 
 export function DivisionPlotView() {
-  const { view } = useDesk();
+  const { view, bench } = useDesk();
   const inMark = useMark();
   const seen = titratedOf(view);
   if (seen === undefined) return null;
@@ -33,7 +33,7 @@ export function DivisionPlotView() {
   const axisAt = dotsAt + 14;
   const [from, to] = plot.band;
   const standing = titrated.filter(({ mark }) => mark !== "omitted").length;
-  const division = oneDivision(view);
+  const division = oneDivision(view, bench.unit);
   const isOut = titrated.some(({ mark }) => mark === "suspect" || mark === "apart");
   const isOmitted = titrated.some(({ mark }) => mark === "omitted");
   return (
