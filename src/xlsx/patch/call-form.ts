@@ -11,16 +11,28 @@ import { storedFormula, type StoredFormula } from "../formulas/to-file";
 import type { Cell, Workbook } from "../model";
 import type { SheetDraft } from "./sheet-draft";
 
-function isSingleCall({ array, formula }: Cell): boolean {
-  if (!array?.isDynamic || array.rows * array.columns !== 1) return false;
-  if (formula === undefined || !/TITRE/i.test(formula)) return false;
+const isOneArray = ({ array }: Cell): boolean =>
+  array?.isDynamic === true && array.rows * array.columns === 1;
+
+function isSingleCall(formula: string): boolean {
+  if (!/TITRE/i.test(formula)) return false;
   const read = readFormula(formula);
   return !isProblem(read) && titreCalls(read.tree).length > 0 && !isArrayNatured(read.tree);
 }
 
 /** Was it saved by a program that writes single calls as arrays? */
-export const callsAreArrays = ({ sheets }: Pick<Workbook, "sheets">): boolean =>
-  sheets.some(({ cells }) => cells.some(isSingleCall));
+export function callsAreArrays({ sheets }: Pick<Workbook, "sheets">): boolean {
+  // a column has its formula in every row
+  const seen = new Set<string>();
+  return sheets.some(({ cells }) =>
+    cells.some((cell) => {
+      const { formula } = cell;
+      if (formula === undefined || !isOneArray(cell) || seen.has(formula)) return false;
+      seen.add(formula);
+      return isSingleCall(formula);
+    }),
+  );
+}
 
 /** A formula as this sheet's file would hold it. */
 export function storedOn(

@@ -51,6 +51,8 @@ function sorted(cells: readonly FormulaCell[]) {
 
 export class FormulaCells {
   private readonly isMoving: boolean;
+  /** A column has its formula in every row. */
+  private readonly movedTexts = new Map<string, string>();
 
   constructor(
     private readonly part: string,
@@ -72,8 +74,12 @@ export class FormulaCells {
   }
 
   private moved(formula: string, cell: RawCell): string {
-    const now = movedFormula(formula, this.sheet, this.lines);
-    if (now !== undefined) return now;
+    const known = this.movedTexts.get(formula);
+    const now = known ?? movedFormula(formula, this.sheet, this.lines);
+    if (now !== undefined) {
+      this.movedTexts.set(formula, now);
+      return now;
+    }
     const place = named(this.sheet, cell.row, cell.column);
     return refuse({
       code: "cannot-shift",

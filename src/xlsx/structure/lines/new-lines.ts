@@ -5,8 +5,7 @@
 import { cellName } from "../../../sheet/cell-name";
 import { filledDown } from "../../formulas/shared";
 import { storedFormula } from "../../formulas/to-file";
-import type { Sheet, Table, Workbook } from "../../model";
-import { callsAreArrays } from "../../patch/call-form";
+import type { Sheet, Table } from "../../model";
 import { newCell } from "../../patch/cell-xml";
 import { attribute } from "../../xml/scan";
 import { prefixed, withAttribute } from "../../xml/tag";
@@ -15,7 +14,8 @@ import { movedFormula } from "./moved-formula";
 import type { Beside, RowsOf } from "./rows-of";
 
 export interface NewIn {
-  readonly opened: Workbook;
+  /** Has the file its calls of ours as arrays? */
+  readonly callsAreArrays: () => boolean;
   readonly sheet: Sheet;
   readonly lines: Lines;
   readonly prefix: string;
@@ -94,7 +94,7 @@ function formulaCell(
 ): string {
   const { prefix, dynamicMark } = within;
   const stored = storedFormula(wanted.shown(row), cellName(row, column), wanted.table);
-  const isArray = stored.isArray || (stored.callsUs && callsAreArrays(within.opened));
+  const isArray = stored.isArray || (stored.callsUs && within.callsAreArrays());
   const xml = newCell(
     { row, column },
     {

@@ -5,6 +5,7 @@
 import type { Area } from "../../../sheet/area";
 import { areaName } from "../../../sheet/cell-name";
 import { named } from "../../cell-address";
+import { limits } from "../../limits";
 import type { Cell, Sheet, Workbook } from "../../model";
 import { refuse } from "../../problem";
 import { isAsMeant } from "../../read-back";
@@ -17,7 +18,7 @@ const other = (place: string): never => refuse({ code: "not-as-meant", place });
 const isSameValue = (a: Cell["value"], b: Cell["value"]): boolean =>
   typeof a === "object" && typeof b === "object" ? a.error === b.error : a === b;
 
-const keyOf = (row: number, column: number): string => `${String(row)},${String(column)}`;
+const keyOf = (row: number, column: number): number => row * limits.columns + column;
 
 class Proof {
   private readonly known = new Map<string, boolean>();

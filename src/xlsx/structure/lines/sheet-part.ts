@@ -4,6 +4,7 @@ import { readArea } from "../../cell-address";
 import type { Sheet, Workbook } from "../../model";
 import type { Package } from "../../package/package";
 import { refuse } from "../../problem";
+import { callsAreArrays } from "../../patch/call-form";
 import { orderedText } from "../../read/rising-order";
 import { scanSheet } from "../../read/sheet-scan";
 import { appending, inserting } from "../../xml/insert";
@@ -59,6 +60,12 @@ function newLines(text: string, frame: Node, rows: RowsOf, within: NewIn): Repla
   ];
 }
 
+/** Asked for many cells, found once. */
+function once(find: () => boolean): () => boolean {
+  let found: boolean | undefined;
+  return () => (found ??= find());
+}
+
 /** The sheet whose lines move. */
 export function shiftSheet(
   file: Package,
@@ -76,7 +83,7 @@ export function shiftSheet(
   const out = rows.pushedOut;
   if (out) refuseShift(name, named(name, out.row, out.column), "pushed-out");
   const within: NewIn = {
-    opened,
+    callsAreArrays: once(() => callsAreArrays(opened)),
     sheet,
     lines,
     dynamicMark,
