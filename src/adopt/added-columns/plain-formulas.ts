@@ -1,7 +1,7 @@
 /**
  * The new columns in functions that every spreadsheet program has, short enough to be read in the cell.
  * They take for granted what our functions check: figures where figures belong, a titre above its
- * blank, one mass for all titres, one base and one kind of unit in the whole logbook.
+ * blank, one base and one kind of unit in the whole logbook.
  */
 import {
   acidValueDefinition,
@@ -25,9 +25,11 @@ const definition = acidValueDefinition.toString();
 const blankText = (blanks: string, isOne: boolean): string =>
   isOne ? `N(${blanks})` : `IFERROR(AVERAGE(${blanks}),0)`;
 
+const wordsIn = (titres: string): string => `SUMPRODUCT(--ISTEXT(${titres}))>0`;
+
 /** An average passes words over: where some stand among the titres, such a row gives no figure. */
 const average = (titres: string, hasWords: boolean): string =>
-  hasWords ? `IF(SUMPRODUCT(--ISTEXT(${titres}))>0,NA(),AVERAGE(${titres}))` : `AVERAGE(${titres})`;
+  hasWords ? `IF(${wordsIn(titres)},NA(),AVERAGE(${titres}))` : `AVERAGE(${titres})`;
 
 function net({ titres, titresLack, blank, hasWordsInTitres }: Sources): Part | string {
   const { part, isOne, lacks, lacksPlain } = blank;
@@ -59,21 +61,37 @@ const density =
       : given;
   };
 
-function mass(s: Sources): Part | undefined {
+const mass = (s: Sources): Part | undefined => {
   const { mass: weighed, sampleVolume } = s;
-  if (weighed)
-    return (row) => (weighed(row).includes(":") ? `AVERAGE(${weighed(row)})` : weighed(row));
-  return sampleVolume && ((row) => `(${sampleVolume(row)}*${density(s)(row)})`);
+  return weighed ?? (sampleVolume && ((row) => `(${sampleVolume(row)}*${density(s)(row)})`));
+};
+
+/** mL for each gram: of the corrected titre, or the mean of each titre's own with its own mass. */
+function netPerGram(s: Sources, titre: Part): Part | undefined {
+  const { titres, blank, pairs, hasWordsInTitres } = s;
+  if (pairs.length === 0 || !titres) {
+    const m = mass(s);
+    return m && ((row) => `(${titre(row)})/${m(row)}`);
+  }
+  const { part, isOne } = blank;
+  return (row) => {
+    const less = part ? `-${blankText(part(row), isOne)}` : "";
+    const each = pairs.map(
+      (pair) => `IF(COUNT(${pair.titre(row)})=0,0,(${pair.titre(row)}${less})/${pair.mass(row)})`,
+    );
+    const mean = `(${each.join("+")})/COUNT(${titres(row)})`;
+    return hasWordsInTitres ? `IF(${wordsIn(titres(row))},NA(),${mean})` : mean;
+  };
 }
 
 function acidValue(s: Sources): Part | string {
   const titre = net(s);
   if (typeof titre !== "string") {
     const c = molarity(s);
-    const m = mass(s);
+    const perGram = netPerGram(s, titre);
     if (typeof c === "string") return c;
-    if (!m) return "how much oil was titrated";
-    return (row) => `${definition}*${c(row)}*(${titre(row)})/${m(row)}`;
+    if (!perGram) return s.massLack;
+    return (row) => `${definition}*${c(row)}*${perGram(row)}`;
   }
   const { heldAcidValue, heldFfa } = s;
   if (s.titres) return titre;

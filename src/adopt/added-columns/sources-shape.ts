@@ -3,9 +3,10 @@ import type { Base } from "../../core/reference/bases";
 import type { Basis } from "../recognising/basis";
 import type { AmountParts } from "./amount-parts";
 import type { BlankPart } from "./blank-part";
+import type { MassParts } from "./mass-parts";
 import type { Part } from "./part";
 
-export interface Sources extends AmountParts {
+export interface Sources extends AmountParts, MassParts {
   readonly titres: Part | undefined;
   /** What is lacking where there are none. */
   readonly titresLack: string;
@@ -16,7 +17,6 @@ export interface Sources extends AmountParts {
   readonly strength: Part | undefined;
   readonly strengthBasis: Basis | undefined;
   readonly titrantBase: Part | undefined;
-  readonly mass: Part | undefined;
   readonly sampleVolume: Part | undefined;
   /** Density or name; undefined: not named. */
   readonly oil: Part | undefined;

@@ -12,6 +12,7 @@ import {
   measured,
   timesOwn,
 } from "../recognising/measures/measured";
+import { titresAsLaid } from "../layouts/plainly";
 import { isNeutralised } from "../recognising/neutralised";
 import { type RoleId, roleOf } from "../recognising/roles";
 import { heldCell, type SheetCells } from "../recognising/sheet-cells";
@@ -20,6 +21,7 @@ import { typedFigure } from "../recognising/typed-number";
 import { baseWritten, soleBase } from "../recognising/written-units";
 import { amountParts } from "./amount-parts";
 import { blankPart } from "./blank-part";
+import { massParts } from "./mass-parts";
 import type { Part } from "./part";
 import type { Sources } from "./sources-shape";
 
@@ -143,18 +145,24 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
   const blank = mapping.constants.find(({ role }) => role === "blank")?.from;
   const isNeutral = blank?.kind === "typed" && isNeutralised(blank.value);
   const isCounted = isInOtherThanOwn(mapping, ["titre", "blank", "meanTitre", "correctedTitre"]);
+  const asLaid = titresAsLaid({ mapping, cells });
+  const isTitrated =
+    titreColumns.length > 0 ||
+    (isCounted &&
+      (["meanTitre", "correctedTitre"] as const).some((role) => columnOf(mapping, role)));
   /** Read, not worked out: it goes before a corrected titre, where the blank to take off is known. */
   const mean = isNeutral || side("blank") ? plain("meanTitre") : undefined;
   const isWordIn = (column: number): boolean => wordsIn(cells, mapping, column).length > 0;
   return {
     ...amountParts(mapping, cells, plain, amountMeant(ofOil?.unit, ofOil?.times)),
     // a list is handed over as it stands: it cannot be multiplied on the way
-    titres: isCounted
-      ? undefined
-      : (side("titre") ?? mean ?? plain("correctedTitre") ?? plain("meanTitre")),
+    titres:
+      isCounted || asLaid !== ""
+        ? undefined
+        : (side("titre") ?? mean ?? plain("correctedTitre") ?? plain("meanTitre")),
     titresLack: isCounted
       ? "the titres and blanks in mL: they stand in another unit"
-      : "the titres as figures in mL, in columns side by side",
+      : asLaid || "the titres as figures in mL, in columns side by side",
     hasWordsInTitres: titreColumns.some(({ column }) => isWordIn(column)),
     blank:
       titreColumns.length === 0 && !mean && plain("correctedTitre")
@@ -165,7 +173,7 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
       unitOf("strength") === "% w/v" ? times(inPercent("strength"), "*10") : plain("strength"),
     strengthBasis: basisOf(mapping, "strength"),
     titrantBase: baseIn("titrantBase", inHeadings.titrant),
-    mass: side("sampleMass"),
+    ...massParts(mapping, side("sampleMass"), onSheet),
     sampleVolume: plain("sampleVolume"),
     oil: plain("density") ?? named("oil", ourOil),
     base: baseIn("base", inHeadings.catalyst),
@@ -181,8 +189,8 @@ export function sourcesOf(given: LogbookMapping, cells: SheetCells, onSheet = ""
     massStep: plain("massStep"),
     titrantDoubt: plain("titrantDoubt"),
     // What the row holds may be what is wrong: where there are titres, it is worked out from them or not at all.
-    heldAcidValue: titreColumns.length > 0 ? undefined : plain("acidValue"),
-    heldFfa: titreColumns.length > 0 ? undefined : inPercent("ffa"),
-    heldFfaCell: titreColumns.length > 0 ? undefined : held("ffa"),
+    heldAcidValue: isTitrated ? undefined : plain("acidValue"),
+    heldFfa: isTitrated ? undefined : inPercent("ffa"),
+    heldFfaCell: isTitrated ? undefined : held("ffa"),
   };
 }

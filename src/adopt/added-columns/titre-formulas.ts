@@ -39,7 +39,7 @@ function bench(s: Sources): ((row: number) => readonly (string | undefined)[]) |
   if (blank.lacks !== "") return blank.lacks;
   const c = molarity(s);
   if (typeof c === "string") return c;
-  if (!m) return "how much oil was titrated";
+  if (!m) return s.massLack;
   return (row) => [titres(row), blank.part?.(row), c(row), m(row)];
 }
 

@@ -60,6 +60,86 @@ describe("a column that cannot be worked out", () => {
     }
   });
 
+  it("says the same of a mean titre in drops, and starts from no acid value that may be wrong", () => {
+    const { mapping, cells } = bareLogbook(
+      [
+        ["meanTitre", "drop"],
+        ["sampleMass", "g"],
+        ["molarity", "mol/L"],
+        ["acidValue", "mg KOH/g"],
+        ["ffa", "%"],
+      ],
+      [[48, 10, 0.1, 1.35, 0.68]],
+    );
+    for (const spelling of ["functions", "plain"] as const)
+      for (const id of ["acidValue", "ffa"] as const)
+        expect(offers(mapping, cells, spelling).find((each) => each.id === id)?.lacks).toBe(
+          "the titres and blanks in mL: they stand in another unit",
+        );
+  });
+
+  it("says that titres stand together in one cell, or a lot's in several rows", () => {
+    const head = ["Lot", "Titre mL", "Blank mL", "Sample g", "KOH mol/L", "Acid value"];
+    const lackOf = (rows: readonly (readonly (string | number)[])[]): string[] => {
+      const cells = sheetOf([head, ...rows]);
+      const [guess] = recogniseSheet(cells);
+      if (!guess) throw new Error("no table was found");
+      return (["functions", "plain"] as const).map(
+        (spelling) =>
+          offers(mappingFrom(guess), cells, spelling).find(({ id }) => id === "ffa")?.lacks ?? "",
+      );
+    };
+    const together = "each titre in a cell of its own: several stand in one";
+    expect(
+      lackOf([
+        ["NQ-1", "2.40 / 2.44", 0.1, 10, 0.1, 1.3],
+        ["NQ-2", "3.10 / 3.14", 0.1, 10, 0.1, 1.7],
+        ["NQ-3", "1.90 / 1.94", 0.1, 10, 0.1, 1.02],
+      ]),
+    ).toEqual([together, together]);
+    const apart = "the titres of a lot side by side in one row: they stand in several rows";
+    expect(
+      lackOf([
+        ["NQ-1", 2.4, 0.1, 10, 0.1, 1.3],
+        ["", 2.44, "", "", "", ""],
+        ["NQ-2", 3.1, 0.1, 10, 0.1, 1.7],
+        ["", 3.14, "", "", "", ""],
+      ]),
+    ).toEqual([apart, apart]);
+  });
+
+  it("says what is lacking where masses are not one for each titre, side by side and numbered alike", () => {
+    const lackOf = (headings: readonly string[]): string[] => {
+      const values = [headings, ...[1, 2, 3].map((row) => headings.map((_, at) => row + at / 10))];
+      const cells = sheetOf(values);
+      const columns = headings.map((heading, column) => ({
+        column,
+        heading,
+        role: heading.startsWith("Titre") ? ("titre" as const) : ("sampleMass" as const),
+        unit: heading.startsWith("Titre") ? "mL" : "g",
+      }));
+      const { mapping } = bareLogbook([["molarity", "mol/L"]], [[0.1], [0.1], [0.1]]);
+      const molarity = {
+        role: "molarity" as const,
+        unit: "mol/L",
+        from: { kind: "typed" as const, value: "0.1" },
+      };
+      const all = { ...mapping, columns, constants: [molarity] };
+      return (["functions", "plain"] as const).map(
+        (spelling) =>
+          offers(all, cells, spelling).find(({ id }) => id === "acidValue")?.lacks ?? "none",
+      );
+    };
+    const why =
+      "one sample mass for all titres, or one for each, numbered as they are and in columns side by side";
+    expect(lackOf(["Titre 1", "Titre 2", "Sample 1", "Sample 2"])).toEqual(["", ""]);
+    expect(lackOf(["Titre 1", "Titre 2", "Sample"])).toEqual(["", ""]);
+    expect(lackOf(["Titre 1", "Titre 2", "Titre 3", "Sample 1", "Sample 2"])).toEqual([why, why]);
+    expect(lackOf(["Titre 1", "Titre 2", "Sample 2", "Sample 1"])).toEqual([why, why]);
+    expect(lackOf(["Titre 1", "Titre 2", "Sample 1"])).toEqual([why, why]);
+    expect(lackOf(["Titre 1", "Titre 2", "Sample", "Flask"])).toEqual([why, why]);
+  });
+
   it("is empty in a row without % FFA where that is held as a fraction: a hundred times nothing is a figure", () => {
     const { mapping, cells } = bareLogbook([["ffa", "fraction"]], [[0.02], [0.03]]);
     for (const spelling of ["functions", "plain"] as const) {
