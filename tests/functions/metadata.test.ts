@@ -40,7 +40,29 @@ describe("the name shown while typing", () => {
 });
 
 describe("an entry of functions.json", () => {
-  const { functions } = functionsJson(catalogue, "https://a.example/b/");
+  const json = functionsJson(catalogue, "https://a.example/b/");
+  const { functions } = json;
+
+  it("takes any kind of cell, and stands where errors and rich values come through", () => {
+    expect([json.allowCustomDataForDataTypeAny, json.allowErrorForDataTypeAny]).toEqual([
+      true,
+      true,
+    ]);
+    const types = functions.flatMap(({ parameters }) => parameters.map(({ type }) => type));
+    expect(new Set(types)).toEqual(new Set(["any"]));
+  });
+
+  it.each(everyArgument)("says of $entry.id whether $argument.name may be left out", (one) => {
+    const { entry, argument, position } = one;
+    const given = functions.find(({ id }) => id === entry.id)?.parameters[position];
+    const isNeeded = argument.whenLeftOut === undefined;
+    if (isNeeded) expect(given?.description).toBe(argument.says);
+    // a program asks for those in front of one that is needed
+    const isInFront = entry.arguments
+      .slice(position)
+      .some(({ whenLeftOut }) => whenLeftOut === undefined);
+    expect(given?.optional).toBe(!isInFront);
+  });
 
   it.each(functions)("of $id has its help page and the shape of its answer", (entry) => {
     expect(entry.helpUrl).toBe(`https://a.example/b/help/${entry.id.toLowerCase()}.html`);

@@ -63,27 +63,24 @@ const roundDown = 1;
 
 /**
  * The most of one lot that still leaves room for the others to meet the target. It takes the place of the
- * others' most acid parts last: each part given way to it changes the acid by the difference of the two.
+ * others' parts, the most acid first: each that gives way to it changes the acid by the difference of the
+ * two. The least acid of all meets the target, so that there is room before any part makes it more acid.
  */
 function mostOf(lot: StoredLot, others: readonly StoredLot[], amount: Exact, acid: Exact): Exact {
   const filled = sweetest(others, amount);
   // with none of it, so much is still wanted: the others alone may not be enough
   let taken = amount.minus(massOf(filled));
   let room = acid.minus(acidOf(filled)).minus(lot.acidValue.times(taken));
-  let most = room.gte(0) ? taken : undefined;
   for (const { from, taken: part } of [...filled].reverse()) {
     const step = smallest([part, lot.left.minus(taken)]);
     const more = lot.acidValue.minus(from.acidValue);
-    const fits =
-      more.lte(0) || room.lt(0)
-        ? step
-        : smallest([step, room.div(more).toDecimalPlaces(places, roundDown)]);
-    taken = taken.plus(room.lt(0) ? step : fits);
-    room = room.minus(more.times(room.lt(0) ? step : fits));
-    if (room.gte(0)) most = taken;
-    if (fits.lt(step)) break;
+    const fits = more.lte(0)
+      ? step
+      : smallest([step, room.div(more).toDecimalPlaces(places, roundDown)]);
+    taken = taken.plus(fits);
+    room = room.minus(more.times(fits));
   }
-  return most ?? zero;
+  return taken;
 }
 
 const takenOf = (parts: readonly Part[]): Taken[] =>
@@ -124,10 +121,7 @@ export function chooseMix(
   for (let [lot, ...others] = rest; lot !== undefined; [lot, ...others] = rest) {
     const wanted = amount.minus(massOf(parts));
     const allowed = acid.minus(acidOf(parts));
-    parts.push({
-      from: lot,
-      taken: others.length === 0 ? wanted : mostOf(lot, others, wanted, allowed),
-    });
+    parts.push({ from: lot, taken: mostOf(lot, others, wanted, allowed) });
     rest = others;
   }
   const lots = takenOf(parts);

@@ -12,7 +12,7 @@ export function placesFor(value: Exact): number {
   for (let edge = one; value.lt(edge) && value.gt(0) && places < mostPlaces; edge = edge.div(ten)) {
     places += 1;
   }
-  return Math.min(places, mostPlaces);
+  return places;
 }
 
 /**

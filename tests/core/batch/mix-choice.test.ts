@@ -85,4 +85,25 @@ describe("choosing a mix of what is in store", () => {
       }),
       { numRuns: 150 },
     ));
+
+  // by hand: a billionth of 3 is 0.000000003
+  it("meets a target that its acid passes by a billionth, a rounding error, and by no more", () => {
+    const kind = (acid: string) =>
+      chooseMix(
+        [{ ...stored("only", 1, 50), acidValue: quantity("mg KOH/g", acid) }],
+        quantity("kg", 50),
+        quantity("mg KOH/g", 3),
+        "oldest first",
+      ).kind;
+    expect(["3.000000003", "3.0000000031"].map(kind)).toEqual(["mix", "too sour"]);
+  });
+
+  it("leaves out a lot of which nothing is left, or less", () => {
+    const lots = [stored("empty", 1, 0, 1), stored("short", 1, -5, 2), stored("full", 2, 50, 3)];
+    for (const rule of ["oldest first", "least acid first"] as const) {
+      expect(takenOf(choose(lots, 50, 3, rule))).toEqual({ full: 50 });
+    }
+    const little = choose(lots, 51, 3, "oldest first");
+    expect(little.kind === "too little" && little.left.toNumber()).toBe(50);
+  });
 });

@@ -77,4 +77,24 @@ describe("the shares of a mix, as they are typed", () => {
         }
       }),
     ));
+
+  // by hand: 33.33 % of 1 and 66.67 % of 3 are 2.3334; 66.66 % of 3 and the rest of 1 are 2.3332
+  it("give the last the rest where that meets the target but for a billionth, and is there", () => {
+    const ofSour = (most: number, spare: number) =>
+      shares(
+        [
+          [1, 33.335, 1],
+          [3, 66.665, spare],
+        ],
+        most,
+      ).find(({ lot }) => lot === "L1")?.percent;
+    expect([2.3334, 2.333399998, 2.3333999965].map((most) => ofSour(most, 1))).toEqual([
+      66.67, 66.67, 66.66,
+    ]);
+    expect(ofSour(3, 0)).toBe(66.66);
+  });
+
+  it("are none of no lots", () => {
+    expect(mixShares([], quantity("kg", 100))).toEqual([]);
+  });
 });
