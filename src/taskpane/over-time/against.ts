@@ -1,7 +1,7 @@
 /** A series against another figure of the same rows, such as the acid of each batch: figures in, places out. */
 import { scaleLinear } from "d3-scale";
 import type { Against, Series } from "../../workbook/over-time/series";
-import { extent } from "./plot";
+import { extent, heights } from "./plot";
 import { type PlotRoom, type Tick, ticksOf } from "../widgets/plot-parts";
 
 export interface AgainstPlot {
@@ -35,9 +35,7 @@ export function againstPlot(
   const all = found.flatMap(({ value, held }) => [value, ...held]);
   const acids = found.map(({ across }) => across);
   const x = scaleLinear().domain(extent(acids, 1)).range([room.left, room.right]);
-  const y = scaleLinear()
-    .domain(extent(all, Math.abs(found[0]?.value ?? 1) / 10 || 1))
-    .range([room.bottom, room.top]);
+  const y = scaleLinear().domain(heights(all, series.places)).range([room.bottom, room.top]);
   return {
     points: found.map(({ of, value, across, held, isOut }) => ({
       of,

@@ -31,6 +31,22 @@ export const extent = (values: readonly number[], least: number): readonly [numb
   return [low - room, high + room];
 };
 
+const hundredth = 0.01;
+const digitsSpanned = 10;
+
+/**
+ * Heights for a series: at least a hundredth of its figures, and ten of the last decimal shown, so that
+ * what scatters by one digit does not look like much.
+ */
+export function heights(values: readonly number[], places: number): readonly [number, number] {
+  const largest = Math.max(...values.map(Math.abs));
+  const span = Math.max(largest * hundredth, digitsSpanned * 10 ** -places);
+  const [low, high] = extent(values, span / 2);
+  if (high - low >= span) return [low, high];
+  const middle = (low + high) / 2;
+  return [middle - span / 2, middle + span / 2];
+}
+
 /** Where each point stands across: its day, or its place among the batches. */
 const acrossOf = ({ points, across }: Series): number[] =>
   points.map(({ day }, place) => (across === "days" ? Math.floor(day) : place));
@@ -53,9 +69,7 @@ export function seriesPlot(series: Series, room: PlotRoom): SeriesPlot {
     .domain(firstDay === lastDay ? [firstDay - 1, firstDay + 1] : [firstDay, lastDay])
     .range([room.left + 6, room.right - 6]);
   const all = [...points.map(({ value }) => value), ...lines.flatMap(({ values }) => values)];
-  const y = scaleLinear()
-    .domain(extent(all, Math.abs(points[0]?.value ?? 1) * air || 1))
-    .range([room.bottom, room.top]);
+  const y = scaleLinear().domain(heights(all, series.places)).range([room.bottom, room.top]);
   const placed = (values: readonly number[]): Place[] =>
     values.map((value, index) => [x(days[index] ?? firstDay), y(value)]);
   const names = namesApart(

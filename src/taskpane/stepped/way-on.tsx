@@ -34,7 +34,7 @@ export function WayOn<Id extends string>({ back, next, names, onGo, waits }: Way
             onGo(next);
           }}
         >
-          Next: {names[next]}
+          Next: <span className="together">{names[next]}</span>
         </Button>
       )}
     </div>

@@ -138,6 +138,30 @@ describe("the charts of the sample logbook", () => {
     }
   });
 
+  it("show a scatter of the last digit as little, and a large one as large", async () => {
+    const series = drawable(await ofSample()).find(({ title }) => title === "Lye against acid");
+    if (series === undefined) throw new Error("no such series");
+    const charges = (values: readonly number[]) => ({
+      ...series,
+      points: values.map((value, at) => ({
+        day: 46_300 + at,
+        value,
+        of: "B",
+        said: "",
+        isOut: false,
+      })),
+      lines: [{ name: "Charge meant", values: values.map(() => 0.765) }],
+    });
+    const part = (values: readonly number[]): number => {
+      const heights = seriesPlot(charges(values), room).points.map(({ at }) => at[1]);
+      return (Math.max(...heights) - Math.min(...heights)) / (room.bottom - room.top);
+    };
+    // 0.764 to 0.766 beside ten of the last digit, 0.010: a fifth of the height
+    expect(part([0.764, 0.765, 0.766])).toBeCloseTo(0.2, 6);
+    expect(part([0.5, 0.765, 0.9])).toBeGreaterThan(0.8);
+    expect(part([0.765, 0.765])).toBe(0);
+  });
+
   it("keep the names of their lines a name's height apart", async () => {
     for (const series of drawable(await ofSample())) {
       const names = seriesPlot(series, room).lines.map(({ nameAt }) => nameAt);

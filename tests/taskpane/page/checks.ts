@@ -81,6 +81,35 @@ function focusIsLost(): string[] {
   return isLost ? ["nothing has the focus"] : [];
 }
 
+/** The name of the next step broken at its hyphen, where a pane of this width has room for it. */
+function brokenSteps(): string[] {
+  const words = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+  const found: string[] = [];
+  for (let node = words.nextNode(); node !== null; node = words.nextNode()) {
+    const at = node.textContent?.search(/\S+-\S+/) ?? -1;
+    if (at < 0 || innerWidth < 300 || node.parentElement?.closest(".way-on button") === null)
+      continue;
+    const range = document.createRange();
+    range.setStart(node, at);
+    range.setEnd(node, node.textContent?.length ?? at);
+    const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+    if (lines.size > 1) found.push(`broken: ${node.textContent ?? ""}`);
+  }
+  return found;
+}
+
+/** A sentence set apart that begins with a small letter, unless a unit or a sign stands first. */
+function smallBeginnings(): string[] {
+  const said = [...document.querySelectorAll(".say > span:last-child")];
+  return said.flatMap((each) => {
+    const heard = each.querySelector(".unseen")?.textContent ?? "";
+    const words = each.textContent.slice(heard.length).trim();
+    return /^\p{Ll}{2}/u.test(words) && !/^(pH|mL|mg|mol)\b/.test(words)
+      ? [`begins small: ${words.slice(0, 60)}`]
+      : [];
+  });
+}
+
 /** Each fault of what is on screen, in words. */
 export async function screenFaults(
   page: Page,
@@ -94,5 +123,7 @@ export async function screenFaults(
     ...(await page.evaluate(tooSmall)),
     ...(await page.evaluate(namedTwice)),
     ...(await page.evaluate(focusIsLost)),
+    ...(await page.evaluate(smallBeginnings)),
+    ...(await page.evaluate(brokenSteps)),
   ];
 }
