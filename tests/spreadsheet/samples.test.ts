@@ -8,7 +8,7 @@ import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { shareWorkbook } from "../../src/partner/sharing";
-import { isFileProblem, patchXlsx, sayFile } from "../../src/xlsx";
+import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
 import { opened } from "../xlsx/answers";
 import { printedBy } from "./printed";
@@ -48,6 +48,34 @@ function withWord(): Uint8Array {
       content: { kind: "value", value: "smudged" },
     },
   ]);
+  if (isFileProblem(made)) throw new Error(sayFile(made));
+  return made;
+}
+
+/** The logbook with its first batch made of two lots. */
+function withBlend(): Uint8Array {
+  const bytes = sample("logbook");
+  const book = openXlsx(bytes);
+  if (isFileProblem(book)) throw new Error(sayFile(book));
+  const batches = book.sheets.find(({ name }) => name === "Batches");
+  const first = (column: number): string =>
+    String(batches?.cells.find((each) => each.row === 3 && each.column === column)?.value);
+  const rows = [
+    [first(1), first(2), 60, "L"],
+    [first(1), "NQ-unknown", 60, "L"],
+  ];
+  const made = patchXlsx(
+    bytes,
+    rows.flatMap((row, at) =>
+      row.map((value, column) => ({
+        do: "set-cell" as const,
+        sheet: "Blends",
+        row: 3 + at,
+        column,
+        content: { kind: "value" as const, value },
+      })),
+    ),
+  );
   if (isFileProblem(made)) throw new Error(sayFile(made));
   return made;
 }
@@ -107,6 +135,7 @@ describe.skipIf(!isInstalled && !isRequired)("the sample workbooks in LibreOffic
         new Map([
           ...[...copies].map(([name, bytes]) => [name, spoilt(bytes)] as const),
           ["as it is", sample("logbook")],
+          ["with a blend", withBlend()],
           ["with a word", partnerCopy("logbook", withWord())],
         ]),
         0,
@@ -138,6 +167,20 @@ describe.skipIf(!isInstalled && !isRequired)("the sample workbooks in LibreOffic
   ])("say under Worth that %s", (_, file, sentence) => {
     const rows = shown.get(file)?.get("Titrations");
     expect(rows?.[firstTitration]?.[worth]).toBe(sentence);
+  });
+
+  it("say of every batch that its worth is not known, where the add-in is missing", () => {
+    const rows = shown.get("with a blend")?.get("Batches") ?? [];
+    const head = rows.findIndex((row) => row.includes("Acid value worth"));
+    const at = rows[head]?.indexOf("Acid value worth") ?? -1;
+    const lots = rows[head]?.indexOf("Lots") ?? -1;
+    const batches = rows.slice(head + 1).filter((row) => (row[lots] ?? "") !== "");
+    expect(new Set(batches.map((row) => row[at]))).toEqual(
+      new Set([
+        "No acid value: this program does not know the function, since it has no add-in.",
+        "Worth is not known yet: see Blends.",
+      ]),
+    );
   });
 
   it("print, every sheet of each", { timeout: longestWait }, () => {

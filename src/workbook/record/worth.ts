@@ -84,6 +84,9 @@ export interface WorthCells {
   readonly sampleBy: string;
 }
 
+/** Said of a batch whose lots do not all say what their titrations are worth. It holds no dose back. */
+export const unknownWorthIn = (table: string): string => `Worth is not known yet: see ${table}.`;
+
 /** Said where the acid value is an error, so that no dose stands there without a word. */
 const noAcidValue = {
   unknown: "No acid value: this program does not know the function, since it has no add-in.",

@@ -1,6 +1,6 @@
 /** The cells of a row of `Batches`, as its formulas name them, and what its results are worked out by. */
 import { methanolDensity } from "../../core/reference/liquids";
-import { heldBackFormula } from "../record/worth";
+import { heldBackFormula, unknownWorthIn } from "../record/worth";
 import { cellOf } from "./column";
 import { ofLastTitration } from "./last-titration";
 import { worthHeading } from "./titration-cells";
@@ -98,7 +98,7 @@ export const withBlends: OfLots = {
     ),
   ),
   worth: blended(
-    `IF(${rowsSaying("Not yet")}>0,"Not yet: a lot in ${blendsName}.",IF(${rowsSaying("Good")}=${one(inBlends)},"Good",IF(${rowsSaying("Good")}+${rowsSaying("Usable")}=${one(inBlends)},"Usable: a lot in ${blendsName}.","")))`,
+    `IF(${rowsSaying("Not yet")}>0,"Not yet: a lot in ${blendsName}.",IF(${rowsSaying("Good")}=${one(inBlends)},"Good",IF(${rowsSaying("Good")}+${rowsSaying("Usable")}=${one(inBlends)},"Usable: a lot in ${blendsName}.","${unknownWorthIn(blendsName)}")))`,
     ofLot(worthHeading),
   ),
 };

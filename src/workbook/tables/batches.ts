@@ -90,7 +90,8 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
       worthColumn,
       "General",
       "What the lot's titration says under Worth: good, usable or not yet, and why.",
-      `IF(ISNUMBER(${one(acidValueHeading)}),${by.worth},"")`,
+      // without an add-in the acid value is an error, and its worth says why; #N/A is a lot not titrated yet
+      `IF(ISNA(${one(acidValueHeading)}),"",${by.worth})`,
       30,
     ),
     typed("Base", 10, "What the lye is.", { choices: baseChoices, of: ({ base }) => base }),
