@@ -71,4 +71,31 @@ describe("a cell that is not filled in", () => {
       expect(outcome(entry, given)).toEqual(leftOut);
     },
   );
+
+  // blanks that are there but empty are not yet titrated
+  it.each(
+    everyArgument.filter(
+      ({ argument }) =>
+        argument.list && argument.whenLeftOut !== undefined && !argument.name.startsWith("blank"),
+    ),
+  )(
+    "$entry.id: $argument.name without a figure in it is left out, whatever its shape",
+    ({ entry, position }) => {
+      const given = [...goodArguments(entry.id)];
+      given[position] = null;
+      const leftOut = outcome(entry, given);
+      expect(leftOut).toHaveProperty("value");
+      for (const range of [
+        [[null]],
+        [
+          ["", null],
+          [0, ""],
+        ],
+        [[""], [""], [""], [""]],
+      ]) {
+        given[position] = range;
+        expect(outcome(entry, given)).toEqual(leftOut);
+      }
+    },
+  );
 });
