@@ -1,7 +1,7 @@
 /**
  * `npm run endure -- --seeds 200 --steps 2000` (or `--browser --seeds 10 --steps 500`): longer than CI
  * has time for. `--from 101` begins at another seed. Goes on after a failure, and says how many held;
- * `--stop` stops there. `--week` is a week in a logbook's file: rows, columns and sheets come and go. `--broken` breaks the product on purpose instead: does the model notice?
+ * `--stop` stops there. `--week` is a week in a logbook's file: rows, columns and sheets come and go (with `--browser`, on the page). `--broken` breaks the product on purpose instead: does the model notice?
  */
 import { parseArgs } from "node:util";
 import { breakAll } from "./broken";
@@ -22,16 +22,19 @@ const { values } = parseArgs({
 type Run = (seed: number, steps: number) => Promise<ReadonlyMap<string, number>>;
 
 async function runner(): Promise<{ run: Run; close(): Promise<void> }> {
-  if (values.week) {
+  if (values.week && !values.browser) {
     // before anything that leads to the grid's own modules
     await import("../../src/workbench/engine/node");
     const { week } = await import("./week/run-week");
     return { run: week, close: () => Promise.resolve() };
   }
   if (!values.browser) return { run: endure, close: () => Promise.resolve() };
-  const { openEndurance } = await import("../browser/endurance/day");
+  // before anything that leads to the grid's own modules
+  if (values.week) await import("../../src/workbench/engine/node");
   const { endBrowser } = await import("../browser/shared-browser");
-  const { run, close } = await openEndurance();
+  const { run, close } = values.week
+    ? await (await import("../browser/endurance/week/run")).openWeek()
+    : await (await import("../browser/endurance/day")).openEndurance();
   return { run, close: () => close().then(endBrowser) };
 }
 

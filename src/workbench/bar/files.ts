@@ -31,6 +31,7 @@ export class Files {
   private readonly workbook: OpenWorkbook;
   /** Edits are on their way into a file, and in none yet. */
   isWriting = false;
+  private isSaving = false;
   begun: () => void = () => undefined;
 
   constructor(
@@ -129,8 +130,14 @@ export class Files {
     return true;
   }
 
+  /** Asked while the file is being worked on, it is saved after that; while it is being saved, if more was done. */
   save(): Promise<void> {
-    return this.one.do(() => this.write());
+    if (!this.one.isBusy) return this.one.do(() => this.write());
+    const isAgain = this.isSaving;
+    this.one.afterwards(() =>
+      isAgain && !this.grid.edited.now ? Promise.resolve() : this.write(),
+    );
+    return Promise.resolve();
   }
 
   /** False when it could not be saved: then the edits are in no file yet, whatever went wrong. */
@@ -138,6 +145,7 @@ export class Files {
     const { news, grid } = this;
     let isUnsaved = grid.edited.now;
     this.isWriting = isUnsaved;
+    this.isSaving = true;
     try {
       // first: a browser asks only right after a press
       const place = await savePlace(this.name, this.keeper.disk);
@@ -156,7 +164,7 @@ export class Files {
       return isSaved;
     } finally {
       if (isUnsaved) grid.edited.set(true);
-      this.isWriting = false;
+      this.isWriting = this.isSaving = false;
     }
   }
 

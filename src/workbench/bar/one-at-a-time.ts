@@ -1,9 +1,10 @@
-/** Opening and saving, one at a time: what is asked meanwhile is not done. */
+/** Opening, saving and acts on the file, one at a time: what is asked meanwhile is not done, but for a save. */
 import { unexpected } from "../../taskpane/unexpected";
 import type { News } from "./news";
 
 export class OneAtATime {
   isBusy = false;
+  private waiting: (() => Promise<unknown>) | undefined;
 
   constructor(private readonly news: Pick<News, "refuse">) {}
 
@@ -20,5 +21,13 @@ export class OneAtATime {
     } finally {
       this.isBusy = false;
     }
+    const next = this.waiting;
+    this.waiting = undefined;
+    if (next) await this.do(next);
+  }
+
+  /** When what is being done has ended; asked several times, once. */
+  afterwards(work: () => Promise<unknown>): void {
+    this.waiting = work;
   }
 }
