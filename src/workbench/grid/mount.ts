@@ -40,6 +40,7 @@ import { Shown } from "./shown";
 import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { goBackACell } from "../back-a-cell";
+import { goToTheEnds } from "../to-the-ends";
 import { takeAsTyped } from "./as-typed";
 import { finishTyping, isTyping } from "./typing";
 import { worked } from "./until-calculated";
@@ -122,6 +123,7 @@ export async function mountGrid(
   watchCharts(injector, cells);
   takeAsTyped(injector, () => cells.names.unit);
   goBackACell(injector, () => cells.names.unit);
+  goToTheEnds(injector, cells);
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
     ...file,

@@ -1,0 +1,48 @@
+/** Home and End go where they go in a spreadsheet; with Shift what lies between is selected. */
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { bookOf } from "../xlsx/files";
+import { hasBrowser, type Served, serve } from "./browser";
+import { goTo, gridIsReady, openBytes } from "./workbench-page";
+
+const frozen =
+  '<sheetViews><sheetView workbookViewId="0"><pane xSplit="1" ySplit="2" topLeftCell="B3" state="frozen"/></sheetView></sheetViews>';
+const bytes = bookOf(
+  '<row r="4"><c r="B4"><v>2</v></c></row><row r="8"><c r="D8"><v>3</v></c></row><row r="150"><c r="AB150"><v>1</v></c></row>',
+  "",
+  frozen,
+);
+
+describe.runIf(hasBrowser)("Home and End in the page's sheet", () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  it("go to the ends of the row and of the sheet, and Shift takes what lies between", async () => {
+    const { page, complaints } = await served.open();
+    await page.goto(served.address);
+    await gridIsReady(page);
+    await openBytes(page, "ends.xlsx", bytes);
+    // the name box says what is selected
+    const isAt = (address: string) =>
+      expect.poll(() => page.locator("#grid input").first().inputValue()).toBe(address);
+    await goTo(page, "C8");
+    for (const [key, address] of [
+      ["End", "AB8"],
+      ["Home", "A8"],
+      ["Control+End", "AB150"],
+      ["Control+Home", "B3"],
+      ["Shift+End", "B3:AB3"],
+      ["Control+Shift+End", "B3:AB150"],
+      ["Control+Home", "B3"],
+      ["Shift+Home", "A3:B3"],
+      ["ArrowDown", "B4"],
+      ["Control+Shift+Home", "B3:B4"],
+    ] as const) {
+      await page.keyboard.press(key);
+      await isAt(address);
+    }
+    expect(complaints).toEqual([]);
+  });
+});
