@@ -27,7 +27,7 @@ const bindings: readonly (readonly [number, End])[] = [
   [keys.end | MetaKeys.CTRL_COMMAND, "last"],
 ];
 
-export interface SheetEnds {
+interface SheetEnds {
   readonly frozenRows: number;
   readonly frozenColumns: number;
   /** Of the last used cell; undefined on an empty sheet. */
@@ -35,7 +35,7 @@ export interface SheetEnds {
 }
 
 /** Where a key leads from a row. */
-export function endOf(end: End, row: number, ends: SheetEnds): Place {
+function endOf(end: End, row: number, ends: SheetEnds): Place {
   const { frozenRows, frozenColumns, last = { row: 0, column: 0 } } = ends;
   switch (end) {
     case "home":
