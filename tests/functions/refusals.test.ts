@@ -246,6 +246,11 @@ const refusals: readonly Refusal[] = [
     "More than 100 titrations would be needed for ±0.1984 mL at a scatter of 1 mL: find what scatters them first.",
   ],
   [
+    "OUTLIERS",
+    [[[2.3, 2.4, 2.5]], null, null, [[7, "", ""]]],
+    "Row 1 column 2 has a reading but no sample mass: each needs the other, or leave sampleMasses out.",
+  ],
+  [
     "STRENGTHON",
     [[[7, 7, 7]], [[0.1, 0.1, 0.2]], 9],
     "dates holds one day alone, 7: a line needs strengths of two days or more.",
