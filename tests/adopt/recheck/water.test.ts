@@ -3,6 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { aboveLimitWords } from "../../../src/adopt/recheck/reporting/above-limit";
 import { uncheckedWords } from "../../../src/adopt/recheck/reporting/unchecked";
+import { mappingFrom } from "../../../src/adopt/recognising/mapping";
 import { lacks } from "../../../src/adopt/recognising/lacks";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
@@ -136,5 +137,70 @@ describe("a column of water", () => {
       ]),
     );
     expect(guess?.columns[3]?.role).not.toBe("waterContent");
+  });
+});
+
+describe("water by a dish weighed before and after heating", () => {
+  const head = ["Batch", "Oil L", "FFA %", "KOH total g"];
+  const dishes = ["Dish empty g", "Dish + oil before g", "Dish + oil after g"];
+  /** By hand: 20.5 g of oil less 0.022 g is 0.107 %; 20 g less 0.006 g is 0.03 %. */
+  const masses = [
+    [45.312, 65.812, 65.79],
+    [44.1, 64.1, 64.094],
+    [45.3, 65.3, 65.3],
+  ];
+  const bookOf = (held: readonly (number | string)[] = []) => {
+    const cells = sheetOf([
+      [...head, ...dishes, ...(held.length > 0 ? ["Water %"] : [])],
+      ...masses.map((dish, at) => [
+        `B${String(at)}`,
+        [90, 120, 75][at] ?? 0,
+        [2, 2.35, 1.9][at] ?? 0,
+        [900, 1180, 770][at] ?? 0,
+        ...dish,
+        ...(held.length > 0 ? [held[at] ?? ""] : []),
+      ]),
+    ]);
+    const [guess] = recogniseSheet(cells);
+    if (!guess) throw new Error("no table");
+    return { guess, cells, report: recheckAtOnce([{ mapping: mappingFrom(guess), cells }]) };
+  };
+  const wet = ({ report }: ReturnType<typeof bookOf>) =>
+    report.aboveLimit.filter(({ of }) => of === "water");
+
+  it("is recognised as such, and worked out where no other column says it", () => {
+    const book = bookOf();
+    expect(book.guess.columns.slice(4).map(({ role }) => role)).toEqual([
+      "dish",
+      "dishBefore",
+      "dishAfter",
+    ]);
+    expect(wet(book).map(({ rows }) => rows)).toEqual([[1]]);
+    expect(wet(book)[0]?.most).toBeCloseTo(0.1073, 4);
+  });
+
+  it("is compared with the column of water beside it: another figure is told, the same is not", () => {
+    const same = bookOf([0.11, 0.03, ""]);
+    expect(same.report.unchecked.map(uncheckedWords).join()).not.toContain("dish");
+    const other = bookOf([0.51, 0.03, ""]);
+    expect(other.report.unchecked.map(uncheckedWords)).toContain(
+      "Not checked: Water % holds 0.51 %, and the dish weighed before and after heating comes to another figure (row 2).",
+    );
+  });
+
+  it.each([
+    ["Gas mL", [5, 7, 9]],
+    ["Gas sample g", [20, 20.1, 19.9]],
+    ["Gas temp C", [21, 22, 23]],
+    ["Hydride gas kPa", [12, 9, 4]],
+    ["Wasserstoff ml", [5, 7, 9]],
+  ])("“%s” of a gas that water makes is taken for nothing else", (heading, figures) => {
+    const [guess] = recogniseSheet(
+      sheetOf([
+        ["Lot", "Titre mL", "Blank mL", "KOH mol/L", "Acid value", heading],
+        ...figures.map((each, at) => [`L${String(at)}`, 2.4 + at, 0.1, 0.1, 1.3 + at, each]),
+      ]),
+    );
+    expect(guess?.columns[5]?.role).toBe("other");
   });
 });

@@ -1,6 +1,7 @@
 /** The water of a row's oil, in %, where its column says in which unit it is. */
 import { columnOf, type LogbookMapping } from "../../recognising/mapping";
 import { heldCell, type SheetCells } from "../../recognising/sheet-cells";
+import { dishReader } from "./read-dish";
 import { figureFrom } from "../../recognising/typed-number";
 
 /** 0.06 % is 600 mg/kg, as parts in a million are of a mass. */
@@ -23,8 +24,6 @@ export interface Water {
   readonly odd?: OddWater;
 }
 
-const nothing: Water = { percent: undefined };
-
 function oddWhy(percent: number): string {
   if (percent < 0) return "and water is never below 0";
   if (percent > 100) return "and nothing holds more than 100 %";
@@ -32,21 +31,33 @@ function oddWhy(percent: number): string {
   return percent < leastPercent ? "less than oil ever holds: is its unit another?" : "";
 }
 
+const otherwise = "and the dish weighed before and after heating comes to another figure";
+/** Other digits and a balance that drifts a little. */
+const near = 0.02;
+
 export function waterReader(mapping: LogbookMapping, cells: SheetCells): (row: number) => Water {
   const column = columnOf(mapping, "waterContent");
+  const dishAt = dishReader(mapping, cells);
   const unit = column?.unit ?? "";
   const scale = inPercent[unit];
-  if (!column || scale === undefined) return () => nothing;
+  const byDish = (row: number): Water => ({ percent: dishAt(row)?.percent });
+  if (!column || scale === undefined) return byDish;
   return (row) => {
     const { value, format } = heldCell(cells, row, column.column);
     const figure = figureFrom(value, mapping.commas, column.unit);
-    if (!figure || figure.value === 0) return nothing;
+    if (!figure || figure.value === 0) return byDish(row);
     const isShownAsPercent = typeof value === "number" && format.includes("%");
+    const factor = isShownAsPercent ? 100 : scale;
     // as decimals: 600 ppm are 0.06 %, and not a little more
-    const percent = Number((figure.value * (isShownAsPercent ? 100 : scale)).toPrecision(12));
+    const percent = Number((figure.value * factor).toPrecision(12));
+    const shown = isShownAsPercent
+      ? { figure: percent, unit: "%" }
+      : { figure: figure.value, unit };
+    const dish = dishAt(row);
     const why = oddWhy(percent);
-    if (why === "") return { percent };
-    const odd = isShownAsPercent ? { figure: percent, unit: "%" } : { figure: figure.value, unit };
-    return { percent: undefined, odd: { ...odd, why } };
+    if (why !== "") return { percent: dish?.percent, odd: { ...shown, why } };
+    const allowed = 0.5 * 10 ** -figure.decimals * factor + (dish?.doubt ?? 0) + near * percent;
+    const isSame = !dish || Math.abs(percent - dish.percent) <= allowed;
+    return isSame ? { percent } : { percent, odd: { ...shown, why: otherwise } };
   };
 }

@@ -64,6 +64,9 @@ export const rolePatterns: Partial<Record<RoleId, RolePatterns>> = {
   methanol: of("amount volume used total needed mass batch for dose", ["methanol", 1], ["alcohol", 0.78], ["alcohol methanol", 1]),
   weighed: of("lye catalyst base mass amount", ["weighed", 0.8], ["weighed lye", 1], ["weighed catalyst", 1], ["lye used", 0.75], ["catalyst used", 0.75]),
   waterContent: of("content oil value sample", ["water", 0.9]),
+  dish: of("mass used water", ["dish", 0.8], ["dish empty", 1], ["dish blank", 1]),
+  dishBefore: of("oil sample mass used time with water", ["dish before", 1], ["dish oil", 0.95], ["dish sample", 0.95], ["before time", 0.75]),
+  dishAfter: of("oil sample mass used time with water minus", ["dish afterwards", 1.02], ["afterwards time", 0.75]),
   litresMade: of("volume amount fuel batch total oil", ["made", 0.8], ["fuel", 0.78], ["fuel made", 0.97], ["production", 0.55], ["batch made", 0.8]),
   titreStep: of("titre burette", ["readStep", 1.1]),
   massStep: of("sample mass", ["weighStep", 1.2]),
@@ -104,6 +107,8 @@ export const elsewhere: ReadonlySet<Meant> = new Set<Meant>([
   "look",
   "glycerol",
   "water",
+  "dish",
+  "gas",
   "soap",
   "wash",
 ]);
