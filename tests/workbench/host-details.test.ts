@@ -1,5 +1,11 @@
 /** What the workbench does beyond the contract of every host. */
-import { EDITOR_ACTIVATED, ICommandService, IContextService, RedoCommand } from "@univerjs/core";
+import {
+  CellValueType,
+  EDITOR_ACTIVATED,
+  ICommandService,
+  IContextService,
+  RedoCommand,
+} from "@univerjs/core";
 import { describe, expect, it } from "vitest";
 import { isFault, type Step } from "../../src/sheet/port";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
@@ -45,6 +51,22 @@ describe("the workbench as a host", () => {
         expect(look(last + 1, column)).toEqual(look(last, column));
         expect(look(last, column)).toBeTruthy();
       }
+    }));
+
+  it("puts an apostrophe only before a text that would be taken for something else", () =>
+    withLogbook(async (host, open) => {
+      const texts = ["Lot 7", "quay's", "1/2", "=A1", "true", "'tis", "-", "€ 3", "Ö 12"];
+      const block = { ...one, column: 60, columns: texts.length };
+      const contents = [texts.map((value) => ({ kind: "value", value }) as const)];
+      await host.write("Texts", [{ do: "set-cells", block, contents }]);
+      const sheet = open.cells.names.sheet(one.sheet);
+      const held = texts.map((_, at) => sheet?.getCellRaw(0, 60 + at));
+      expect(held.map((cell) => cell?.v)).toEqual(texts);
+      expect(texts.filter((_, at) => held[at]?.t === CellValueType.STRING)).toEqual([
+        "Lot 7",
+        "quay's",
+        "Ö 12",
+      ]);
     }));
 
   it("writes nothing while a cell is being edited", () =>

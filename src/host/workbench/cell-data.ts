@@ -1,17 +1,15 @@
 /** What a cell is to hold, as the engine is told it. */
 import { CellValueType, type ICellData } from "@univerjs/core";
+import { textType } from "../../workbench/engine/cells";
 import { cellStyle, usualCharacters } from "../../workbench/look";
 import type { Block, Content } from "../../sheet/port";
 
 function valueData(value: string | number | boolean): ICellData {
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER, f: null };
   if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN, f: null };
+  if (value === "") return { v: null, t: null, f: null };
   // a text stays a text, whatever it begins with
-  return {
-    v: value === "" ? null : value,
-    t: value === "" ? null : CellValueType.FORCE_STRING,
-    f: null,
-  };
+  return { v: value, t: textType(value), f: null };
 }
 
 function cellData(content: Exclude<Content, { kind: "keep" }>): ICellData {

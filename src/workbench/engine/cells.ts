@@ -1,5 +1,5 @@
 /** Cells as the embedded engine holds them, to and from cells as the catalogue reads and answers them. */
-import type { Nullable } from "@univerjs/core";
+import { CellValueType, type Nullable } from "@univerjs/core";
 import {
   type ArrayValueObject,
   type BaseValueObject,
@@ -19,6 +19,13 @@ export interface ErrorCell {
 }
 
 export type GivenCell = CellValue | ErrorCell | null;
+
+/** A text that would be taken for something else when typed: a figure, a formula, an error, money, a text behind an apostrophe. */
+const isMistakable = (text: string): boolean => /^\s*[=+\-.(#\d'$€£¥]|^(?:true|false)$/i.test(text);
+
+/** What the grid is told a text is: one that it would not take for a text is shown behind an apostrophe. */
+export const textType = (text: string): CellValueType =>
+  isMistakable(text) ? CellValueType.FORCE_STRING : CellValueType.STRING;
 
 export const errorCell = (code: string): ErrorCell => ({ type: "Error", basicValue: code });
 

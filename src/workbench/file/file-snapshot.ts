@@ -9,6 +9,7 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import type { Area, Cell, CellValue, Look, Sheet } from "../../xlsx";
+import { textType } from "../engine/cells";
 import { carriedOfFile } from "../printing/sheet-print";
 import { sheetKey } from "../sheet-key";
 import { freeze } from "../snapshot";
@@ -31,14 +32,11 @@ const spareColumns = 8;
 const leastRows = 200;
 const leastColumns = 26;
 
-/** A text that would be taken for something else when typed: a figure, a formula, an error. */
-const isMistakable = (text: string): boolean => /^\s*[=+\-.(#\d]|^(?:true|false)$/i.test(text);
-
 function held(value: CellValue): ICellData {
   if (typeof value === "number") return { v: value, t: CellValueType.NUMBER };
   if (typeof value === "boolean") return { v: Number(value), t: CellValueType.BOOLEAN };
   if (typeof value === "object") return { v: value.error, t: CellValueType.STRING };
-  return { v: value, t: isMistakable(value) ? CellValueType.FORCE_STRING : CellValueType.STRING };
+  return { v: value, t: textType(value) };
 }
 
 /** Is the array formula in this cell held, so that its answers stay where they are? */
