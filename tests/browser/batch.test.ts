@@ -94,6 +94,22 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("asks for the oil’s temperature in °F where oil is measured in US gallons", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new QuickHand(page);
+    await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+    await fillOilOfBatch(hand, ["SW-17"]);
+    await hand.choose("Unit", "US gal");
+    await hand.type("Oil temperature", "104");
+    const box = page.getByRole("textbox", { name: /^Oil temperature\s?, °F$/ });
+    await expect.poll(() => box.inputValue()).toBe("104");
+    // by hand: 104 °F are 40 °C, and 100 US gal of 0.915 - 20 x 0.00066 = 0.9018 kg/L are 341.37 kg
+    await page.getByText(/341\.4 kg/).waitFor();
+    await hand.choose("Unit", "Litres");
+    await expect.poll(() => box.inputValue()).toBe("104");
+    await page.context().close();
+  });
+
   it("chooses a mix from what is in store, and records each lot of it in Blends", async () => {
     const { page, complaints } = await chromium.open({}, sample);
     const hand = new QuickHand(page);

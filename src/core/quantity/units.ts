@@ -50,6 +50,14 @@ export const amountUnits: readonly AmountUnit[] = [
   mass("lb", ["lbm"], "lb", kilogramsInPound, { words: "Pounds" }),
 ];
 
+const freezing = 32;
+const degreesInFive = 9;
+/** By definition: 0 °C is 32 °F, and five of the one are nine of the other. */
+export const celsiusOf = (fahrenheit: Exact): Exact =>
+  fahrenheit.minus(freezing).times(5).div(degreesInFive);
+export const fahrenheitOf = (celsius: Exact): Exact =>
+  celsius.times(degreesInFive).div(5).plus(freezing);
+
 /** Those that an amount of oil is asked for in, in the order they are offered. */
 export const offeredUnits = ["l", "kg", "us_gal", "uk_gal", "lb"] as const;
 

@@ -15,6 +15,7 @@ import { ofBatch } from "../bench/to-bench";
 import { batchGaps } from "../bench/gaps";
 import { useBench } from "../bench/use-bench";
 import { useGaps } from "../bench/use-gaps";
+import { readsFahrenheit } from "../fields/fahrenheit";
 import { useFirst, valuesIn } from "../bench/use-first";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
 import { BeginNext } from "../stepped/begin-next";
@@ -128,7 +129,16 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
     replace((now) => nextBatch(now, bench, mark));
   };
   return (
-    <DeskProvider value={{ view, act, bench, store, batches }}>
+    <DeskProvider
+      value={{
+        view,
+        act,
+        bench,
+        store,
+        batches,
+        isFahrenheit: readsFahrenheit(draft.picked.unit),
+      }}
+    >
       <KeptTask<StepId>
         held={held}
         isUnkept={isUnkept}

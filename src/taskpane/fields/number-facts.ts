@@ -16,6 +16,7 @@ export const lyeAssay = numberField("Assay of the lye", limits.assay, {
 export const oilTemperature = numberField("Oil temperature", limits.temperature, {
   unit: "°C",
   hint: "When it was measured. Left empty: 20 °C.",
+  mayBeFahrenheit: true,
   isOptional: true,
 });
 

@@ -3,6 +3,7 @@
  * thing the task says it asks for, a figure in this person's marks, and the list of what is still wanted.
  */
 import { createContext, type Ref, useContext } from "react";
+import { temperatureBox } from "../fields/fahrenheit";
 import type { NumberFigures } from "../fields/number-figures";
 import type { PickFact } from "../fields/pick-facts";
 import { Choice } from "../widgets/choice";
@@ -29,6 +30,8 @@ export interface TaskDesk<Task extends SteppedTask> {
     readonly mark: DecimalMark;
   };
   readonly act: (action: EnterAction<Task>) => void;
+  /** Temperatures of oil are read in °F at this bench. */
+  readonly isFahrenheit?: boolean;
 }
 
 export interface FigureProps<Field extends string> {
@@ -55,15 +58,20 @@ export function taskDesk<Task extends SteppedTask, Desk extends TaskDesk<Task>>(
 
   /** A number field of the draft. */
   function Figure({ field, also, inputRef }: FigureProps<FieldOf<Task>>) {
-    const { view, act } = useDesk();
+    const { view, act, isFahrenheit } = useDesk();
+    const fact = view.figures.fact(field);
+    const typed = view.draft.typed[field] ?? "";
+    const box = fact.mayBeFahrenheit
+      ? temperatureBox(fact, typed, isFahrenheit ?? false)
+      : undefined;
     return (
       <NumberField
-        fact={view.figures.fact(field)}
-        text={view.draft.typed[field] ?? ""}
+        fact={box?.fact ?? fact}
+        text={box?.text ?? typed}
         judged={view.figures.judged(field)}
         also={also}
         onText={(text) => {
-          act({ do: "type", field, text });
+          act({ do: "type", field, text: box?.kept(text) ?? text });
         }}
         {...(inputRef ? { inputRef } : {})}
       />

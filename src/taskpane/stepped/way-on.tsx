@@ -34,7 +34,10 @@ export function WayOn<Id extends string>({ back, next, names, onGo, waits }: Way
             onGo(next);
           }}
         >
-          Next: <span className="together">{names[next]}</span>
+          {/* one piece: a button drops the space between two */}
+          <span>
+            Next: <span className="together">{names[next]}</span>
+          </span>
         </Button>
       )}
     </div>

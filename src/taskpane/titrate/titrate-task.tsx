@@ -14,6 +14,7 @@ import { titrationFrom } from "../bench/begin-from";
 import { titrationGaps } from "../bench/gaps";
 import { useBench } from "../bench/use-bench";
 import { useGaps } from "../bench/use-gaps";
+import { benchReadsFahrenheit } from "../fields/fahrenheit";
 import { valuesIn } from "../bench/use-first";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { machineClock, type TaskProps } from "../task-props";
@@ -95,6 +96,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
         act: titrations.act,
         bench: values ?? {},
         filled,
+        isFahrenheit: benchReadsFahrenheit(values?.unit),
         undoes: bench.past.at(-1),
       }}
     >

@@ -16,6 +16,7 @@ import { ofWhatIf } from "../bench/to-bench";
 import { whatIfGaps } from "../bench/gaps";
 import { useBench } from "../bench/use-bench";
 import { useGaps } from "../bench/use-gaps";
+import { readsFahrenheit } from "../fields/fahrenheit";
 import { useFirst, valuesIn } from "../bench/use-first";
 import { type Lots, useLots } from "../lots/use-lots";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
@@ -112,7 +113,7 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
     act({ do: "go", step: to });
   };
   return (
-    <DeskProvider value={{ view, act }}>
+    <DeskProvider value={{ view, act, isFahrenheit: readsFahrenheit(draft.picked.unit) }}>
       <HeldElsewhere held={held}>
         <TaskShell<StepId>
           label={whatIf.label}

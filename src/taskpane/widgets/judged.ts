@@ -1,5 +1,6 @@
 /** What is in a number field, judged against what it expects: at once, in a sentence. */
-import type { Exact } from "../../core/exact/exact";
+import { type Exact, exact } from "../../core/exact/exact";
+import { celsiusOf, fahrenheitOf } from "../../core/quantity/units";
 import { problem } from "../../core/problem/problem";
 import { quoted } from "../../core/problem/quoted";
 import { say } from "../../core/problem/wording";
@@ -16,6 +17,8 @@ export interface NumberFieldFact {
   readonly hint?: string;
   /** It may stay empty. */
   readonly isOptional?: boolean;
+  /** °C, and it may be typed in °F: "104 F". */
+  readonly mayBeFahrenheit?: boolean;
   /** A count: no part of one. */
   readonly isWhole?: boolean;
   /** What is typed there stays from one draft to the next. */
@@ -42,7 +45,30 @@ const wrong = (sentence: string, mayBecomeRight = false): Judged => ({
 const expects = (fact: NumberFieldFact): string =>
   `type a number, ${allowedWords(fact.limit)}, with a point or a comma`;
 
+const behind = /\s*°?\s*F\s*$/i;
+
+/** @returns the figure of "104 F"; undefined where it is not in °F */
+export const withoutF = (text: string): string | undefined =>
+  behind.test(text) ? text.replace(behind, "") : undefined;
+
+function judgeFahrenheit(text: string, fact: NumberFieldFact, mark: DecimalMark): Judged {
+  const typed = readTyped(text, mark);
+  if (typed.kind === "empty") return typed;
+  const [from, to] = [fact.limit.from, fact.limit.to].map((edge) =>
+    fahrenheitOf(exact(edge)).toString(),
+  );
+  const sentence = `${fact.label}: type a number from ${from ?? ""} to ${to ?? ""} °F.`;
+  if (typed.kind !== "number") return wrong(sentence, typed.kind === "unreadable");
+  // as a cell will hold it
+  const value = exact(celsiusOf(typed.value).toNumber());
+  return misses(value, fact.limit) === undefined
+    ? { kind: "figure", value, plain: value.toString() }
+    : wrong(withMark(sentence, mark), !typed.value.isNegative());
+}
+
 export function judge(text: string, fact: NumberFieldFact, mark: DecimalMark): Judged {
+  const ofF = fact.mayBeFahrenheit === true ? withoutF(text) : undefined;
+  if (ofF !== undefined) return judgeFahrenheit(ofF, fact, mark);
   const typed = readTyped(text, mark);
   switch (typed.kind) {
     case "empty":

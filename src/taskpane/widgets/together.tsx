@@ -4,7 +4,7 @@ import { amountUnits } from "../../core/quantity/units";
 
 const figure = String.raw`\d(?:[\d.,]*\d)?`;
 const amount = amountUnits.map(({ shown }) => shown).join("|");
-const unit = `mg KOH/g|mol/L|kg/L|g/L|mol|${amount}|oz|s|% w/v|% FFA|%|°C|C|to 1`;
+const unit = `mg KOH/g|mol/L|kg/L|g/L|mol|${amount}|oz|s|% w/v|% FFA|%|°C|°F|C|to 1`;
 
 /** "G 1.71", "± 0.06 % FFA", "0.90 ± 0.06 % FFA", "28.2 g". Letters after a unit make it another word. */
 const kept = new RegExp(

@@ -110,6 +110,20 @@ function smallBeginnings(): string[] {
   });
 }
 
+/** A space at the edge of a piece of a button's text: a button drops it, "Next:Lye". */
+function runTogether(): string[] {
+  return [...document.querySelectorAll("button")].flatMap((button) => {
+    const isRow = getComputedStyle(button).display.includes("flex");
+    const isRun = [...button.childNodes].some(
+      (piece) =>
+        piece.nodeType === Node.TEXT_NODE &&
+        ((piece.nextSibling instanceof Element && /\s$/.test(piece.textContent ?? "")) ||
+          (piece.previousSibling instanceof Element && /^\s/.test(piece.textContent ?? ""))),
+    );
+    return isRow && isRun ? [`run together: ${button.textContent}`] : [];
+  });
+}
+
 /** Each fault of what is on screen, in words. */
 export async function screenFaults(
   page: Page,
@@ -125,5 +139,6 @@ export async function screenFaults(
     ...(await page.evaluate(focusIsLost)),
     ...(await page.evaluate(smallBeginnings)),
     ...(await page.evaluate(brokenSteps)),
+    ...(await page.evaluate(runTogether)),
   ];
 }

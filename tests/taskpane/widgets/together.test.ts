@@ -15,6 +15,7 @@ describe("text in which a figure keeps its unit", () => {
     ["suspect (G 1.7805, limit 1.7150 at 95 %)", ["G 1.7805", "95 %"]],
     ["95 % between 1,266 and 1,306 g", ["95 %", "1,306 g"]],
     ["Left empty: 20 °C.", ["20 °C"]],
+    ["Left empty: 68 °F.", ["68 °F"]],
   ])("keeps together in “%s”: %j", (text, pieces) => {
     expect(kept(text)).toEqual(pieces);
   });
