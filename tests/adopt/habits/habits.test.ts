@@ -32,6 +32,11 @@ describe("logbooks of makers with habits of their own", () => {
     expect(total.noticed / total.planted).toBeGreaterThanOrEqual(0.95);
   });
 
+  it("have at least 85 in 100 of those noticed called by their name, of few", () => {
+    // of a larger number more: tests/measured/strangers.md
+    expect(total.named / total.noticed).toBeGreaterThanOrEqual(0.85);
+  });
+
   it("have what a mistake did to the dose right to 1 % in at least 98 of 100", () => {
     expect(total.effectsRight / total.effects).toBeGreaterThanOrEqual(0.98);
   });

@@ -1,6 +1,7 @@
 /** What a re-check said of a logbook beside the truth about it. */
 import type { Finding } from "../../../src/adopt/recheck/reporting/finding";
 import type { MadeLogbook, RowTruth } from "./logbook";
+import { rightName } from "./names";
 import { rechecked } from "./through-pane";
 
 export interface Score {
@@ -9,6 +10,8 @@ export interface Score {
   accused: number;
   planted: number;
   noticed: number;
+  /** Called by its name, alone or beside another possible one. */
+  named: number;
   effects: number;
   effectsRight: number;
   lost: number;
@@ -21,6 +24,7 @@ export const noScore = (): Score => ({
   accused: 0,
   planted: 0,
   noticed: 0,
+  named: 0,
   effects: 0,
   effectsRight: 0,
   lost: 0,
@@ -100,6 +104,9 @@ export async function score(made: MadeLogbook, into: Score): Promise<void> {
       continue;
     }
     into.noticed += 1;
+    const name = rightName[truth.mistake];
+    if (place.some(({ mistake, also }) => mistake === name || also === name)) into.named += 1;
+    else note("NAME");
     // With a question open an effect is shown only where it does not rest on the answer.
     if (made.leavesOpen && found.every(({ effect }) => effect?.of !== "batch")) continue;
     into.effects += 1;

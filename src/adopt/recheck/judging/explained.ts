@@ -46,10 +46,14 @@ export function explained(c: Checking): Match | undefined {
   );
 }
 
-/** The parts are right and their sum is not: no other cause is looked for. */
-export function addedWrongly({ role, held, right, writtens }: Checking): Match | undefined {
+/** The parts are right and their sum is not: it was taken over from elsewhere, or added wrongly. */
+export function addedWrongly(c: Checking): Match | undefined {
+  const { role, held, right, writtens } = c;
   const parts = right.filter((each) => each.role === "acidDose" || each.role === "reactionDose");
   if (parts.length < 2 || (role !== "catalyst" && role !== "catalystRate")) return undefined;
+  const copies = slipsFor(role, c.readings).filter((slip) => isCopy({ slip }));
+  const copied = best(c, all(c, copies));
+  if (copied) return copied;
   const ways = { result: () => held.value };
   const slip: Slip = { made: [{ id: "slip-of-addition", ways }], ways };
   return {

@@ -63,12 +63,11 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
   });
   const readers = new Map(held);
 
-  /** Typed figures alone: a formula that gives the same as above has worked it out. */
+  /** For a typed figure alone: a formula that gives the same as above has worked it out. */
   const above = (row: number, role: RoleId): number | undefined => {
     const read = readers.get(role);
     if (!read || row === mapping.place.firstRow) return undefined;
-    const before = read(row - 1);
-    return read(row)?.formula === "" && before?.formula === "" ? before.value : undefined;
+    return read(row)?.formula === "" ? read(row - 1)?.value : undefined;
   };
 
   const { order } = dateHabit(mapping, cells);
