@@ -10,6 +10,7 @@ import { describe, expect, it } from "vitest";
 import { isFault, type Step } from "../../src/sheet/port";
 import type { HeadlessWorkbook } from "../../src/workbench/engine/headless";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
+import { planProbe } from "../../src/workbook/planning/plan-probe";
 import { openHeadless } from "../../src/workbench/engine/node";
 import type { WorkbenchHost } from "../../src/host/workbench";
 
@@ -50,6 +51,25 @@ describe("the workbench as a host", () => {
       for (let column = 0; column < block.columns; column += 1) {
         expect(look(last + 1, column)).toEqual(look(last, column));
         expect(look(last, column)).toBeTruthy();
+      }
+    }));
+
+  it("shows all readings and slopes of a probe's sheet in one size of letters", () =>
+    withLogbook(async (host, open) => {
+      const points = Array.from({ length: 9 }, (_, at) => [at, 4 + at * at * 0.3] as const);
+      const plan = await planProbe(host, { lot: "NQ-3", points });
+      if (!("steps" in plan)) throw new Error(plan.sentence);
+      expect(await host.write("Probe", plan.steps)).toBeUndefined();
+      const { workbook } = open.cells.names;
+      const size = (row: number, column: number): unknown =>
+        workbook
+          .getStyles()
+          .getStyleByCell(workbook.getSheetBySheetName("Probe")?.getCellRaw(row, column))?.fs;
+      // the slopes spill over as many rows as there are intervals
+      expect(open.cells.spills("Probe")).toMatchObject([{ top: 4, left: 3, right: 4 }]);
+      const [slopes] = open.cells.spills("Probe");
+      for (let row = 4; row <= (slopes?.bottom ?? 0); row += 1) {
+        expect([0, 1, 3, 4].map((column) => size(row, column))).toEqual([10, 10, 10, 10]);
       }
     }));
 

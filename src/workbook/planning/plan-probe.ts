@@ -25,6 +25,8 @@ function probeSheet(name: string, { lot, points }: ProbeAsked): PlainSheet {
   const last = rowsAbove + points.length;
   const columns = `A${String(rowsAbove + 1)}:A${String(last)},B${String(rowsAbove + 1)}:B${String(last)}`;
   const style = "calculated";
+  // where the slopes spill to
+  const spilled: BookCell = { format: "0.000", style };
   return {
     name,
     columnWidths: [15, 14, 4, 16, 14],
@@ -43,8 +45,8 @@ function probeSheet(name: string, { lot, points }: ProbeAsked): PlainSheet {
         { value: volume, style: "input", format: "0.00" },
         { value: reading, style: "input", format: "0.00" },
         null,
-        at === 0 ? { formula: `=TITRE.STEEPNESS(${columns})`, format: "0.000", style } : null,
-        null,
+        at === 0 ? { formula: `=TITRE.STEEPNESS(${columns})`, format: "0.000", style } : spilled,
+        spilled,
       ]),
     ],
   };
