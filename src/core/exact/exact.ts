@@ -6,11 +6,7 @@
  */
 import Decimal from "decimal.js";
 
-const ExactDecimal = Decimal.clone({
-  defaults: true,
-  precision: 34,
-  rounding: Decimal.ROUND_HALF_UP,
-});
+const ExactDecimal = Decimal.clone({ precision: 34, rounding: Decimal.ROUND_HALF_UP });
 
 export type Exact = Decimal;
 

@@ -81,5 +81,7 @@ describe("what the figures of a fuel ask for", () => {
     const bare: FuelFound = { ...good, acid: undefined, water: undefined, trial: "" };
     expect(notMeasured(bare)).toEqual(["acid value", "water", "the trial in methanol"]);
     expect(isWell(bare)).toBe(false);
+    expect(notMeasured({ ...good, metal: undefined })).toEqual(["soap and metal"]);
+    expect(isWell({ ...good, metal: undefined })).toBe(false);
   });
 });
