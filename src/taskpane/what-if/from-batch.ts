@@ -4,7 +4,7 @@ import { isProblem } from "../../core/problem/problem";
 import { oilNamed } from "../../core/reference/oils";
 import type { RecordedLot } from "../../workbook/planning/read-lots";
 import { isHeldBack } from "../batch/acid-worth";
-import type { Draft as BatchDraft } from "../batch/draft";
+import { type Draft as BatchDraft, newDraft as newBatch } from "../batch/draft";
 import { mixedAcid } from "../batch/mixed-acid";
 import type { Seen } from "../batch/seen";
 import { viewOf } from "../batch/view-of";
@@ -31,6 +31,9 @@ function ownAcid(seen: Seen): string | undefined {
     ? undefined
     : withMark(mixedAcid(seen) ?? "", seen.mark);
 }
+
+const isUntouched = (batch: BatchDraft): boolean =>
+  JSON.stringify(batch) === JSON.stringify(newBatch());
 
 /** @param lots on record, the latest first: it is the one in hand where the batch has none */
 export function fromBatch(
@@ -66,8 +69,8 @@ export function fromBatch(
     },
     picked: {
       ...draft.picked,
-      base: batch.picked.base,
-      unit: batch.picked.unit,
+      // a batch that nobody has begun says nothing: what My bench said stays
+      ...(isUntouched(batch) ? {} : { base: batch.picked.base, unit: batch.picked.unit }),
       // as its volume is reckoned in Batch
       ...(marks.length > 0 ? { oil: oilNamed(working.oil.name)?.name ?? "" } : {}),
       ...(acid === undefined ? {} : { by: "acid", acidIn: "value" }),

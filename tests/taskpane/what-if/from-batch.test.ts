@@ -2,6 +2,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reduce } from "../../../src/taskpane/batch/reducer";
+import { newDraft as newBatch } from "../../../src/taskpane/batch/draft";
+import { whatIfFrom } from "../../../src/taskpane/bench/begin-from";
+import { reduce as reduceTable } from "../../../src/taskpane/what-if/reducer";
 import { newDraft } from "../../../src/taskpane/what-if/draft";
 import { fromBatch } from "../../../src/taskpane/what-if/from-batch";
 import { mixInDoubt } from "../../../src/taskpane/what-if/mix-in-doubt";
@@ -79,5 +82,12 @@ describe("a table over sizes begun from a batch", () => {
     expect(question?.columns.map(({ acid }) => acid.usedAllTheSame)).toEqual([why]);
     const good = draftOf(but({ lots: ["A", "B"], shares: { A: "50" } }));
     expect(mixInDoubt(good, recorded, ".")).toBeUndefined();
+  });
+
+  it("keeps the base and the gallons of My bench where no batch is begun", () => {
+    const { recorded } = batchSeen(but({}));
+    const bench = whatIfFrom({ base: "NaOH", assayNaOH: "98", unit: "US gal" }, ".");
+    const draft = fromBatch(reduceTable(newDraft(), bench), newBatch(), recorded, ".");
+    expect(draft.picked).toMatchObject({ base: "NaOH", unit: "us_gal" });
   });
 });
