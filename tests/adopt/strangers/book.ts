@@ -28,6 +28,13 @@ import { german as german3 } from "./words/third-hand/german";
 import { italian as italian3 } from "./words/third-hand/italian";
 import { portuguese as portuguese3 } from "./words/third-hand/portuguese";
 import { spanish as spanish3 } from "./words/third-hand/spanish";
+import { dutch as dutch4 } from "./words/fourth-hand/dutch";
+import { english as english4 } from "./words/fourth-hand/english";
+import { french as french4 } from "./words/fourth-hand/french";
+import { german as german4 } from "./words/fourth-hand/german";
+import { italian as italian4 } from "./words/fourth-hand/italian";
+import { portuguese as portuguese4 } from "./words/fourth-hand/portuguese";
+import { spanish as spanish4 } from "./words/fourth-hand/spanish";
 import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
@@ -43,16 +50,18 @@ export interface Book {
 }
 
 /** Who wrote the headings: those the words in use were measured by, or somebody after them. */
-export type HandId = "first" | "another" | "third";
+export type HandId = "first" | "another" | "third" | "fourth";
 const inEnglish: Readonly<Record<HandId, Language>> = {
   first: english,
   another: english2,
   third: english3,
+  fourth: english4,
 };
 const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   first: [german, spanish, portuguese, french, italian, dutch],
   another: [german2, spanish2, portuguese2, french2, italian2, dutch2],
   third: [german3, spanish3, portuguese3, french3, italian3, dutch3],
+  fourth: [german4, spanish4, portuguese4, french4, italian4, dutch4],
 };
 
 function contentOf(chance: Chance, kind: BookKind, language: Language): Content {

@@ -2,7 +2,8 @@
  * npm run strangers: how well logbooks of strangers are read, by kind.
  *   -- --books 400   of each kind, 200 unless told
  *   -- --from 1000   another first seed
- *   -- --another     under the headings that another hand wrote later; -- --third of a third hand
+ *   -- --another     under the headings that another hand wrote later; -- --third of a third hand;
+ *                    -- --fourth of a fourth, who had seen neither the others' nor the words in use
  *   -- --misses      what was read wrongly or left open
  *   -- --write       puts the table into tests/measured/strangers.md too
  */
@@ -18,6 +19,7 @@ const { values } = parseArgs({
     from: { type: "string", default: "1" },
     another: { type: "boolean", default: false },
     third: { type: "boolean", default: false },
+    fourth: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
     write: { type: "boolean", default: false },
   },
@@ -37,7 +39,13 @@ const lines = [
   "| logbooks | columns | right | wanted | left open | wrong | wrong and called sure |",
   "| --- | --- | --- | --- | --- | --- | --- |",
 ];
-const hand = values.third ? "third" : values.another ? "another" : "first";
+const hand = values.fourth
+  ? "fourth"
+  : values.third
+    ? "third"
+    : values.another
+      ? "another"
+      : "first";
 for (const kind of kinds) {
   const found = measureKind(kind, Number(values.books), Number(values.from), hand);
   lines.push(
