@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { catalogue } from "../../src/functions/catalogue";
 import { goodArguments } from "./good-arguments";
-import { outcome } from "./outcome";
+import { call, outcome } from "./outcome";
 
 /** Typed by hand: which arguments pair. */
 const paired: readonly (readonly [id: string, first: string, second: string])[] = [
@@ -56,4 +56,15 @@ describe("two ranges that pair", () => {
       }
     },
   );
+
+  it("serve all rows of a record where they are one mass", () => {
+    const titres = [
+      [2.4, 2.5],
+      [3, 3.1],
+    ];
+    const leftOut = call("USUALSCATTER", titres);
+    expect(leftOut).toHaveProperty("value");
+    expect(call("USUALSCATTER", titres, null, [[7]])).toEqual(leftOut);
+    expect(call("USUALSCATTER", titres, null, [[7], [6.9]])).toEqual(leftOut);
+  });
 });

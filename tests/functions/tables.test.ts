@@ -211,4 +211,13 @@ describe("the table of", () => {
       "verdict",
     ]);
   });
+
+  it("CONTROLFLAGS, its gaps where those of the values are", () => {
+    // beyond the limits of the first ten, behind a gap
+    const steady = [0.1, 0.12, 0.11, 0.1, 0.12, 0.11, 0.1, 0.12, 0.11, 0.1];
+    const calm = Array<string>(10).fill("in control");
+    expect(rowsOf("CONTROLFLAGS", [["", ...steady, "", 0.3]], 10, 0.01)).toEqual([
+      ["", ...calm, "", "beyond limits"],
+    ]);
+  });
 });
