@@ -16,8 +16,12 @@ import { standingFrom, standingOf, titrationFrom } from "./begin-from";
 const without = (all: object, ids: readonly string[]): object =>
   Object.fromEntries(Object.entries(all).filter(([id]) => !ids.includes(id)));
 
+/** What is recorded stays as it was recorded. */
+const nothing = { do: "begin-with", typed: {}, picked: {} } as const;
+
 /** A strength goes with its base, and its ± with the strength. */
 export function titrationGaps(draft: TitrationDraft, values: BenchValues, mark: DecimalMark) {
+  if (draft.isRecorded) return nothing;
   const first = titrationFrom(values, mark);
   const gaps = intoGaps<typeof titration>(draft, first);
   const { way, base } = draft.picked;
@@ -34,6 +38,7 @@ export function titrationGaps(draft: TitrationDraft, values: BenchValues, mark: 
 
 /** A charge goes with its unit and with whether it is pure: where nothing of it is said, all three come. */
 export function batchGaps(draft: BatchDraft, values: BenchValues, mark: DecimalMark) {
+  if (draft.isRecorded) return nothing;
   const standing = standingFrom(values, mark, draft.picked.base);
   const gaps = intoGaps<typeof batch>(draft, standing);
   const { chargePercent = "", chargeGrams = "" } = draft.typed;

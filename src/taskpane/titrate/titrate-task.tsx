@@ -57,7 +57,7 @@ export function TitrateTask({ host, drafts, locale, clock = machineClock }: Titr
   const { bench, kept, takesFocus } = titrations;
   const filled = useGaps({
     task: titration,
-    draft: titrations.isBegun && bench?.draft.isRecorded === false ? bench.draft : undefined,
+    draft: titrations.isBegun ? bench?.draft : undefined,
     id: bench?.draft.id ?? "",
     values,
     mark,

@@ -47,6 +47,15 @@ describe("the gaps of a titration under way", () => {
   });
 });
 
+describe("what is recorded already", () => {
+  it("stays as it was recorded, gaps and all", () => {
+    const titration = reduce(begun, { do: "recorded" });
+    const made = reduceBatch(newBatch(), { do: "recorded" });
+    expect(titrationGaps(titration, values, ".").typed).toEqual({});
+    expect(batchGaps(made, values, ".")).toEqual({ do: "begin-with", typed: {}, picked: {} });
+  });
+});
+
 describe("the gaps of a batch under way", () => {
   it("take a charge with its unit and its meaning, and none beside one that was typed", () => {
     const draft = reduceBatch(newBatch(), { do: "write", words: { batch: "B-1" } });
