@@ -18,6 +18,12 @@ function contrast(colours: readonly string[]): number {
   return (light + 0.05) / (dark + 0.05);
 }
 
+const words = ["Lot", "BL-03", "NQ-41", "NQ-42", "SW-17", "SW-19", "TW-09", "TW-10", "TW-11"];
+const rows = words
+  .map((word, at) => [String(at + 1), word] as const)
+  .map(([row, word]) => `<row r="${row}"><c r="A${row}" t="str"><v>${word}</v></c></row>`)
+  .join("");
+
 const menu = async (page: Page) => {
   await page.focus("#tools");
   await page.keyboard.press("Enter");
@@ -35,7 +41,7 @@ describe.runIf(hasBrowser)("what the button Sheet opens", () => {
     const { page } = await served.open({ viewport: { width, height: 640 } });
     await page.goto(served.address);
     await gridIsReady(page);
-    await openBytes(page, "seen.xlsx", bookOf('<row r="1"><c r="A1"><v>2</v></c></row>'));
+    await openBytes(page, "seen.xlsx", bookOf(rows));
     const find = await menu(page);
     await find.hover();
     const colours = () =>
@@ -55,6 +61,18 @@ describe.runIf(hasBrowser)("what the button Sheet opens", () => {
         return document.elementFromPoint(left + wide / 2, top + height / 2) === field;
       });
     await expect.poll(() => onTop("A text or a figure")).toBe(true);
+    await page.getByRole("button", { name: "Close" }).last().click();
+    await menu(page);
+    await page.getByRole("menuitem", { name: "Filter" }).press("Enter");
+    const box = async (name: string) => {
+      const place = await page.locator(name).last().boundingBox();
+      return place ? [place.y, place.y + place.height] : [0, 0];
+    };
+    // all of its panel is on the page, and the button that does it in the panel
+    const [, bottom = 0] = await box(".tools-panel");
+    const [top = 0, end = 0] = await box('.tools-panel button:text-is("Filter")');
+    expect(top).toBeGreaterThan(0);
+    expect(end).toBeLessThanOrEqual(bottom);
     await page.context().close();
   });
 });

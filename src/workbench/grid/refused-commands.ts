@@ -10,7 +10,8 @@ const merging =
   "Cells cannot be merged or split here, since that could not be saved: do it in your spreadsheet program.";
 const hiding =
   "Rows, columns and sheets cannot be hidden or shown here, since that could not be saved: do it in your spreadsheet program.";
-const sheets = "A sheet of the file cannot be copied here: do it in your spreadsheet program.";
+const sheets =
+  "A sheet of the file cannot be copied here, since its tables, charts and notes would not come along: copy its cells into a new sheet, or copy it in your spreadsheet program.";
 const looks =
   "This format could not be saved, so it is not applied. Bold, italic, underlining, size, colours, lines, alignment, wrapping and number formats are saved.";
 const takenAway = "That would take away what hangs on the cells too. To empty them, press Delete.";
