@@ -10,11 +10,20 @@ export interface PublishedChargesProps {
   readonly isOpen: boolean;
   /** Before its explanation: "7 g/L". */
   readonly level: (charge: PublishedCharge) => string;
+  /** On its button, where the whole level is too long for one. */
+  readonly use?: (charge: PublishedCharge) => string;
   readonly inMark: (text: string) => string;
   readonly onTake: (charge: PublishedCharge) => void;
 }
 
-export function PublishedCharges({ base, isOpen, level, inMark, onTake }: PublishedChargesProps) {
+export function PublishedCharges({
+  base,
+  isOpen,
+  level,
+  use = level,
+  inMark,
+  onTake,
+}: PublishedChargesProps) {
   const charges = publishedCharges.filter((each) => each.base === base);
   return (
     <details className="more" open={isOpen}>
@@ -33,12 +42,12 @@ export function PublishedCharges({ base, isOpen, level, inMark, onTake }: Publis
             </span>
             <Button
               size="large"
-              aria-label={inMark(`Use ${level(charge)}, ${charge.about}`)}
+              aria-label={inMark(`Use ${use(charge)}, ${charge.about}`)}
               onClick={() => {
                 onTake(charge);
               }}
             >
-              {inMark(`Use ${level(charge)}`)}
+              {inMark(`Use ${use(charge)}`)}
             </Button>
           </li>
         ))}

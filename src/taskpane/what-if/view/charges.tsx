@@ -38,6 +38,7 @@ export function Charges({ base, onTake }: ChargesProps) {
       base={base}
       isOpen={false}
       level={level}
+      use={(charge) => `${percentOf(charge, oil)} %`}
       inMark={inMark}
       onTake={(charge) => {
         onTake(inMark(percentOf(charge, oil)));
