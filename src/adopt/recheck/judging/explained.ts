@@ -28,7 +28,7 @@ function all(c: Checking, slips: readonly Slip[]): Worked[] {
 
 /** What is counted in cups tells few mistakes apart: of several that fit, none is named. */
 const isOpen = (c: Checking, found: readonly Worked[]): boolean =>
-  c.held.isCoarse === true &&
+  c.held.isCoarse &&
   new Set(found.map(({ slip }) => idsOf(slip).join())).size > 1 &&
   !found.some(({ slip }) => shown(slip, c.facts) > 0);
 

@@ -11,11 +11,12 @@ export interface HeldFigure {
   readonly value: number;
   readonly halfDigit: number;
   /** It was counted in cups or spoons: half of its last digit is one of their steps. */
-  readonly isCoarse?: true;
+  readonly isCoarse: boolean;
   /** "" when it was typed. */
   readonly formula: string;
-  /** As the cell shows it, for sentences. */
-  readonly shown: string;
+  /** Where it stands, and the figure as it is written there: shown in sentences alone (shownIn). */
+  readonly cell: HeldCell;
+  readonly typed: number;
 }
 
 function readFormat(format: string): number | undefined {
@@ -107,11 +108,9 @@ export function heldFigure(
     column,
     value: typed.value * scale,
     halfDigit: Math.max(half, step ?? 0) * scale,
-    ...(step === undefined ? {} : { isCoarse: true as const }),
+    isCoarse: step !== undefined,
     formula: cell.formula,
-    // asked for in sentences alone
-    get shown() {
-      return shownIn(cell, typed.value);
-    },
+    cell,
+    typed: typed.value,
   };
 }

@@ -6,7 +6,7 @@ import type { CheckedFigure } from "../judging/checked";
 import { type Effect, effectOf, lyeBy, rightLye } from "./effect";
 import type { DoseState, Finding } from "./finding";
 import { doses, doseState, type FinalDose, finalDose } from "./final-dose";
-import { type HeldFigure, scaleOf } from "../reading/held-figure";
+import { type HeldFigure, scaleOf, shownIn } from "../reading/held-figure";
 import type { WrongLot } from "../lots";
 import type { Readings } from "../reading/readings";
 import { withSharedEffect } from "./shared-effect";
@@ -67,6 +67,7 @@ export class RowFindings {
       ...(found.length > 0 || !lot ? [] : this.fromLot(readings, figures, lot)),
       ...this.weighedOtherwise(readings, figures),
     ];
+    if (all.length < 2) return all;
     return withSharedEffect(all, {
       readings,
       figures,
@@ -176,7 +177,7 @@ export class RowFindings {
       heading: column?.heading ?? "",
       role: figure.role,
       label: readings.label,
-      held: figure.shown,
+      held: shownIn(figure.cell, figure.typed),
       dose,
       unit: column?.unit ?? "",
     };
