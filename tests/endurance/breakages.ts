@@ -9,10 +9,13 @@ export interface Breakage {
   /** Stands there once. */
   readonly line: string;
   readonly broken: string;
+  /** What must notice: a day of random use unless it is a week in a logbook's file, or a suite of tests. */
+  readonly by?: "week" | `tests/${string}`;
 }
 
 const titrate = "src/taskpane/titrate";
 const planning = "src/workbook/planning";
+const lines = "src/xlsx/structure/lines";
 
 export const breakages: readonly Breakage[] = [
   {
@@ -136,5 +139,83 @@ export const breakages: readonly Breakage[] = [
     file: "src/partner/sharing/share.ts",
     line: "if (workings && report.workings !== undefined) {",
     broken: "if (workings && report.workings === undefined) {",
+  },
+  {
+    what: "what stands below rows that are taken out stays where it was",
+    file: `${lines}/lines.ts`,
+    line: "const to = last < this.after ? Math.min(last, this.at - 1) : last + this.by;",
+    broken: "const to = last < this.after ? Math.min(last, this.at - 1) : last;",
+    by: "week",
+  },
+  {
+    what: "a reference to a row that is taken out goes to the next one",
+    file: `${lines}/lines.ts`,
+    line: "if (line < this.after) return undefined;",
+    broken: "if (line < this.after) return this.at;",
+    by: "week",
+  },
+  {
+    what: "a range does not grow with rows put in at its end",
+    file: `${lines}/lines.ts`,
+    line: "const [from, to] = [first, last].map((line) => (line < this.at ? line : line + this.by));",
+    broken:
+      "const [from, to] = [first, last].map((line) => (line < this.at ? line : line + this.by - (line === last ? 1 : 0)));",
+    by: "week",
+  },
+  {
+    what: "a sheet that is moved to the right comes one place too far",
+    file: "src/xlsx/structure/sheets/move.ts",
+    line: "const before = cells[to];",
+    broken: "const before = cells[to + 1];",
+    by: "week",
+  },
+  {
+    what: "rows not begun are sorted among the others",
+    file: "src/workbench/sorting/order.ts",
+    line: "(isWaiting ? 2 : isBlank(key) ? 1 : 0);",
+    broken: "(isWaiting ? 0 : isBlank(key) ? 0 : 0);",
+    by: "week",
+  },
+  {
+    what: "the largest first is the smallest first",
+    file: "src/workbench/sorting/order.ts",
+    line: 'const sign = direction === "up" ? 1 : -1;',
+    broken: "const sign = 1;",
+    by: "week",
+  },
+  {
+    what: "a figure typed in an old logbook is held to ten times its digits",
+    file: "src/adopt/recheck/reading/held-figure.ts",
+    line: "halfDigit: Math.max(half, step ?? 0) * scale,",
+    broken: "halfDigit: Math.max(half, step ?? 0) * scale * 0.1,",
+    by: "tests/adopt",
+  },
+  {
+    what: "a dose copied from above is not known for one",
+    file: "src/adopt/recheck/reading/read-rows.ts",
+    line: 'return read(row)?.formula === "" ? read(row - 1)?.value : undefined;',
+    broken: 'return read(row)?.formula === "" ? read(row - 2)?.value : undefined;',
+    by: "tests/adopt",
+  },
+  {
+    what: "a cause that a right cell of the row speaks against is named",
+    file: "src/adopt/recheck/judging/contradicted.ts",
+    line: "return Math.abs(other - own) > each.halfDigit + 0.001 * Math.abs(own);",
+    broken: "return Math.abs(other - own) > each.halfDigit + 1000 * Math.abs(own);",
+    by: "tests/adopt",
+  },
+  {
+    what: "the water of a batch is not recorded",
+    file: "src/taskpane/batch/record.ts",
+    line: 'water: figures.value("water"),',
+    broken: "water: undefined,",
+    by: "tests/taskpane/batch",
+  },
+  {
+    what: "a lot in a mix is recorded with the whole amount",
+    file: "src/taskpane/batch/record.ts",
+    line: "amount: held(whole.times(percent).div(hundred)),",
+    broken: "amount: held(whole.times(hundred).div(hundred)),",
+    by: "tests/taskpane/batch",
   },
 ];

@@ -74,4 +74,4 @@ async function main(): Promise<void> {
   if (failed > 0) process.exitCode = 1;
 }
 
-void (values.broken ? breakAll() : main());
+void (values.broken ? breakAll(Number(values.from)) : main());
