@@ -81,6 +81,8 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     const hand = new BenchHand(page);
     const openFor = async (batch: string): Promise<void> => {
       await hand.press("Card");
+      // a button of the same name stands in the bar: the list comes when the batches were read
+      await page.getByRole("combobox", { name: "Batch" }).waitFor();
       await hand.choose("Batch", batch);
       await hand.press("Test its fuel");
     };
