@@ -4,12 +4,12 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { actWords, byTextWords, lostWords } from "../../src/workbench/acts/act-words";
+import { actWords, byTextWords, lostWords, stepWords } from "../../src/workbench/acts/act-words";
 import { cameFrom } from "../../src/workbench/acts/came-from";
 import { carriedHolds, carriedState } from "../../src/workbench/acts/carried";
 import { lostIn, readByText } from "../../src/workbench/acts/lost";
 import { viewAfter } from "../../src/workbench/acts/view-after";
-import { ActHistory } from "../../src/workbench/file/act-history";
+import { ActHistory } from "../../src/workbench/acts/act-history";
 import { editsOf } from "../../src/workbench/file/edits-of";
 import { arraysOf } from "../../src/workbench/file/opened-file";
 import { Holding } from "../../src/workbench/holding/holding";
@@ -203,31 +203,43 @@ describe("where a cell stood before an act", () => {
   });
 });
 
-describe("the files of acts", () => {
+describe("the files of steps", () => {
   const file = (size: number) => new Uint8Array(size);
+  const act = { do: "move-sheet", sheet: "Log", to: 0 } as const;
+  const step = { act, says: "The sheet Log is now number 1 of 2." };
+  const size = (history: ActHistory, where: "back" | "forth") => history.to(where)?.file.length;
 
-  it("are gone back to and forth in their order, and a new act ends what was taken back", () => {
-    const history = new ActHistory().done(file(1)).done(file(2));
-    expect(history.to("back")?.length).toBe(2);
+  it("are gone back to and forth in their order, and a new step ends what was taken back", () => {
+    const history = new ActHistory().done(file(1), { cells: 3 }).done(file(2), step);
+    expect(history.to("back")).toEqual({ file: file(2), step });
     const back = history.back(file(3));
-    expect([back.to("back")?.length, back.to("forth")?.length]).toEqual([1, 3]);
+    expect([size(back, "back"), size(back, "forth")]).toEqual([1, 3]);
+    expect([back.to("back")?.step, back.to("forth")?.step]).toEqual([{ cells: 3 }, step]);
     const forth = back.forth(file(2));
-    expect([forth.to("back")?.length, forth.counts]).toEqual([2, { back: 2, forth: 0 }]);
-    expect(back.done(file(9)).counts).toEqual({ back: 2, forth: 0 });
+    expect([size(forth, "back"), forth.counts]).toEqual([2, { back: 2, forth: 0 }]);
+    expect(back.done(file(9), step).counts).toEqual({ back: 2, forth: 0 });
   });
 
-  it("are not gone back to past what somebody changed between two acts", () => {
-    const history = new ActHistory().done(file(1)).done(file(2), true).done(file(3));
-    expect(history.counts.back).toBe(2);
-    expect(history.back(file(4)).to("back")?.length).toBe(2);
+  it("are followed by what was typed last, in place of what was taken back before it", () => {
+    const back = new ActHistory().done(file(1), step).back(file(2));
+    expect(back.next({ file: file(7), step: { cells: 1 } }).counts).toEqual({ back: 0, forth: 1 });
+    expect(back.next().counts).toEqual({ back: 0, forth: 0 });
   });
 
   it("are twenty at the most, and the oldest go for want of room, never the last", () => {
     let many = new ActHistory();
-    for (let size = 1; size <= 30; size += 1) many = many.done(file(size));
-    expect([many.counts.back, many.to("back")?.length]).toEqual([20, 30]);
-    const large = new ActHistory().done(file(150_000_000)).done(file(150_000_000));
-    expect(large.counts.back).toBe(1);
+    for (let each = 1; each <= 30; each += 1) many = many.done(file(each), step);
+    expect([many.counts.back, size(many, "back")]).toEqual([20, 30]);
+    const large = file(150_000_000);
+    expect(new ActHistory().done(large, step).done(large, step).counts.back).toBe(1);
+  });
+
+  it("are told of by the act, or by how many cells were changed", () => {
+    expect(stepWords("back", step)).toBe("Taken back: The sheet Log is now number 1 of 2.");
+    expect(stepWords("forth", { cells: 1 })).toBe(
+      "Done again: what was typed or changed in 1 cell.",
+    );
+    expect(stepWords("back", { cells: 0 })).toMatch(/^Taken back: .* width/);
   });
 });
 

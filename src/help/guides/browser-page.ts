@@ -26,7 +26,7 @@ export const browserPage: Guide = {
       "Formulas, names, charts and formats everywhere in the workbook follow. Where formulas would lose what they refer to, you are asked first, with their number.",
       "A reference that stands as text, in INDIRECT, cannot follow: you are told how many there are.",
       "Double-click a sheet's name to rename it, drag it to move it; the menu of its tab deletes it.",
-      "_Undo_ (Ctrl+Z) takes each of these back at one press, as long as nothing else was changed since the one before.",
+      "_Undo_ (Ctrl+Z) takes each of these back at one press. What was typed or changed before it then goes as one step, and _Redo_ (Ctrl+Y) does all of it again in its order. Nothing is undone past the opening of the workbook.",
       "What a file could not be told of is refused, in a sentence, before it is done: columns inside a table, a cut through cells that one formula fills, a sheet with a query or a pivot table on it.",
     ),
     heading("Sort, filter, find"),

@@ -1,6 +1,7 @@
 /** What an act did, in a sentence. */
 import { columnLetters } from "../../sheet/cell-name";
 import { counted } from "../../sheet/counted";
+import type { Step } from "./act-history";
 import type { StructuralAct } from "../../xlsx";
 
 const from = (one: string, first: string, count: number, last: string): string =>
@@ -29,6 +30,16 @@ export function actWords(act: StructuralAct, sheets: number): string {
       return `The sheet ${act.sheet} was deleted.`;
   }
 }
+
+/** What was typed between two acts, in a sentence. @param cells in how many something was changed */
+const typedWords = (cells: number): string =>
+  cells === 0
+    ? "what was changed beside the cells, as a width."
+    : `what was typed or changed in ${counted(cells, "cell")}.`;
+
+/** Said of a step that was gone over. */
+export const stepWords = (where: "back" | "forth", step: Step): string =>
+  `${where === "back" ? "Taken back" : "Done again"}: ${"act" in step ? step.says : typedWords(step.cells)}`;
 
 /** Said before it is done. @param lost formulas that refer to what would go */
 export const lostWords = (act: StructuralAct, lost: number): string => {

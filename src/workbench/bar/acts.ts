@@ -4,7 +4,7 @@
  * and its first step takes the act back.
  */
 import { isRefused } from "../../sheet/refusal";
-import { actWords, byTextWords, lostWords } from "../acts/act-words";
+import { actWords, byTextWords, lostWords, stepWords } from "../acts/act-words";
 import { viewAfter } from "../acts/view-after";
 import type { ActAsked, Coming, Session } from "../file/session";
 import type { Grid } from "../grid/mount";
@@ -18,11 +18,6 @@ import type { News } from "./news";
 import type { OneAtATime } from "./one-at-a-time";
 import type { OpenWorkbook } from "./open-workbook";
 
-interface Done {
-  readonly act: StructuralAct;
-  readonly says: string;
-}
-
 /** The keyboard goes to where it was: to the sheet where that is nowhere else any more. */
 function giveBack(focused: Element | null, page: Page, grid: Grid): void {
   const isElsewhere =
@@ -34,10 +29,9 @@ function giveBack(focused: Element | null, page: Page, grid: Grid): void {
   else grid.focus();
 }
 
-export class Acts {
-  private done: readonly Done[] = [];
-  private undone: readonly Done[] = [];
+type Wish = Extract<ActAsked, { readonly ask: "act" }> | { readonly ask: "back" | "forth" };
 
+export class Acts {
   constructor(
     private readonly page: Page,
     private readonly grid: Grid,
@@ -60,42 +54,30 @@ export class Acts {
   private async act(act: StructuralAct): Promise<void> {
     const says = actWords(act, this.grid.cells.names.sheets.length);
     this.news.clear();
-    const shown = await this.change({ ask: "act", act }, act);
+    const shown = await this.change({ ask: "act", act, says });
     if (!shown) return;
-    this.done = [...this.done, { act, says }].slice(-shown.counts.back);
-    this.undone = [];
     this.news.say(says + byTextWords(act, shown.byText));
     this.news.offer("Undo", () => this.grid.undo());
   }
 
   private async go(where: "back" | "forth"): Promise<void> {
-    const from = where === "back" ? this.done : this.undone;
-    const last = from.at(-1);
     this.news.clear();
-    const shown = await this.change({ ask: where }, last?.act);
-    if (!shown) {
-      this.grid.steps.begin({ back: this.done.length, forth: this.undone.length });
-      return;
-    }
-    const moved = last ? [last] : [];
-    const others = where === "back" ? this.undone : this.done;
-    const both = [from.slice(0, -1), [...others, ...moved]] as const;
-    [this.done, this.undone] = where === "back" ? both : [both[1], both[0]];
-    const says = last?.says ?? "";
-    this.news.say(where === "back" ? `Taken back: ${says}` : `Done again: ${says}`);
+    const shown = await this.change({ ask: where });
+    if (shown) this.news.say(stepWords(where, shown.step));
+    else this.grid.steps.begin();
   }
 
   /** What came of it once it is shown; undefined where nothing was changed. */
-  private async change(
-    asked: ActAsked,
-    act: StructuralAct | undefined,
-  ): Promise<Coming | undefined> {
+  private async change(wish: Wish): Promise<Coming | undefined> {
     const { news, grid, workbook } = this;
     await grid.finishTyping();
     news.progress("Changing the file.");
     const session = await workbook.current();
     return workbook.undisturbed(async () => {
-      const coming = await session.restructured(await grid.state(), asked);
+      const now = await grid.state();
+      const beyond = wish.ask === "back" ? await grid.steps.beyond(() => grid.state()) : undefined;
+      const asked = wish.ask === "act" ? wish : { ...wish, beyond };
+      const coming = await session.restructured(now, asked);
       if (isRefused(coming)) {
         grid.guard.say(`Nothing was changed. ${coming.sentence}`);
         return undefined;
@@ -104,7 +86,7 @@ export class Acts {
         grid.guard.say("");
         return undefined;
       }
-      return (await this.show(session, asked, act, coming)) ? coming : undefined;
+      return (await this.show(session, asked, coming)) ? coming : undefined;
     });
   }
 
@@ -113,14 +95,10 @@ export class Acts {
     return askWhether(this.page, lostWords(act, lost));
   }
 
-  private async show(
-    session: Session,
-    asked: ActAsked,
-    act: StructuralAct | undefined,
-    coming: Coming,
-  ): Promise<boolean> {
+  private async show(session: Session, asked: Wish, coming: Coming): Promise<boolean> {
     const { page, grid, news, workbook } = this;
-    const { opened, before, size, counts } = coming;
+    const { opened, before, size, counts, step } = coming;
+    const act = "act" in step ? step.act : undefined;
     const { carriedHolds, carriedState } = await filePart();
     const view = grid.view();
     const { holding } = grid;

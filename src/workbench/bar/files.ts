@@ -182,7 +182,10 @@ export class Files {
       return false;
     }
     // a sheet or a table that the file now has could otherwise be undone, and would stay in the file
-    if (addsToFile(saved.edits)) grid.forgetHistory();
+    if (addsToFile(saved.edits)) {
+      grid.forgetHistory();
+      await session.forget();
+    }
     keeper.saved(session.name, saved.bytes, count, saved.disk);
     this.workbook.settle(now);
     this.named();

@@ -1,6 +1,7 @@
 /** What the page asks of the worker that holds the file, and what it hears. */
 import type { Refusal } from "../../sheet/refusal";
 import type { Edit, StructuralAct } from "../../xlsx";
+import type { Step } from "../acts/act-history";
 import type { FileArrays, OpenedFile } from "./opened-file";
 
 export interface Saved {
@@ -18,7 +19,9 @@ export interface Restructured {
   readonly lost: number;
   /** Formulas that are told by a text which cells they read. */
   readonly byText: number;
-  /** How many acts can be taken back, and done again, from there. */
+  /** What it was that was done, taken back or done again. */
+  readonly step: Step;
+  /** How many steps can be taken back, and done again, from there. */
   readonly counts: { readonly back: number; readonly forth: number };
 }
 
@@ -31,7 +34,15 @@ export interface Answers {
   save: Saved;
   try: Saved;
   keep: undefined;
+  forget: undefined;
   new: Uint8Array;
+}
+
+/** What was typed since the file was shown, and taken back one by one: it can be done again. */
+export interface Beyond {
+  readonly edits: readonly Edit[];
+  /** Cells that it changed; undefined where it comes to nothing. */
+  readonly cells: number | undefined;
 }
 
 export type Asked =
@@ -43,13 +54,27 @@ export type Asked =
   /** The same, and what was saved last stays what was saved last. */
   | { readonly ask: "try"; readonly edits: readonly Edit[] }
   /** The file with edits made, and then rows, columns or sheets other than they were. */
-  | { readonly ask: "act"; readonly edits: readonly Edit[]; readonly act: StructuralAct }
-  /** The file before the last act; or the one that was gone back from. */
-  | { readonly ask: "back" | "forth"; readonly edits: readonly Edit[] }
+  | {
+      readonly ask: "act";
+      readonly edits: readonly Edit[];
+      readonly act: StructuralAct;
+      /** What it does, in a sentence. */
+      readonly says: string;
+      /** Cells that were changed since the file was shown; undefined where nothing was. */
+      readonly cells: number | undefined;
+    }
+  /** The file before the last step; or the one that was gone back from. */
+  | {
+      readonly ask: "back" | "forth";
+      readonly edits: readonly Edit[];
+      readonly beyond: Beyond | undefined;
+    }
   /** What came of one of these is now the open file. */
   | { readonly ask: "took" }
   /** What was saved last is now the open file. */
-  | { readonly ask: "keep" };
+  | { readonly ask: "keep" }
+  /** Nothing is gone back to any more that was before now. */
+  | { readonly ask: "forget" };
 
 export type Answer<Ask extends keyof Answers> = { readonly is: Answers[Ask] } | Refusal;
 

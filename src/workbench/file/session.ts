@@ -3,8 +3,9 @@
  * bytes. The sample's file is fetched when it is first asked for.
  */
 import { isRefused, type Refusal, refused } from "../../sheet/refusal";
-import type { StructuralAct } from "../../xlsx";
-import type { Restructured, Saved } from "./asked";
+import type { Edit, StructuralAct } from "../../xlsx";
+import type { Answer, Asked, Beyond, Restructured, Saved } from "./asked";
+import { changedBy } from "../acts/changed-by";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
 import { pixelsPerCharacter } from "./file-snapshot";
@@ -13,6 +14,12 @@ import { arraysOf, type FileArrays, type OpenedFile } from "./opened-file";
 
 /** The sample's file; undefined when it does not come. */
 export type Fetched = () => Promise<Uint8Array | undefined>;
+
+/** Where the bytes are: the worker. */
+export interface Holder {
+  ask<Ask extends Asked>(asked: Ask): Promise<Answer<Ask["ask"]>>;
+  close(): void;
+}
 
 type Affected = NonNullable<FileTerms["affected"]>;
 
@@ -46,7 +53,12 @@ export interface Writing extends Saved {
 
 /** What is asked of the open file beside edits. */
 export type ActAsked =
-  { readonly ask: "act"; readonly act: StructuralAct } | { readonly ask: "back" | "forth" };
+  | { readonly ask: "act"; readonly act: StructuralAct; readonly says: string }
+  | {
+      readonly ask: "back" | "forth";
+      /** What the grid held before it took back what was typed since the file was shown. */
+      readonly beyond: GridState | undefined;
+    };
 
 export interface Coming extends Restructured {
   /** What the grid held when it agreed with the file before. */
@@ -62,19 +74,23 @@ const termsOf = (file: OpenedFile, affected: Affected): FileTerms => ({
 
 export class Session {
   private isRestructured = false;
+  /** What the grid held when the file was shown. */
+  private shown: GridState;
 
   private constructor(
     public name: string,
-    private worker: FileWorker | undefined,
+    private worker: Holder | undefined,
     private before: GridState,
     private terms: FileTerms,
     private readonly fetched?: Fetched,
-  ) {}
+  ) {
+    this.shown = before;
+  }
 
   /** @param before what the grid held once the file was laid out and worked out */
   static ofFile(
     name: string,
-    worker: FileWorker,
+    worker: Holder,
     file: OpenedFile,
     before: GridState,
     affected: Affected,
@@ -95,7 +111,7 @@ export class Session {
   }
 
   /** The worker with the file. */
-  private async file(): Promise<FileWorker | Refusal> {
+  private async file(): Promise<Holder | Refusal> {
     if (this.worker || !this.fetched) return this.worker ?? refused("No file is open.");
     const bytes = await this.fetched();
     if (!bytes) return refused("The sample's own file could not be fetched: try again.");
@@ -128,15 +144,31 @@ export class Session {
     const worker = await this.file();
     if (isRefused(worker)) return worker;
     const { edits } = editsOf(this.before, now, this.terms);
-    const made = await worker.ask({ ...asked, edits });
+    const made = await worker.ask(
+      asked.ask === "act"
+        ? { ...asked, edits, cells: this.changed(now, edits) }
+        : { ask: asked.ask, edits, beyond: this.beyond(asked.beyond) },
+    );
     if (isRefused(made)) return made;
     return { ...made.is, before: edits.length === 0 ? this.before : withoutHeld(now) };
+  }
+
+  /** In how many cells somebody changed something since the file was shown. */
+  private changed(now: GridState, edits: readonly Edit[]): number | undefined {
+    const isSame = this.before === this.shown;
+    return changedBy(isSame ? edits : editsOf(this.shown, now, this.terms).edits);
+  }
+
+  private beyond(now: GridState | undefined): Beyond | undefined {
+    if (!now) return undefined;
+    const { edits } = editsOf(this.before, now, this.terms);
+    return { edits, cells: this.changed(now, edits) };
   }
 
   /** It is shown: from now on it is the file. */
   async took(opened: OpenedFile, before: GridState, affected: Affected): Promise<void> {
     await this.worker?.ask({ ask: "took" });
-    this.before = before;
+    this.before = this.shown = before;
     this.terms = termsOf(opened, affected);
     this.isRestructured = true;
   }
@@ -147,6 +179,12 @@ export class Session {
     this.before = withoutHeld(now);
     this.isRestructured = false;
     this.terms = { ...this.terms, arrays };
+  }
+
+  /** Nothing that was before now can be gone back to any more. */
+  async forget(): Promise<void> {
+    await this.worker?.ask({ ask: "forget" });
+    this.shown = this.before;
   }
 
   close(): void {
