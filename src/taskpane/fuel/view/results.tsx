@@ -2,7 +2,7 @@
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
 import { Say } from "../../widgets/say";
-import { digits, doubtText } from "../../widgets/shown-number";
+import { capital, digits, doubtText } from "../../widgets/shown-number";
 import { computed } from "../../../core/exact/exact";
 import type { Judged, Shown } from "../working";
 import { useMark } from "./desk";
@@ -31,7 +31,7 @@ export function Result({ name, unit, found, lacks }: ResultProps) {
       {found.words === undefined ? (
         <Say tone="check">{lacks}</Say>
       ) : (
-        <Say tone={found.verdict === "below" ? "know" : "check"}>{inMark(found.words)}</Say>
+        <Say tone={found.verdict === "below" ? "know" : "check"}>{inMark(capital(found.words))}</Say>
       )}
     </>
   );
