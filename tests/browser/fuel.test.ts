@@ -40,13 +40,13 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     }
     // 56.1 × 0.1 × (1.46667 − 0.10) / 20
     await page.getByText("0.383 ± 0.0", { exact: false }).waitFor();
-    await page.getByText(/^Below: at least 95 % sure to be under the limit of 0.5/).waitFor();
+    await page.getByText(/Below: at least 95 % sure to be under the limit of 0.5/).waitFor();
     await hand.next("Soap and base");
     await hand.type("Hydrochloric acid", "0.01");
     await hand.type("Fuel in the flask", "100");
     await hand.type("From there to the second", "0.30");
     await hand.type("Blank to the same yellow", "0.10");
-    await page.getByText(/^Below: at least 95 % sure to be under the limit of 5/).waitFor();
+    await page.getByText(/Below: at least 95 % sure to be under the limit of 5/).waitFor();
     await hand.next("Water and trial");
     await hand.type("Water in the fuel", "0.03");
     await hand.pick("Clear");
