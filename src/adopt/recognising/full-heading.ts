@@ -83,7 +83,10 @@ export function fullHeading(cells: SheetCells, place: TablePlace, column: number
       ? own
       : wordsAbove(cells, place, column, own);
   const unit = textAt(cells, place.unitsRow, column);
+  const named = unitAlone(unit);
+  // "Litres made" over "US gal": the row of units is there to say it
+  const said = unitAlone(words) ?? headingParts(words).unit;
   const isUnit =
-    unit !== "" && unitAlone(unit) !== undefined && headingParts(words).unit === undefined;
+    named !== undefined && (said === undefined || (said !== named && !unitAlone(words)));
   return isUnit ? `${words} (${unit.replace(/[()[\]]/g, "")})`.trim() : words;
 }

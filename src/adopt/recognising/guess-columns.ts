@@ -6,9 +6,11 @@ import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
 import { type Candidate, contexts, type RoleScore, sameWords } from "./context";
 import { fromShape, noShape } from "./judging/from-shape";
+import { namedThings } from "./judging/named-things";
 import { neighbours } from "./neighbours";
 import { figuresOf } from "./judging/follows";
 import { judged } from "./judging/judged";
+import { lyePerLitre } from "./judging/lye-per-litre";
 import { noSurerThanIsFitting } from "./sure";
 import { fullHeading } from "./full-heading";
 import { type HeadingParts, headingParts } from "./heading";
@@ -64,7 +66,9 @@ function score(
 }
 
 function withContext(candidate: Candidate, all: readonly Candidate[]): RoleScore[] {
-  const added = [...contexts, ...neighbours].flatMap((context) => context(candidate, all));
+  const added = [...contexts, ...neighbours, ...namedThings].flatMap((context) =>
+    context(candidate, all),
+  );
   return candidate.scores
     .map((each) => {
       if (each.score === 0) return each;
@@ -160,7 +164,8 @@ export function guessColumns(cells: SheetCells, place: TablePlace, commas: Comma
   const figures = new Map(
     candidates.map(({ column }) => [column, figuresOf(cells, place, column, commas)]),
   );
-  const all = judged(first, settle(first), figures);
+  const followed = judged(first, settle(first), figures);
+  const all = lyePerLitre(followed, settle(followed), figures);
   const settled = settle(all);
   return all.map(({ candidate, scores }) => {
     const best = settled.get(candidate.column) ?? unused(candidate.heading);

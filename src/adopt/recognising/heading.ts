@@ -3,7 +3,7 @@
  * (mL)" is the words "titration", the number 2 and mL.
  */
 import { fold, lexicon, tokensOf } from "./words/lexicon";
-import { isSymbol } from "./words/read-words";
+import { isSymbol, readWords } from "./words/read-words";
 
 export interface HeadingParts {
   /** Lower case, units and numbers taken out. */
@@ -65,7 +65,10 @@ const unitWords: readonly (readonly [string, string])[] = [
   ["g", gram],
   ["L", litre],
   ["C", "[°º]~c|(?:deg(?:rees)?|grad|gradi|grados|graus|degres|graden)~c|celsius|°"],
-  ["%", "%|percent|per cent|pct|prozent|por ciento|por cento|pour cent|per cento|procent|m/m|wt~%"],
+  [
+    "%",
+    "%~[wpm]~/~[wpm]|[wpm]/[wpm]~%|(?:wt|gew)~-?~%|%|percent|per cent|pct|prozent|por ciento|por cento|pour cent|per cento|procent|m/m",
+  ],
 ];
 
 const edge = (source: string): RegExp =>
@@ -84,7 +87,7 @@ function takeUnit(words: string): { unit: string | undefined; rest: string } {
   const spaced = words
     .replace(/%/g, " % ")
     .replace(/\s+/g, " ")
-    .replace(/% ([wpm] ?\/ ?v)/i, "%$1")
+    .replace(/% ([wpm] ?\/ ?[wpmv])(?![a-z])/i, "%$1")
     .replace(forEach, " perlitre ");
   for (const [unit, pattern] of units) {
     const found = pattern.exec(spaced);
@@ -115,6 +118,26 @@ function unitOf(text: string): { unit: string | undefined; rest: string } {
   const tokens = tokensOf(plain);
   const isPhrase = tokens.length > 1 && lexicon.has(tokens.join(" "));
   return isPhrase ? { unit: undefined, rest: plain } : takeUnit(plain);
+}
+
+/** "g lye / L oil": so much of a thing to the litre. */
+const toTheLitre = new RegExp(`^(${gram}\\s.*[a-z]{2})\\s*/\\s*(${litre})(?![a-z0-9%])`, "i");
+const inKilograms = new RegExp(`${per}\\s*${kilogram}`, "i");
+
+const saysWater = (word: string): boolean =>
+  readWords(word).some(({ meanings }) => meanings.some(({ concept }) => concept === "water"));
+
+/** Grams of a thing to the litre are g/L; to the litre of water they are what is in the burette. */
+function asRate(text: string): { unit: string | undefined; rest: string } {
+  const { unit, rest } = unitOf(text.replace(toTheLitre, "$1 per $2"));
+  const isRate = unit === "g" && rest.includes(" perlitre ");
+  if (!isRate && unit !== "g/L") return { unit, rest };
+  const words = rest.split(/\s+/);
+  const ofWater = words.filter((word) => !saysWater(word));
+  return {
+    unit: isRate && inKilograms.test(text) ? "g/kg" : "g/L",
+    rest: ofWater.length < words.length ? `${ofWater.join(" ")} insolution` : rest,
+  };
 }
 
 const ordinal: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3, fourth: 4 };
@@ -151,7 +174,7 @@ export function headingParts(heading: string): HeadingParts {
     .replace(/(?<![\w.,])\d*[.,]?\d+\s*(?:N|M|mol\s*\/\s*L)(?![\w/])/gi, " ")
     .replace(/\s+/g, " ")
     .trim();
-  const { unit, rest } = unitOf(text);
+  const { unit, rest } = asRate(text);
   const { number, rest: words } = numberOf(rest);
   const plain = fold(words)
     .replace(/\+\s*\/?\s*-|±/g, " plusminus ")

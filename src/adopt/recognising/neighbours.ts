@@ -23,6 +23,19 @@ const readings: readonly RoleId[] = roles
   .filter(({ id, holds }) => holds === "number" && id !== "number")
   .map(({ id }) => id);
 
+/** Rows are numbered upwards, with few gaps; what jumps is a total. */
+function isNoNumbering({ facts: { numbers, filled } }: Candidate): boolean {
+  const steps = numbers.slice(1).map((each, at) => Math.abs(each - (numbers[at] ?? each)));
+  return (
+    numbers.length >= leastRows &&
+    numbers.length === filled &&
+    (median(steps) > 2 || !numbers.every(Number.isInteger))
+  );
+}
+
+/** Less methanol than this part of the oil makes nothing. */
+const leastMethanol = 0.02;
+
 /** Nobody makes a batch of less than what is titrated. */
 const mostTitrated = 60;
 
@@ -56,6 +69,18 @@ export const neighbours: readonly Context[] = [
           ["sampleMass", 0.05, ""],
         ]
       : [],
+  (candidate) => (isNoNumbering(candidate) ? [["number", -0.6, ""]] : []),
+  // Drops of alcohol are what is titrated in, not what a batch takes.
+  (candidate, all) => {
+    const oils = all.filter(({ scores }) =>
+      scores.some(({ role, score }) => role === "oilAmount" && score > 0.6),
+    );
+    const [oil] = oils.filter((each) => each !== candidate);
+    const isLittle =
+      oil && median(candidate.facts.numbers) < leastMethanol * median(oil.facts.numbers);
+    const isInDrops = isSmall(candidate) && all.some(isTitre);
+    return isLittle === true || isInDrops ? [["methanol", -0.8, ""]] : [];
+  },
   // A unit alone: litres and kilograms are first of all those of the oil.
   ({ parts }) =>
     parts.isUnitAlone && bulk.has(parts.unit ?? "")

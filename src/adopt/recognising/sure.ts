@@ -13,8 +13,13 @@ export const likelyFrom = 0.6;
 
 /** So much apart, two are not as good as each other. */
 const apart = 0.06;
-/** One word is both in several languages ("Charge", "partida"): further apart before one of them is sure. */
-const oneWord: readonly (readonly [RoleId, RoleId, number])[] = [["lot", "batch", 0.2]];
+/** One word, or one unit, is both ("Charge", grams of lye to the litre): further apart before one of them is sure. */
+const oneWord: readonly (readonly [RoleId, RoleId, number])[] = [
+  ["lot", "batch", 0.2],
+  ["strength", "catalystRate", 0.3],
+  ["strength", "baseCharge", 0.2],
+  ["reactionDose", "baseCharge", 0.3],
+];
 
 const apartOf = (one: RoleId, other: RoleId): number =>
   oneWord.find(([a, b]) => (a === one && b === other) || (b === one && a === other))?.[2] ?? apart;

@@ -1,6 +1,8 @@
 /** The scores of all columns once more, after the arithmetic was tried: what the figures bear out counts for more. */
 import type { Candidate, RoleScore } from "../context";
+import { hasUnknown } from "../words/speaks-for";
 import { followsAs } from "./follows";
+import { roughTitres } from "./rough-titres";
 import type { RoleId } from "../roles";
 
 interface Scored {
@@ -34,9 +36,17 @@ export function judged(
     [...settled].flatMap(([column, each]) =>
       each.role === role && column !== but ? [figures.get(column) ?? []] : [],
     );
+  const rough = roughTitres(
+    all.flatMap(({ candidate }) =>
+      settled.get(candidate.column)?.role === "titre" ? [candidate] : [],
+    ),
+    figures,
+  );
   return all.map(({ candidate, scores }) => {
+    if (rough.has(candidate.column)) return { candidate, scores: [] };
     const { column } = candidate;
     const own = figures.get(column) ?? [];
+    const isUnheard = hasUnknown(candidate.parts.text);
     const share = (role: RoleId) => followsAs(role, own, (from) => of(from, column));
     const isReading = readings.some((role) => (share(role) ?? 0) >= doesFollow);
     const tried = scores.map((each) => {
@@ -51,7 +61,10 @@ export function judged(
           score: each.score + 0.25,
           reasons: [...each.reasons, "its figures follow from the others"],
         };
-      return follows < doesNot ? { ...each, score: each.score - 0.12, fails: true as const } : each;
+      if (follows >= doesNot) return each;
+      // what no word and no figure speaks for is left to a person
+      const less = isUnheard ? 0.5 : 0.12;
+      return { ...each, score: each.score - less, fails: true as const };
     });
     return { candidate, scores: tried.sort((a, b) => b.score - a.score) };
   });

@@ -17,12 +17,12 @@ function slips(one: string, other: string): number {
   return apart === 2 && one.length === other.length && sorted(one) === sorted(other) ? 1 : apart;
 }
 
-const mostSlips = (length: number): number => (length >= 9 ? 2 : length >= 5 ? 1 : 0);
+const mostSlips = (length: number): number => (length >= 8 ? 2 : length >= 5 ? 1 : 0);
 
 function misspelt(word: string): Near | undefined {
   const most = mostSlips(word.length);
   if (most === 0) return undefined;
-  let least = most + 1;
+  let least = most;
   let nearest: string[] = [];
   for (const known of longWords) {
     if (known[0] !== word[0] || Math.abs(known.length - word.length) > most) continue;

@@ -65,7 +65,7 @@ const spelledOut = (text: string): string =>
     .replace(/(?<![\p{L}])(?:AV(?!\.)|[Aa]\.\s?[Vv]\b\.?)(?![\p{L}])/gu, " acidvalue ")
     .replace(/(?<![\p{L}])(?:Av|av)\.(?![\p{L}])/gu, " average ")
     .replace(/(?<=(?<![\p{L}])\p{L})\.(?=\p{L}(?![\p{L}]))/gu, "")
-    .replace(/(?<=[\s\p{L})])\s[-–−]\s|\s[-–−](?=\p{L})/gu, " minus ");
+    .replace(/(?<=[\s\p{L}).])\s[-–−]\s|\s[-–−](?=\p{L})/gu, " minus ");
 
 /** As the table has it, in whichever order its words stand: "freie Fettsäuren", "Fettsäuren frei". */
 function phraseOf(tokens: readonly string[]): string | undefined {

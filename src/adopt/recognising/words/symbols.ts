@@ -15,6 +15,7 @@ export const letters: Readonly<Record<string, readonly Meant[]>> = {
   av: ["acidValue", "mean"],
   acidvalue: ["acidValue"],
   perlitre: ["perLitre"],
+  insolution: ["solution"],
 };
 
 /** A heading that is nothing else, in lower case without spaces and points: V0, dV, "V - V0". */

@@ -1,0 +1,84 @@
+/**
+ * What names a thing and not a figure, by its cells and its neighbours: where oil came from is a lot or a kind
+ * of oil, "Charge" is a lot or a batch, a base is that of the burette or of the batch.
+ */
+import type { Candidate, Context } from "../context";
+import type { RoleId } from "../roles";
+import { isUnknown, says } from "../words/speaks-for";
+
+const leastRows = 4;
+
+const scoreOf = ({ scores }: Candidate, role: RoleId): number =>
+  scores.find((each) => each.role === role)?.score ?? 0;
+
+const hasDigit = /\p{L}.*\d|\d.*\p{L}/u;
+
+/** A mark of its own in nearly each row: "NQ41", "drum 7". */
+function isOfLots({ facts: { texts, numbers, filled, different } }: Candidate): boolean {
+  const coded = texts.filter((text) => hasDigit.test(text)).length;
+  if (texts.length > 1 && coded > texts.length / 2) return true;
+  return filled >= leastRows && texts.length + numbers.length > 0 && different > 0.8 * filled;
+}
+
+const isOfOils = ({ facts: { texts, filled, different } }: Candidate): boolean =>
+  different <= filled / 2 && texts.some((text) => says(text, "oil") || says(text, "feedstock"));
+
+const isEither = ({ parts }: Candidate): boolean =>
+  says(parts.text, "lot") && says(parts.text, "batch");
+
+/** Where oil came from: nearly each row its own, or a few kinds again and again. */
+const bySource: Context = (candidate) => {
+  const { parts, facts } = candidate;
+  if (!says(parts.text, "source") || says(parts.text, "kind") || says(parts.text, "oil")) return [];
+  if (isOfOils(candidate)) return [["lot", -0.2, ""]];
+  if (isOfLots(candidate))
+    return [
+      ["lot", 0.2, "a mark of its own in nearly each row"],
+      ["oil", -0.4, ""],
+    ];
+  // the same few kitchens: no word of them is an oil
+  return facts.filled >= leastRows ? [["oil", -0.2, ""]] : [];
+};
+
+const isSurely =
+  (role: RoleId, than: RoleId) =>
+  (each: Candidate): boolean =>
+    scoreOf(each, role) >= 0.6 && scoreOf(each, role) > scoreOf(each, than);
+
+const isSome =
+  (roles: readonly RoleId[]) =>
+  (each: Candidate): boolean =>
+    roles.some((role) => scoreOf(each, role) > 0.75);
+
+/** A mark in each row under a heading that nobody knows: as good a lot as a batch. */
+const isByMarks = (each: Candidate): boolean =>
+  isUnknown(each.parts.text) && scoreOf(each, "lot") > 0.4 && scoreOf(each, "batch") > 0.4;
+
+/** One word for both: beside a column that is surely the one, it is the other. */
+const byOther: Context = (candidate, all) => {
+  if (!isEither(candidate) && !isByMarks(candidate)) return [];
+  const others = all.filter((each) => each !== candidate && !isEither(each));
+  const hasLot = others.some(isSurely("lot", "batch"));
+  const hasBatch = others.some(isSurely("batch", "lot"));
+  if (hasLot && !hasBatch)
+    return [
+      ["lot", -0.3, ""],
+      ["batch", 0.15, "another column is the lot"],
+    ];
+  if (hasBatch && !hasLot)
+    return [
+      ["batch", -0.3, ""],
+      ["lot", 0.1, "another column is the batch"],
+    ];
+  if (!isByMarks(candidate)) return [];
+  const doses = all.some(isSome(["oilAmount", "catalyst", "methanol"]));
+  const titrates = all.some(isSome(["titre", "blank"]));
+  if (doses !== titrates) return [[doses ? "lot" : "batch", -0.1, ""]];
+  // nothing tells: a person is asked, with both offered
+  return [
+    ["lot", -0.1, ""],
+    ["batch", -0.1, ""],
+  ];
+};
+
+export const namedThings: readonly Context[] = [bySource, byOther];
