@@ -9,12 +9,13 @@ import { endBrowser } from "../browser/shared-browser";
 import { gridIsReady } from "../browser/workbench-page";
 import { openChromium } from "../taskpane/page/open-page";
 import { packPng } from "./pack-png";
+import { letNamesBe } from "./shoot";
 import { openBuilt } from "./built-pages";
 import { subjects } from "./walks";
 
 const folder = fileURLToPath(new URL("../../src/help/pictures/", import.meta.url));
 const pane = { viewport: { width: 340, height: 700 }, reducedMotion: "reduce" } as const;
-const workbench = { viewport: { width: 900, height: 480 }, reducedMotion: "reduce" } as const;
+const workbench = { viewport: { width: 1200, height: 560 }, reducedMotion: "reduce" } as const;
 
 interface Picture {
   readonly file: string;
@@ -49,6 +50,7 @@ try {
   for (const walk of new Set(pictures.map((each) => each.walk))) {
     for (const { at, through } of subjects[walk]?.walks ?? []) {
       const { page } = await chromium.open(pane, at);
+      await letNamesBe(page);
       await through(page, async (scene) => {
         const wanted = pictures.find((each) => each.walk === walk && each.scene === scene);
         if (wanted) await keep(page, wanted.file);

@@ -25,6 +25,9 @@ const settled = (page: Page): Promise<void> =>
     for (let frames = 0; frames < 3; frames += 1) await new Promise(requestAnimationFrame);
   });
 
+/** tsx names inner functions by a helper of its own, which a page does not have. */
+export const letNamesBe = (page: Page) => page.evaluate("globalThis.__name ??= (named) => named");
+
 async function shotsOf(opener: Opener, walk: Walk, look: LookOf): Promise<Shot[]> {
   const options: BrowserContextOptions = {
     viewport: { width: look.width, height: look.width > 500 ? 850 : 700 },
@@ -32,8 +35,7 @@ async function shotsOf(opener: Opener, walk: Walk, look: LookOf): Promise<Shot[]
     reducedMotion: "reduce",
   };
   const { page, complaints } = await opener.open(options, walk.at);
-  // tsx names inner functions by a helper of its own, which a page does not have
-  await page.evaluate("globalThis.__name ??= (named) => named");
+  await letNamesBe(page);
   const shots: Shot[] = [];
   await walk.through(page, async (name) => {
     await settled(page);
