@@ -172,6 +172,8 @@ export function makeLogbook(seed: number, order: Order): MadeLogbook {
   });
   const making: Making = { habit, columns, besides };
   const kinds = plantable(habit);
+  // nothing stands above the first row that could be copied
+  const kindsAtFirst = kinds.filter((each) => each !== "stale copied dose");
   const days: Day[] = [];
   for (let at = 0; at < order.rows; at += 1) {
     const day = dayOf(chance, habit, at, blank);
@@ -193,7 +195,9 @@ export function makeLogbook(seed: number, order: Order): MadeLogbook {
       grids.forEach((grid, sheet) => {
         subtotal(grid, habit, chance, columns[sheet] ?? [], row - 1, every);
       });
-    const mistake = chance.yes(order.mistakes) ? chance.of(kinds) : undefined;
+    const mistake = chance.yes(order.mistakes)
+      ? chance.of(at === 0 ? kindsAtFirst : kinds)
+      : undefined;
     const isBlend = !mistake && habit.blends && habit.copiesAcid && chance.yes(0.15);
     const blend = columns.length === 2 && isBlend ? before.acid : undefined;
     const plain = fill(making, day, row, undefined, before, blend);

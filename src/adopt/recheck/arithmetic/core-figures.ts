@@ -22,6 +22,7 @@ import { meanAcidValue, type Replicate } from "../../../core/titration/mean-acid
 import { molarityByWeighing } from "../../../core/titration/titrant";
 import type { RoleId } from "../../recognising/roles";
 import type { Readings } from "../reading/readings";
+import { coefficientOf } from "./molar-masses";
 import { givenAcidValue } from "./row-arithmetic";
 
 type Maybe<Q> = Q | undefined;
@@ -74,7 +75,7 @@ export function coreFigures(r: Readings): (role: RoleId) => number | undefined {
   const acid = once((): Maybe<Exact> => {
     const [kilograms, acidValue] = [mass(), value()];
     const moles = kilograms && acidValue && r.base && pureForAcid(kilograms, acidValue, r.base);
-    return r.lyeForAcid === undefined ? moles : moles?.times(exact(r.lyeForAcid));
+    return r.byCoefficient !== true || !r.base ? moles : moles?.times(exact(coefficientOf(r.base)));
   });
   const reaction = once((): Maybe<Exact> => {
     const [kilograms, percent] = [mass(), charge()];

@@ -20,3 +20,16 @@ export const molarMass = plain<Base>((base) => base.molarMass);
 export const reportedMass = plain<FattyAcid>((acid) => acid.reportedMass);
 
 export const otherBases = (base: Base): Base[] => bases.filter(({ name }) => name !== base.name);
+
+/**
+ * What the published coefficients come to beside a mole of base for each mole of oleic acid: 0.197 g of
+ * KOH, 0.144 g of NaOH, 0.190 g of NaOCH3 for each gram of acid (commonly cited).
+ */
+const coefficients: Readonly<Record<string, number>> = {
+  KOH: 0.197 / 0.198625,
+  NaOH: 0.144 / 0.141598,
+  NaOCH3: 0.19 / 0.191256,
+};
+
+/** A base by its own coefficient: whoever takes another base's figure takes that base's coefficient. */
+export const coefficientOf = ({ name }: Base): number => coefficients[name] ?? 1;

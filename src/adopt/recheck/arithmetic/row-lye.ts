@@ -1,7 +1,7 @@
 /** The lye of a row, for the acid, for the reaction and in all: the right way or a wrong one. */
 import { type FattyAcid, oleic } from "../../../core/reference/fatty-acids";
 import type { Readings } from "../reading/readings";
-import { molarMass, reportedMass } from "./molar-masses";
+import { coefficientOf, molarMass, reportedMass } from "./molar-masses";
 import type { Figure, Ways } from "./ways";
 import {
   acidValue,
@@ -45,7 +45,7 @@ export function pureAcid(r: Readings, w: Ways, from: From): Figure {
     ((mass * value * scale) / definition) *
     molarMass(base) *
     withAcid(w.acid, from.has("ffa")) *
-    (r.lyeForAcid ?? 1)
+    (r.byCoefficient === true ? coefficientOf(base) : 1)
   );
 }
 

@@ -39,16 +39,6 @@ export const usualDensities: readonly number[] = [
   0.915, 0.92, 0.91, 0.9, 0.911, 0.918, 0.925, 0.905, 0.895, 0.93, 0.89, 0.88,
 ];
 
-/**
- * What the published coefficients come to beside a mole of base for each mole of oleic acid: 0.197 g of
- * KOH, 0.144 g of NaOH, 0.190 g of NaOCH3 for each gram of acid (commonly cited).
- */
-const coefficients: Readonly<Record<string, number>> = {
-  KOH: 0.197 / 0.198625,
-  NaOH: 0.144 / 0.141598,
-  NaOCH3: 0.19 / 0.191256,
-};
-
 const known = new Map<number, Oil>();
 function oilOf(density: number): Oil {
   const before = known.get(density);
@@ -114,7 +104,7 @@ function reading(
     ...(strengthAsWeighed && strength !== undefined && canBeSameFlake(r)
       ? { strength: strength * titrantShare, strengthGiven: strength }
       : {}),
-    ...(c.byCoefficient && r.base ? { lyeForAcid: coefficients[r.base.name] ?? 1 } : {}),
+    ...(c.byCoefficient ? { byCoefficient: true as const } : {}),
     ...(charge?.basis === "as weighed"
       ? { charge: { ...charge, value: charge.value * share, basis: "pure" as const } }
       : {}),

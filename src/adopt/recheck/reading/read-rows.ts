@@ -24,6 +24,9 @@ export type RowReader = (row: number) => Readings;
 
 const kilogram = amountUnits.find(({ name }) => name === "kg") as AmountUnit;
 
+/** A letter in it is a cell, a name or a function. */
+const readsCells = /[A-Za-z[]/;
+
 /** @param assay what another table says of the lye, for titrations that do not say it */
 export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: number): RowReader {
   const cells = withDittosRead(given, mapping.place);
@@ -63,11 +66,12 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
   });
   const readers = new Map(held);
 
-  /** For a typed figure alone: a formula that gives the same as above has worked it out. */
+  /** For a typed figure alone, worked into a unit or not: a formula that reads cells has worked it out. */
   const above = (row: number, role: RoleId): number | undefined => {
     const read = readers.get(role);
     if (!read || row === mapping.place.firstRow) return undefined;
-    return read(row)?.formula === "" ? read(row - 1)?.value : undefined;
+    const formula = read(row)?.formula ?? "";
+    return readsCells.test(formula) ? undefined : read(row - 1)?.value;
   };
 
   const { order } = dateHabit(mapping, cells);

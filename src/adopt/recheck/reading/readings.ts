@@ -50,8 +50,8 @@ export interface Readings {
   readonly base: Base | undefined;
   /** % */
   readonly assay: number | undefined;
-  /** Moles of base for each mole of acid, where the maker's coefficient is not quite one. */
-  readonly lyeForAcid?: number;
+  /** The lye for the acid is by a published coefficient, which is not quite a mole of base for each of acid. */
+  readonly byCoefficient?: true;
   /** One lye in burette and vessel, whose assay is not known: it cancels in the dose, and 100 stands for it. */
   readonly assayCancels: boolean;
   readonly charge: Charge | undefined;
