@@ -11,7 +11,7 @@ export const overTime: Guide = {
     ),
     heading("Scatter of each titration"),
     text(
-      "The standard deviation of the titres of one row. Its limit is that of the s chart: for three titres 2.276 times your usual scatter, for two 2.606 times (factor B6; ISO 7870-2, NIST/SEMATECH e-Handbook 6.3.2.1). Rows above the limit do not widen it. Above it something happened: look at that day.",
+      "The standard deviation of the titres of one row. Its limit is that of the s chart: for three titres 2.276 times your usual scatter, for two 2.606 times (factor B6; ISO 7870-2, NIST/SEMATECH e-Handbook 6.3.2.1). Rows whose titres lie so far apart that something happened do not widen it; Titrate leaves out the same. Above it something happened: look at that day.",
     ),
     heading("Blanks, and a kept oil"),
     text(

@@ -1,8 +1,10 @@
 /** How far the titres of each titration scatter, held against how far this hand usually does. */
 import { counted } from "../../sheet/counted";
 import { isProblem } from "../../core/problem/problem";
+import { withoutAccidents } from "../../core/record/accident";
 import { scatterLimit } from "../../core/record/scatter-limit";
 import { pooledDeviation, squaresOfTitres, usualScatter } from "../../core/record/usual-scatter";
+import { fromTwoReadings } from "../../core/uncertainty/standard-uncertainty";
 import { fewestValues } from "../../core/record/control-chart";
 import { dayInWords } from "./day-words";
 import { type DatedTitration, comparable } from "./method";
@@ -28,19 +30,13 @@ function scattered(row: DatedTitration): Scattered[] {
   return [{ row, count: squares.freedom + 1, deviation: pooledDeviation(squares) }];
 }
 
-/** The usual scatter without the titrations that are beyond the limit it sets, until none is. */
-function settled(all: readonly Scattered[]): number {
-  let kept = all;
-  for (;;) {
-    const sigma = usualScatter(
-      kept.map(({ row }) => row),
-      kept[0]?.row.titreStep,
-    );
-    if (isProblem(sigma)) return Number.NaN;
-    const within = kept.filter(({ count, deviation }) => deviation <= scatterLimit(count, sigma));
-    if (within.length === kept.length || within.length < 2) return sigma;
-    kept = within;
-  }
+/** As Titrate has it: from the titrations whose readings do not lie so far apart that something happened. */
+function usualOf(rows: readonly DatedTitration[]): number {
+  const step = rows[0]?.titreStep;
+  if (step === undefined) return Number.NaN;
+  const sigma = usualScatter(withoutAccidents(rows, step), step);
+  // all of them lie too far apart: nobody scatters less than the scale lets one read
+  return isProblem(sigma) ? fromTwoReadings(step.toNumber()) : sigma;
 }
 
 function sentenceOf(points: readonly Point[], limits: readonly number[], sigma: number): string {
@@ -64,7 +60,7 @@ export function scatterSeries(all: readonly RecordedTitration[]): Found {
       sentence: `${counted(more, "more titration")} with two titres or more ${more === 1 ? "makes" : "make"} a chart of the scatter.`,
     };
   }
-  const sigma = settled(measured);
+  const sigma = usualOf(rows);
   const limits = measured.map(({ count }) => scatterLimit(count, sigma));
   const points = measured.map(({ row, deviation }, place): Point => {
     const isOut = deviation > (limits[place] ?? Infinity);

@@ -63,6 +63,26 @@ describe("the scatter of each titration", () => {
     );
   });
 
+  it("flags each of two wild titrations, which do not hide one another", () => {
+    const wild = [
+      { titres: [5.2, 5.25, 5.2, 6.1], lot: "SW-18" },
+      { titres: [9.11, 8, 8.05], lot: "TW-09" },
+    ];
+    const series = drawn(scatterSeries(record(...times(6), ...wild)));
+    // By hand: the other six have 0.05/sqrt 3.
+    expect(series.lines[0]?.values[0]).toBeCloseTo(0.05 / Math.sqrt(3), 12);
+    expect(series.points.filter(({ isOut }) => isOut).map(({ of }) => of)).toEqual([
+      "SW-18",
+      "TW-09",
+    ]);
+    expect(series.sentence).toContain("2 of 8 titrations scatter more than the usual 0.029 mL");
+  });
+
+  it("calls no record usual of which every titration lies too far apart", () => {
+    const series = drawn(scatterSeries(record(...times(6, { titres: [2.4, 3.6, 2.4] }))));
+    expect(series.points.every(({ isOut }) => isOut)).toBe(true);
+  });
+
   it("says how many more are wanted for a chart", () => {
     const found = scatterSeries(record(...times(3), { titres: [2.4] }));
     expect(found).toMatchObject({

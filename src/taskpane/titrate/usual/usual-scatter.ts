@@ -3,16 +3,12 @@
  * figures are those of the day it was begun, so that an old row never changes by what comes later.
  */
 import { computed } from "../../../core/exact/exact";
-import { range } from "../../../core/exact/lists";
 import { isProblem } from "../../../core/problem/problem";
 import type { Millilitre } from "../../../core/quantity/quantity";
+import { withoutAccidents } from "../../../core/record/accident";
 import type { UsualScatter } from "../../../core/record/pooled-scatter";
 import { usualFreedom, usualScatter } from "../../../core/record/usual-scatter";
 import { limits } from "../../../core/reference/limits";
-import { usual as usually } from "../../../core/reference/defaults";
-import { timesApart } from "../../../core/replicates/lone-reading";
-import { judgement } from "../../../core/replicates/judgement";
-import { replicateSet } from "../../../core/replicates/outlier-test";
 import { isSameMethod } from "../../../workbook/over-time/method";
 import type { OnRecord, RecordedTitration } from "../../../workbook/planning/read-titrations";
 import { sheetDay } from "../../widgets/day";
@@ -59,15 +55,6 @@ function isItself(row: RecordedTitration, draft: Draft, day: number): boolean {
   );
 }
 
-/** Do readings lie so far apart that no scatter explains it? They say nothing of the hand. */
-function isAccident({ titres, blanks, samples }: RecordedTitration, step: Millilitre): boolean {
-  const sets = [
-    replicateSet(titres, step, usually.confidence, { samples, blanks }),
-    ...(blanks.length > 0 ? [replicateSet(blanks, step, usually.confidence)] : []),
-  ];
-  return sets.some((set) => range(set.judged).gt(timesApart * judgement(set).allowed));
-}
-
 /** More makes no difference, and no function takes more. */
 const mostFreedom = Number(limits.usualFreedom.to);
 
@@ -87,7 +74,7 @@ const alike = (rows: readonly RecordedTitration[], draft: Draft, { strength, ste
 };
 
 function pooled(before: readonly RecordedTitration[], step: Millilitre): Usual {
-  const rows = before.filter((row) => !isAccident(row, step));
+  const rows = withoutAccidents(before, step);
   const free = usualFreedom(rows);
   const scatter = usualScatter(rows, step);
   const freedom = isProblem(free) ? 0 : Math.min(free, mostFreedom);
