@@ -186,7 +186,7 @@ export const breakages: readonly Breakage[] = [
   {
     what: "a figure typed in an old logbook is held to ten times its digits",
     file: "src/adopt/recheck/reading/held-figure.ts",
-    line: "halfDigit: Math.max(half, step ?? 0) * scale,",
+    line: "halfDigit: Math.max(half, step ?? 0, (of.within ?? 0) * typed.value) * scale,",
     broken: "halfDigit: Math.max(half, step ?? 0) * scale * 0.1,",
     by: "tests/adopt",
   },

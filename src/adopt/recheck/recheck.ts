@@ -3,7 +3,7 @@
  * far it is, so that whoever runs it can draw, stop or go on. Time grows with the rows and with nothing
  * else, and what is said of a row does not hang on how many are above it.
  */
-import { columnOf, columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
+import { columnsOf, isKnown, type LogbookMapping } from "../recognising/mapping";
 import { measured } from "../recognising/measures/measured";
 import { withoutLeft } from "../recognising/by-hand/left-out";
 import type { SheetCells } from "../recognising/sheet-cells";
@@ -12,8 +12,8 @@ import { commasOf } from "./comma-judge";
 import { plainly } from "../layouts/plainly";
 import type { Finding, RecheckReport } from "./reporting/finding";
 import { Lots } from "./lots";
-import { doseRoles } from "./reading/figure-roles";
 import { rowReader } from "./reading/read-rows";
+import { holdsDoses, weighedAlone } from "./reading/weighed-alone";
 import { TableCheck } from "./table-check";
 import { Tally } from "./reporting/tally";
 
@@ -48,9 +48,6 @@ function assayIn(logbooks: readonly Logbook[]): number | undefined {
   return found.size === 1 ? [...found][0] : undefined;
 }
 
-const holdsDoses = ({ mapping }: Logbook): boolean =>
-  doseRoles.some((role) => columnOf(mapping, role) !== undefined);
-
 /** Sheets whose lots stand across. */
 const acrossIn = (logbooks: readonly Logbook[]): ReadonlySet<string> =>
   new Set(
@@ -77,10 +74,11 @@ const saidAcross =
     across.has(each.sheet) ? { ...each, isAcross: true } : each;
 
 export function* recheck(given: readonly Logbook[]): Generator<Progress, RecheckReport> {
+  const hasDoses = given.some(({ mapping }) => holdsDoses(mapping));
   const logbooks = plainly(
     given.map(({ mapping: asGiven, cells: all }) => {
       const cells = withoutLeft(asGiven, all);
-      const mapping = measured(asGiven);
+      const mapping = measured(hasDoses ? asGiven : weighedAlone(asGiven));
       return { mapping: { ...mapping, commas: commasOf(mapping, cells).commas }, cells };
     }),
   );
@@ -117,7 +115,7 @@ export function* recheck(given: readonly Logbook[]): Generator<Progress, Recheck
     noDose:
       tally.checked.dose > 0
         ? ""
-        : logbooks.some(holdsDoses)
+        : logbooks.some(({ mapping }) => holdsDoses(mapping))
           ? (found.map(({ noDose }) => noDose).find((each) => each !== "") ?? "no row holds one")
           : "no column holds one",
     taken: [...new Set(found.flatMap(({ taken }) => taken))],

@@ -36,6 +36,8 @@ export interface MappedColumn {
   readonly basis?: Basis;
   /** Of a drop or a cup, once it is said: how many of the role's own unit one is (measured.ts). */
   readonly times?: number;
+  /** How near its figures are to what was meant, as a part of them: of what was only weighed. */
+  readonly within?: number;
 }
 
 /** A figure that holds for all rows: in a cell of the sheet, or typed in the pane. */

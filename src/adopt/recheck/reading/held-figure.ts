@@ -10,7 +10,7 @@ export interface HeldFigure {
   /** In the role's own scale: percent as percent, masses in g, volumes in L. */
   readonly value: number;
   readonly halfDigit: number;
-  /** It was counted in cups or spoons: half of its last digit is one of their steps. */
+  /** It was counted in cups or spoons, or only weighed: half of its last digit is as near as that is. */
   readonly isCoarse: boolean;
   /** "" when it was typed. */
   readonly formula: string;
@@ -50,6 +50,7 @@ export interface InUnit {
   readonly role: RoleId;
   readonly unit: string | undefined;
   readonly times?: number;
+  readonly within?: number;
 }
 
 /** What a figure in a unit is multiplied by to stand in the role's own scale. */
@@ -107,8 +108,8 @@ export function heldFigure(
     role: of.role,
     column,
     value: typed.value * scale,
-    halfDigit: Math.max(half, step ?? 0) * scale,
-    isCoarse: step !== undefined,
+    halfDigit: Math.max(half, step ?? 0, (of.within ?? 0) * typed.value) * scale,
+    isCoarse: step !== undefined || of.within !== undefined,
     formula: cell.formula,
     cell,
     typed: typed.value,

@@ -13,9 +13,10 @@ type At = (row: number) => HeldCell | undefined;
 const textOf = (cell: HeldCell | undefined): string =>
   cell === undefined || typeof cell.value === "object" ? "" : String(cell.value).trim();
 
-const unitOf = ({ unit, times }: Pick<MappedColumn, "unit" | "times">) => ({
+const unitOf = ({ unit, times, within }: Pick<MappedColumn, "unit" | "times" | "within">) => ({
   unit,
   ...(times === undefined ? {} : { times }),
+  ...(within === undefined ? {} : { within }),
 });
 
 const plain = { formula: "", format: "General" } as const;

@@ -9,12 +9,10 @@ import { doses, doseState, type FinalDose, finalDose } from "./final-dose";
 import { type HeldFigure, scaleOf, shownIn } from "../reading/held-figure";
 import type { WrongLot } from "../lots";
 import type { Readings } from "../reading/readings";
+import { weighedTolerance } from "../reading/weighed-alone";
 import { withSharedEffect } from "./shared-effect";
 import { shownLike } from "./shown-like";
 import { idsOf, shown, type Slip } from "../judging/slips";
-
-/** Weighing to the nearest division of a kitchen balance is no mistake. */
-const weighedTolerance = 0.03;
 
 const isAbout = ({ value, halfDigit, isCoarse }: HeldFigure, of: number): boolean =>
   Math.abs(value - of) <= Math.max(Math.abs(of) * weighedTolerance, isCoarse ? halfDigit : 0);

@@ -5,6 +5,7 @@ import { type RoleId, roleOf } from "../../recognising/roles";
 import type { Answers } from "../conventions/basis-answers";
 import { type Convention, hangsOnDensity, plainConvention } from "../conventions/conventions";
 import type { Readings } from "../reading/readings";
+import { weighedTolerance } from "../reading/weighed-alone";
 import { usualDensity } from "../arithmetic/row-arithmetic";
 
 const shown = (kilogramsPerLitre: number): string => String(Number(kilogramsPerLitre.toFixed(3)));
@@ -32,9 +33,10 @@ function coarselyTaken(mapping: LogbookMapping, rows: readonly Readings[]): stri
   const steps = new Map<RoleId, number>();
   for (const { held } of rows)
     for (const [role, { isCoarse, halfDigit }] of held) if (isCoarse) steps.set(role, halfDigit);
-  return [...steps].map(
-    ([role, grams]) =>
-      `${headed(mapping, role)} right within ${String(Number(grams.toPrecision(3)))} g, one step of its measure: it cannot tell less`,
+  return [...steps].map(([role, grams]) =>
+    columnOf(mapping, role)?.within !== undefined
+      ? `${headed(mapping, role)} for the dose, since no column holds one: right within ${String(100 * weighedTolerance)} %, as it was weighed`
+      : `${headed(mapping, role)} right within ${String(Number(grams.toPrecision(3)))} g, one step of its measure: it cannot tell less`,
   );
 }
 
