@@ -7,7 +7,7 @@ import { numberField } from "../fields/number-facts";
 import type { NumberFieldFact } from "../widgets/judged";
 import { countedValue } from "../../workbook/card/amounts";
 import type { AmountShown } from "./card";
-import type { Box } from "./typed";
+import type { Box } from "./box";
 
 /** Under which it is kept: seven gallons are never read as seven litres once other units are picked. */
 const keyIn =
@@ -73,18 +73,19 @@ export const madeBox = (units: CardUnits): Box => ({
   fact: madeField(units),
 });
 
-/** More fuel than this share of the oil is no fuel of it: in another unit, most likely. */
-const mostMade = "1.2";
+/** More fuel than this share of the oil is more than oil and methanol give (common practice, no source). */
+const mostMade = "1.1";
 
-/** @param oil litres that went in, as planned; undefined where only its mass is known */
+/** @param oil litres that went in, or were planned; undefined where nobody can tell */
 export function muchMade(
   oil: Exact | undefined,
   made: Exact,
   units: CardUnits,
+  inFact: "went in" | "was planned",
 ): string | undefined {
   if (oil === undefined || oil.lte(0) || made.lte(oil.times(mostMade))) return undefined;
   const form = madeForm(units);
-  return `${shownIn(form, oil)} of oil was planned, you typed ${shownIn(form, made)} of fuel. Check the unit.`;
+  return `${shownIn(form, oil)} of oil ${inFact}, you typed ${shownIn(form, made)} of fuel: more than it can give. Check the unit; measure it settled and dried.`;
 }
 
 export const minutesField = numberField("Minutes until the dark layer showed", mostOften, {

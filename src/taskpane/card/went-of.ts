@@ -1,20 +1,44 @@
 /** What was typed on the card after the batch, as its row takes it: litres, kilograms, grams. */
 import type { CardUnits } from "../../core/card/units";
-import { type Exact, exact } from "../../core/exact/exact";
 import type { WentRecord } from "../../workbook/planning/record/record-went";
 import type { RecordedBatch } from "../../workbook/planning/read-batches";
-import { judge, type NumberFieldFact } from "../widgets/judged";
+import { judge } from "../widgets/judged";
 import type { DecimalMark } from "../widgets/typed-number";
 import type { AmountShown } from "./card";
-import { countedValue } from "../../workbook/card/amounts";
+import { madeDoubt } from "./doubts";
 import type { Held } from "./draft";
-import { farFrom, madeBox, minutesField, muchMade, washesField, weighedBox } from "./fields";
-import { type Box, typedIn } from "./typed";
+import { farFrom, madeBox, minutesField, washesField, weighedBox } from "./fields";
+import { oilUsed } from "./oil-used";
+import { typedIn } from "./typed";
 
 type Values = WentRecord["values"];
 
 const one = <Id extends string>(id: Id, value: number | string | undefined) =>
   value === undefined || value === "" ? {} : { [id]: value };
+
+const counts = { minutes: minutesField, washes: washesField } as const;
+const countIn = ({ typed }: Held, id: keyof typeof counts, mark: DecimalMark) =>
+  judge(typed[id] ?? "", counts[id], mark);
+
+/** The fields with something wrong in them, by their labels: nothing is recorded before they are right. */
+export function wrongIn(
+  amounts: readonly AmountShown[],
+  held: Held,
+  units: CardUnits,
+  mark: DecimalMark,
+): readonly string[] {
+  const boxes = [...amounts.map(weighedBox), madeBox(units)].map((box) => ({
+    judged: typedIn(held, box, mark).judged,
+    fact: box.fact,
+  }));
+  const counted = (["minutes", "washes"] as const).map((id) => ({
+    judged: countIn(held, id, mark),
+    fact: counts[id],
+  }));
+  return [...boxes, ...counted].flatMap(({ judged, fact }) =>
+    judged.kind === "wrong" ? [fact.label] : [],
+  );
+}
 
 /** @returns undefined while a figure is wrong, or nothing is typed */
 export function wentOf(
@@ -24,70 +48,33 @@ export function wentOf(
   units: CardUnits,
   mark: DecimalMark,
 ): WentRecord | undefined {
+  if (wrongIn(amounts, held, units, mark).length > 0) return undefined;
   const { typed } = held;
-  let isWrong = false;
-  const figure = (id: string, fact: NumberFieldFact): Exact | undefined => {
-    const judged = judge(typed[id] ?? "", fact, mark);
-    isWrong ||= judged.kind === "wrong";
-    return judged.kind === "figure" ? judged.value : undefined;
+  const valueOf = (amount: AmountShown | undefined) =>
+    amount && typedIn(held, weighedBox(amount), mark).value;
+  const byId = (weighs: AmountShown["weighs"]) => amounts.find((each) => each.weighs === weighs);
+  const count = (id: keyof typeof counts): number | undefined => {
+    const judged = countIn(held, id, mark);
+    return judged.kind === "figure" ? judged.value.toNumber() : undefined;
   };
-  const doubts: string[] = [];
-  const boxed = (box: Box): Exact | undefined => {
-    const { judged, value } = typedIn(held, box, mark);
-    isWrong ||= judged.kind === "wrong";
-    return value;
-  };
-  /** As the amount is counted where it stands. */
-  const countedOf = (amount: AmountShown): Exact | undefined => {
-    const value = boxed(weighedBox(amount));
-    const doubt = value && farFrom(amount, value.div(amount.scale.form.per));
-    if (doubt !== undefined) doubts.push(`${amount.what}: ${doubt}`);
-    return value;
-  };
-  const byId = (weighs: AmountShown["weighs"]) => amounts.filter((each) => each.weighs === weighs);
-  const [methanol, lye] = [byId("methanol")[0], byId("lye")[0]];
-  const oils = byId("oil").map((amount, at) => {
-    const counted = countedOf(amount);
-    const { part } = amount.scale;
-    const kilograms = batch.oils[at]?.kilograms;
-    // of a volume: as much more or less in mass
-    return counted === undefined || kilograms === undefined
-      ? undefined
-      : counted.div(part.value.times(part.source.times)).times(kilograms);
-  });
-  const isWeighed = oils.some((oil) => oil !== undefined);
-  // a lot that was not weighed went in as worked out: what was weighed is never dropped for it
-  const known = oils.flatMap((oil, at) => {
-    const asWorked = batch.oils[at]?.kilograms;
-    return oil ?? (asWorked === undefined ? [] : exact(asWorked));
-  });
-  const oil =
-    isWeighed && known.length === oils.length
-      ? known.reduce((sum, each) => sum.plus(each)).toNumber()
-      : undefined;
-  const asWorkedOut = isWeighed
-    ? batch.oils.flatMap(({ lot }, at) => (oils[at] === undefined ? [String(lot)] : []))
-    : [];
-  const made = boxed(madeBox(units));
-  const ofOil = byId("oil").map(({ scale: { part } }) =>
-    part.counted === "L" ? countedValue(part) : undefined,
-  );
-  const oilLitres = ofOil.reduce<Exact | undefined>(
-    (sum, each) => (sum && each ? sum.plus(each) : undefined),
-    exact(0),
-  );
-  const tooMuch = made && muchMade(oilLitres, made, units);
+  const { kilograms, asWorkedOut } = oilUsed(batch, amounts, held, mark);
   const values: Values = {
-    ...one("weighed", lye && countedOf(lye)?.toNumber()),
-    ...one("methanol", methanol && countedOf(methanol)?.toNumber()),
-    ...one("oil", oil),
-    ...one("litres", made?.toNumber()),
-    ...one("minutes", figure("minutes", minutesField)?.toNumber()),
-    ...one("washes", figure("washes", washesField)?.toNumber()),
+    ...one("weighed", valueOf(byId("lye"))?.toNumber()),
+    ...one("methanol", valueOf(byId("methanol"))?.toNumber()),
+    ...one("oil", kilograms?.toNumber()),
+    ...one("litres", typedIn(held, madeBox(units), mark).value?.toNumber()),
+    ...one("minutes", count("minutes")),
+    ...one("washes", count("washes")),
     ...one("trial", typed.trial),
     ...one("seen", typed.seen?.trim()),
   };
-  if (isWrong || Object.keys(values).length === 0) return undefined;
-  if (tooMuch !== undefined) doubts.push(`Fuel made: ${tooMuch}`);
+  if (Object.keys(values).length === 0) return undefined;
+  const far = amounts.flatMap((amount) => {
+    const value = valueOf(amount);
+    const doubt = value && farFrom(amount, value.div(amount.scale.form.per));
+    return doubt === undefined ? [] : [`${amount.what}: ${doubt}`];
+  });
+  const made = madeDoubt(units, batch, amounts, held, mark);
+  const doubts = made === undefined ? far : [...far, `Fuel made: ${made}`];
   return { row: batch.row, batch: batch.batch, values, asWorkedOut, doubts };
 }

@@ -4,6 +4,7 @@ import { exact } from "../../../src/core/exact/exact";
 import { cardUnits } from "../../../src/core/card/units";
 import { isFault } from "../../../src/sheet/port";
 import { alikeWords, amountsOf, batchWords, cardOf } from "../../../src/taskpane/card/card";
+import { madeDoubt, trialDoubt, weighedDoubt } from "../../../src/taskpane/card/doubts";
 import { draftFrom, heldOf, reduce } from "../../../src/taskpane/card/draft";
 import {
   farFrom,
@@ -14,7 +15,7 @@ import {
   weighedKey,
 } from "../../../src/taskpane/card/fields";
 import { othersOf, typedIn } from "../../../src/taskpane/card/typed";
-import { wentOf } from "../../../src/taskpane/card/went-of";
+import { wentOf, wrongIn } from "../../../src/taskpane/card/went-of";
 import { judge } from "../../../src/taskpane/widgets/judged";
 import { planWent } from "../../../src/workbook/planning/record/record-went";
 import { type RecordedBatch, readBatches } from "../../../src/workbook/planning/read-batches";
@@ -80,7 +81,7 @@ describe("how a batch went, as typed on its card", () => {
     const far = record({ "lye, g": "10460", litres: "500" });
     expect(far?.doubts).toEqual([
       "KOH, lot K-207: 1046 g was planned, you typed 10460 g. Check the unit.",
-      "Fuel made: 100.0 L of oil was planned, you typed 500.0 L of fuel. Check the unit.",
+      "Fuel made: 100.0 L of oil was planned, you typed 500.0 L of fuel: more than it can give. Check the unit; measure it settled and dried.",
     ]);
     if (far === undefined) throw new Error("nothing to record");
     const plan = await planWent(host, far);
@@ -157,6 +158,89 @@ describe("the box for what was weighed", () => {
         expect(went?.values.weighed).toBeCloseTo(worked, 6);
       }
     }
+  });
+});
+
+describe("what is said at a box while it can still be put right", () => {
+  const read = async (units: (typeof cardUnits)[number] = "metric") => {
+    const { host } = await hostWith(slipwayBatch);
+    const batch = (await batchesOf(host)).find((each) => each.batch === slipwayBatch.batch);
+    if (batch === undefined) throw new Error("no batch");
+    return { batch, amounts: amountsOf(batch, units) ?? [] };
+  };
+  const heldWith = (typed: Record<string, string>) => ({ ticks: [], typed });
+
+  it("takes pounds and ounces as the card shows them, and the unit behind a figure", async () => {
+    const { amounts, batch } = await read("us");
+    const lye = amounts.at(-1);
+    if (lye === undefined) throw new Error("no lye");
+    expect(lye.figure).toMatch(/^2 lb \d/);
+    // by hand: 38.4 ounces of 28.349523125 g; 2 lb of them are 32
+    const grams = {
+      "2 lb 6.4 oz": 1088.621688,
+      "2 lb 6.4": 1088.621688,
+      "2lb6.4oz": 1088.621688,
+      "2 lb 6,4 oz": 1088.621688,
+      "2.4 lb": 1088.621688,
+      "38.4 oz": 1088.621688,
+      "2 lb": 907.18474,
+    };
+    const box = weighedKey(lye);
+    for (const [text, expected] of Object.entries(grams)) {
+      const went = wentOf(batch, amounts, heldWith({ [box]: text }), "us", ".");
+      expect([text, went?.values.weighed]).toEqual([text, expect.closeTo(expected, 5)]);
+    }
+    const kilograms = await read("us, grams");
+    const inGrams = kilograms.amounts.at(-1);
+    if (inGrams === undefined) throw new Error("no lye");
+    const typed = heldWith({ [weighedKey(inGrams)]: "2 lb 6.4 oz" });
+    const went = wentOf(kilograms.batch, kilograms.amounts, typed, "us, grams", ",");
+    expect(went?.values.weighed).toBeCloseTo(1088.621688, 5);
+  });
+
+  it("refuses more ounces than a pound has, and names what must be right before it is recorded", async () => {
+    const { amounts, batch } = await read("us");
+    const lye = amounts.at(-1);
+    if (lye === undefined) throw new Error("no lye");
+    const held = heldWith({ [weighedKey(lye)]: "2 lb 64 oz", washes: "2.5", litres: "90" });
+    expect(wentOf(batch, amounts, held, "us", ".")).toBeUndefined();
+    expect(wrongIn(amounts, held, "us", ".")).toEqual(["KOH, lot K-207: really", "Washes"]);
+  });
+
+  it("says of lye a twentieth off that it is weighed again, before it goes in", async () => {
+    const { amounts, batch } = await read();
+    const lye = amounts.at(-1);
+    if (lye === undefined) throw new Error("no lye");
+    const said = (typed: Record<string, string>) =>
+      weighedDoubt(lye, batch, amounts, heldWith(typed), ".");
+    // 1046 g are worked out: a twentieth more is 1098.3 g, a twentieth less 993.7 g
+    expect(said({ "lye, g": "1100" })).toBe(
+      "1046 g was worked out, you typed 1100 g: 5 % more. Weigh again before it goes into the methanol.",
+    );
+    expect(said({ "lye, g": "950" })).toContain("9 % less. Weigh again");
+    expect(said({ "lye, g": "1090" })).toBeUndefined();
+    expect(said({ "lye, g": "1000" })).toBeUndefined();
+    // of a tenth less oil than planned, 941 g are right
+    const oil = amounts[0];
+    if (oil === undefined) throw new Error("no oil");
+    expect(said({ [weighedKey(oil)]: "90", "lye, g": "941" })).toBeUndefined();
+    expect(said({ [weighedKey(oil)]: "90", "lye, g": "1046" })).toContain(
+      "g is right for the oil that went in, you typed 1046 g: 11 % more.",
+    );
+  });
+
+  it("asks about more fuel than the oil can give, by what went in, and about oil in the trial", async () => {
+    const { amounts, batch } = await read();
+    const said = (typed: Record<string, string>) =>
+      madeDoubt("metric", batch, amounts, heldWith(typed), ".");
+    // 100 L of oil are planned
+    expect(said({ litres: "111" })).toContain("100.0 L of oil was planned, you typed 111.0 L");
+    expect(said({ litres: "109" })).toBeUndefined();
+    const oil = amounts[0];
+    if (oil === undefined) throw new Error("no oil");
+    expect(said({ [weighedKey(oil)]: "90", litres: "100" })).toContain("90.00 L of oil went in");
+    expect(trialDoubt("oil at the bottom")).toContain("Not done yet");
+    expect(trialDoubt("clear")).toBeUndefined();
   });
 });
 

@@ -1,9 +1,10 @@
 /** Room for what was really weighed or measured of an amount. */
 import { NumberField } from "../../widgets/number-field";
 import { Say } from "../../widgets/say";
-import { type AmountShown, cardOf } from "../card";
+import { type AmountShown, amountsOf, cardOf, unitsOf } from "../card";
+import { weighedDoubt } from "../doubts";
 import { heldOf } from "../draft";
-import { farFrom, weighedBox, weighedKey } from "../fields";
+import { weighedBox, weighedKey } from "../fields";
 import { othersOf, typedIn } from "../typed";
 import { useCard } from "./desk";
 
@@ -12,8 +13,10 @@ export function Weighed({ amount }: { amount: AmountShown }) {
   const card = cardOf(batch);
   const box = weighedBox(amount);
   const { fact } = box;
-  const { text, judged } = typedIn(heldOf(draft, card), box, mark);
-  const doubt = judged.kind === "figure" ? farFrom(amount, judged.value) : undefined;
+  const held = heldOf(draft, card);
+  const { text, judged } = typedIn(held, box, mark);
+  const all = amountsOf(batch, unitsOf(batch, draft.units)) ?? [];
+  const doubt = weighedDoubt(amount, batch, all, held, mark);
   return (
     <>
       <NumberField

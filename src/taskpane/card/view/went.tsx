@@ -1,4 +1,5 @@
 /** How it went: asked after the batch, into the batch's own row. */
+import { andList } from "../../../sheet/and-list";
 import { planWent, recordWent } from "../../../workbook/planning/record/record-went";
 import { trialWords } from "../../../workbook/tables/went";
 import { PlannedChange } from "../../planned/planned-change";
@@ -6,15 +7,25 @@ import { usePlanned } from "../../planned/use-planned";
 import { Choice } from "../../widgets/choice";
 import { judge, type NumberFieldFact } from "../../widgets/judged";
 import { NumberField } from "../../widgets/number-field";
+import { Say } from "../../widgets/say";
 import { WordField } from "../../widgets/word-field";
 import { type AmountShown, cardOf, unitsOf } from "../card";
+import { madeDoubt, trialDoubt } from "../doubts";
 import { heldOf } from "../draft";
 import { madeBox, madeKey, minutesField, washesField } from "../fields";
 import { othersOf, typedIn } from "../typed";
-import { wentOf } from "../went-of";
+import { wentOf, wrongIn } from "../went-of";
 import { useCard } from "./desk";
 
 const trials = trialWords.map((word) => [word, word] as const);
+
+const wrongWords = (labels: readonly string[]): string =>
+  `Nothing is recorded yet: first put right ${andList(labels)}.`;
+
+function Doubt({ words }: { words: string | undefined }) {
+  const { inMark } = useCard();
+  return words === undefined ? null : <Say tone="check">{inMark(words)}</Say>;
+}
 
 export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
   const { host, batch, draft, act, mark, inMark } = useCard();
@@ -26,6 +37,7 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
   const units = unitsOf(batch, draft.units);
   const box = madeBox(units);
   const made = typedIn(held, box, mark);
+  const wrong = wrongIn(amounts, held, units, mark);
   const record = wentOf(batch, amounts, held, units, mark);
   const toWrite = () => {
     if (record === undefined) throw new Error("how it went before anything is typed");
@@ -57,6 +69,7 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
           act({ do: "type", card, field: madeKey(units), text, insteadOf: othersOf(box) });
         }}
       />
+      <Doubt words={madeDoubt(units, batch, amounts, held, mark)} />
       {field("minutes", minutesField)}
       {field("washes", washesField)}
       <Choice
@@ -67,6 +80,7 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
           set("trial", word);
         }}
       />
+      <Doubt words={trialDoubt(held.typed.trial)} />
       <WordField
         label="What was seen"
         value={held.typed.seen ?? ""}
@@ -74,6 +88,7 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
           set("seen", text);
         }}
       />
+      <Doubt words={wrong.length > 0 ? wrongWords(wrong) : undefined} />
       {record === undefined ? null : (
         <PlannedChange
           planned={planned}
