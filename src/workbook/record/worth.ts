@@ -33,7 +33,7 @@ const mostDoubt = 0.2;
 /** What keeps a result from being good. */
 const lessWords = {
   noDoubt: "Its ± is not known yet.",
-  wide: "Its ± is more than a fifth of it: titrate again.",
+  wide: "Its ± is more than a fifth of it: titrate again before a large batch.",
   noTitrantPercent: "± leaves out the titrant: fill step 1 of Titrate.",
   byVolume: "The sample was measured, not weighed.",
   oneTitre: "One titre, and nothing beside it but your record.",

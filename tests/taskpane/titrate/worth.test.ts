@@ -56,7 +56,13 @@ describe("what a result is worth", () => {
     // by hand: 12.706 x 0.07071 x sqrt(1/2 + 1) = 1.10 of 2.30 mL
     expect(worth(but({ titres: ["2.40", "2.50"] }))).toEqual({
       word: "Usable",
-      why: ["Its ± is more than a fifth of it: titrate again."],
+      why: ["Its ± is more than a fifth of it: titrate again before a large batch."],
     });
+  });
+
+  it("is never called usable with a bare word to titrate again, as if it were not", () => {
+    const { word, why } = worth(but({ titres: ["2.40", "2.50"] }));
+    expect(word).toBe("Usable");
+    for (const reason of why) expect(reason).not.toMatch(/titrate again\.$/i);
   });
 });

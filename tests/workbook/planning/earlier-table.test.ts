@@ -81,7 +81,7 @@ describe("a table of titrations that an earlier Titrebook made", () => {
     const lots = await readLots(earlier());
     if (lots === undefined || isFault(lots)) throw new Error("no lots");
     expect(lots.map(({ worth }) => worth)).toEqual([
-      { word: "Usable", why: ["Its ± is more than a fifth of it: titrate again."] },
+      { word: "Usable", why: ["Its ± is more than a fifth of it: titrate again before a large batch."] },
     ]);
   });
 
