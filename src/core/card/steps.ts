@@ -35,6 +35,7 @@ const step = (
 export const cardSteps: readonly CardStep[] = [
   step("oil", "Drain off water. Put in the oil.", "", "company", "oil"),
   step("dry", "Heat slowly until no more steam comes. Let it cool.", "to 55 °C", "drying"),
+  step("trial", "New lot? Try one litre of it first: go on once that is clear.", "", "trial"),
   step("methanol", "Put methanol into the mixing vessel.", "cold", "methanol", "methanol"),
   step("lye", "Weigh the lye. Close its tub.", "", "lye", "lye"),
   step(
@@ -43,14 +44,18 @@ export const cardSteps: readonly CardStep[] = [
     "below 45 °C: stop, wait, go on",
     "intoMethanol",
   ),
-  step("trial", "New lot? One litre of it first.", "", "trial"),
   step(
     "mix",
     "Heater off. Lye in methanol into the oil, little by little, stirring, lid on.",
     "oil at 50 to 55 °C",
     "vapour",
   ),
-  step("stir", "Keep stirring, lid on.", "1 hour at 50 to 55 °C", "heaters"),
+  step(
+    "stir",
+    "Keep stirring, lid on. Heater stays off: lag the vessel, or hot water around it.",
+    "1 hour at 50 to 55 °C",
+    "heaters",
+  ),
   step(
     "settle",
     "Stop. Let it stand. Note when the dark layer shows.",

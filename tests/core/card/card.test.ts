@@ -113,6 +113,19 @@ describe("the steps of the card", () => {
     expect(cardSteps[at("dry")]?.when).toMatch(/55 °C/);
   });
 
+  it("try a new lot before anything is mixed for all of it", () => {
+    expect(at("trial")).toBeGreaterThan(-1);
+    expect(at("trial")).toBeLessThan(at("methanol"));
+  });
+
+  it("say how the vessel stays warm where its caution forbids a heater", () => {
+    const warm = cardSteps.filter(
+      ({ when, caution }) => /°C/.test(when) && /No heater/.test(caution),
+    );
+    expect(warm.map(({ id }) => id)).toEqual(["stir"]);
+    for (const { words } of warm) expect(words).toMatch(/lag the vessel.*hot water around it/);
+  });
+
   it("have a caution each, and weigh oil, methanol and lye once", () => {
     for (const { caution } of cardSteps) expect(caution.length).toBeGreaterThan(10);
     const weighed = cardSteps.flatMap(({ weighs }) => weighs ?? []);
@@ -124,10 +137,10 @@ describe("the steps of the card", () => {
     expect(cardSteps.map(({ id, when }) => `${id}: ${when}`)).toEqual([
       "oil: ",
       "dry: to 55 °C",
+      "trial: ",
       "methanol: cold",
       "lye: ",
       "dissolve: below 45 °C: stop, wait, go on",
-      "trial: ",
       "mix: oil at 50 to 55 °C",
       "stir: 1 hour at 50 to 55 °C",
       "settle: 8 hours or longer",
