@@ -8,6 +8,20 @@ import { but, type Slip, viewOfSlip } from "./slip";
 const said = (nudges: (seen: Seen) => Nudge[], slip: Slip, about: string): string | undefined =>
   nudges(viewOfSlip(slip)).find((nudge) => nudge.about === about)?.sentence;
 
+describe("what is said of a density that is typed", () => {
+  const odd = (density: string) => said(aboutOil, { typed: { density } }, "density");
+
+  it("asks about one that no common oil has, and says what usually made it", () => {
+    expect(odd("0.8")).toContain("0.8 kg/L: oils lie between 0.87 and 0.94 at 20 °C");
+    expect(odd("0.8")).toContain("a bubble, or a drop left in the syringe");
+    expect(odd("0.98")).toContain("water");
+  });
+
+  it("says nothing of those that oils have", () => {
+    for (const density of ["0.87", "0.915", "0.94", ""]) expect(odd(density)).toBeUndefined();
+  });
+});
+
 describe("what is said of a titrant", () => {
   const age = (checkedOn: string, slip: Slip = {}) =>
     said(aboutTitrant, { ...slip, checkedOn }, "age");

@@ -83,6 +83,24 @@ function disagreeing(seen: Seen): Nudge[] {
     : [];
 }
 
+/** Between these oils and fats lie at 20 °C, kg/L (commonly cited; castor oil is heavier). */
+const oilsLie = { from: "0.87", to: "0.94" } as const;
+
+/** A density that no common oil has was mostly measured with air in the syringe. */
+function oddDensity({ figures }: Seen): Nudge[] {
+  const density = figures.in("kg/L", "density");
+  if (density === undefined || (density.gte(oilsLie.from) && density.lte(oilsLie.to))) return [];
+  const why = density.lt(oilsLie.from)
+    ? "a light one usually means a bubble, or a drop left in the syringe"
+    : "a heavy one usually means water, or a syringe wet outside";
+  return [
+    check(
+      "density",
+      `${density.toString()} kg/L: oils lie between ${oilsLie.from} and ${oilsLie.to} at 20 °C, and ${why}. Measure it again, or is it castor oil?`,
+    ),
+  ];
+}
+
 /** Cold fryer oil: neither its volume nor what came up with the syringe is the oil of the drum. */
 function cold({ draft, figures }: Seen): Nudge[] {
   const words = halfSolidWords(oilOf(draft, figures), figures.in("C", "temperature"));
@@ -112,6 +130,7 @@ const afterAcid = ({ draft }: Seen): Nudge[] =>
 export const aboutOil = (seen: Seen): Nudge[] => [
   ...sampleSize(seen),
   ...disagreeing(seen),
+  ...oddDensity(seen),
   ...cold(seen),
   ...byVolume(seen),
   ...afterAcid(seen),
