@@ -6,6 +6,7 @@ import { oilNamed } from "../../core/reference/oils";
 import type { StepId } from "./batch";
 import type { NumberFieldId } from "./fields";
 import { isHeldBack } from "./acid-worth";
+import { notOneLye } from "./same-lye";
 import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../widgets/shown-number";
 import { type WaterField, waterFields } from "../water/fields";
@@ -93,13 +94,9 @@ function oil(seen: Seen): Want[] {
 function titrant({ draft, recorded }: Seen): Want[] {
   if (draft.picked.titrantLye !== "same") return [];
   const chosen = chosenLots(draft, recorded).filter((lot) => lot !== undefined);
-  const { base } = draft.picked;
   const step = "lye";
-  const other = chosen.find(({ titrantBase }) => titrantBase !== "" && titrantBase !== base);
-  if (other) {
-    const sentence = `Lot ${String(other.lot)} was titrated with ${other.titrantBase}, and this lye is ${base}: they are not the same lye.`;
-    return [{ step, sentence, for: "weigh-out" }];
-  }
+  const other = notOneLye(draft, recorded);
+  if (other !== undefined) return [{ step, sentence: other, for: "weigh-out" }];
   const pure = chosen.filter(({ isAsIfPure }) => isAsIfPure).length;
   if (pure === 0 || pure === chosen.length) return [];
   const sentence =

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { isProblem } from "../../../src/core/problem/problem";
+import { saidOfTitrant } from "../../../src/taskpane/batch/same-lye";
 import { acidStepLines, waterInAll, weighOutOf } from "../../../src/taskpane/batch/weigh-out";
 import { but, seen, sentences, type Slate, whole } from "./slate";
 
@@ -235,6 +236,20 @@ describe("a titrant of the same lye", () => {
 
   it("changes nothing where the titration knew its strength", () => {
     expect(catalyst(but(same))).toBe(catalyst(whole));
+  });
+
+  it("is told as one lye only where the lots do not say otherwise", () => {
+    const said = (slate: Slate) => {
+      const { draft, recorded } = seen(slate);
+      return saidOfTitrant(draft, recorded);
+    };
+    expect(said(but({ ...same, lots: ["A"] }))?.words).toMatch(/^One lye in burette and vessel/);
+    expect(said(but({ ...same, lots: ["E"] }))).toEqual({
+      tone: "check",
+      words:
+        "Lot E was titrated with NaOH, and this lye is KOH: they are not the same lye. Pick Other lye above.",
+    });
+    expect(said(but({ lots: ["A"] }))).toBeUndefined();
   });
 
   it("cannot be another base, nor hold for one lot of two", () => {
