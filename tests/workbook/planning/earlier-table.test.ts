@@ -81,7 +81,10 @@ describe("a table of titrations that an earlier Titrebook made", () => {
     const lots = await readLots(earlier());
     if (lots === undefined || isFault(lots)) throw new Error("no lots");
     expect(lots.map(({ worth }) => worth)).toEqual([
-      { word: "Usable", why: ["Its ± is more than a fifth of it: titrate again before a large batch."] },
+      {
+        word: "Usable",
+        why: ["Its ± is more than a fifth of it: titrate again before a large batch."],
+      },
     ]);
   });
 
