@@ -30,6 +30,7 @@ export const bands: readonly Band[] = [
       "a base batch works at a cost in yield and may settle badly; blend it or pretreat it if you can",
   },
   {
+    // the acid that is allowed: 5 % where nobody says another (reference/defaults.ts, usual.limitFfa)
     from: undefined,
     advice:
       "not a plain base batch: blend it down, pretreat it with acid, or pass it to someone who can treat it",

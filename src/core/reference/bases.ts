@@ -7,6 +7,7 @@ export interface Base {
   readonly name: "KOH" | "NaOH" | "KOCH3" | "NaOCH3";
   /** Other names people write; case and spaces are ignored. */
   readonly alsoCalled: readonly string[];
+  /** From the weights in atomic-weights.ts: 56.1053 for KOH, 39.997 for NaOH. */
   readonly molarMass: GramPerMole;
   /** The soap it makes carries this metal. */
   readonly metal: "K" | "Na";
