@@ -26,26 +26,33 @@ type OfCard = readonly [
 const lyeOff = "0.05";
 
 /** Lye that is more or less than the oil wants that really went in; undefined where it is about right. */
-function offLye(amount: AmountShown, typed: Exact, share: Exact): string | undefined {
+function offLye(
+  amount: AmountShown,
+  { typed, text }: { readonly typed: Exact; readonly text: string },
+  share: Exact,
+): string | undefined {
   const { form, part } = amount.scale;
   const wanted = countedValue(part).times(share);
   if (wanted.lte(0)) return undefined;
   const off = typed.times(form.per).div(wanted).minus(1);
   if (off.abs().lt(lyeOff)) return undefined;
   const percent = off.abs().times(100).toFixed(0);
-  const forOil = share.eq(1) ? "was worked out" : "is right for the oil that went in";
-  return `${shownIn(form, wanted)} ${forOil}, you typed ${typed.toString()} ${form.unit}: ${percent} % ${off.gt(0) ? "more" : "less"}. Weigh again before it goes into the methanol.`;
+  const worked = share.eq(1)
+    ? `${amount.figure} was worked out`
+    : `${shownIn(form, wanted)} is right for the oil that went in`;
+  const asTyped = /[a-z]/i.test(text) ? text.trim() : `${typed.toString()} ${form.unit}`;
+  return `${worked}, you typed ${asTyped}: ${percent} % ${off.gt(0) ? "more" : "less"}. Weigh again before it goes into the methanol.`;
 }
 
 /** Of one amount: it is far from what was planned, or it is lye that is a little off. */
 export function weighedDoubt(amount: AmountShown, ...of: OfCard): string | undefined {
   const [batch, amounts, held, mark] = of;
-  const { judged } = typedIn(held, weighedBox(amount), mark);
+  const { judged, text } = typedIn(held, weighedBox(amount), mark);
   if (judged.kind !== "figure") return undefined;
   const typed = judged.value;
   const far = farFrom(amount, typed);
   if (far !== undefined || amount.weighs !== "lye") return far;
-  return offLye(amount, typed, oilUsed(batch, amounts, held, mark).share);
+  return offLye(amount, { typed, text }, oilUsed(batch, amounts, held, mark).share);
 }
 
 /** Oil that was weighed fills a can as common oils do. */

@@ -220,6 +220,14 @@ describe("what is said at a box while it can still be put right", () => {
     expect(said({ "lye, g": "950" })).toContain("9 % less. Weigh again");
     expect(said({ "lye, g": "1090" })).toBeUndefined();
     expect(said({ "lye, g": "1000" })).toBeUndefined();
+    // in the pounds and ounces of the card, by hand: 1046 g are 36.897 ounces, and 42 are 13.8 % more
+    const inPounds = await read("us");
+    const [pound] = inPounds.amounts.slice(-1);
+    if (pound === undefined) throw new Error("no lye");
+    const more = heldWith({ [weighedKey(pound)]: "2 lb 10 oz" });
+    expect(weighedDoubt(pound, inPounds.batch, inPounds.amounts, more, ".")).toContain(
+      "2 lb 4.9 oz was worked out, you typed 2 lb 10 oz: 14 % more.",
+    );
     // of a tenth less oil than planned, 941 g are right
     const oil = amounts[0];
     if (oil === undefined) throw new Error("no oil");
