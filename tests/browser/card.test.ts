@@ -37,7 +37,7 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await undo(first.page);
     expect(await bookOf(first.page)).toEqual(before);
     await hand.press(/^1\. Drain/, "Space");
-    await hand.type("Methanol: really", "5.9");
+    await hand.type("Methanol: what you put in", "5.9");
     await hand.type("Washes", "4");
     // the row holds three washes, and those go only once that is agreed to
     await first.page
@@ -48,7 +48,7 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await hand.press("Record how it went");
     await first.page.getByText(/Written in row 6 of the sheet Batches/).waitFor();
     // other units: what was typed in gallons is said in litres, 5.9 x 4.54609, and comes back as typed
-    const really = first.page.getByLabel("Methanol: really");
+    const really = first.page.getByLabel("Methanol: what you put in");
     await first.page.getByLabel("Units").selectOption("metric");
     await expect.poll(() => really.inputValue()).toBe("26.82");
     await first.page.getByLabel("Units").selectOption("imperial");
@@ -58,7 +58,7 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await step.waitFor();
     expect(await step.isChecked()).toBe(true);
     expect(await again.page.getByRole("checkbox", { name: /^2\. Heat/ }).isChecked()).toBe(false);
-    expect(await again.page.getByLabel("Methanol: really").inputValue()).toBe("5.9");
+    expect(await again.page.getByLabel("Methanol: what you put in").inputValue()).toBe("5.9");
     expect([...first.complaints, ...again.complaints]).toEqual([]);
     await first.page.context().close();
   });

@@ -27,7 +27,7 @@ describe.runIf(hasBrowser)("the titrants on record, in a browser", () => {
     const hand = new QuickHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await takeTitrant(hand);
-    await page.getByText(/By its own line it has lost 0\.8\d? % in 113 days/).waitFor();
+    await page.getByText(/Going by its checks, it has lost 0\.8\d? % in 113 days/).waitFor();
     expect(await page.getByLabel("Bottle").inputValue()).toBe("K-5");
     expect(await page.getByLabel("Made or checked on").inputValue()).toBe("2026-09-15");
     expect(await page.getByLabel("Base").inputValue()).toBe("KOH");

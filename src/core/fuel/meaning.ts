@@ -35,7 +35,7 @@ export interface ToDo {
   readonly why: string;
 }
 
-const wash = (metal: Exact): ToDo => {
+const wash = (metal: Exact, washed: FuelFound["washed"]): ToDo => {
   const count = washesNeeded(metal);
   if (count > mostWashes) {
     return {
@@ -44,8 +44,8 @@ const wash = (metal: Exact): ToDo => {
     };
   }
   return {
-    what: count === 1 ? "Wash once more." : `Wash ${String(count)} times more.`,
-    why: "If each wash, with a third of the fuel’s volume of water, leaves a third of the soap (common practice, no source). Then titrate again.",
+    what: `Wash ${count === 1 ? "once" : `${String(count)} times`}${washed === "no" ? "" : " more"}.`,
+    why: "This counts on each wash, with a third of the fuel’s volume of water, leaving a third of the soap (common practice, no source). Then titrate again.",
   };
 };
 
@@ -60,7 +60,7 @@ export function toDo(found: FuelFound): readonly ToDo[] {
       why: "Cloudy in methanol: oil that did not react. The trial is no measurement, and sees neither monoglyceride nor free glycerol (common practice, no source).",
     });
   }
-  if (metal?.verdict === "above") done.push(wash(metal.found));
+  if (metal?.verdict === "above") done.push(wash(metal.found, washed));
   if (metal?.verdict === "cannot tell") {
     done.push({
       what: "Titrate the soap on a larger sample.",

@@ -30,7 +30,7 @@ export function weighedField({
   scale: { form, part },
 }: AmountShown): NumberFieldFact {
   const worked = shownIn(form, countedValue(part));
-  return numberField(`${what}: really`, limits.amount, {
+  return numberField(`${what}: what you put in`, limits.amount, {
     unit: form.unit,
     isOptional: true,
     ...(worked === figure ? {} : { hint: `Worked out: ${worked}.` }),

@@ -105,7 +105,7 @@ export function remarksOn({ noDose, taken, cutShort }: RecheckReport): {
 } {
   return {
     noDose: noDose === "" ? "" : `No dose was checked: ${noDose}.`,
-    taken: taken.length === 0 ? "" : `Taken for this check: ${andList(taken)}.`,
+    taken: taken.length === 0 ? "" : `Assumed for this check: ${andList(taken)}.`,
     cutShort:
       cutShort === 0
         ? ""

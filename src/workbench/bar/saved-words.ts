@@ -36,7 +36,7 @@ const noWayBack =
 
 /** Said once a visit, of a workbook that calls functions of the add-in. */
 const handOn =
-  " To hand it on to somebody without Titrebook, make a partner copy: other programs show its TITRE cells as saved, or as #NAME?; LibreOffice so shows all that are words.";
+  " To hand it on to somebody without Titrebook, make a partner copy: other programs show its TITRE cells as saved, or as #NAME?; LibreOffice shows #NAME? in some of them.";
 
 /** @param put where it was put, in a sentence */
 export function savedWords(

@@ -10,13 +10,13 @@ import { type TitrantLine, titrantLine } from "./titrant-line";
 
 const source = "Line and band: least squares with its 95 % interval (JCGM 100:2008, H.3).";
 
-/** "By its own line it has lost 0.6 % in 24 days", and when it is old. */
+/** "Going by its checks, it has lost 0.6 % in 24 days", and when it is old. */
 export function lineWords({ since, first, asked, checks, within, isOld }: TitrantLine): string {
   if (within === undefined) {
     return `Its ${String(checks)} checks show no change that chance does not explain.`;
   }
   const size = Number(Math.abs(since).toPrecision(2)).toString();
-  const changed = `By its own line it has ${since < 0 ? "lost" : "gained"} ${size} % in ${String(asked - first)} days`;
+  const changed = `Going by its checks, it has ${since < 0 ? "lost" : "gained"} ${size} % in ${String(asked - first)} days`;
   return isOld
     ? `${changed}, and is outside 1 % of its first since ${dayInWords(within + 1)}: check it against KHP.`
     : `${changed}; it leaves 1 % of its first on ${dayInWords(within + 1)}.`;

@@ -67,7 +67,7 @@ describe("a reading that is ten times off from the other rows'", () => {
       ["decimal-slip", undefined],
     ]);
     expect(effectWords(findings[0] as (typeof findings)[0])).toMatch(
-      /g of lye too much\. Said of the book, not of a batch that is running: do not add lye to it after this\.$/,
+      /g of lye too much\. This is about the record\. Do not add lye to a batch because of it\.$/,
     );
   });
 

@@ -41,6 +41,11 @@ describe("what the figures of a fuel ask for", () => {
     expect(isWell({ ...good, ...above(metal) })).toBe(false);
   });
 
+  it("is not to wash more what was not washed yet", () => {
+    const asked = (metal: string) => said({ ...above(metal), washed: "no" })[0];
+    expect([asked("611"), asked("15")]).toEqual(["Wash 5 times.", "Wash once."]);
+  });
+
   it("is never to judge acid in unwashed fuel", () => {
     for (const acid of ["below", "above", "cannot tell"] as const) {
       expect(said({ washed: "no", acid })).toEqual(["Titrate the acid again once it is washed."]);

@@ -204,7 +204,10 @@ describe("what is said at a box while it can still be put right", () => {
     if (lye === undefined) throw new Error("no lye");
     const held = heldWith({ [weighedKey(lye)]: "2 lb 64 oz", washes: "2.5", litres: "90" });
     expect(wentOf(batch, amounts, held, "us", ".")).toBeUndefined();
-    expect(wrongIn(amounts, held, "us", ".")).toEqual(["KOH, lot K-207: really", "Washes"]);
+    expect(wrongIn(amounts, held, "us", ".")).toEqual([
+      "KOH, lot K-207: what you put in",
+      "Washes",
+    ]);
   });
 
   it("says of lye a twentieth off that it is weighed again, before it goes in", async () => {

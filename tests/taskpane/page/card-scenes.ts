@@ -19,7 +19,7 @@ export async function cardScenes(page: Page, look: Look): Promise<void> {
   await hand.press("Not now");
   await hand.choose("Units", "US");
   await hand.press(/^1\. Drain/, "Space");
-  await hand.type("Methanol: really", "7.1");
+  await hand.type("Methanol: what you put in", "7.1");
   await look("US gallons, a step done");
   await hand.choose("Units", "Metric");
   await hand.type("Washes", "4");

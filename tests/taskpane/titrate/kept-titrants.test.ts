@@ -105,7 +105,7 @@ describe("how old a titrant is", () => {
     expect(said(drifting, slip, "K-5")).toMatchObject({
       tone: "know",
       sentence:
-        "By its own line it has lost 0.58 % in 29 days; it leaves 1 % of its first on 22 Oct 2026.",
+        "Going by its checks, it has lost 0.58 % in 29 days; it leaves 1 % of its first on 22 Oct 2026.",
     });
   });
 
@@ -113,7 +113,7 @@ describe("how old a titrant is", () => {
     expect(said(drifting, slip, "K-5", "2026-10-22")).toMatchObject({
       tone: "check",
       sentence:
-        "By its own line it has lost 1 % in 51 days, and is outside 1 % of its first since 22 Oct 2026: check it against KHP.",
+        "Going by its checks, it has lost 1 % in 51 days, and is outside 1 % of its first since 22 Oct 2026: check it against KHP.",
     });
   });
 

@@ -57,11 +57,11 @@ describe("the record in the pane", () => {
   it("says how many more titrations make one", () => {
     const { record } = workingWith(five.slice(2));
     expect(usualWords(record as never)).toBe(
-      "No record yet: 2 more titrations of three titres make one.",
+      "After 2 more titrations of three titres your usual scatter is known.",
     );
-    expect(usualWords(workingWith([]).record as never)).toMatch(/^No record yet: 5 more/);
+    expect(usualWords(workingWith([]).record as never)).toMatch(/^After 5 more/);
     expect(usualWords(workingWith(five.slice(1)).record as never)).toMatch(
-      /^No record yet: 1 more titration of three titres makes one\.$/,
+      /^After 1 more titration of three titres your usual scatter is known\.$/,
     );
   });
 

@@ -183,7 +183,7 @@ describe("the strength of a titrant", () => {
       }
     }
     expect(series.sentence).toBe(
-      "By its own line it has lost 0.6 % in 30 days; it leaves 1 % of its first on 29 Jan 2026. Today: 0.09940 mol/L ± 0 %.",
+      "Going by its checks, it has lost 0.6 % in 30 days; it leaves 1 % of its first on 29 Jan 2026. Today: 0.09940 mol/L ± 0 %.",
     );
   });
 

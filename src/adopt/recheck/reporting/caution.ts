@@ -1,3 +1,2 @@
 /** Said beside grams of lye: the figure is of the past, and lye added late is a hazard of its own. */
-export const ofTheBook =
-  "Said of the book, not of a batch that is running: do not add lye to it after this.";
+export const ofTheBook = "This is about the record. Do not add lye to a batch because of it.";

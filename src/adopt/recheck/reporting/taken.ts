@@ -51,7 +51,7 @@ const either = (what: string, bases: readonly Basis[]): string[] =>
     ? [`${what} pure in one reading and as weighed in the other: a row is right if either fits`]
     : [];
 
-/** Each goes on from "Taken for this check: ". */
+/** Each goes on from "Assumed for this check: ". */
 export function takenFor(
   mapping: LogbookMapping,
   rows: readonly Readings[],

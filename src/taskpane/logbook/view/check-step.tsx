@@ -61,7 +61,7 @@ function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"]
               act({ do: "go", step: "recognise" });
             }}
           >
-            Change what is taken
+            Change what is assumed
           </Button>
         </>
       )}

@@ -15,7 +15,7 @@ const leftOut = ({ accidents }: Usual): string =>
 export function usualWords(usual: Usual): string {
   const { scatter, titrations, more } = usual;
   if (scatter === undefined) {
-    return `No record yet: ${counted(more, "more titration")} of three titres ${more === 1 ? "makes" : "make"} one.${leftOut(usual)}`;
+    return `After ${counted(more, "more titration")} of three titres your usual scatter is known.${leftOut(usual)}`;
   }
   const figure = fixed(computed(scatter.scatter), places);
   return `Your usual scatter is ${figure} mL, from ${counted(titrations, "titration")}.${leftOut(usual)}`;

@@ -86,7 +86,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
     ...(report.noDose === "" ? [] : [filled([value(`No dose was checked: ${report.noDose}.`)])]),
     ...(report.taken.length === 0
       ? []
-      : [filled([value(`Taken for this check: ${andList(report.taken)}.`)])]),
+      : [filled([value(`Assumed for this check: ${andList(report.taken)}.`)])]),
     ...report.aboveLimit.map((each) => filled([value(aboveLimitWords(each))])),
     ...report.methanol
       .flatMap((each) => [...oddMethanolWords(each), methanolWords(each)])
