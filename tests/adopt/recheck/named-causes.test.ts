@@ -79,6 +79,44 @@ describe("a known mistake of the trade", () => {
     expect(causes(book)).toEqual([[1, "other-base", "1331"]]);
   });
 
+  it("the coefficient of another base is named where the maker works by coefficients", () => {
+    // 100 kg with 0.8 % of KOH, 90 %; 0.197 g of KOH for each g of acid, and once the 0.144 g of NaOH.
+    const dose = (percent: number, coefficient: number): Row => [
+      percent,
+      100,
+      Number(((1000 * percent * coefficient + 800) / 0.9).toFixed(1)),
+    ];
+    const doses = bareLogbook(
+      [
+        ["ffa", "%"],
+        ["oilAmount", "kg"],
+        ["catalyst", "g"],
+      ],
+      [dose(1.2, 0.197), dose(2.9, 0.197), dose(2.1, 0.197), dose(2, 0.144), dose(3.4, 0.197)],
+    );
+    const book = withConstants(doses, [
+      ["base", "KOH"],
+      ["assay", "90", "%"],
+      ["baseCharge", "0.8", "%"],
+    ]);
+    expect(causes(book).map(([row, mistake]) => [row, mistake])).toEqual([[4, "other-base"]]);
+    // 2 kg of acid takes 394 g, with 800 g for the reaction 1194 g, of 90 % 1326.7 g; acid of 282 or 282.5 g/mol
+    expect(Math.abs(Number(causes(book)[0]?.[2]) / 1326.7 - 1)).toBeLessThan(0.001);
+  });
+
+  it("a figure copied from above is one whether or not it was turned into another unit", () => {
+    const book = titrations([
+      ["A", 5.2, 5.2, 5.2, 0.2, 10, 0.1, 1.41],
+      ["B", 7.2, 7.2, 7.2, 0.2, 10, 0.1, 1.41],
+    ]);
+    const formulas = book.cells.formulas.map((row, at) =>
+      at === 2 ? row.map((each, column) => (column === 7 ? "=0.0141*100" : each)) : row,
+    );
+    expect(causes({ ...book, cells: { ...book.cells, formulas } })).toEqual([
+      [2, "copied-from-above", "1.97"],
+    ]);
+  });
+
   it("a batch that took the acid of the lot beside it is accused, a blend is not", () => {
     const log = titrations([
       ["A", 5.2, 5.2, 5.2, 0.2, 10, 0.1, 1.41],
