@@ -151,11 +151,15 @@ export class Acting {
     const holds = { ...carriedHolds(act, coming.opened, holding.now(), holding.differing()) };
     const again = { ...holds, isAll: holding.isAll };
     const state = await layOutAgain(coming.opened, again, holding, this.show(coming.opened));
-    await this.took(coming, carriedState(act, coming.before, state, coming.opened));
+    await this.took(coming, carriedState(act, coming.before, state, coming.opened), state);
   }
 
-  private async took({ opened: file, counts }: Coming, agreed: GridState): Promise<void> {
-    await this.now.session.took(file, agreed, this.affected());
+  private async took(
+    { opened: file, counts }: Coming,
+    agreed: GridState,
+    shown: GridState,
+  ): Promise<void> {
+    await this.now.session.took(file, agreed, shown, this.affected());
     this.now.steps.begin(counts);
   }
 
@@ -175,7 +179,7 @@ export class Acting {
     const beyond = ask === "back" ? await steps.beyond(later) : undefined;
     const coming = well(await session.restructured(now, { ask, beyond }));
     const state = await layOut(coming.opened, this.holding, this.show(coming.opened));
-    await this.took(coming, state);
+    await this.took(coming, state, state);
     return stepWords(ask, coming.step);
   }
 

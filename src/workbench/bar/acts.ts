@@ -131,7 +131,7 @@ export class Acts {
       return false;
     }
     const agreed = isForward ? carriedState(act, before, state, opened) : state;
-    await session.took(opened, agreed, affectedIn(grid));
+    await session.took(opened, agreed, state, affectedIn(grid));
     workbook.shows(opened, state);
     grid.steps.begin(counts);
     grid.edited.edit();

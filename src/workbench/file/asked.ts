@@ -57,6 +57,8 @@ export type Asked =
   | {
       readonly ask: "act";
       readonly edits: readonly Edit[];
+      /** The results that the file lacked when it was shown, after an act before this one. */
+      readonly settled: readonly Edit[];
       readonly act: StructuralAct;
       /** What it does, in a sentence. */
       readonly says: string;

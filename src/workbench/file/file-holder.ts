@@ -105,13 +105,31 @@ export class FileHolder {
     return { is: { opened: withoutBytes(next), size, lost, byText, step, counts } };
   }
 
-  private acted({ edits, act, says, cells }: Extract<Asked, { ask: "act" }>): Answer<"act"> {
+  /** The file as it was shown, with what its formulas came to there; undefined where that cannot be written. */
+  private asShown(settled: readonly Edit[]): Uint8Array | undefined {
+    if (settled.length === 0) return this.shown;
+    const file = openXlsx(this.shown);
+    const made = isFileProblem(file) ? file : patchedXlsx(file, settled);
+    return isFileProblem(made) ? undefined : made.file.bytes;
+  }
+
+  private acted({
+    edits,
+    settled,
+    act,
+    says,
+    cells,
+  }: Extract<Asked, { ask: "act" }>): Answer<"act"> {
     const before = this.edited(edits);
     if (isRefused(before)) return before;
     const next = restructured(before, act);
     if (isFileProblem(next)) return refused(sayFile(next));
     const step = { act, says };
-    const typed = cells === undefined ? this.history : this.history.done(this.shown, { cells });
+    const shown = cells === undefined ? undefined : this.asShown(settled);
+    const typed =
+      cells === undefined || shown === undefined
+        ? this.history
+        : this.history.done(shown, { cells });
     const after = typed.done(before.file.bytes, step);
     return this.comes(next, after, step, lostIn(act, before, next));
   }

@@ -9,8 +9,9 @@ import { changedBy } from "../acts/changed-by";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
 import { pixelsPerCharacter } from "./file-snapshot";
-import type { CellState, GridState } from "./grid-state";
+import type { GridState } from "./grid-state";
 import { arraysOf, type FileArrays, type OpenedFile } from "./opened-file";
+import { withoutHeld } from "../holding/without-held";
 
 /** The sample's file; undefined when it does not come. */
 export type Fetched = () => Promise<Uint8Array | undefined>;
@@ -22,28 +23,6 @@ export interface Holder {
 }
 
 type Affected = NonNullable<FileTerms["affected"]>;
-
-/** What a held formula shows need not be what the file says: once it is worked out, it is written. */
-const notInFile: CellState["value"] = { type: "Error", basicValue: "not in the file" };
-
-function withoutHeld(state: GridState): GridState {
-  const cellOf = (cell: CellState): CellState =>
-    cell.formula !== "" && (cell.isHeld || cell.isDoubtful || state.isStopped)
-      ? { ...cell, value: notInFile }
-      : cell;
-  return {
-    ...state,
-    sheets: state.sheets.map((sheet) => ({
-      ...sheet,
-      cells: new Map(
-        [...sheet.cells].map(([row, cells]) => [
-          row,
-          new Map([...cells].map(([column, cell]) => [column, cellOf(cell)])),
-        ]),
-      ),
-    })),
-  };
-}
 
 export interface Writing extends Saved {
   readonly edits: Edits;
@@ -76,6 +55,8 @@ export class Session {
   private isRestructured = false;
   /** What the grid held when the file was shown. */
   private shown: GridState;
+  /** What its formulas came to there, where the file has results of before an act. */
+  private settled: GridState | undefined;
 
   private constructor(
     public name: string,
@@ -146,7 +127,7 @@ export class Session {
     const { edits } = editsOf(this.before, now, this.terms);
     const made = await worker.ask(
       asked.ask === "act"
-        ? { ...asked, edits, cells: this.changed(now, edits) }
+        ? { ...asked, edits, cells: this.changed(now, edits), settled: this.settling() }
         : { ask: asked.ask, edits, beyond: this.beyond(asked.beyond) },
     );
     if (isRefused(made)) return made;
@@ -159,16 +140,31 @@ export class Session {
     return changedBy(isSame ? edits : editsOf(this.shown, now, this.terms).edits);
   }
 
+  /** The results that the file lacked when it was shown. */
+  private settling(): readonly Edit[] {
+    return this.settled ? editsOf(this.shown, this.settled, this.terms).edits : [];
+  }
+
   private beyond(now: GridState | undefined): Beyond | undefined {
     if (!now) return undefined;
     const { edits } = editsOf(this.before, now, this.terms);
     return { edits, cells: this.changed(now, edits) };
   }
 
-  /** It is shown: from now on it is the file. */
-  async took(opened: OpenedFile, before: GridState, affected: Affected): Promise<void> {
+  /**
+   * It is shown: from now on it is the file.
+   * @param before what it holds itself
+   * @param shown what the grid holds, worked out
+   */
+  async took(
+    opened: OpenedFile,
+    before: GridState,
+    shown: GridState,
+    affected: Affected,
+  ): Promise<void> {
     await this.worker?.ask({ ask: "took" });
     this.before = this.shown = before;
+    this.settled = before === shown ? undefined : shown;
     this.terms = termsOf(opened, affected);
     this.isRestructured = true;
   }
@@ -185,6 +181,7 @@ export class Session {
   async forget(): Promise<void> {
     await this.worker?.ask({ ask: "forget" });
     this.shown = this.before;
+    this.settled = undefined;
   }
 
   close(): void {
