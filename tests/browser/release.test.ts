@@ -108,7 +108,7 @@ describe.runIf(hasBrowser)("a build for another machine", () => {
     await page.getByRole("link", { name: "Search" }).first().click();
     await page.getByLabel("Words to look for").fill("acid number");
     const first = page.locator("#entries li a").first();
-    expect(await first.textContent()).toMatch(/acid ?value/i);
+    await expect.poll(() => first.textContent()).toMatch(/acid ?value/i);
     await page.getByLabel("Words to look for").fill("zebra");
     await page.getByText("No help found for “zebra”.").waitFor();
     await page.goto(`${at}help/first-titration.html`);

@@ -30,6 +30,8 @@ export interface ProbeProps {
   readonly titre: number | undefined;
   /** The curve that was put in last. */
   readonly last: string;
+  /** There are blanks, and they were titrated to a colour. */
+  readonly isBlankByColour: boolean;
   /** The end point as a titre, in plain digits. */
   readonly onTitre: (millilitres: string) => void;
 }
@@ -54,7 +56,17 @@ function Sureness({ sure, inMark }: { sure: Sure; inMark: (text: string) => stri
   );
 }
 
-export function Probe({ host, lot, text, titre, last, onText, mark, onTitre }: ProbeProps) {
+export function Probe({
+  host,
+  lot,
+  text,
+  titre,
+  last,
+  isBlankByColour,
+  onText,
+  mark,
+  onTitre,
+}: ProbeProps) {
   const file = useRef<HTMLInputElement>(null);
   const inMark = (words: string): string => withMark(words, mark);
   const read = readPairs(text, mark);
@@ -120,6 +132,12 @@ export function Probe({ host, lot, text, titre, last, onText, mark, onTitre }: P
         )}
         {isProblem(found) ? <Say tone="check">{inMark(say(found))}</Say> : null}
         {sure ? <Sureness sure={sure} inMark={inMark} /> : null}
+        {sure && isBlankByColour ? (
+          <Say tone="check">
+            The blank was titrated to a colour. Titrate it by the probe too: both to the same end
+            point.
+          </Say>
+        ) : null}
       </Spoken>
       <Questions read={read} found={asked} text={text} onText={onText} />
       {sure ? (

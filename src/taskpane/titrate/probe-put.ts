@@ -21,3 +21,7 @@ export function titreOfCurve({ words, titres }: Draft): number | undefined {
   const isAdded = number > 0 && titres.length >= number;
   return isAdded && isSameCurve(words.probe, words.probePut) ? number : undefined;
 }
+
+/** Were the blanks titrated to a colour? A probe sees another end point. */
+export const isBlankByColour = ({ picked, blanks }: Draft): boolean =>
+  picked.blank === "titrated" && blanks.length > 0 && picked.indicator !== "pH meter";

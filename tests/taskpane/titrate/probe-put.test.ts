@@ -1,7 +1,7 @@
 /** The curve of a probe, once its end point was put in. */
 import { describe, expect, it } from "vitest";
 import { newDraft } from "../../../src/taskpane/titrate/draft";
-import { puttingIn, titreOfCurve } from "../../../src/taskpane/titrate/probe-put";
+import { isBlankByColour, puttingIn, titreOfCurve } from "../../../src/taskpane/titrate/probe-put";
 import { reduce } from "../../../src/taskpane/titrate/reducer";
 
 const curve = "1 6.0\n2 6.5\n3 9.8";
@@ -27,5 +27,22 @@ describe("the curve of a probe", () => {
     expect(titreOfCurve(second)).toBeUndefined();
     const two = reduce(second, { do: "add", list: "titres", reading: { used: "2.60" } });
     expect(titreOfCurve(two)).toBe(2);
+  });
+});
+
+describe("the blank of a titration by probe", () => {
+  const blank = (indicator: "phenolphthalein" | "turmeric" | "pH meter") => {
+    const titrated = reduce(begun, {
+      do: "pick",
+      picked: { blank: "titrated", indicator },
+    });
+    return reduce(titrated, { do: "add", list: "blanks", reading: { used: "0.15" } });
+  };
+
+  it("was titrated to a colour where it was not the probe's", () => {
+    expect(isBlankByColour(begun)).toBe(false);
+    expect(isBlankByColour(blank("phenolphthalein"))).toBe(true);
+    expect(isBlankByColour(blank("turmeric"))).toBe(true);
+    expect(isBlankByColour(blank("pH meter"))).toBe(false);
   });
 });

@@ -31,7 +31,9 @@ export function Result({ name, unit, found, lacks }: ResultProps) {
       {found.words === undefined ? (
         <Say tone="check">{lacks}</Say>
       ) : (
-        <Say tone={found.verdict === "below" ? "know" : "check"}>{inMark(capital(found.words))}</Say>
+        <Say tone={found.verdict === "below" ? "know" : "check"}>
+          {inMark(capital(found.words))}
+        </Say>
       )}
     </>
   );

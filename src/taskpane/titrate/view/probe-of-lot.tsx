@@ -3,7 +3,7 @@ import type { Host } from "../../../sheet/port";
 import { OnRequest } from "../../planned/on-request";
 import { Probe } from "../../probe/probe";
 import { withMark } from "../../widgets/typed-number";
-import { puttingIn, titreOfCurve } from "../probe-put";
+import { isBlankByColour, puttingIn, titreOfCurve } from "../probe-put";
 import { useDesk } from "./desk";
 
 export interface ProbeOfLotProps {
@@ -28,6 +28,7 @@ export function ProbeOfLot({ host, onPutIn }: ProbeOfLotProps) {
           }}
           titre={titreOfCurve(view.draft)}
           last={words.probePut}
+          isBlankByColour={isBlankByColour(view.draft)}
           onTitre={(titre) => {
             act({ do: "write", words: puttingIn(view.draft) });
             // a probe reads what was given, and no start and end
