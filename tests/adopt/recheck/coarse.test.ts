@@ -4,10 +4,9 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { type Logbook, recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { times } from "../../thorough";
-import { bareLogbook } from "./bare-logbook";
+import { lyeBook } from "./lye-book";
 import { type Given, usual, workRow } from "./rows";
 
 const measures = [
@@ -35,45 +34,16 @@ function bookOf(
   doses: readonly number[],
   isWeighed = false,
 ): Logbook {
-  const columns: (readonly [RoleId, string | undefined])[] = [
-    ["lot", undefined],
-    ["titre", "mL"],
-    ["blank", "mL"],
-    ["sampleMass", "g"],
-    ["molarity", "mol/L"],
-    ["oilAmount", "L"],
-    ["base", undefined],
-    ["assay", "%"],
-    ["baseCharge", "g/L"],
+  const last = [
     ...(isWeighed ? ([["catalyst", "g"]] as const) : []),
     [isWeighed ? "weighed" : "catalyst", counted.unit],
-  ];
-  const { mapping, cells } = bareLogbook(
-    columns,
-    rows.map((row, at) => [
-      `NQ-${String(at)}`,
-      row.titres[0] ?? "",
-      row.blank,
-      row.mass,
-      row.molarity,
-      row.amount,
-      "KOH",
-      row.assay,
-      row.charge,
-      ...(isWeighed ? [Math.round(workRow(row).total)] : []),
-      countedIn(counted, doses[at] ?? 0),
-    ]),
-  );
-  return {
-    cells,
-    mapping: {
-      ...mapping,
-      columns: mapping.columns.map((each) =>
-        each.role === "baseCharge" ? { ...each, basis: "pure" as const } : each,
-      ),
-      answers: [{ ask: "size", word: counted.unit, in: "g", size: String(counted.grams) }],
-    },
-  };
+  ] as const;
+  const { mapping, cells } = lyeBook(rows, last, (row, at) => [
+    ...(isWeighed ? [Math.round(workRow(row).total)] : []),
+    countedIn(counted, doses[at] ?? 0),
+  ]);
+  const size = { ask: "size", word: counted.unit, in: "g", size: String(counted.grams) } as const;
+  return { cells, mapping: { ...mapping, answers: [size] } };
 }
 
 const rowsOf = fc.array(

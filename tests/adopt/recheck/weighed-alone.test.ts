@@ -4,46 +4,13 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { type Logbook, recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { times } from "../../thorough";
-import { bareLogbook } from "./bare-logbook";
+import { lyeBook } from "./lye-book";
 import { type Given, usual, workRow } from "./rows";
 
-const columns: readonly (readonly [RoleId, string | undefined])[] = [
-  ["lot", undefined],
-  ["titre", "mL"],
-  ["blank", "mL"],
-  ["sampleMass", "g"],
-  ["molarity", "mol/L"],
-  ["oilAmount", "L"],
-  ["base", undefined],
-  ["assay", "%"],
-  ["baseCharge", "g/L"],
-  ["weighed", "g"],
-];
-
-function bookOf(rows: readonly Given[], weighed: readonly number[]): Logbook {
-  const { mapping, cells } = bareLogbook(
-    columns,
-    rows.map((row, at) => [
-      `NQ-${String(at)}`,
-      row.titres[0] ?? "",
-      row.blank,
-      row.mass,
-      row.molarity,
-      row.amount,
-      "KOH",
-      row.assay,
-      row.charge,
-      weighed[at] ?? "",
-    ]),
-  );
-  const pure = mapping.columns.map((each) =>
-    each.role === "baseCharge" ? { ...each, basis: "pure" as const } : each,
-  );
-  return { cells, mapping: { ...mapping, columns: pure } };
-}
+const bookOf = (rows: readonly Given[], weighed: readonly number[]): Logbook =>
+  lyeBook(rows, [["weighed", "g"]], (_, at) => [weighed[at] ?? ""]);
 
 const rowsOf = fc.array(
   fc.record({
