@@ -1,27 +1,13 @@
 /** Asks before something is lost. Escape and Cancel mean the same. */
 import type { Page } from "../page";
+import { answerOf } from "./answer-of";
 
 export type Wish = "save" | "lose" | "stay";
 
 function answered(dialog: HTMLDialogElement, sentence: string): Promise<string> {
   const words = dialog.querySelector("p");
   if (words) words.textContent = sentence;
-  dialog.returnValue = "stay";
-  dialog.showModal();
-  return new Promise((heard) => {
-    const pressed = ({ target }: Event) => {
-      if (target instanceof HTMLButtonElement) dialog.close(target.value);
-    };
-    dialog.addEventListener("click", pressed);
-    dialog.addEventListener(
-      "close",
-      () => {
-        dialog.removeEventListener("click", pressed);
-        heard(dialog.returnValue);
-      },
-      { once: true },
-    );
-  });
+  return answerOf(dialog);
 }
 
 export const askBeforeLosing = ({ ask }: Pick<Page, "ask">, name: string) =>

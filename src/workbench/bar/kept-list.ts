@@ -1,4 +1,5 @@
 /** What Open asks: one of the workbooks that this browser kept, or a file. */
+import { answerOf } from "./answer-of";
 import { type Entry, type Kept } from "../keeping/entry";
 import { standingWords } from "../keeping/standing";
 import { sizeWords, timeWords } from "../keeping/when-words";
@@ -14,11 +15,10 @@ export interface Shelf {
 
 type Answer = { readonly open: string } | "choose" | "stay";
 
-const button = (words: string, pressed: () => void): HTMLButtonElement => {
+const button = (words: string): HTMLButtonElement => {
   const made = document.createElement("button");
   made.type = "button";
   made.textContent = words;
-  made.addEventListener("click", pressed);
   return made;
 };
 
@@ -33,7 +33,8 @@ const about = ({ keptAt, size, isInFile }: Entry, isElsewhere: boolean): string 
 /** What is in no file is forgotten at a second press only. */
 function forgetButton(entry: Entry, forget: () => void): HTMLButtonElement {
   let isSure = entry.isInFile;
-  const made = button("Forget", () => {
+  const made = button("Forget");
+  made.addEventListener("click", () => {
     if (isSure) {
       forget();
       return;
@@ -53,16 +54,12 @@ export async function askWhichKept(
   shelf: Shelf,
 ): Promise<Answer> {
   const elsewhere = await shelf.elsewhere();
-  let answer: Answer = "stay";
-  const close = (chosen: Answer) => {
-    answer = chosen;
-    kept.close();
-  };
   const lines = entries.map((entry) => {
     const line = document.createElement("li");
     const words = document.createElement("p");
     words.textContent = about(entry, elsewhere.has(entry.id));
-    const open = button(entry.name, () => close({ open: entry.id }));
+    const open = button(entry.name);
+    open.value = entry.id;
     open.setAttribute("aria-label", `Open ${entry.name}, ${words.textContent}`);
     const forget = forgetButton(entry, () => {
       void shelf.forget(entry.id).catch(() => undefined);
@@ -73,13 +70,6 @@ export async function askWhichKept(
     return line;
   });
   keptList.replaceChildren(...lines);
-  const pressed = ({ target }: Event) => {
-    if (!(target instanceof HTMLButtonElement)) return;
-    if (target.value === "choose" || target.value === "stay") close(target.value);
-  };
-  kept.addEventListener("click", pressed);
-  kept.showModal();
-  await new Promise((closed) => kept.addEventListener("close", closed, { once: true }));
-  kept.removeEventListener("click", pressed);
-  return answer;
+  const answer = await answerOf(kept);
+  return answer === "choose" || answer === "stay" ? answer : { open: answer };
 }
