@@ -180,6 +180,11 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
       // to what is typed there first; the step is said aloud
       expect(await hand.hears()).toBe("Lot");
       await page.getByRole("status").filter({ hasText: "Oil 2 of 6" }).waitFor();
+      // Enter does not pass over an empty lot, and says so
+      await page.keyboard.press("Enter");
+      await page.getByText("Fill in Lot: a row needs it.").waitFor();
+      expect(await hand.hears()).toBe("Lot");
+      await page.keyboard.type("NQ-44");
       // Enter moves to the next field that wants something, and from the last of them to the next step
       await page.keyboard.press("Enter");
       expect(await hand.hears()).toBe("Oil weighed, g");
@@ -200,11 +205,51 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     const hand = new BenchHand(page);
     await page.getByRole("heading", { level: 2 }).waitFor();
     await hand.type("Strength", "0.1");
+    // however often Enter is pressed, it stays at the question and answers nothing
+    for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press("Enter");
+    expect(await hand.hears()).toMatch(/^Which 0.1 is it/);
     await hand.press(/^0.1 %: 1 g in a litre/);
     await page.getByLabel("Strength, % w/v").waitFor();
     await page.waitForFunction(() => document.activeElement?.tagName === "INPUT");
     expect(await hand.hears()).toBe("Strength, % w/v");
     expect(await page.getByLabel("Strength, % w/v").inputValue()).toBe("0.1");
+    await page.context().close();
+  });
+
+  it("brings the hand from Record to an empty lot by one press, and says there what is wanted", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, { ...three, lot: "" });
+    // Enter with nothing typed: the lot is no part of this step, and the result needs none
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { level: 2, name: /Result/ }).waitFor();
+    await page.keyboard.press("Enter");
+    await expect.poll(() => hand.hears()).toBe("Go to Oil");
+    await page.keyboard.press("Enter");
+    await expect.poll(() => hand.hears()).toBe("Lot");
+    await page.getByText("Fill in Lot: a row needs it.").waitFor();
+    await page.keyboard.type("NQ-44");
+    expect(await page.getByText("Fill in Lot: a row needs it.").count()).toBe(0);
+    await page.context().close();
+  });
+
+  it("does not pass over a reading that it asks about, nor answer for the person", async () => {
+    const { page } = await chromium.open();
+    const hand = new BenchHand(page);
+    await toResult(hand, three);
+    await hand.press("A probe for dark oil");
+    // by hand: pH 8.9 at 1.0 mL jumps up and back between 5.2 and 5.6
+    const curve = "0.5 5.2\n1.0 8.9\n1.5 5.6\n2.0 6.3\n2.4 8.6\n2.8 10.4\n3.2 11.0\n3.6 11.2";
+    await page.getByLabel("Readings of the probe").fill(curve);
+    await page.getByRole("button", { name: "Keep line 2" }).waitFor();
+    await hand.tabTo("Volume used", "Shift+Tab");
+    for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press("Enter");
+    expect(await hand.hears()).toMatch(/^Line 2: is 8.9 at 1.0 mL right/);
+    expect(await page.getByRole("button", { name: "Keep line 2" }).count()).toBe(1);
+    await hand.press("Leave out line 2");
+    await hand.tabTo("Volume used", "Shift+Tab");
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { level: 2, name: /Result/ }).waitFor();
     await page.context().close();
   });
 

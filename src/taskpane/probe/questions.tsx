@@ -34,8 +34,15 @@ export function Questions({ read, found, text, onText }: QuestionsProps) {
           </Say>
         )}
       </Spoken>
-      {found.odd.slice(0, mostAtOnce).map(({ line }) => (
-        <div className="acts probe-acts" key={line}>
+      {found.odd.slice(0, mostAtOnce).map(({ line, question }) => (
+        <div
+          className="acts probe-acts"
+          key={line}
+          role="group"
+          aria-label={question}
+          tabIndex={-1}
+          data-asked=""
+        >
           <Button size="large" onClick={say(line, "left out")}>
             Leave out line {line}
           </Button>

@@ -2,7 +2,7 @@
 import type { ReactNode } from "react";
 import { StepBar, type StepState } from "./step-bar";
 import { StepHeading } from "./step-heading";
-import { wantedField } from "./wanted-field";
+import { askFor, nextOf } from "./wanted-field";
 import { EnterGoesOn, WayOn } from "./way-on";
 
 export interface TaskShellProps<Step extends string> {
@@ -39,12 +39,12 @@ export function TaskShell<Step extends string>(props: TaskShellProps<Step>) {
   const isPassed = (step: Step) => passedWhenDone.includes(step) && stateOf(step) === "done";
   const next = ids.slice(at + 1).find((step) => !isPassed(step));
   const steps = ids.map((id) => ({ id, name: names[id], state: stateOf(id) }));
-  /** To the next field that wants something, below where the hand is; from the last one to the next step. */
+  /** To what is open here, or to the next field that wants something; from the last one to the next step. */
   const goOn = (): void => {
     const { activeElement } = document;
     const part = activeElement?.closest(".task");
-    const field = part ? wantedField(part, activeElement) : undefined;
-    if (field) field.focus();
+    const field = part && activeElement ? nextOf(part, activeElement) : undefined;
+    if (field) askFor(field);
     else if (next !== undefined && props.waits === undefined) onGo(next);
   };
   return (

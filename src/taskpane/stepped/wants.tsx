@@ -1,6 +1,8 @@
 /** What is still wanted, each with the way to where it is typed. */
 import "./stepped.css";
 import { Button } from "@fluentui/react-components";
+import { wantedMark } from "../widgets/wanted-mark";
+import { askFor, openIn } from "./wanted-field";
 
 export interface WantsProps<Id extends string> {
   readonly title: string;
@@ -8,9 +10,21 @@ export interface WantsProps<Id extends string> {
   readonly names: Readonly<Record<Id, string>>;
   readonly inMark: (text: string) => string;
   readonly onGo: (step: Id) => void;
+  /** Nothing else can be done here: the hand comes to the first way out. */
+  readonly isFirst?: boolean;
 }
 
-export function Wants<Id extends string>({ title, wants, names, inMark, onGo }: WantsProps<Id>) {
+/** The step that was gone to says at its field what it lacks. */
+const askThere = (from: Element): void => {
+  const part = from.closest(".task");
+  requestAnimationFrame(() => {
+    const field = part && openIn(part);
+    if (field) askFor(field);
+  });
+};
+
+export function Wants<Id extends string>(props: WantsProps<Id>) {
+  const { title, wants, names, inMark, onGo, isFirst = false } = props;
   if (wants.length === 0) return null;
   const steps = [...new Set(wants.map(({ step }) => step))];
   return (
@@ -22,11 +36,13 @@ export function Wants<Id extends string>({ title, wants, names, inMark, onGo }: 
         ))}
       </ul>
       <div className="acts">
-        {steps.map((step) => (
+        {steps.map((step, place) => (
           <Button
             key={step}
             size="large"
-            onClick={() => {
+            {...wantedMark(isFirst && place === 0)}
+            onClick={({ currentTarget }) => {
+              askThere(currentTarget);
               onGo(step);
             }}
           >

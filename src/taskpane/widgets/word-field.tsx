@@ -1,5 +1,6 @@
 /** A field for words, or for a day. */
 import { Field, Input } from "@fluentui/react-components";
+import { useState } from "react";
 import { wantedMark } from "./wanted-mark";
 
 export interface WordFieldProps {
@@ -9,7 +10,7 @@ export interface WordFieldProps {
   readonly hint?: string;
   readonly type?: "text" | "date";
   readonly wrong?: string | undefined;
-  /** It wants something: Enter comes to it while it is empty. */
+  /** It wants something: Enter comes to it while it is empty, says so, and does not pass over it. */
   readonly isNeeded?: boolean | undefined;
 }
 
@@ -18,20 +19,31 @@ const mostCharacters = 200;
 
 export function WordField(props: WordFieldProps) {
   const { label, value, onText, hint, type = "text", wrong, isNeeded = false } = props;
+  const [isAsked, setAsked] = useState(false);
+  const isLacking = isNeeded && value.trim() === "";
+  const said = wrong ?? (isAsked && isLacking ? `Fill in ${label}: a row needs it.` : undefined);
   return (
     <Field
       label={label}
       {...(hint === undefined ? {} : { hint })}
-      {...(wrong === undefined ? {} : { validationMessage: wrong })}
+      {...(said === undefined ? {} : { validationMessage: said })}
     >
       <Input
         size="large"
         type={type}
         autoComplete="off"
-        {...wantedMark(isNeeded && value.trim() === "")}
+        {...wantedMark(isLacking)}
+        required={isNeeded}
+        input={{
+          onInvalid: (event) => {
+            event.preventDefault();
+            setAsked(true);
+          },
+        }}
         maxLength={mostCharacters}
         value={value}
         onChange={(_, typed) => {
+          setAsked(false);
           onText(typed.value);
         }}
       />

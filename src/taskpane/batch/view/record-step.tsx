@@ -82,7 +82,7 @@ export function RecordStep({ host, today, onGo, onNew }: RecordStepProps) {
   return (
     <>
       {wants.length > 0 ? (
-        <Wants title="Before it can be recorded" wants={wants} onGo={onGo} />
+        <Wants title="Before it can be recorded" wants={wants} onGo={onGo} isFirst />
       ) : (
         <>
           <TooMuch />

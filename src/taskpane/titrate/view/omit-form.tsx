@@ -36,6 +36,7 @@ export function OmitForm({ number, onDone }: OmitFormProps) {
   return (
     <form
       className="omit full"
+      data-asked=""
       onSubmit={done}
       onKeyDown={(event) => {
         if (event.key === "Escape") onDone(undefined);

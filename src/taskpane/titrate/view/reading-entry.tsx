@@ -1,9 +1,10 @@
 /**
  * The fields one reading is typed in. Enter adds it, and the focus stays for the next one; once enough
- * are added, Enter with nothing typed goes to the next step.
+ * are added, Enter with nothing typed goes to the next step, or to a question that is still open.
  */
 import { Button } from "@fluentui/react-components";
 import { type FormEvent, useEffect, useRef, useState } from "react";
+import { askFor, openIn } from "../../stepped/wanted-field";
 import { mostReadings, type ReadingList } from "../draft";
 import { entryFields, entryNames, entryOf, isListDone } from "../readings";
 import { Choose, Figure, useDesk } from "./desk";
@@ -41,9 +42,13 @@ export function ReadingEntry({ list, editing, putIn = 0, onEdited, onDone }: Ent
   const add = (event: FormEvent): void => {
     event.preventDefault();
     // pressed in a field, and not on the button, which says that it adds
-    const isEnter = document.activeElement instanceof HTMLInputElement;
+    const { activeElement } = document;
+    const isEnter = activeElement instanceof HTMLInputElement;
     if (isEnter && editing === undefined && isListDone(draft, list)) {
-      onDone();
+      const part = activeElement.closest(".task");
+      const asked = part ? openIn(part) : undefined;
+      if (asked) askFor(asked);
+      else onDone();
       return;
     }
     if (entry.kind !== "reading") {

@@ -48,7 +48,7 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
 
   if (record === undefined) {
     const wants = keepsFromRecording(view.wants);
-    return <Wants title="Before it can be recorded" wants={wants} onGo={onGo} />;
+    return <Wants title="Before it can be recorded" wants={wants} onGo={onGo} isFirst />;
   }
   return (
     <>

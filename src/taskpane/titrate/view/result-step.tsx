@@ -122,7 +122,7 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
   const { acid, doubt, strength } = view.working;
   if (acid === undefined || isProblem(acid)) {
     const wants = view.wants.filter((want) => want.for === "result");
-    return <Wants title="For a result" wants={wants} onGo={onGo} />;
+    return <Wants title="For a result" wants={wants} onGo={onGo} isFirst />;
   }
   const worth = worthOf(view.working, view.draft);
   const forDoubt = doubt ? [] : view.wants.filter((want) => want.for === "doubt");

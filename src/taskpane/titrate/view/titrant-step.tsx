@@ -17,7 +17,13 @@ function WhichTenth({ onAnswered }: { onAnswered: () => void }) {
   const inMark = useMark();
   const means = tenthMeans(baseOf(view.draft));
   return (
-    <div className="question" role="group" aria-labelledby="which-tenth">
+    <div
+      className="question"
+      role="group"
+      aria-labelledby="which-tenth"
+      tabIndex={-1}
+      data-asked=""
+    >
       <p id="which-tenth">{inMark(`Which 0.1 is it? One is ${means.apart} times the other.`)}</p>
       {(["molarity", "percent"] as const).map((meant) => (
         <Button

@@ -19,17 +19,25 @@ function Answered({ isUsed }: { isUsed: boolean }) {
   );
 }
 
+/** By keyboard the hand goes back to the readings: one more press must not take the answer back. */
+const backToReadings = (from: Element): void => {
+  from.closest(".task")?.querySelector<HTMLElement>(".entry input")?.focus();
+};
+
 function Asked() {
   const { act } = useDesk();
   return (
     <>
-      <p>{usualQuestion}</p>
-      <div className="acts">
+      <p id="usual-asked">{usualQuestion}</p>
+      <div className="acts" role="group" aria-labelledby="usual-asked" data-asked="">
         {(["use", "without"] as const).map((record) => (
           <Button
             key={record}
             size="large"
-            onClick={() => {
+            {...(record === "without" ? { "data-harmless": "" } : {})}
+            onClick={({ currentTarget, detail }) => {
+              // no pointer pressed it
+              if (detail === 0) backToReadings(currentTarget);
               act({ do: "pick", picked: { record } });
             }}
           >
