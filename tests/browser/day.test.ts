@@ -163,14 +163,11 @@ describe.runIf(hasBrowser)("a day at the bench", () => {
     await hand.tap("Use My bench");
     await expect.poll(() => assay.inputValue()).toBe("90");
     await assay.fill("85");
-    await hand.tap("Keep for good");
-    await expect
-      .poll(() => page.getByRole("textbox", { name: /^Assay of KOH/ }).inputValue())
-      .toBe("85");
-    await hand.tap("Keep this in the workbook");
-    await page.getByRole("checkbox", { name: "Change them" }).tap();
-    await hand.tap("Keep my bench");
-    await page.getByText(/Kept on the sheet My bench/).waitFor();
+    await page.getByText("holds for this time only").waitFor();
+    await page.getByText("Changed for good: Assay of KOH 90, then 85.").waitFor();
+    // one press, and it is in the workbook
+    await hand.tap("Keep for good in My bench");
+    await page.getByText("Kept for good on the sheet My bench.").waitFor();
     const kept = (await bookOf(page)).sheets.find(({ name }) => name === "My bench");
     expect(JSON.stringify(kept)).toMatch(/"Assay of KOH"[\s\S]{0,200}\b85\b/);
     expect(complaints).toEqual([]);

@@ -24,8 +24,7 @@ describe.runIf(hasBrowser)("My bench in a browser", () => {
     await page.getByLabel("Titrant strength").fill("0.1");
     await page.getByLabel("Burette step").fill("0.05");
     await page.getByLabel("Balance step").fill("0.01");
-    await button("Keep this in the workbook").click();
-    await button("Keep my bench").click();
+    await button("Keep for good in the workbook").click();
     await page.getByText(/In what is begun it fills the gaps\./).waitFor();
     await button("Titrate").click();
     const filled = page.locator(".say", { hasText: "Filled in from My bench" });

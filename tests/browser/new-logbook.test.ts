@@ -25,8 +25,7 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     // My bench is asked once, and the next task begins from it.
     await page.getByLabel("Titrant strength").fill("0.0985");
     await page.getByLabel("Burette step").fill("0.05");
-    await page.getByRole("button", { name: "Keep this in the workbook" }).click();
-    await page.getByRole("button", { name: "Keep my bench" }).click();
+    await page.getByRole("button", { name: "Keep for good in the workbook" }).click();
     await page.getByText(/Kept on the sheet My bench/).waitFor({ timeout: 30_000 });
     await page.getByRole("button", { name: "Titrate", exact: true }).click();
     // it opens at the oil: the line says what it goes by

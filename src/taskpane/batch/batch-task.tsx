@@ -168,6 +168,9 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
         }}
         top={
           <BenchSays
+            bench={bench}
+            mark={mark}
+            host={host}
             says={batchSays(view)}
             filled={filled}
             otherwise={otherwise(batch, draft, standing, mark)}

@@ -4,11 +4,19 @@
  */
 import "./bench.css";
 import { Button } from "@fluentui/react-components";
+import { useState } from "react";
+import type { Host } from "../../sheet/port";
 import type { BenchValues } from "../../workbook/tables/bench";
 import { useOpenTask } from "../open-task";
 import { Say } from "../widgets/say";
+import { type DecimalMark, withMark } from "../widgets/typed-number";
+import { KeepBench } from "./keep-bench";
 
 export interface BenchSaysProps {
+  readonly host: Host;
+  readonly mark: DecimalMark;
+  /** What My bench says. */
+  readonly bench: BenchValues;
   /** "KOH 0.1 mol/L", "burette 0.05 mL"; nothing is shown where all are empty. */
   readonly says: readonly string[];
   /** What My bench says otherwise: "Assay of the lye 90 %". */
@@ -29,7 +37,11 @@ const Filled = ({ filled }: { filled: readonly string[] }) => (
   </div>
 );
 
-function Line({ says, otherwise, now, onChange, onUse }: BenchSaysProps) {
+interface LineProps extends BenchSaysProps {
+  readonly onKept: () => void;
+}
+
+function Line({ host, mark, bench, says, otherwise, now, onChange, onUse, onKept }: LineProps) {
   const open = useOpenTask();
   const said = says.filter((each) => each !== "");
   if (said.length === 0) return null;
@@ -39,7 +51,9 @@ function Line({ says, otherwise, now, onChange, onUse }: BenchSaysProps) {
       <summary>
         {isOtherwise ? "This time" : "My bench"}: {said.join(" · ")}
       </summary>
-      {isOtherwise ? <p>My bench says {otherwise.join(", ")}.</p> : null}
+      {isOtherwise ? (
+        <p>My bench says {otherwise.join(", ")}. What is changed here holds for this time only.</p>
+      ) : null}
       <div className="acts">
         {isOtherwise ? (
           <Button size="large" onClick={onUse}>
@@ -49,26 +63,46 @@ function Line({ says, otherwise, now, onChange, onUse }: BenchSaysProps) {
         <Button size="large" onClick={onChange}>
           Change this time
         </Button>
-        {open === undefined ? null : (
+        {open === undefined || isOtherwise ? null : (
           <Button
             size="large"
             onClick={() => {
               open("bench", "", given(now));
             }}
           >
-            {isOtherwise ? "Keep for good" : "Change for good"}
+            Change for good
           </Button>
         )}
       </div>
+      {isOtherwise ? (
+        <KeepBench
+          host={host}
+          values={{ ...bench, ...now }}
+          command="Keep for good in My bench"
+          inMark={(text) => withMark(text, mark)}
+          onKept={onKept}
+        />
+      ) : null}
     </details>
   );
 }
 
 export function BenchSays(props: BenchSaysProps) {
+  const [isKept, setKept] = useState(false);
   return (
     <>
       <Filled filled={props.filled ?? []} />
-      <Line {...props} />
+      <Line
+        {...props}
+        onKept={() => {
+          setKept(true);
+        }}
+      />
+      <div role="status">
+        {isKept && props.otherwise.length === 0 ? (
+          <Say tone="know">Kept for good on the sheet My bench.</Say>
+        ) : null}
+      </div>
     </>
   );
 }

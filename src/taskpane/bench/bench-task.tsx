@@ -8,14 +8,9 @@ import "../task.css";
 import "./bench.css";
 import { Button } from "@fluentui/react-components";
 import { useEffect } from "react";
-import type { Host } from "../../sheet/port";
-import { keepBench, planBench } from "../../workbook/planning/bench/plan-bench";
-import { benchIds, type BenchValues } from "../../workbook/tables/bench";
+import { benchIds } from "../../workbook/tables/bench";
 import { HeldElsewhere } from "../drafts/held-elsewhere";
 import { type Keeping, useKeptDraft } from "../drafts/use-kept-draft";
-import { OnRequest } from "../planned/on-request";
-import { PlannedPress } from "../planned/planned-press";
-import type { Change } from "../planned/use-planned";
 import { useOpenedOnce, useOpening } from "../open-task";
 import type { TaskProps } from "../task-props";
 import { Say } from "../widgets/say";
@@ -23,6 +18,7 @@ import { decimalMarkOf, withMark } from "../widgets/typed-number";
 import { isChoice, isFigure, isText } from "./bench";
 import { BenchForm, DeskProvider } from "./bench-form";
 import { type Action, type Draft, draftFrom, isAs, reduce } from "./draft";
+import { KeepBench } from "./keep-bench";
 import { useBench } from "./use-bench";
 import { viewOf } from "./view-of";
 
@@ -32,29 +28,6 @@ const keeping: Keeping<Draft, Action> = {
   reduce,
   isTyping: ({ do: what }) => what === "type",
 };
-
-interface KeepProps {
-  readonly host: Host;
-  readonly values: BenchValues;
-  readonly inMark: (text: string) => string;
-}
-
-function Keep({ host, values, inMark }: KeepProps) {
-  const change: Change = {
-    key: JSON.stringify(values),
-    plan: () => planBench(host, values),
-    write: (confirmed, pause) => keepBench(host, values, confirmed, pause),
-  };
-  return (
-    <PlannedPress
-      change={change}
-      command="Keep my bench"
-      busyWords="Writing the settings."
-      inMark={inMark}
-      undoTakes="takes them back"
-    />
-  );
-}
 
 export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "memory" | "locale">) {
   const mark = decimalMarkOf(locale);
@@ -87,7 +60,7 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
         <div className="task bench">
           <h2>My bench</h2>
           <p>Fill in what you know and leave the rest. Titrate, Batch and What if begin from it.</p>
-          {isUnkept ? <NotSaved instead="press Keep before you close the pane." /> : null}
+          {isUnkept ? <NotSaved instead="press Keep for good before you close the pane." /> : null}
           {inWorkbook?.odd.map((sentence) => (
             <Say key={sentence} tone="check">
               {inMark(sentence)}
@@ -114,9 +87,12 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
             ) : null}
           </div>
           {view.values === undefined || isSame ? null : (
-            <OnRequest words="Keep this in the workbook" closeWords="Not now">
-              {() => <Keep host={host} values={view.values ?? {}} inMark={inMark} />}
-            </OnRequest>
+            <KeepBench
+              host={host}
+              values={view.values}
+              command="Keep for good in the workbook"
+              inMark={inMark}
+            />
           )}
           {isTouched && inWorkbook !== undefined && !isSame ? (
             <Button

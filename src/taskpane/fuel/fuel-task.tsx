@@ -165,6 +165,9 @@ export function FuelTask({ host, memory, locale, clock = machineClock }: FuelTas
           <>
             {question}
             <BenchSays
+              bench={values ?? {}}
+              mark={mark}
+              host={host}
               says={fuelSays(view)}
               otherwise={otherwise(fuel, draft, standing, mark)}
               now={ofFuel(view)}

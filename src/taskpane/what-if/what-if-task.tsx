@@ -134,6 +134,9 @@ export function WhatIfTask({ host, memory, locale }: TaskProps) {
             <>
               {isUnkept ? <NotSaved instead="it is gone when the pane closes." /> : null}
               <BenchSays
+                bench={valuesIn(bench) ?? {}}
+                mark={mark}
+                host={host}
                 says={whatIfSays(view, valuesIn(bench) ?? {})}
                 filled={filled}
                 otherwise={whatIfOtherwise(view, valuesIn(bench) ?? {})}

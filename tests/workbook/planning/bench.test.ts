@@ -73,14 +73,16 @@ describe("my bench", () => {
     expect(await readFrom(host)).toEqual({ values: said, odd: [] });
   });
 
-  it("is written over only where the change was agreed to", async () => {
+  it("says what is written over, and writes nothing where the sheet has changed since", async () => {
     const host = openMemory(ownLogbook());
     await kept(host, said);
     const plan = await planBench(host, { ...said, assayKOH: "85", molarity: "" });
     if (plan.kind !== "plan") throw new Error(plan.sentence);
     expect(plan.remarks.map(({ sentence }) => sentence)).toEqual([
-      "What stands there now is written over: Titrant strength 0.1, then empty and Assay of KOH 90, then 85.",
+      "Changed for good: Titrant strength 0.1, then empty and Assay of KOH 90, then 85.",
     ]);
+    expect(plan.mustConfirm).toEqual([]);
+    await kept(host, { ...said, assayKOH: "88" });
     const outcome = await keepBench(
       host,
       { ...said, assayKOH: "85", molarity: "" },

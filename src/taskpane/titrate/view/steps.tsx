@@ -61,6 +61,9 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
             <Button onClick={onLots}>Lots</Button>
           </header>
           <BenchSays
+            bench={bench}
+            mark={view.mark}
+            host={host}
             says={titrationSays(view)}
             filled={filled}
             otherwise={

@@ -85,12 +85,11 @@ export function changedBench(found: Found, wanted: BenchValues): Plan {
       heading: benchSettings[id].name,
       now,
       content: { kind: "value", value: benchCell(id, wanted[id] ?? "") },
-      isLost: now !== "",
     }),
   );
   const last = Math.max(table.block.rows, ...rows.map(({ row }) => row + 1));
   const block: Block = { ...table.block, rows: last };
-  const lost = cells.filter(({ mustConfirm }) => mustConfirm);
+  const lost = cells.filter(({ now }) => now !== "");
   const says = lost.map(({ heading, now, shown }) => `${heading} ${now}, then ${shown || "empty"}`);
   return finished({
     what: "keep my bench",
@@ -106,9 +105,8 @@ export function changedBench(found: Found, wanted: BenchValues): Plan {
         ? []
         : [
             {
-              sentence: `What stands there now is written over: ${andList(says)}.`,
-              confirm: areaName(block),
-              agreeing: "Change them",
+              // settings of one's own, typed over by hand: it is said, and one press does it
+              sentence: `Changed for good: ${andList(says)}.`,
             },
           ],
     block,
