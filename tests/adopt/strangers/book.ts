@@ -35,6 +35,13 @@ import { german as german4 } from "./words/fourth-hand/german";
 import { italian as italian4 } from "./words/fourth-hand/italian";
 import { portuguese as portuguese4 } from "./words/fourth-hand/portuguese";
 import { spanish as spanish4 } from "./words/fourth-hand/spanish";
+import { dutch as dutch5 } from "./words/fifth-hand/dutch";
+import { english as english5 } from "./words/fifth-hand/english";
+import { french as french5 } from "./words/fifth-hand/french";
+import { german as german5 } from "./words/fifth-hand/german";
+import { italian as italian5 } from "./words/fifth-hand/italian";
+import { portuguese as portuguese5 } from "./words/fifth-hand/portuguese";
+import { spanish as spanish5 } from "./words/fifth-hand/spanish";
 import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
@@ -50,18 +57,20 @@ export interface Book {
 }
 
 /** Who wrote the headings: those the words in use were measured by, or somebody after them. */
-export type HandId = "first" | "another" | "third" | "fourth";
+export type HandId = "first" | "another" | "third" | "fourth" | "fifth";
 const inEnglish: Readonly<Record<HandId, Language>> = {
   first: english,
   another: english2,
   third: english3,
   fourth: english4,
+  fifth: english5,
 };
 const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   first: [german, spanish, portuguese, french, italian, dutch],
   another: [german2, spanish2, portuguese2, french2, italian2, dutch2],
   third: [german3, spanish3, portuguese3, french3, italian3, dutch3],
   fourth: [german4, spanish4, portuguese4, french4, italian4, dutch4],
+  fifth: [german5, spanish5, portuguese5, french5, italian5, dutch5],
 };
 
 function contentOf(chance: Chance, kind: BookKind, language: Language): Content {

@@ -3,7 +3,8 @@
  *   -- --books 400   of each kind, 200 unless told
  *   -- --from 1000   another first seed
  *   -- --another     under the headings that another hand wrote later; -- --third of a third hand;
- *                    -- --fourth of a fourth, who had seen neither the others' nor the words in use
+ *                    -- --fourth of a fourth, who had seen neither the others' nor the words in use;
+ *                    -- --fifth of a fifth, likewise
  *   -- --misses      what was read wrongly or left open
  *   -- --write       puts the table into tests/measured/strangers.md too
  */
@@ -20,6 +21,7 @@ const { values } = parseArgs({
     another: { type: "boolean", default: false },
     third: { type: "boolean", default: false },
     fourth: { type: "boolean", default: false },
+    fifth: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
     write: { type: "boolean", default: false },
   },
@@ -39,13 +41,8 @@ const lines = [
   "| logbooks | columns | right | wanted | left open | wrong | wrong and called sure |",
   "| --- | --- | --- | --- | --- | --- | --- |",
 ];
-const hand = values.fourth
-  ? "fourth"
-  : values.third
-    ? "third"
-    : values.another
-      ? "another"
-      : "first";
+const hand =
+  (["another", "third", "fourth", "fifth"] as const).find((each) => values[each]) ?? "first";
 for (const kind of kinds) {
   const found = measureKind(kind, Number(values.books), Number(values.from), hand);
   lines.push(
