@@ -159,6 +159,10 @@ class Working {
         const [value, places] = given.map((each) => number(first(this.of(each))));
         return one((value ?? 0).toFixed(places));
       }
+      case "TRIM": {
+        const [text = ""] = given.map((each) => first(this.of(each)));
+        return one(typeof text === "object" ? text : String(text).trim().replace(/ +/g, " "));
+      }
       case "ISTEXT":
         return one(given.every((each) => typeof first(this.of(each)) === "string"));
       case "ISNUMBER":

@@ -88,8 +88,30 @@ export const brief = (id: BriefId): string => briefs[id];
 /** All of them: for paper, and one press away elsewhere. */
 export const cautions: readonly string[] = Object.values(facts);
 
-/** Those of a batch, from the oil to the barrel: without that of a water test by gas. */
-export const batchCautions: readonly string[] = cautions.filter((each) => each !== facts.hydride);
+/** Those of a batch as they are met, from the door to the barrel; an acid step, which few batches have, last. */
+const asMet = [
+  "permission",
+  "company",
+  "eyes",
+  "trial",
+  "drying",
+  "heaters",
+  "methanol",
+  "vapour",
+  "plastic",
+  "lye",
+  "intoMethanol",
+  "crudeFuel",
+  "waste",
+  "welding",
+  "bench",
+  "law",
+  "acidProof",
+  "sulfuricAcid",
+] as const satisfies readonly CautionId[];
+
+/** Without that of a water test by gas. */
+export const batchCautions: readonly string[] = asMet.map(caution);
 
 /** The three for the work in hand. */
 export const cautionsFor = (work: Work): readonly string[] => fitting[work].map(caution);

@@ -5,8 +5,16 @@
 import { type Exact, exact, hundred, thousand } from "../exact/exact";
 import { as, type Gram, type Kilogram, type Percent } from "../quantity/quantity";
 
-/** So much off is as meant: lye, methanol (common practice, no source). */
-export const wentLimits = { lye: "0.01", methanol: "0.02" } as const;
+/** So much off is as meant: lye, methanol; so much is too much: fuel (common practice, no source). */
+export const wentLimits = {
+  lye: "0.01",
+  methanol: "0.02",
+  /** More fuel than this share of the oil is more than oil and methanol give. */
+  made: "1.1",
+} as const;
+
+/** Seen in the trial of 3 in 27: the fuel is not done. */
+export const oilLeft = "oil at the bottom";
 
 /** Digits after the mark: a charge as it is typed, a molar ratio. */
 export const wentPlaces = { charge: 3, ratio: 2 } as const;
@@ -21,6 +29,10 @@ export const wentWords = {
   moreMeans: " %. Expect more soap, and slow settling.",
   methanol: " Methanol ",
   toOne: " to 1, not ",
+  made: " Fuel ",
+  tooMuch:
+    " % of the oil: more than it can give. Check the unit, and that it is settled and dried.",
+  notDone: " Not done: oil was left in the trial of 3 in 27.",
   end: ".",
 } as const;
 

@@ -91,6 +91,10 @@ export function changes(bench: BenchFigures): Change[] {
   return open;
 }
 
+/** It is more oil that helps most. */
+export const isAboutSample = ({ words }: Pick<Advice, "words">): boolean =>
+  words.startsWith(adviceWords.sample("").split("(")[0] ?? "");
+
 export interface Advice {
   readonly words: string;
   readonly before: number;

@@ -1,5 +1,6 @@
 /** What is said at a box of the card while the figure can still be put right. Nobody is stopped. */
 import { oilLitres } from "../../core/batch/oil-mass";
+import { oilLeft } from "../../core/batch/went";
 import { shownIn } from "../../core/card/shown";
 import type { CardUnits } from "../../core/card/units";
 import { type Exact, exact } from "../../core/exact/exact";
@@ -77,6 +78,6 @@ export function madeDoubt(units: CardUnits, ...[batch, amounts, held, mark]: OfC
 
 /** What is seen in the trial of 3 in 27, where it means that the fuel is not done. */
 export const trialDoubt = (trial: string | undefined): string | undefined =>
-  trial === "oil at the bottom"
+  trial === oilLeft
     ? "Not done yet: oil is left in it. Drain the glycerol, treat one litre again first, then the rest, before you wash."
     : undefined;

@@ -1,4 +1,5 @@
 /** The number fields of a card: what was really weighed. */
+import { wentLimits } from "../../core/batch/went";
 import { type CardUnits, type Form, formsOf } from "../../core/card/units";
 import { shownIn } from "../../core/card/shown";
 import type { Exact } from "../../core/exact/exact";
@@ -73,9 +74,6 @@ export const madeBox = (units: CardUnits): Box => ({
   fact: madeField(units),
 });
 
-/** More fuel than this share of the oil is more than oil and methanol give (common practice, no source). */
-const mostMade = "1.1";
-
 /** @param oil litres that went in, or were planned; undefined where nobody can tell */
 export function muchMade(
   oil: Exact | undefined,
@@ -83,7 +81,7 @@ export function muchMade(
   units: CardUnits,
   inFact: "went in" | "was planned",
 ): string | undefined {
-  if (oil === undefined || oil.lte(0) || made.lte(oil.times(mostMade))) return undefined;
+  if (oil === undefined || oil.lte(0) || made.lte(oil.times(wentLimits.made))) return undefined;
   const form = madeForm(units);
   return `${shownIn(form, oil)} of oil ${inFact}, you typed ${shownIn(form, made)} of fuel: more than it can give. Check the unit; measure it settled and dried.`;
 }

@@ -14,7 +14,7 @@ import { digits, fixed } from "../widgets/shown-number";
 import { Spoken } from "../widgets/spoken";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import { CurvePlot } from "./curve-plot";
-import { isCoarse, probeFound, type Sure } from "./found";
+import { isCoarse, notRising, probeFound, type Sure } from "./found";
 import { oddReadings } from "./odd-readings";
 import { Questions } from "./questions";
 import { type PairsRead, readPairs } from "./read-pairs";
@@ -130,7 +130,7 @@ export function Probe({
               : "Lines with 0 are left out: 0 counts as empty."}
           </Say>
         )}
-        {isProblem(found) ? <Say tone="check">{inMark(say(found))}</Say> : null}
+        {isProblem(found) ? <Say tone="check">{inMark(notRising(read) ?? say(found))}</Say> : null}
         {sure ? <Sureness sure={sure} inMark={inMark} /> : null}
         {sure && isBlankByColour ? (
           <Say tone="check">

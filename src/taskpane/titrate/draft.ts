@@ -12,6 +12,8 @@ export interface Reading {
   readonly start?: string;
   readonly end?: string;
   readonly mass?: string;
+  /** A probe's curve gave it; nobody saw a colour. */
+  readonly isByProbe?: true;
   /** Left out of the mean, and why. It keeps its number. */
   readonly omitted?: string;
 }

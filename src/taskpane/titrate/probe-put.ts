@@ -1,5 +1,5 @@
 /** Which titre the probe's curve was put in as: the same curve is no further replicate. */
-import type { Draft } from "./draft";
+import type { Draft, ReadingList } from "./draft";
 
 /** Readings that came after it do not make it another curve. */
 const isSameCurve = (one: string, other: string): boolean => {
@@ -14,6 +14,20 @@ export const puttingIn = ({ words, titres }: Draft): Words => ({
   probePut: words.probe,
   probeTitre: String(titres.length + 1),
 });
+
+/** The reading that is added next is the one whose end point was put in. */
+export const isOfCurve = ({ words, titres }: Draft, list: ReadingList): boolean =>
+  list === "titres" && Number(words.probeTitre) === titres.length + 1;
+
+/** For the row: how its titres were seen. Some by the probe and some by a colour are said both. */
+export function indicatorOf({ picked, habits, titres }: Draft): string {
+  const byColour = habits.indicator;
+  if (byColour === undefined || byColour === picked.indicator) return picked.indicator;
+  const counts = titres.filter(({ omitted }) => omitted === undefined);
+  const byProbe = counts.filter(({ isByProbe }) => isByProbe === true).length;
+  if (byProbe === 0) return byColour;
+  return byProbe === counts.length ? picked.indicator : `${byColour} and ${picked.indicator}`;
+}
 
 /** @returns the number of the titre that the curve in the box is; undefined while it is none */
 export function titreOfCurve({ words, titres }: Draft): number | undefined {

@@ -9,6 +9,7 @@ import { asInCell } from "../fields/number-figures";
 import type { Seen } from "./nudges/nudge";
 import { keepsFromRecording, wanted } from "./progress";
 import { standingBlanks, usedOf } from "./readings";
+import { indicatorOf } from "./probe-put";
 import { rowWordIds } from "./titration";
 import { hasOwnMasses, massStepOf, oneMass } from "./sample";
 import { isUsedAllTheSame } from "./worth";
@@ -79,7 +80,7 @@ export function recordOf(seen: Seen): TitrationRecord | undefined {
     titrantBase: draft.picked.base,
     molarity: strength.molarity,
     strengthSetBy: strength.setBy,
-    indicator: draft.picked.indicator,
+    indicator: indicatorOf(draft),
     secondsHeld: draft.picked.seconds === "" ? undefined : Number(draft.picked.seconds),
     titres: places(titres, (index) => {
       const reading = at(index);

@@ -2,6 +2,7 @@
 import { enter, type EnterAction } from "../stepped/entered";
 import { type TakenTitrant, withoutCheck, withTitrant } from "./titrants/take-titrant";
 import { type Draft, type Habits, mostReadings, type Reading, type ReadingList } from "./draft";
+import { isOfCurve } from "./probe-put";
 import { entryNames } from "./readings";
 import type { titration } from "./titration";
 
@@ -37,10 +38,11 @@ const replaced = (
 ): readonly Reading[] =>
   readings.map((reading, each) => (each === index ? change(reading) : reading));
 
-const withoutReason = ({ used, start, end, mass }: Reading): Reading => ({
+const withoutReason = ({ used, start, end, mass, isByProbe }: Reading): Reading => ({
   used,
   ...(start === undefined || end === undefined ? {} : { start, end }),
   ...(mass === undefined ? {} : { mass }),
+  ...(isByProbe === undefined ? {} : { isByProbe }),
 });
 
 const isOfEntry = (field: string, list: ReadingList): boolean =>
@@ -135,7 +137,10 @@ function reduced(draft: Draft, action: Action): Draft {
       if (readings.length >= mostReadings[action.list]) return draft;
       return {
         ...draft,
-        [action.list]: [...readings, action.reading],
+        [action.list]: [
+          ...readings,
+          isOfCurve(draft, action.list) ? { ...action.reading, isByProbe: true } : action.reading,
+        ],
         typed: nextEntry(draft, action.list, action.reading),
         ...(action.list === "blanks" ? { blanksOf: "" } : {}),
       };

@@ -11,12 +11,13 @@ const isFigure = (value: unknown): value is string =>
 
 function readingFrom(value: unknown): Reading[] {
   if (!isObject(value) || !isFigure(value.used)) return [];
-  const { start, end, mass, omitted } = value;
+  const { start, end, mass, omitted, isByProbe } = value;
   return [
     {
       used: value.used,
       ...(isFigure(start) && isFigure(end) ? { start, end } : {}),
       ...(isFigure(mass) ? { mass } : {}),
+      ...(isByProbe === true ? { isByProbe } : {}),
       ...(typeof omitted === "string" ? { omitted } : {}),
     },
   ];

@@ -25,10 +25,10 @@ export const worthOf = (
     verdict: judgement?.verdict ?? "",
     titres: titres.length,
     hasRecord: usual !== undefined,
-    doubtShare:
+    doubt:
       doubt === undefined || acid === undefined || isProblem(acid)
         ? undefined
-        : doubt.halfWidth / acid.ffa.toNumber(),
+        : { ffa: acid.ffa.toNumber(), halfWidth: doubt.halfWidth },
     hasTitrantPercent: strength?.percent !== undefined,
     isByVolume: draft.picked.sample === "by volume",
   });

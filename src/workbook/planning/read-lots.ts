@@ -42,8 +42,8 @@ const errorOf = (value: CellContent): string =>
 /** Written by the titration task where the assay was not known. */
 const asIfPureNote = /as if it were pure/i;
 
-const share = (part: number | undefined, whole: number | undefined): number | undefined =>
-  part === undefined || whole === undefined ? undefined : part / whole;
+const doubtOf = (ffa: number | undefined, halfWidth: number | undefined) =>
+  ffa === undefined || halfWidth === undefined ? undefined : { ffa, halfWidth };
 
 /** As the row's own formula under Worth says; a table made before that column has the facts too. */
 function worthIn(under: Under): Worth | undefined {
@@ -54,7 +54,7 @@ function worthIn(under: Under): Worth | undefined {
     verdict,
     titres: readingHeadings.titres.filter(isFilled).length,
     hasRecord: usualHeadings.every(isFilled),
-    doubtShare: share(number(under("± FFA %")), number(under("FFA %"))),
+    doubt: doubtOf(number(under("FFA %")), number(under("± FFA %"))),
     hasTitrantPercent: isFilled("Titrant ± %"),
     isByVolume: text(under(sampleByHeading)).toLowerCase() === byVolumeWord,
   });

@@ -3,10 +3,11 @@
  * Worth is made of these words), and for every dose made from it.
  */
 import { namespace } from "../../functions/names";
+import { computed } from "../../core/exact/exact";
 import { useWords } from "../../core/replicates/verdict-words";
 
 export interface Worth {
-  readonly word: "Good" | "Usable" | "Not yet";
+  readonly word: "Good" | "Usable" | "Near zero" | "Not yet";
   /** What keeps it from the better word; a sentence each. */
   readonly why: readonly string[];
 }
@@ -18,8 +19,8 @@ export interface OfResult {
   readonly titres: number;
   /** A usual scatter from the record stands beside them. */
   readonly hasRecord: boolean;
-  /** ± over the result; undefined while the ± is not known. */
-  readonly doubtShare: number | undefined;
+  /** % FFA and its ±; undefined while the ± is not known. */
+  readonly doubt: { readonly ffa: number; readonly halfWidth: number } | undefined;
   /** The titrant's own ± is filled in. */
   readonly hasTitrantPercent: boolean;
   readonly isByVolume: boolean;
@@ -29,6 +30,14 @@ export const byVolumeWord = "by volume";
 
 /** A ± that is more of its result than this is too wide to be called good (common practice, no source). */
 const mostDoubt = 0.2;
+
+/** Its ± reaches zero: oil of hardly any acid, or too little of it. It holds no dose back. */
+const nearZero = {
+  word: "Near zero",
+  between: " % FFA ± ",
+  end: " cannot be told from zero: titrate a larger sample.",
+  places: 2,
+} as const;
 
 /** What keeps a result from being good. */
 const lessWords = {
@@ -45,15 +54,22 @@ const isAgreed = (verdict: string): boolean => verdict.includes(useWords);
 export function worthOf(of: OfResult): Worth {
   const isLone = of.titres === 1 && of.hasRecord;
   if (!isLone && !isAgreed(of.verdict)) return { word: notYet, why: [of.verdict] };
-  const { doubtShare } = of;
+  const { doubt } = of;
+  const isNearZero = doubt !== undefined && doubt.halfWidth >= doubt.ffa;
+  const isWide = doubt !== undefined && doubt.halfWidth > mostDoubt * doubt.ffa;
   const why = [
-    ...(doubtShare === undefined ? [lessWords.noDoubt] : []),
-    ...(doubtShare !== undefined && doubtShare > mostDoubt ? [lessWords.wide] : []),
+    ...(doubt === undefined ? [lessWords.noDoubt] : []),
+    ...(isNearZero ? [nearZeroWords(doubt)] : isWide ? [lessWords.wide] : []),
     ...(of.hasTitrantPercent ? [] : [lessWords.noTitrantPercent]),
     ...(of.isByVolume ? [lessWords.byVolume] : []),
     ...(isLone ? [lessWords.oneTitre] : []),
   ];
-  return { word: why.length > 0 ? "Usable" : "Good", why };
+  return { word: isNearZero ? nearZero.word : why.length > 0 ? "Usable" : "Good", why };
+}
+
+function nearZeroWords({ ffa, halfWidth }: NonNullable<OfResult["doubt"]>): string {
+  const [value, half] = [ffa, halfWidth].map((each) => computed(each).toFixed(nearZero.places));
+  return `${value ?? ""}${nearZero.between}${half ?? ""}${nearZero.end}`;
 }
 
 const notYet = "Not yet";
@@ -102,17 +118,22 @@ export function worthFormula(cells: WorthCells): string {
   const isAgreed = `ISNUMBER(SEARCH("${useWords}",IF(ISTEXT(${cells.verdict}),${cells.verdict},"")))`;
   const hasDoubt = `ISNUMBER(${cells.doubt})`;
   const isWide = `IF(${hasDoubt},${cells.doubt}>${mostDoubt}*${cells.ffa},FALSE)`;
+  const isNearZero = `IF(${hasDoubt},${cells.doubt}>=${cells.ffa},FALSE)`;
+  // rounded first: on which way a half goes in FIXED programs do not agree
+  const fixed = (cell: string): string =>
+    `FIXED(ROUND(${cell},${nearZero.places}),${nearZero.places},TRUE)`;
+  const near = `" "&${fixed(cells.ffa)}&"${nearZero.between}"&${fixed(cells.doubt)}&"${nearZero.end}"`;
   const hasPercent = `${cells.titrantPercent}>0`;
   const isByVolume = `${cells.sampleBy}="${byVolumeWord}"`;
   const isGood = `AND(${hasDoubt},NOT(${isWide}),${hasPercent},NOT(${isByVolume}),NOT(${isLone}))`;
   const why = [
     `IF(${hasDoubt},""," ${lessWords.noDoubt}")`,
-    `IF(${isWide}," ${lessWords.wide}","")`,
+    `IF(${isNearZero},${near},IF(${isWide}," ${lessWords.wide}",""))`,
     `IF(${hasPercent},""," ${lessWords.noTitrantPercent}")`,
     `IF(${isByVolume}," ${lessWords.byVolume}","")`,
     `IF(${isLone}," ${lessWords.oneTitre}","")`,
   ].join("&");
-  const words = `IF(OR(${isLone},${isAgreed}),IF(${isGood},"Good","Usable:"&${why}),"${notYet}: "&${cells.verdict})`;
+  const words = `IF(OR(${isLone},${isAgreed}),IF(${isGood},"Good",IF(${isNearZero},"${nearZero.word}:","Usable:")&${why}),"${notYet}: "&${cells.verdict})`;
   const error = `IF(ISERROR(${probe}),"${noAcidValue.unknown}","${noAcidValue.reading}")`;
   const none = `IF(ISNA(${cells.acidValue}),"",IF(ISERROR(${cells.acidValue}),${error},""))`;
   return `IF(ISNUMBER(${cells.acidValue}),${words},${none})`;

@@ -98,7 +98,7 @@ export const withBlends: OfLots = {
     ),
   ),
   worth: blended(
-    `IF(${rowsSaying("Not yet")}>0,"Not yet: a lot in ${blendsName}.",IF(${rowsSaying("Good")}=${one(inBlends)},"Good",IF(${rowsSaying("Good")}+${rowsSaying("Usable")}=${one(inBlends)},"Usable: a lot in ${blendsName}.","${unknownWorthIn(blendsName)}")))`,
+    `IF(${rowsSaying("Not yet")}>0,"Not yet: a lot in ${blendsName}.",IF(${rowsSaying("Good")}=${one(inBlends)},"Good",IF(${rowsSaying("Good")}+${rowsSaying("Usable")}+${rowsSaying("Near zero")}=${one(inBlends)},"Usable: a lot in ${blendsName}.","${unknownWorthIn(blendsName)}")))`,
     ofLot(worthHeading),
   ),
 };

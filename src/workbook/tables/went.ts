@@ -2,13 +2,13 @@
  * How a batch went: columns of `Batches` that are typed after it, none of them needed for a dose, and what
  * the difference between weighed and worked out means (core/batch/went.ts, the same as formulas).
  */
-import { wentLimits, wentPlaces, wentWords } from "../../core/batch/went";
+import { oilLeft, wentLimits, wentPlaces, wentWords } from "../../core/batch/went";
 import { usual } from "../../core/reference/defaults";
 import { one } from "./batch-cells";
 import { calculated, type Column, typed } from "./column";
 
 /** What may stand under `3 in 27`. */
-export const trialWords = ["clear", "cloudy", "oil at the bottom"] as const;
+export const trialWords = ["clear", "cloudy", oilLeft] as const;
 
 export const went = {
   weighed: "Weighed g",
@@ -60,6 +60,13 @@ const methanol =
   `IF(N(${one(went.methanol)})>0,IF(${isMethanolOff},"${wentWords.methanol}"&${fixed(methanolInFact, wentPlaces.ratio)}&` +
   `"${wentWords.toOne}"&${fixed(ratio, wentPlaces.ratio)}&"${wentWords.end}",""),"")`;
 
+const yieldOf = one(yieldHeading);
+const mostYield = `100*${wentLimits.made}`;
+/** As the card says at its fields: too much fuel, and oil left in the trial. */
+const seen =
+  `IF(ISNUMBER(${yieldOf}),IF(${yieldOf}>${mostYield},"${wentWords.made}"&${fixed(yieldOf, 0)}&"${wentWords.tooMuch}",""),"")` +
+  `&IF(TRIM(${one(went.trial)})="${oilLeft}","${wentWords.notDone}","")`;
+
 const given = (heading: string, then: string): string => `IF(N(${one(heading)})>0,${then},"")`;
 
 /** @param oilKind the batch's kind of oil, as a formula */
@@ -101,7 +108,7 @@ export const wentColumns = (oilKind: string): Column<unknown>[] => [
     itWent,
     "General",
     "What the difference between weighed and worked out means.",
-    `IF(ISNUMBER(${inFact}),${lye}&${methanol},${methanol})`,
+    `TRIM(IF(ISNUMBER(${inFact}),${lye}&${methanol},${methanol})&${seen})`,
     44,
   ),
 ];

@@ -7,5 +7,16 @@ describe("the cautions of a batch", () => {
     expect(batchCautions).toHaveLength(18);
     expect(cautions).toContain(caution("hydride"));
     expect(batchCautions).not.toContain(caution("hydride"));
+    expect(new Set(batchCautions)).toEqual(
+      new Set(cautions.filter((each) => each !== caution("hydride"))),
+    );
+  });
+
+  it("come as they are met: lye before what is drained, an acid step last, since few batches have one", () => {
+    const place = (id: Parameters<typeof caution>[0]) => batchCautions.indexOf(caution(id));
+    const met = ["company", "drying", "methanol", "lye", "crudeFuel", "sulfuricAcid"] as const;
+    const order = met.map(place);
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+    expect(place("sulfuricAcid")).toBe(batchCautions.length - 1);
   });
 });

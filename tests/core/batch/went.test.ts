@@ -61,7 +61,7 @@ describe("what the difference between weighed and worked out means", () => {
 
   it("has limits, digits and a full stop that the sheet's formula takes too", () => {
     expect([wentLimits, wentPlaces, wentWords.end]).toEqual([
-      { lye: "0.01", methanol: "0.02" },
+      { lye: "0.01", methanol: "0.02", made: "1.1" },
       { charge: 3, ratio: 2 },
       ".",
     ]);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isProblem } from "../../../src/core/problem/problem";
-import { isCoarse, probeFound } from "../../../src/taskpane/probe/found";
+import { isCoarse, notRising, probeFound } from "../../../src/taskpane/probe/found";
 import { readPairs } from "../../../src/taskpane/probe/read-pairs";
 
 /** Harvey, Modern Analytical Chemistry, Table 9.5: mL of 0.100 mol/L and pH. */
@@ -91,5 +91,15 @@ describe("readings of a probe as people write them", () => {
     const sure = probeFound(readPairs("1 7\n2 7.5\n3 8.5\n4 10.5\n5 11.5\n6 12", ".").points);
     if (sure === undefined || isProblem(sure)) throw new Error("no end point");
     expect(isCoarse(sure)).toBe(true);
+  });
+
+  it("names the two lines that give one volume, or go back", () => {
+    expect(notRising(readPairs("1 5.0\n2 6.0\n2 7.0\n3 9.0", "."))).toBe(
+      "Lines 2 and 3 both say 2 mL. Take one of them out, or put its volume right.",
+    );
+    expect(notRising(readPairs("1 5.0\n2.6 6.0\n2.4 7.0\n3 9.0", "."))).toBe(
+      "Lines 2 and 3 go back from 2.6 to 2.4 mL. Type the mL given in all, in their order.",
+    );
+    expect(notRising(readPairs("1 5.0\n2 6.0\n3 9.0", "."))).toBeUndefined();
   });
 });

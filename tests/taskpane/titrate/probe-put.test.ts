@@ -1,7 +1,12 @@
 /** The curve of a probe, once its end point was put in. */
 import { describe, expect, it } from "vitest";
 import { newDraft } from "../../../src/taskpane/titrate/draft";
-import { isBlankByColour, puttingIn, titreOfCurve } from "../../../src/taskpane/titrate/probe-put";
+import {
+  indicatorOf,
+  isBlankByColour,
+  puttingIn,
+  titreOfCurve,
+} from "../../../src/taskpane/titrate/probe-put";
 import { reduce } from "../../../src/taskpane/titrate/reducer";
 
 const curve = "1 6.0\n2 6.5\n3 9.8";
@@ -27,6 +32,31 @@ describe("the curve of a probe", () => {
     expect(titreOfCurve(second)).toBeUndefined();
     const two = reduce(second, { do: "add", list: "titres", reading: { used: "2.60" } });
     expect(titreOfCurve(two)).toBe(2);
+  });
+});
+
+describe("how the row says its titres were seen", () => {
+  const byProbe = reduce(put, { do: "pick-once", picked: { indicator: "pH meter" } });
+  const once = reduce(byProbe, { do: "add", list: "titres", reading: { used: "2.60" } });
+  const typed = { do: "add", list: "titres", reading: { used: "2.55" } } as const;
+
+  it("is by probe where all are, and both where the others were typed", () => {
+    expect(indicatorOf(once)).toBe("pH meter");
+    expect(indicatorOf(reduce(once, typed))).toBe("phenolphthalein and pH meter");
+  });
+
+  it("is by colour again once the probe's titre is left out", () => {
+    const mixed = reduce(once, typed);
+    const left = reduce(mixed, { do: "omit", index: 0, reason: "misread" });
+    expect(indicatorOf(left)).toBe("phenolphthalein");
+    expect(indicatorOf(reduce(left, { do: "put-back", index: 0 }))).toBe(
+      "phenolphthalein and pH meter",
+    );
+  });
+
+  it("is what the person picked where no curve was put in", () => {
+    const picked = reduce(begun, { do: "pick", picked: { indicator: "pH meter" } });
+    expect(indicatorOf(reduce(picked, typed))).toBe("pH meter");
   });
 });
 

@@ -60,6 +60,17 @@ describe("what a result is worth", () => {
     });
   });
 
+  it("is near zero, and not usable, where its ± is more than itself: with both numbers", () => {
+    // by hand: 12.706 x 0.07071 x sqrt(1/2 + 1) = 1.10 mL beside 0.25 - 0.15 = 0.10 mL. A mL of 0.0998
+    // mol/L on 10 g is 0.0998 x 282.46/100 = 0.282 % FFA: 0.028 %, and 0.31 %
+    const { word, why } = worth(but({ titres: ["0.30", "0.20"] }));
+    expect(word).toBe("Near zero");
+    expect(why).toHaveLength(1);
+    expect(why[0]).toMatch(
+      /^0\.03 % FFA ± 0\.3[12] cannot be told from zero: titrate a larger sample\.$/,
+    );
+  });
+
   it("is never called usable with a bare word to titrate again, as if it were not", () => {
     const { word, why } = worth(but({ titres: ["2.40", "2.50"] }));
     expect(word).toBe("Usable");

@@ -35,6 +35,30 @@ describe("how a batch went", () => {
     expect(host.book).toEqual(before);
   });
 
+  it("says in the row, as the card does, that there is more fuel than oil gives and that oil was left", async () => {
+    const host = openMemory(sampleLogbook());
+    const went = async (litres: number, trial: string) => {
+      const record = {
+        row,
+        batch: "B-112",
+        values: { litres, trial },
+        asWorkedOut: [],
+        doubts: [],
+      };
+      const plan = await planWent(host, record);
+      if (plan.kind !== "plan") throw new Error(plan.sentence);
+      const { fingerprint, mustConfirm: agreed } = plan;
+      await recordWent(host, record, { fingerprint, agreed });
+      const found = await readBatches(host);
+      if (found === undefined || "code" in found) throw new Error("no batches");
+      return String(found.rows.find(({ batch }) => batch === "B-112")?.under("It went"));
+    };
+    // by hand: 100 L of oil, so 110 L is the edge itself and 115 L is 115 %
+    expect(await went(110, "clear")).not.toMatch(/Fuel|Not done/);
+    expect(await went(115, "clear")).toMatch(/\. Fuel 115 % of the oil: more than it can give\./);
+    expect(await went(96, "oil at the bottom")).toMatch(/\. Not done: oil was left in the trial/);
+  });
+
   it("says of which lot nothing was typed", async () => {
     const host = openMemory(sampleLogbook());
     const record = { row, batch: "B-112", values: { oil: 93 }, asWorkedOut: ["NQ-41"], doubts: [] };

@@ -2,6 +2,7 @@
 import { computed, hundred } from "../../../core/exact/exact";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
+import { bestChange, isAboutSample } from "../../../core/uncertainty/advice";
 import { type BenchFigures, pooledFreedom } from "../../../core/uncertainty/bench";
 import { expand } from "../../../core/uncertainty/expanded";
 import { blankShare, blankShareWorthSaying } from "../../../core/titration/corrected-titre";
@@ -53,7 +54,13 @@ function fewSteps(seen: Seen): Nudge[] {
   if (acid.correctedTitre.gte(step.times(stepsWanted))) return [];
   const steps = digits(acid.correctedTitre.div(step), 2);
   const least = suggestedSample(acid.ffa, strength, step);
-  const instead = least ? ` Next time ${digits(least, 2)} g or more.` : "";
+  // where Result says how much more would help most, no second figure stands against it
+  const isInResult = working.doubt !== undefined && isAboutSample(bestChange(working.doubt.bench));
+  const instead = isInResult
+    ? " Take more oil next time: Result says how much."
+    : least
+      ? ` Next time ${digits(least, 2)} g or more.`
+      : "";
   return [
     check("few steps", `The titre is only ${steps} steps of ${step.toString()} mL long.${instead}`),
   ];

@@ -106,7 +106,7 @@ function Replicates({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
   );
 }
 
-const tones = { Good: "know", Usable: "know", "Not yet": "check" } as const;
+const tones = { Good: "know", Usable: "know", "Near zero": "know", "Not yet": "check" } as const;
 
 function WorthView({ worth: { word, why } }: { worth: Worth }) {
   const inMark = useMark();
