@@ -50,7 +50,12 @@ export const batchEntries: readonly Entry[] = [
   { Date: sampleDay(2026, 9, 24), Batch: "B-115", Lots: "BL-03", Amount: 160, Unit: "kg", ...lye, Base: "NaOH", "Lye lot": "N-31", "Assay %": 98, "Charge %": 0.546, "Water %": 0.09, Note: "Wet: dried before the batch." },
   { Date: sampleDay(2026, 9, 25), Batch: "B-116", Lots: "TW-09", Amount: 100, Unit: "l", ...lye, Note: "Over the limit: the cell says so and gives no dose." },
   { Date: sampleDay(2026, 9, 30), Batch: "B-117", Lots: "SW-19", Amount: 100, Unit: "l", ...lye, Note: "Waits for its titration." },
+  { Date: sampleDay(2026, 9, 30), Batch: "B-121", Lots: "TW-08 + NQ-41", Amount: 80, Unit: "l", ...lye, "Water %": 0.05, Note: "Two kitchens: dark oil made milder by the rest of NQ-41. Its lots stand in Blends." },
 ];
 
-/** None yet: a batch of several lots is recorded from the pane, or typed here. */
-export const blendEntries: readonly Entry[] = [{}];
+/** Of the batch B-121: what each kitchen gave. */
+// prettier-ignore
+export const blendEntries: readonly Entry[] = [
+  { Batch: "B-121", Lot: "TW-08", Amount: 60, Unit: "l" },
+  { Batch: "B-121", Lot: "NQ-41", Amount: 20, Unit: "l", Note: "What B-112 left in the drum." },
+];

@@ -56,6 +56,22 @@ describe("a batch of several lots", () => {
     ]);
   });
 
+  it("stands in the sample as well: two kitchens' lots, and the acid value that their titrations come to", async () => {
+    const found = await readBatches(openMemory(sampleLogbook()));
+    if (found === undefined || "code" in found) throw new Error("no batches");
+    const blend = found.rows.find(({ batch }) => batch === "B-121");
+    // by hand: TW-08 has 10.85/3 - 0.15 mL on 2.5 g; 60 L and 20 L of one density
+    const tidewheel = (56.1 * 0.0998 * (10.85 / 3 - 0.15)) / 2.5;
+    expect(blend?.under("Acid value mg KOH/g")).toBeCloseTo(
+      0.75 * tidewheel + 0.25 * northQuay,
+      12,
+    );
+    expect(blend?.under("Oil kg")).toBeCloseTo(80 * 0.915, 10);
+    expect(Number(blend?.under("± acid value mg KOH/g"))).toBeGreaterThan(0);
+    expect(blend?.oils.map(({ lot }) => lot)).toEqual(["TW-08", "NQ-41"]);
+    expect(String(blend?.under("Acid value worth"))).not.toMatch(/^Not yet/);
+  });
+
   it("has its ± by the law of propagation, from the lots' own and what titrant and burette share", async () => {
     const host = openMemory(sampleLogbook());
     const { results } = await recorded(host, three);
