@@ -92,7 +92,9 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     // its row says three washes and 108.5 L
     expect(await page.getByLabel("How often").inputValue()).toBe("3");
     expect(await page.getByLabel("How much fuel").inputValue()).toBe("108.5");
-    await hand.next("Acid value");
+    await hand.press(/^4 Water and trial/);
+    await page.getByText("From the bench card of B-114: clear.").waitFor();
+    await hand.press(/^2 Acid value/);
     await hand.type("Titre 1", "1.45");
     await openFor("B-115");
     await page.getByText("The fuel of B-114 is not recorded, and would be lost.").waitFor();

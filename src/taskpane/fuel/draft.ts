@@ -29,7 +29,9 @@ export const newDraft = (after?: Draft): Draft => ({
 /** What was recorded is the draft as it was then: a change makes it one not yet recorded. */
 export function reduce(draft: Draft, action: Action): Draft {
   if (action.do === "recorded") return { ...draft, isRecorded: true };
-  const next = enter(draft, action);
+  const isOwnTrial = action.do === "pick" && "trial" in action.picked;
+  const entered = enter(draft, action);
+  const next = isOwnTrial ? { ...entered, words: { ...entered.words, trialFrom: "" } } : entered;
   return action.do === "go" ? next : { ...next, isRecorded: false };
 }
 

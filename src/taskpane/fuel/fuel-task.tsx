@@ -27,7 +27,7 @@ import { localDay } from "../widgets/day";
 import { type DecimalMark, decimalMarkOf } from "../widgets/typed-number";
 import { type Action, type Draft, draftFrom, isUnderWay, newDraft, reduce } from "./draft";
 import { fuel, type StepId } from "./fuel";
-import { isOther, ofRow, opened } from "./of-batch";
+import { isOther, ofRow, opened, withTrial } from "./of-batch";
 import { AcidStep } from "./view/acid-step";
 import { BatchStep } from "./view/batch-step";
 import { DeskProvider } from "./view/desk";
@@ -69,7 +69,7 @@ function useOpenedBatch(
       const begun = now === undefined || isUntouched(now) ? first?.() : now;
       const told = ofRow(row, mark, begun?.picked.madeIn);
       const base = told.base ?? baseNamed(given.base ?? "")?.name;
-      return opened(begun, about, { ...told, base });
+      return opened(begun, about, withTrial({ ...told, base }, given.trial ?? "", about));
     });
   };
   const isKnown = draft !== undefined && first !== undefined && found.state !== "looking";

@@ -18,6 +18,8 @@ export const fuel = {
   words: {
     batch: { label: "Batch", hint: "Its number in your logbook." },
     note: { label: "Note" },
+    /** Where the trial was said before, in a sentence; it goes once another answer is picked. */
+    trialFrom: { label: "Where the trial is from" },
   },
 } as const satisfies SteppedTask;
 

@@ -1,9 +1,11 @@
 /** What the row of a batch tells its fuel beforehand, and a fuel begun from elsewhere: nothing under way is lost. */
+import { oilLeft } from "../../core/batch/went";
 import { type Exact, one } from "../../core/exact/exact";
 import { amountUnitNamed } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { numberOf, type RecordedBatch } from "../../workbook/planning/read-batches";
 import { trialWords } from "../../workbook/record/fuel-record";
+import { valueText } from "../../workbook/planning/preview-text";
 import { went } from "../../workbook/tables/went";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import { type Draft, isUnderWay, newDraft } from "./draft";
@@ -19,13 +21,32 @@ export interface OfRow {
   readonly base: Base["name"] | undefined;
   readonly typed: { readonly washes: string; readonly litres: string };
   readonly picked: { readonly washed: Word<"washed">; readonly trial: Word<"trial"> };
+  /** Where it says how the trial came out; "" where it does not. */
+  readonly trialFrom: string;
 }
 
 const nothing: OfRow = {
   base: undefined,
   typed: { washes: "", litres: "" },
   picked: { washed: "", trial: "" },
+  trialFrom: "",
 };
+
+/** In the words of a card; oil at the bottom is what Fuel calls drops that fall. */
+const trialOf = (seen: string): Word<"trial"> =>
+  seen === oilLeft
+    ? "cloudy"
+    : ((Object.keys(trialWords) as (keyof typeof trialWords)[]).find(
+        (each) => trialWords[each] === seen,
+      ) ?? "");
+
+/** The trial as somebody picked it on the bench card, recorded there or not. */
+export function withTrial(told: OfRow, seen: string, batch: string): OfRow {
+  const trial = trialOf(seen);
+  if (trial === "") return told;
+  const trialFrom = `From the bench card of ${batch}: ${seen}.`;
+  return { ...told, picked: { ...told.picked, trial }, trialFrom };
+}
 
 const digits = 5;
 
@@ -44,15 +65,13 @@ export function ofRow(
       : withMark(String(Number((value / per).toPrecision(digits))), mark);
   };
   const washes = figure(went.washes);
-  const seen = row.under(went.trial);
-  const trial = (Object.keys(trialWords) as (keyof typeof trialWords)[]).find(
-    (each) => trialWords[each] === seen,
-  );
-  return {
+  const told: OfRow = {
+    ...nothing,
     base: baseNamed(row.base)?.name,
     typed: { washes, litres: figure(went.litres, litresIn(madeIn).toNumber()) },
-    picked: { washed: washes === "" ? "" : "yes", trial: trial ?? "" },
+    picked: { ...nothing.picked, washed: washes === "" ? "" : "yes" },
   };
+  return withTrial(told, valueText(row.under(went.trial)), valueText(row.batch));
 }
 
 /** Is what is there somebody's own? Not where it is nothing, or what another row said. */
@@ -64,11 +83,14 @@ const without = (typed: Draft["typed"]): Draft["typed"] =>
 
 /** This batch's fuel: what `row` says takes the place of what is empty, and of what `before` had said. */
 export function named(draft: Draft, batch: string, row: OfRow, before: OfRow): Draft {
-  const { typed, picked } = draft;
+  const { typed, picked, words } = draft;
+  const trial = given(picked.trial, before.picked.trial, row.picked.trial);
+  const isTold = trial !== "" && trial === row.picked.trial && trial !== picked.trial;
+  const wasTold = words.trialFrom !== "" && row.picked.trial === trial;
   return {
     ...draft,
     isRecorded: false,
-    words: { ...draft.words, batch },
+    words: { ...words, batch, trialFrom: isTold || wasTold ? row.trialFrom : "" },
     typed: without({
       ...typed,
       washes: given(typed.washes, before.typed.washes, row.typed.washes),
@@ -78,7 +100,7 @@ export function named(draft: Draft, batch: string, row: OfRow, before: OfRow): D
       ...picked,
       base: row.base ?? picked.base,
       washed: given(picked.washed, before.picked.washed, row.picked.washed),
-      trial: given(picked.trial, before.picked.trial, row.picked.trial),
+      trial,
     },
   };
 }

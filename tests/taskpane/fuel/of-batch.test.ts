@@ -11,7 +11,14 @@ import {
 } from "../../../src/taskpane/fuel/draft";
 import { viewOf } from "../../../src/taskpane/fuel/view-of";
 import { times } from "../../thorough";
-import { isOther, measuredIn, named, ofRow, opened } from "../../../src/taskpane/fuel/of-batch";
+import {
+  isOther,
+  measuredIn,
+  named,
+  ofRow,
+  opened,
+  withTrial,
+} from "../../../src/taskpane/fuel/of-batch";
 import type { RecordedBatch } from "../../../src/workbook/planning/read-batches";
 
 const rowOf = (base: string, cells: Readonly<Record<string, unknown>>): RecordedBatch =>
@@ -34,7 +41,7 @@ const drafts = fc
   .map(({ typed: all, batch, note }): Draft => ({
     ...newDraft(),
     typed: all,
-    words: { batch, note },
+    words: { ...newDraft().words, batch, note },
   }));
 
 describe("a fuel of a batch on record", () => {
@@ -87,7 +94,22 @@ describe("a fuel of a batch on record", () => {
   it("follows when another row is chosen instead, and says nothing that this one does not", () => {
     const draft = named(opened(undefined, "B-1", first), "B-2", second, first);
     expect(draft.typed).toEqual({ litres: "40" });
-    expect(draft.picked).toMatchObject({ base: "KOH", washed: "", trial: "" });
+    expect(draft.picked).toMatchObject({ base: "KOH", washed: "", trial: "cloudy" });
+  });
+
+  it("has the trial from the card, recorded there or not, and says so until another answer is picked", () => {
+    const fromRow = opened(undefined, "B-2", second);
+    // oil at the bottom is what Fuel calls drops that fall
+    expect(fromRow.picked.trial).toBe("cloudy");
+    expect(fromRow.words.trialFrom).toMatch(/^From the bench card of .*: oil at the bottom\.$/);
+    const asPicked = opened(undefined, "B-2", withTrial(second, "clear", "B-2"));
+    expect(asPicked.picked.trial).toBe("clear");
+    expect(asPicked.words.trialFrom).toBe("From the bench card of B-2: clear.");
+    const own = reduce(asPicked, { do: "pick", picked: { trial: "cloudy" } });
+    expect(own.words.trialFrom).toBe("");
+    // what somebody picked here stays, and nothing is said to have come from elsewhere
+    const again = opened(own, "B-2", withTrial(second, "clear", "B-2"));
+    expect([again.picked.trial, again.words.trialFrom]).toEqual(["cloudy", ""]);
   });
 
   it("keeps every figure typed for it when it is opened again, or asks first where it is another's", () => {

@@ -8,7 +8,8 @@ import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { Together } from "../../widgets/together";
 import { ToTask } from "../../to-task";
-import { amountsOf, nameOf, unitsOf } from "../card";
+import { amountsOf, cardOf, nameOf, unitsOf } from "../card";
+import { heldOf } from "../draft";
 import { headOf } from "../head";
 import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
@@ -92,7 +93,7 @@ export function Card() {
       <ToTask
         task="fuel"
         about={nameOf(batch)}
-        given={{ base: batch.base }}
+        given={{ base: batch.base, trial: heldOf(draft, cardOf(batch)).typed.trial ?? "" }}
         words="Test its fuel"
       />
     </>

@@ -1,11 +1,13 @@
 /** Water in the fuel, and the trial in methanol. */
 import { fuelMost } from "../../../core/reference/fuel-limits";
+import { Say } from "../../widgets/say";
 import { WaterWays } from "../../water/ways";
 import { Choose, Figure, useDesk, useMark } from "./desk";
 
 export function WaterStep() {
   const { view } = useDesk();
   const inMark = useMark();
+  const { trialFrom } = view.draft.words;
   return (
     <>
       <WaterWays
@@ -20,6 +22,9 @@ export function WaterStep() {
       <h3>Did it react?</h3>
       <p>At 20 °C, shaken, left to stand. No measurement: common practice, no source.</p>
       <Choose field="trial" />
+      {trialFrom === "" ? null : (
+        <Say tone="know">{`${trialFrom} Another answer takes its place.`}</Say>
+      )}
     </>
   );
 }
