@@ -61,6 +61,8 @@ export async function serve(): Promise<Served> {
         viewport: { width: 1400, height: 850 },
         ...options,
       });
+      // tsx, which the commands are run by, writes calls of it into what is sent to the page
+      await context.addInitScript("globalThis.__name ??= (named) => named");
       const page = await context.newPage();
       return { page, complaints: listen(page, address) };
     },

@@ -15,6 +15,9 @@ import type { KeptWorkbooks } from "./store";
 import type { Surroundings, Writer } from "./surroundings";
 import type { TabMemory } from "./tab-memory";
 
+/** Somebody types in a cell, ms: a cell that is left half typed must not hold up what was entered before. */
+const patienceWithTyping = 15_000;
+
 export class Keeper {
   private book: Book;
   /** The example, and nothing of it kept or saved. */
@@ -29,7 +32,8 @@ export class Keeper {
   /** Another tab has this workbook open, or one of its name. */
   isElsewhere = false;
   private readonly pause = new Pause(
-    () => this.page.isTyping() || this.writer?.isBusy !== false,
+    (since) =>
+      this.writer?.isBusy !== false || (this.page.isTyping() && since < patienceWithTyping),
     () => void this.now(),
   );
 

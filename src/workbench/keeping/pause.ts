@@ -9,7 +9,8 @@ export class Pause {
   private timing: Timing = { first: 0, last: 0, took: 0 };
 
   constructor(
-    private readonly isBusy: () => boolean,
+    /** @param since the last edit, ms */
+    private readonly isBusy: (since: number) => boolean,
     private readonly due: () => void,
   ) {}
 
@@ -38,7 +39,7 @@ export class Pause {
   }
 
   private look(): void {
-    if (this.isBusy()) {
+    if (this.isBusy(performance.now() - this.timing.last)) {
       this.wait(again);
       return;
     }

@@ -79,7 +79,7 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   typed.edit({ kind: "row", row });
   await page.getByRole("button", { name: "Lots" }).click();
   await page.getByRole("button", { name: "New titration" }).click();
-  await world.field("Oil weighed, g").waitFor();
+  await world.step(1).waitFor();
 }
 
 /** Sizes against acid values, on a sheet of their own. */

@@ -52,7 +52,7 @@ const isHeading = ({ workbook }: World, { sheet, row, column }: Block): boolean 
 function isOfOurs({ workbook }: World, { sheet, row, column }: Block): boolean {
   const held = workbook.present[`${sheet}!${String(row)},${String(column)}`] ?? "";
   const isFormula = held !== "" && (JSON.parse(held) as [unknown, string])[1] !== "";
-  return ["Titrations", "Batches"].some((name) => {
+  return ["Titrations", "Batches", "Blends", "Lots", "Titrants"].some((name) => {
     const block = workbook.tableBlock(name);
     if (block?.sheet !== sheet || column >= block.column + block.columns) return false;
     const isBody = row > block.row && row < block.row + block.rows;
