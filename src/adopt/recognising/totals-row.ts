@@ -31,15 +31,23 @@ class Sums {
     this.since = new Map();
   }
 
-  /** Is it the sum or the average of what stands above it, as it is rounded? */
-  isOf(column: number, value: number): boolean {
+  /** Is it the sum or the average of what stands above it?
+   * @param allowed how far off it may be */
+  isOf(column: number, value: number, allowed = 0): boolean {
     return [this.all, this.since].some((kept) => {
       const { sum, count } = kept.get(column) ?? { sum: 0, count: 0 };
-      const isNear = (of: number): boolean => Math.abs(value - of) <= 0.005 * Math.abs(of);
+      const isNear = (of: number): boolean =>
+        Math.abs(value - of) <= Math.max(rounding * Math.abs(of), allowed);
       return count >= leastRows && (isNear(sum) || isNear(sum / count));
     });
   }
 }
+
+const rounding = 0.005;
+
+/** Half of the last digit in which a figure is typed: an average of 0.0223 may stand as 0.02. */
+const halfDigit = (value: number): number =>
+  0.5 * 10 ** -(/\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0);
 
 /** A row that adds up one or two others may as well be a row of its own. */
 const leastRows = 3;
@@ -53,12 +61,16 @@ export interface Table {
   };
 }
 
-/** Typed without a word beside them: nothing names the row, and every figure adds up what is above it. */
+/** Typed without a word beside them: nothing names the row, and every figure adds up what is above it,
+ * the coarse ones among them to their digits. */
 function addsUp(held: readonly Held[], sums: Sums): boolean {
   const figures = held.flatMap(({ column, cell: { value } }) =>
-    typeof value === "number" ? [sums.isOf(column, value)] : [],
+    typeof value === "number" ? [{ column, value }] : [],
   );
-  return figures.length > 0 && figures.every(Boolean);
+  return (
+    figures.some(({ column, value }) => sums.isOf(column, value)) &&
+    figures.every(({ column, value }) => sums.isOf(column, value, halfDigit(value)))
+  );
 }
 
 interface Held {

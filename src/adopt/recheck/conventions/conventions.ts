@@ -54,9 +54,12 @@ function hot({ oil, temperature }: Readings): Oil {
   return isProblem(warm) ? oil : oilOf(warm.toNumber());
 }
 
-/** A sample or a batch in litres, or a charge for a litre of what is weighed. */
-export const hangsOnDensity = ({ volume, amount, charge }: Readings): boolean =>
-  volume !== undefined || amount?.unit.measures === "volume" || charge?.per === "g/L";
+/** A sample or a batch in litres, or a charge or a dose for a litre of what is weighed. */
+export const hangsOnDensity = (r: Readings): boolean =>
+  r.volume !== undefined ||
+  r.amount?.unit.measures === "volume" ||
+  r.charge?.per === "g/L" ||
+  r.isDosedByLitre === true;
 
 const isFree = ({ isDensityStated }: Readings): boolean => isDensityStated !== true;
 

@@ -45,6 +45,13 @@ function together(finding: Finding, others: readonly CheckedRow[]): Finding {
   };
 }
 
+/** What follows from another table is no mistake of this row. */
+const ownIn = ({ findings }: CheckedRow): number =>
+  findings.filter(({ fromRow }) => fromRow === undefined).length;
+/** The answer that leaves least wrong tells what is wrong. */
+const leastWrong = (one: CheckedRow, other: CheckedRow): number =>
+  ownIn(one) - ownIn(other) || one.findings.length - other.findings.length;
+
 /** So many rows that are right with one answer alone rule out another that no row speaks for. */
 const enough = 4;
 
@@ -88,8 +95,7 @@ export class OpenChecker {
       if (checked.findings.length === 0) return { ...checked, acidValues: this.acidValues(row) };
       wrong.push(checked);
     }
-    // The answer that leaves least wrong tells what is wrong.
-    const [first, ...others] = [...wrong].sort((a, b) => a.findings.length - b.findings.length);
+    const [first, ...others] = [...wrong].sort(leastWrong);
     if (!first) throw new Error("a row is checked before anything is learned");
     return {
       ...first,

@@ -17,6 +17,7 @@ import { type Judged, nothingLearned, RowJudge } from "./judge-row";
 import { figureRoles, heldRoles } from "../reading/figure-roles";
 import { learnConvention, type LearnedConvention } from "../conventions/learn-convention";
 import type { Lots } from "../lots";
+import { isCopy } from "./match";
 import { settledAcid } from "../arithmetic/of-lot";
 import type { Readings } from "../reading/readings";
 import { RowFindings } from "../reporting/row-findings";
@@ -153,7 +154,8 @@ export class RowChecker {
     return found;
   }
 
-  /** The one mistake that gives all wrong figures of a row to their digits; "" where nothing is wrong. */
+  /** The one mistake that gives all wrong figures of a row to their digits; "" where nothing is wrong. What
+   * is the same as above is no mistake that rows share: a charge for a litre is the same all the way down. */
   private mistakeIn(row: Readings, convention: Convention): string | undefined {
     const judged = this.judge.judge(row, convention, nothingLearned);
     const keys = new Set<string>();
@@ -161,7 +163,7 @@ export class RowChecker {
       if (verdict.kind !== "wrong") continue;
       const match = verdict.slip ? undefined : explained(checking);
       const slip = verdict.slip ?? (match?.off === 0 ? match.slip : undefined);
-      if (!slip) return undefined;
+      if (!slip || isCopy({ slip })) return undefined;
       keys.add(keyOf(slip));
     }
     return keys.size > 1 ? undefined : ([...keys][0] ?? "");

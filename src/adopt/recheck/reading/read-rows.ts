@@ -11,7 +11,7 @@ import { dateHabit } from "../../recognising/date-habit";
 import { dateFrom } from "../../recognising/typed-date";
 import { withDittosRead } from "../../recognising/ditto";
 import { isNeutralised } from "../../recognising/neutralised";
-import { heldRoles } from "./figure-roles";
+import { doseRoles, heldRoles } from "./figure-roles";
 import { unreadReader } from "./unread";
 import { massReader } from "./read-masses";
 import { amountReader } from "./read-amounts";
@@ -65,6 +65,7 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
     return column ? [[role, figureAt(role)] as const] : [];
   });
   const readers = new Map(held);
+  const isDosedByLitre = doseRoles.some((role) => columnOf(mapping, role)?.unit === "g/L");
 
   /** For a typed figure alone, worked into a unit or not: a formula that reads cells has worked it out. */
   const above = (row: number, role: RoleId): number | undefined => {
@@ -137,6 +138,7 @@ export function rowReader(mapping: LogbookMapping, given: SheetCells, assay?: nu
       masses: all ? list.map(() => all) : own,
       volume: value.volume(row),
       ...oilOf(row),
+      isDosedByLitre,
       temperature: value.temperature(row),
       amount: amount ?? (kilograms ? { value: kilograms, unit: kilogram } : undefined),
       ...lye.readings,

@@ -45,6 +45,8 @@ export interface Readings {
   readonly sampleOil?: Oil;
   /** The row or the sheet says which density or which oil. */
   readonly isDensityStated?: boolean;
+  /** A dose is written down for a litre. */
+  readonly isDosedByLitre?: boolean;
   readonly temperature: number | undefined;
   readonly amount: { readonly value: number; readonly unit: AmountUnit } | undefined;
   readonly base: Base | undefined;
