@@ -52,6 +52,7 @@ const about: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   g: { cup: 200, tablespoon: 15, teaspoon: 5 },
   mL: { drop: 0.05, cup: 240, tablespoon: 15, teaspoon: 5 },
   L: { cup: 0.24 },
+  "g/L": { "%": 10 },
   "%": { ppm: 1e-4, "mg/kg": 1e-4 },
 };
 

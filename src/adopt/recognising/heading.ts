@@ -18,9 +18,10 @@ export interface HeadingParts {
 }
 
 const per = "(?:/|per|pro|por|par|je)";
+const inOne = "(?:in|auf|en|em|dans|op|per|pro|por|par)~(?:1|an?|one|un[aeo]?|um|een|einen?|einem)";
 const gram = "(?:g|gr|gms?|grams?|grammes?|gramm|gramos?|gramas?|gramm[io])";
 const litre = "(?:l|lts?|ltrs?|lit(?:re|er)s?|litros?|litr[io]|litern)";
-const millilitre = "(?:mls?|mil+ilit(?:re|er)s?|mililitros?|millilitri|c\\.?cs?|cm3|cm³)";
+const millilitre = "(?:mls?|mil+ilit(?:re|er)s?|mililitros?|millilitri|c\\.?cs?|ccm|cm3|cm³)";
 const kilogram = "(?:kgs?|kilos?|kilogram(?:m|me|o)?s?|quilos?|chili)";
 const gallon = "gal(?:lon)?s?";
 const fluidOunce = "fl(?:uid)?~(?:oz|ounces?)";
@@ -31,7 +32,7 @@ const pint = "(?:pts?|pints?)";
 const unitWords: readonly (readonly [string, string])[] = [
   ["mg KOH/g", `mg~koh~${per}~${gram}|mg~/~g|mg~koh`],
   ["mol/L", `mols?~${per}~${litre}|moles?~${per}~${litre}|mol~dm-?3|mol~l-1`],
-  ["g/L", `${gram}~${per}~${litre}|g~l-1|gpl`],
+  ["g/L", `${gram}~(?:${per}|${inOne})~${litre}|g~l-1|gpl`],
   ["mg/kg", `mg~${per}~${kilogram}`],
   ["ppm", "ppm"],
   ["g/kg", `${gram}~${per}~${kilogram}`],
@@ -122,6 +123,7 @@ function unitOf(text: string): { unit: string | undefined; rest: string } {
 
 /** "g lye / L oil": so much of a thing to the litre. */
 const toTheLitre = new RegExp(`^(${gram}\\s.*[a-z]{2})\\s*/\\s*(${litre})(?![a-z0-9%])`, "i");
+const inOneLitre = edge(`${inOne}~${litre}`);
 const inKilograms = new RegExp(`${per}\\s*${kilogram}`, "i");
 
 const saysWater = (word: string): boolean =>
@@ -136,7 +138,7 @@ function asRate(text: string): { unit: string | undefined; rest: string } {
   const ofWater = words.filter((word) => !saysWater(word));
   return {
     unit: isRate && inKilograms.test(text) ? "g/kg" : "g/L",
-    rest: ofWater.length < words.length ? `${ofWater.join(" ")} insolution` : rest,
+    rest: ofWater.length < words.length || inOneLitre.test(text) ? `${ofWater.join(" ")} insolution` : rest,
   };
 }
 
@@ -144,7 +146,7 @@ const ordinal: Readonly<Record<string, number>> = { first: 1, second: 2, third: 
 
 function numberOf(words: string): { number: number | undefined; rest: string } {
   const found =
-    /(?:^|[\s#_-]|(?<=[a-z]))#?(\d{1,2})(?:st|nd|rd|th|ª|º|°|e|er|re|a|o|\.)?(?=$|[\s)\].,;:_-])/i.exec(
+    /(?:^|[\s#_-]|(?<=[a-gi-z])|(?<=h)(?!2o))#?(\d{1,2})(?:st|nd|rd|th|ª|º|°|e|er|re|a|o|\.)?(?=$|[\s)\].,;:_-])/i.exec(
       words,
     ) ?? undefined;
   if (found) {

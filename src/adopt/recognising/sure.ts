@@ -19,6 +19,9 @@ const oneWord: readonly (readonly [RoleId, RoleId, number])[] = [
   ["strength", "catalystRate", 0.3],
   ["strength", "baseCharge", 0.2],
   ["reactionDose", "baseCharge", 0.3],
+  ["weighed", "titre", 0.5],
+  ["weighed", "sampleMass", 0.5],
+  ["oil", "lot", 0.3],
 ];
 
 const apartOf = (one: RoleId, other: RoleId): number =>

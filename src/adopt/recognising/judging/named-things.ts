@@ -29,12 +29,12 @@ const isEither = ({ parts }: Candidate): boolean =>
 /** Where oil came from: nearly each row its own, or a few kinds again and again. */
 const bySource: Context = (candidate) => {
   const { parts, facts } = candidate;
-  if (!says(parts.text, "source") || says(parts.text, "kind") || says(parts.text, "oil")) return [];
+  if (!says(parts.text, "source") || says(parts.text, "kind")) return [];
   if (isOfOils(candidate)) return [["lot", -0.2, ""]];
   if (isOfLots(candidate))
     return [
       ["lot", 0.2, "a mark of its own in nearly each row"],
-      ["oil", -0.4, ""],
+      ["oil", -0.6, ""],
     ];
   // the same few kitchens: no word of them is an oil
   return facts.filled >= leastRows ? [["oil", -0.2, ""]] : [];

@@ -94,6 +94,8 @@ function inflected(word: string): Near | undefined {
 const found = new Map<string, Near | undefined>();
 const mostKept = 5000;
 
+const longBeginning = 5;
+
 function look(word: string): Near | undefined {
   const unfolded = word.replace(/([aou])e/g, "$1");
   if (unfolded !== word && lexicon.has(unfolded))
@@ -102,7 +104,9 @@ function look(word: string): Near | undefined {
   if (whole) return whole;
   const parts = word.length >= 5 ? (joined(word) ?? joined(unfolded)) : undefined;
   if (parts) return { parts, quality: 0.97 };
-  return misspelt(word) ?? cutShort(word) ?? ending(word);
+  // five letters that all of a thing's words begin with say more than a slip of the hand
+  const whatBegins = word.length >= longBeginning ? cutShort(word) : undefined;
+  return whatBegins ?? misspelt(word) ?? cutShort(word) ?? ending(word);
 }
 
 export function nearWord(word: string): Near | undefined {
