@@ -156,7 +156,8 @@ export const contexts: readonly Context[] = [
         ["catalyst", -0.25, ""],
         ["oilAmount", -0.25, ""],
         ["base", -0.1, ""],
-        ["weighed", -0.1, ""],
+        ["weighed", -0.4, ""],
+        ["methanol", -0.6, ""],
         ["titrantBase", 0.12, ""],
       ];
     if (doses && !titrates)

@@ -6,7 +6,9 @@ import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
 import { type Candidate, contexts, type RoleScore, sameWords } from "./context";
 import { fromShape, noShape } from "./judging/from-shape";
+import { doseSums } from "./judging/dose-sums";
 import { namedThings } from "./judging/named-things";
+import { saidByCells } from "./judging/said-by-cells";
 import { neighbours } from "./neighbours";
 import { figuresOf } from "./judging/follows";
 import { judged } from "./judging/judged";
@@ -66,7 +68,7 @@ function score(
 }
 
 function withContext(candidate: Candidate, all: readonly Candidate[]): RoleScore[] {
-  const added = [...contexts, ...neighbours, ...namedThings].flatMap((context) =>
+  const added = [...contexts, ...neighbours, ...namedThings, ...saidByCells].flatMap((context) =>
     context(candidate, all),
   );
   return candidate.scores
@@ -164,7 +166,8 @@ export function guessColumns(cells: SheetCells, place: TablePlace, commas: Comma
   const figures = new Map(
     candidates.map(({ column }) => [column, figuresOf(cells, place, column, commas)]),
   );
-  const followed = judged(first, settle(first), figures);
+  const summed = doseSums(first, settle(first), figures);
+  const followed = judged(summed, settle(summed), figures);
   const all = lyePerLitre(followed, settle(followed), figures);
   const settled = settle(all);
   return all.map(({ candidate, scores }) => {

@@ -138,7 +138,10 @@ function asRate(text: string): { unit: string | undefined; rest: string } {
   const ofWater = words.filter((word) => !saysWater(word));
   return {
     unit: isRate && inKilograms.test(text) ? "g/kg" : "g/L",
-    rest: ofWater.length < words.length || inOneLitre.test(text) ? `${ofWater.join(" ")} insolution` : rest,
+    rest:
+      ofWater.length < words.length || inOneLitre.test(text)
+        ? `${ofWater.join(" ")} insolution`
+        : rest,
   };
 }
 

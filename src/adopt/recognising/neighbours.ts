@@ -56,6 +56,25 @@ const isSmall = ({ parts, facts }: Candidate): boolean =>
 
 const hasGrams = (each: Candidate): boolean => each.parts.unit === "g" && isSmall(each);
 
+/** What comes out of a batch is most of its oil; methanol goes in as a part of it. */
+const leastFuel = 0.4;
+const mostMethanol = 1.2;
+/** A hand on the scale is off by less. */
+const weighedBeside = 2;
+
+const surest = (all: readonly Candidate[], but: Candidate, role: RoleId): Candidate | undefined =>
+  all.find(
+    (each) => each !== but && each.scores.some((own) => own.role === role && own.score > 0.75),
+  );
+
+/** How many times the other: of the same unit, or where nothing is said. */
+function timesThe(other: Candidate | undefined, own: Candidate): number | undefined {
+  if (!other || (own.parts.unit ?? other.parts.unit) !== (other.parts.unit ?? own.parts.unit))
+    return undefined;
+  const times = median(own.facts.numbers) / median(other.facts.numbers);
+  return Number.isFinite(times) ? times : undefined;
+}
+
 const isTitre = ({ parts, scores }: Candidate): boolean =>
   !parts.isUnitAlone && scores.some(({ role, score }) => role === "titre" && score > 0.5);
 
@@ -80,6 +99,20 @@ export const neighbours: readonly Context[] = [
       oil && median(candidate.facts.numbers) < leastMethanol * median(oil.facts.numbers);
     const isInDrops = isSmall(candidate) && all.some(isTitre);
     return isLittle === true || isInDrops ? [["methanol", -0.8, ""]] : [];
+  },
+  (candidate, all) => {
+    const ofOil = timesThe(surest(all, candidate, "oilAmount"), candidate);
+    if (ofOil === undefined) return [];
+    return ofOil < leastFuel
+      ? [["litresMade", -0.6, ""]]
+      : ofOil > mostMethanol
+        ? [["methanol", -0.5, ""]]
+        : [];
+  },
+  // What was weighed is near what was worked out.
+  (candidate, all) => {
+    const of = timesThe(surest(all, candidate, "catalyst"), candidate) ?? 1;
+    return of > weighedBeside || of < 1 / weighedBeside ? [["weighed", -0.6, ""]] : [];
   },
   // A unit alone: litres and kilograms are first of all those of the oil.
   ({ parts }) =>

@@ -21,6 +21,12 @@ const mark = /^\p{L}{1,4}[-\s/.]?\d{1,6}$/u;
 const isOfMarks = ({ texts, filled, different }: ColumnFacts): boolean =>
   texts.length === filled && different === filled && texts.every((text) => mark.test(text));
 
+/** "slow to settle": three words or more, and no name of a person or a place. */
+const isSaying = (text: string): boolean => /^\S+\s+\S+\s+(?:.*\s)?\p{Ll}\S*$/u.test(text.trim());
+
+const isOfSayings = ({ texts, filled, numbers }: ColumnFacts): boolean =>
+  numbers.length < filled / 3 && texts.filter(isSaying).length >= Math.max(2, filled / 4);
+
 /** A burette holds no more, and nobody reads the same thing all the time. */
 const mostRead = 60;
 const isOfReadings = ({ numbers, filled, different }: ColumnFacts): boolean =>
@@ -30,6 +36,7 @@ const isOfReadings = ({ numbers, filled, different }: ColumnFacts): boolean =>
 
 /** @param isOneOfSeveral numbered, as other columns under the same words are */
 export function fromShape(role: RoleId, facts: ColumnFacts, isOneOfSeveral: boolean): Evidence {
+  if (role === "note" && isOfSayings(facts)) return { points: 0.4, reason: "words in a row" };
   if (facts.filled < leastRows) return noShape;
   if (role === "number" && isRunning(facts))
     return { points: 0.5, reason: "a number more in each row" };

@@ -54,6 +54,17 @@ const isSome =
 const isByMarks = (each: Candidate): boolean =>
   isUnknown(each.parts.text) && scoreOf(each, "lot") > 0.4 && scoreOf(each, "batch") > 0.4;
 
+/** "B101", "B102": one more in each row, as those who make batches number them. */
+function isCountedOn({ facts: { texts, filled } }: Candidate): boolean {
+  const marks = texts.map((text) => /^(\D{1,4})(\d{1,6})$/.exec(text));
+  return (
+    texts.length === filled &&
+    marks.every(
+      (mark, at) => mark?.[1] === marks[0]?.[1] && Number(mark?.[2]) === Number(marks[0]?.[2]) + at,
+    )
+  );
+}
+
 /** One word for both: beside a column that is surely the one, it is the other. */
 const byOther: Context = (candidate, all) => {
   if (!isEither(candidate) && !isByMarks(candidate)) return [];
@@ -73,7 +84,8 @@ const byOther: Context = (candidate, all) => {
   if (!isByMarks(candidate)) return [];
   const doses = all.some(isSome(["oilAmount", "catalyst", "methanol"]));
   const titrates = all.some(isSome(["titre", "blank"]));
-  if (doses !== titrates) return [[doses ? "lot" : "batch", -0.1, ""]];
+  if (isCountedOn(candidate)) return [["lot", -0.1, ""]];
+  if (titrates && !doses) return [["batch", -0.1, ""]];
   // nothing tells: a person is asked, with both offered
   return [
     ["lot", -0.1, ""],

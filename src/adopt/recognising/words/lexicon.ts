@@ -58,3 +58,10 @@ export const longestPhrase = Math.max(...[...lexicon.keys()].map((key) => key.sp
 export const longWords: readonly string[] = [...lexicon.keys()].filter(
   (key) => key.length >= 5 && !key.includes(" "),
 );
+
+/** Words that stand in phrases alone, long enough to be misspelt. */
+export const phraseWords: readonly string[] = [
+  ...new Set(
+    [...lexicon.keys()].filter((key) => key.includes(" ")).flatMap((key) => key.split(" ")),
+  ),
+].filter((word) => word.length >= 5);

@@ -1,6 +1,6 @@
 /** A word that no table holds, found by what it is near: misspelt, cut short, or joined from two. */
 import { distance } from "fastest-levenshtein";
-import { lexicon, longWords, type Meaning } from "./lexicon";
+import { lexicon, longWords, phraseWords, type Meaning } from "./lexicon";
 
 export interface Near {
   /** One for each part that the word is joined from; one without a meaning where only its end is known. */
@@ -32,6 +32,13 @@ function misspelt(word: string): Near | undefined {
   }
   const meanings = nearest.flatMap((known) => lexicon.get(known) ?? []);
   return meanings.length === 0 ? undefined : { parts: [meanings], quality: 0.92 };
+}
+
+/** The one word of phrases that this is one slip from, where it is near to no other word. */
+export function nearOfPhrases(word: string): string | undefined {
+  if (word.length < 5 || nearWord(word) !== undefined) return undefined;
+  const near = phraseWords.filter((known) => known[0] === word[0] && slips(word, known) === 1);
+  return near.length === 1 ? near[0] : undefined;
 }
 
 /** "titr", "purit": the beginning of words that all mean the same. */

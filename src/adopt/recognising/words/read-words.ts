@@ -8,7 +8,7 @@ import {
   type Meaning,
   tokensOf,
 } from "./lexicon";
-import { nearWord } from "./near-word";
+import { nearOfPhrases, nearWord } from "./near-word";
 import { letters, type Meant, symbols } from "./symbols";
 import { type LanguageId, languages } from "./terms";
 
@@ -67,6 +67,10 @@ const spelledOut = (text: string): string =>
     .replace(/(?<=(?<![\p{L}])\p{L})\.(?=\p{L}(?![\p{L}]))/gu, "")
     .replace(/(?<=[\s\p{L}).])\s[-–−]\s|\s[-–−](?=\p{L})/gu, " minus ");
 
+/** A word of a phrase with one slip in it: "alcoohl only". */
+const mended = (tokens: readonly string[]): string[] =>
+  tokens.map((token) => (lexicon.has(token) ? token : (nearOfPhrases(token) ?? token)));
+
 /** As the table has it, in whichever order its words stand: "freie Fettsäuren", "Fettsäuren frei". */
 function phraseOf(tokens: readonly string[]): string | undefined {
   const written = tokens.join(" ");
@@ -77,7 +81,7 @@ function phraseOf(tokens: readonly string[]): string | undefined {
 function look(text: string): Read[] {
   const symbol = symbolOf(text);
   if (symbol) return [symbol];
-  const tokens = tokensOf(spelledOut(text));
+  const tokens = mended(tokensOf(spelledOut(text)));
   const read: Read[] = [];
   for (let at = 0; at < tokens.length;) {
     let length = Math.min(longestPhrase, tokens.length - at);
