@@ -78,6 +78,9 @@ function timesThe(other: Candidate | undefined, own: Candidate): number | undefi
 const isTitre = ({ parts, scores }: Candidate): boolean =>
   !parts.isUnitAlone && scores.some(({ role, score }) => role === "titre" && score > 0.5);
 
+const isSample = ({ parts, scores }: Candidate): boolean =>
+  !parts.isUnitAlone && scores.some(({ role, score }) => role === "sampleVolume" && score > 0.75);
+
 export const neighbours: readonly Context[] = [
   (candidate) => (isRunning(candidate) ? readings.map((role) => [role, -0.9, ""] as const) : []),
   // What fits in a beaker is the sample.
@@ -109,6 +112,16 @@ export const neighbours: readonly Context[] = [
         ? [["methanol", -0.5, ""]]
         : [];
   },
+  // A burette holds no kilograms.
+  ({ parts }) => (parts.unit === "g" || parts.unit === "kg" ? [["titre", -0.6, ""]] : []),
+  // A scale does not read in whole grams where it is said how finely it does.
+  ({ facts }) =>
+    median(facts.numbers) > 1
+      ? [
+          ["massStep", -2, ""],
+          ["titreStep", -2, ""],
+        ]
+      : [],
   // What was weighed is near what was worked out.
   (candidate, all) => {
     const of = timesThe(surest(all, candidate, "catalyst"), candidate) ?? 1;
@@ -127,9 +140,12 @@ export const neighbours: readonly Context[] = [
   // "mL" alone beside grams, where nothing else is the titre.
   (candidate, all) => {
     const { parts } = candidate;
-    const isLone = parts.isUnitAlone && parts.unit === "mL";
+    const isVolume = parts.isUnitAlone || /^vol(?:umen?)?$/.test(parts.words);
+    const isLone = isVolume && parts.unit === "mL";
     const others = all.filter((each) => each !== candidate && !isRunning(each));
-    return isLone && others.some(hasGrams) && !others.some(isTitre)
+    return isLone &&
+      others.some((each) => hasGrams(each) || isSample(each)) &&
+      !others.some(isTitre)
       ? [
           ["titre", 0.2, "no other column is the titre"],
           ["sampleVolume", -0.3, ""],

@@ -26,6 +26,8 @@ function shareOf({ facts: { texts, filled } }: Candidate, is: (text: string) => 
 }
 
 const hasDigit = /\d/;
+/** "NQ41": no words that tell of anything. */
+const mark = /^\p{L}{1,4}[-\s/.]?\d{1,6}$/u;
 const isBase = (text: string): boolean => says(text, "lye") && !hasDigit.test(text);
 
 const byIndicators: Context = (candidate) =>
@@ -41,6 +43,8 @@ const byBases: Context = (candidate) =>
 const byMarks: Context = (candidate) => {
   const { filled, different } = candidate.facts;
   const isOwn = different > 0.8 * filled;
+  if (isOwn && shareOf(candidate, (text) => mark.test(text)) > 0.8)
+    return less([...ofKinds, "note"], [], 0.5);
   return isOwn && shareOf(candidate, (text) => hasDigit.test(text)) > 0.8
     ? less(ofKinds, [], 0.5)
     : [];

@@ -1,6 +1,7 @@
 /** A word that no table holds, found by what it is near: misspelt, cut short, or joined from two. */
 import { distance } from "fastest-levenshtein";
 import { lexicon, longWords, phraseWords, type Meaning } from "./lexicon";
+import { languages } from "./terms";
 
 export interface Near {
   /** One for each part that the word is joined from; one without a meaning where only its end is known. */
@@ -36,7 +37,8 @@ function misspelt(word: string): Near | undefined {
 
 /** The one word of phrases that this is one slip from, where it is near to no other word. */
 export function nearOfPhrases(word: string): string | undefined {
-  if (word.length < 5 || nearWord(word) !== undefined) return undefined;
+  if (word.length < 5 || lexicon.has(word) || phraseWords.includes(word)) return undefined;
+  if (nearWord(word) !== undefined) return undefined;
   const near = phraseWords.filter((known) => known[0] === word[0] && slips(word, known) === 1);
   return near.length === 1 ? near[0] : undefined;
 }
@@ -58,6 +60,12 @@ const shortParts = new Set(["ol", "ffs", "vvz"]);
 const isPart = (word: string): boolean =>
   lexicon.has(word) && (word.length >= leastPart || shortParts.has(word));
 
+/** Nobody joins an English word to a French one. */
+const isOneLanguage = (parts: readonly (readonly Meaning[])[]): boolean =>
+  languages.some((language) =>
+    parts.every((meanings) => meanings.some((each) => each.languages.has(language))),
+  );
+
 /** "Probenmasse": known words that make up the whole. The longest first part is tried first. */
 function joined(word: string, depth = 0): (readonly Meaning[])[] | undefined {
   if (isPart(word)) return [lexicon.get(word) ?? []];
@@ -68,7 +76,8 @@ function joined(word: string, depth = 0): (readonly Meaning[])[] | undefined {
     for (const joint of joints) {
       if (!word.startsWith(joint, end)) continue;
       const rest = joined(word.slice(end + joint.length), depth + 1);
-      if (rest) return [lexicon.get(first) ?? [], ...rest];
+      const parts = rest && [lexicon.get(first) ?? [], ...rest];
+      if (parts && isOneLanguage(parts)) return parts;
     }
   }
   return undefined;

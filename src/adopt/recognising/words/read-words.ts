@@ -69,7 +69,7 @@ const spelledOut = (text: string): string =>
 
 /** A word of a phrase with one slip in it: "alcoohl only". */
 const mended = (tokens: readonly string[]): string[] =>
-  tokens.map((token) => (lexicon.has(token) ? token : (nearOfPhrases(token) ?? token)));
+  tokens.map((token) => nearOfPhrases(token) ?? token);
 
 /** As the table has it, in whichever order its words stand: "freie Fettsäuren", "Fettsäuren frei". */
 function phraseOf(tokens: readonly string[]): string | undefined {
