@@ -21,7 +21,8 @@ function isOfLots({ facts: { texts, numbers, filled, different } }: Candidate): 
 }
 
 const isOfOils = ({ facts: { texts, filled, different } }: Candidate): boolean =>
-  different <= filled / 2 && texts.some((text) => says(text, "oil") || says(text, "feedstock"));
+  (different <= filled / 2 || !texts.some((text) => /\d/.test(text))) &&
+  texts.some((text) => says(text, "oil") || says(text, "feedstock"));
 
 const isEither = ({ parts }: Candidate): boolean =>
   says(parts.text, "lot") && says(parts.text, "batch");
