@@ -20,15 +20,19 @@ function isOfLots({ facts: { texts, numbers, filled, different } }: Candidate): 
   return filled >= leastRows && texts.length + numbers.length > 0 && different > 0.8 * filled;
 }
 
+/** What oil is pressed from. Common practice, no source. */
+const plants =
+  /rape|canola|colza|raps|koolzaad|sunfl|girass?ol|girasole|tournesol|sonnenbl|zonnebl|palm|soy|soj[aj]|soia|cotton|corn oil|tallow|lard/i;
+
 const isOfOils = ({ facts: { texts, filled, different } }: Candidate): boolean =>
   (different <= filled / 2 || !texts.some((text) => /\d/.test(text))) &&
-  texts.some((text) => says(text, "oil") || says(text, "feedstock"));
+  texts.some((text) => says(text, "oil") || says(text, "feedstock") || plants.test(text));
 
 const isEither = ({ parts }: Candidate): boolean =>
   says(parts.text, "lot") && says(parts.text, "batch");
 
 /** Where oil came from: nearly each row its own, or a few kinds again and again. */
-const bySource: Context = (candidate) => {
+const bySource: Context = (candidate, all) => {
   const { parts, facts } = candidate;
   if (!says(parts.text, "source") || says(parts.text, "kind")) return [];
   if (isOfOils(candidate)) return [["lot", -0.2, ""]];
@@ -37,6 +41,8 @@ const bySource: Context = (candidate) => {
       ["lot", 0.2, "a mark of its own in nearly each row"],
       ["oil", -0.6, ""],
     ];
+  const isBesideLots = all.some((each) => each !== candidate && scoreOf(each, "lot") > 0.6);
+  if (isBesideLots && says(parts.text, "oil")) return [["lot", -0.2, ""]];
   // the same few kitchens: no word of them is an oil
   return facts.filled >= leastRows ? [["oil", -0.2, ""]] : [];
 };
