@@ -42,6 +42,13 @@ import { german as german5 } from "./words/fifth-hand/german";
 import { italian as italian5 } from "./words/fifth-hand/italian";
 import { portuguese as portuguese5 } from "./words/fifth-hand/portuguese";
 import { spanish as spanish5 } from "./words/fifth-hand/spanish";
+import { dutch as dutch6 } from "./words/sixth-hand/dutch";
+import { english as english6 } from "./words/sixth-hand/english";
+import { french as french6 } from "./words/sixth-hand/french";
+import { german as german6 } from "./words/sixth-hand/german";
+import { italian as italian6 } from "./words/sixth-hand/italian";
+import { portuguese as portuguese6 } from "./words/sixth-hand/portuguese";
+import { spanish as spanish6 } from "./words/sixth-hand/spanish";
 import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
@@ -57,13 +64,14 @@ export interface Book {
 }
 
 /** Who wrote the headings: those the words in use were measured by, or somebody after them. */
-export type HandId = "first" | "another" | "third" | "fourth" | "fifth";
+export type HandId = "first" | "another" | "third" | "fourth" | "fifth" | "sixth";
 const inEnglish: Readonly<Record<HandId, Language>> = {
   first: english,
   another: english2,
   third: english3,
   fourth: english4,
   fifth: english5,
+  sixth: english6,
 };
 const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   first: [german, spanish, portuguese, french, italian, dutch],
@@ -71,6 +79,7 @@ const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   third: [german3, spanish3, portuguese3, french3, italian3, dutch3],
   fourth: [german4, spanish4, portuguese4, french4, italian4, dutch4],
   fifth: [german5, spanish5, portuguese5, french5, italian5, dutch5],
+  sixth: [german6, spanish6, portuguese6, french6, italian6, dutch6],
 };
 
 function contentOf(chance: Chance, kind: BookKind, language: Language): Content {

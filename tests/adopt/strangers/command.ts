@@ -4,7 +4,7 @@
  *   -- --from 1000   another first seed
  *   -- --another     under the headings that another hand wrote later; -- --third of a third hand;
  *                    -- --fourth of a fourth, who had seen neither the others' nor the words in use;
- *                    -- --fifth of a fifth, likewise
+ *                    -- --fifth of a fifth, likewise; -- --sixth of a sixth, who had seen the words
  *   -- --misses      what was read wrongly or left open
  *   -- --write       puts the table into tests/measured/strangers.md too
  */
@@ -22,6 +22,7 @@ const { values } = parseArgs({
     third: { type: "boolean", default: false },
     fourth: { type: "boolean", default: false },
     fifth: { type: "boolean", default: false },
+    sixth: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
     write: { type: "boolean", default: false },
   },
@@ -42,7 +43,8 @@ const lines = [
   "| --- | --- | --- | --- | --- | --- | --- |",
 ];
 const hand =
-  (["another", "third", "fourth", "fifth"] as const).find((each) => values[each]) ?? "first";
+  (["another", "third", "fourth", "fifth", "sixth"] as const).find((each) => values[each]) ??
+  "first";
 for (const kind of kinds) {
   const found = measureKind(kind, Number(values.books), Number(values.from), hand);
   lines.push(
