@@ -3,7 +3,7 @@
  * npm run strangers
  */
 import { describe, expect, it } from "vitest";
-import { type BookKind } from "./book";
+import { type BookKind, kinds } from "./book";
 import { measureKind } from "./measure";
 
 const books = 40;
@@ -59,4 +59,16 @@ describe.each(shares)("logbooks of strangers under another hand's headings, %s",
     expect(right / columns).toBeGreaterThanOrEqual(share);
     expect(wrongAndSure).toBe(0);
   });
+});
+
+describe.each(kinds)("logbooks under the headings of the hands after them, %s", (kind) => {
+  it.each(["fourth", "fifth", "sixth"] as const)(
+    "of the %s have fewer than one column in 100 taken for what it is not, none of them called sure",
+    (hand) => {
+      const { wrong, columns, wrongAndSure } = measureKind(kind, 15, 1, hand);
+      expect(columns).toBeGreaterThan(15 * 8);
+      expect(wrong / columns).toBeLessThan(0.01);
+      expect(wrongAndSure).toBe(0);
+    },
+  );
 });

@@ -45,10 +45,17 @@ const stem = (token: string): string =>
   token.length > 4 ? token.replace(/(?:e[nrsm]?|s)$/, "") : token;
 export const orderless = (tokens: readonly string[]): string => tokens.map(stem).sort().join(" ");
 
+/** What is said before another word is not said of what stands before it: "blank without oil". */
+const pointsOnwards = (key: string): boolean =>
+  key
+    .split(" ")
+    .some((word) => lexicon.get(word)?.some(({ concept }) => directed.has(concept)) === true);
+const directed: ReadonlySet<Concept> = new Set(["minus", "for", "by", "only"] as const);
+
 /** Phrases found whatever their order. */
 export const anyOrder: ReadonlyMap<string, string> = new Map(
   [...lexicon.keys()]
-    .filter((key) => key.includes(" "))
+    .filter((key) => key.includes(" ") && !pointsOnwards(key))
     .map((key) => [orderless(key.split(" ")), key]),
 );
 
