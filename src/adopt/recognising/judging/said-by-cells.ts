@@ -22,7 +22,8 @@ const less = (some: readonly RoleId[], but: readonly RoleId[], by: number) =>
   some.filter((role) => !but.includes(role)).map((role) => [role, -by, ""] as const);
 
 function shareOf({ facts: { texts, filled } }: Candidate, is: (text: string) => boolean): number {
-  return filled < leastRows ? 0 : texts.filter(is).length / filled;
+  if (filled < leastRows || texts.length < mostly * filled) return 0;
+  return texts.filter(is).length / filled;
 }
 
 const hasDigit = /\d/;
@@ -35,8 +36,11 @@ const byIndicators: Context = (candidate) =>
     ? [["indicator", 0.3, "the cells name indicators"], ...less(named, ["indicator"], 0.6)]
     : [];
 
+/** A logbook knows few bases. */
+const mostBases = 4;
+
 const byBases: Context = (candidate) =>
-  shareOf(candidate, isBase) > mostly
+  candidate.facts.different <= mostBases && shareOf(candidate, isBase) > mostly
     ? less(named, ["titrantBase", "base", "lyeLot", "indicator"], 0.6)
     : [];
 
