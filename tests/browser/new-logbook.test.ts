@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { openSheet, typeInto } from "./workbench-page";
+import { at, openSheet, typeInto } from "./workbench-page";
 
 describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
   let served: Served;
@@ -33,7 +33,7 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     await page.getByRole("button", { name: "This cell" }).click();
     await openSheet(page, "Titrations");
     await typeInto(page, "B4", "D-1");
-    await typeInto(page, "K4", "2.45");
+    await typeInto(page, at("Titrations", "Titre 1 mL", 1), "2.45");
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.keyboard.press("Control+s"),

@@ -8,6 +8,7 @@ import { join } from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { shareWorkbook } from "../../src/partner/sharing";
+import { titrations } from "../../src/workbook/tables/titrations";
 import { isFileProblem, openXlsx, patchXlsx, sayFile } from "../../src/xlsx";
 import { root } from "../rules/sources-of";
 import { opened } from "../xlsx/answers";
@@ -35,7 +36,10 @@ function partnerCopy(name: string, bytes = sample(name)): Uint8Array {
   return shared.bytes;
 }
 
-const [firstTitration, firstTitre, worth] = [3, 10, 38];
+const firstTitration = 3;
+const columnOf = (heading: string): number =>
+  titrations.columns.findIndex((column) => column.heading === heading);
+const [firstTitre, worth] = [columnOf("Titre 1 mL"), columnOf("Worth")];
 
 /** The logbook with a word for the first titre of its first titration. */
 function withWord(): Uint8Array {

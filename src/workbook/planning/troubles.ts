@@ -37,11 +37,16 @@ export async function troublesOf(
   const cells = await cellsOf(host, plan);
   if (!cells) return [];
   const isOptional = (heading: string) => mayLack.some((each) => isHeading(each, heading));
+  const wrong = plan.cells
+    .filter(({ block }) => block.row === plan.block.row)
+    .map((cell) => ({ cell, ...errorAt(cells, cell) }))
+    .filter(({ cell, error }) => error !== "" && !(error === "#N/A" && isOptional(cell.heading)));
+  const follows = ({ formula }: { readonly formula: string }): boolean =>
+    wrong.some(({ cell }) => formula.includes(`[${cell.heading}]`));
+  // what goes wrong because another of them did is said after it, wherever its column stands
+  const causesFirst = [...wrong.filter((each) => !follows(each)), ...wrong.filter(follows)];
   const headings = new Map<string, string[]>();
-  for (const cell of plan.cells) {
-    if (cell.block.row !== plan.block.row) continue;
-    const { error, formula } = errorAt(cells, cell);
-    if (error === "" || (error === "#N/A" && isOptional(cell.heading))) continue;
+  for (const { cell, error, formula } of causesFirst) {
     const reason = await asked(() => reasonOf(host, formula, cell.block));
     const says = isFault(reason) ? "its formula gives no answer." : reason;
     const about = `(${error}) ${says}`;

@@ -86,14 +86,6 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
       ),
       mayLack: true,
     },
-    calculated(
-      worthColumn,
-      "General",
-      "What the lot's titration says under Worth: good, usable or not yet, and why.",
-      // without an add-in the acid value is an error, and its worth says why; #N/A is a lot not titrated yet
-      `IF(ISNA(${one(acidValueHeading)}),"",${by.worth})`,
-      30,
-    ),
     typed("Base", 10, "What the lye is.", { choices: baseChoices, of: ({ base }) => base }),
     typed("Lye lot", 10, "The lot of lye, from its label.", { of: ({ lyeLot }) => lyeLot }),
     typed("Assay %", 9, "How much of the lye is base, in percent: 90, not 0.90.", {
@@ -126,6 +118,14 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
       "0.0",
       "At 20 C, to the triglyceride left after the acid, by the ratio under Methanol ratio.",
       `TITRE.METHANOL(${one("Oil kg")},${one("Methanol ratio")},${one(acidValueHeading)},${by.oil})`,
+    ),
+    calculated(
+      worthColumn,
+      "General",
+      "What the lot's titration says under Worth: good, usable or not yet, and why.",
+      // without an add-in the acid value is an error, and its worth says why; #N/A is a lot not titrated yet
+      `IF(ISNA(${one(acidValueHeading)}),"",${by.worth})`,
+      30,
     ),
     calculated(
       "Route",

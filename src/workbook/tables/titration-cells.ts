@@ -18,6 +18,9 @@ export const readingHeadings = {
 /** How the hand scattered before, as of the row's day: both or neither. */
 export const usualHeadings = ["Usual scatter mL", "Usual freedom"] as const;
 
+/** Seen beside the lot. */
+export const headlineHeadings: readonly string[] = ["FFA %", "± FFA %", "Worth"];
+
 export const sampleByHeading = "Sample by";
 export const worthHeading = "Worth";
 

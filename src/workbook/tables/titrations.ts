@@ -18,7 +18,13 @@ import {
   type RecordTable,
   typed,
 } from "./column";
-import { readingHeadings, sampleByHeading, titrationsName, usualHeadings } from "./titration-cells";
+import {
+  headlineHeadings,
+  readingHeadings,
+  sampleByHeading,
+  titrationsName,
+  usualHeadings,
+} from "./titration-cells";
 import { titrationResults } from "./titration-results";
 
 type OfRecord = NonNullable<Column<TitrationRecord>["of"]>;
@@ -47,6 +53,9 @@ const each = (
 const blankOf = ({ blanks: given }: TitrationRecord, place: number) =>
   given !== neutralisedWord ? given[place] : place === 0 ? given : undefined;
 
+/** What a row is looked at for: beside its lot, where it is seen without scrolling. */
+const headline = titrationResults.filter(({ heading }) => headlineHeadings.includes(heading));
+
 export const titrations: RecordTable<TitrationRecord> = {
   name: titrationsName,
   title: "Titrations",
@@ -63,6 +72,7 @@ export const titrations: RecordTable<TitrationRecord> = {
       tells: true,
       isEssential: true,
     }),
+    ...headline,
     words("Stage", 15, "What had been done to the oil.", ({ stage }) => stage, {
       choices: stageNames,
     }),
@@ -160,7 +170,7 @@ export const titrations: RecordTable<TitrationRecord> = {
       "Degrees of freedom behind it: both or neither.",
       ({ usual }) => usual?.freedom,
     ),
-    ...titrationResults,
+    ...titrationResults.filter((column) => !headline.includes(column)),
     words(
       "Omitted",
       26,

@@ -159,7 +159,9 @@ describe("a row in a table of somebody else's", () => {
     expect(plan.mustConfirm).toContain("column-missing");
     const said = plan.remarks.map(({ sentence }) => sentence).join(" ");
     expect(said).toContain("no column for Date, Stage, Oil, Operator and");
-    expect(said).toContain("lacks the headings Corrected titre mL, Acid value mg KOH/g");
+    expect(said).toContain(
+      "lacks the headings ± FFA %, Worth, Corrected titre mL, Acid value mg KOH/g",
+    );
   });
 
   it("keeps a column's own formula, and says so", async () => {

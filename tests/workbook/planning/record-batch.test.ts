@@ -3,6 +3,7 @@ import { exact } from "../../../src/core/exact/exact";
 import type { MemoryHost } from "../../host/memory";
 import type { Book } from "../../../src/sheet/book";
 import type { RecordOutcome } from "../../../src/workbook/planning/plan";
+import { titrations } from "../../../src/workbook/tables/titrations";
 import { readLots } from "../../../src/workbook/planning/read-lots";
 import { planBatch, recordBatch } from "../../../src/workbook/planning/record/record-batch";
 import {
@@ -66,8 +67,9 @@ describe("recording a batch", () => {
     const host = openMemory(sampleLogbook());
     const outcome = await recorded(host, slipwayBatch);
     if (outcome.kind !== "recorded") throw new Error(outcome.sentence);
+    const titreColumn = titrations.columns.findIndex(({ heading }) => heading === "Titre 1 mL");
     host.change(({ sheets }) => {
-      const titre = sheets.find(({ name }) => name === "Titrations")?.cells["4,10"];
+      const titre = sheets.find(({ name }) => name === "Titrations")?.cells[`4,${titreColumn}`];
       expect(titre?.value).toBe(4.85);
       if (titre) titre.value = 5.15;
     });
