@@ -160,14 +160,14 @@ describe.runIf(hasBrowser)("charts of a file on the page", () => {
     });
     expect(covers).toBe(false);
     await openSheet(page, "Titrations");
-    await goTo(page, "N4");
+    await goTo(page, "F4");
     const below = page.locator("#grid footer");
     const nameBox = page.locator("#grid input").first();
     const choose = async (area: string) => {
       await nameBox.fill(area);
       await nameBox.press("Enter");
     };
-    await choose("N4:N6");
+    await choose("F4:F6");
     await below.getByText(/Sum/).first().waitFor();
     await choose("A4:A6");
     await below.getByText(/Count/).first().waitFor();

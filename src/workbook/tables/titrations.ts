@@ -53,7 +53,7 @@ const each = (
 const blankOf = ({ blanks: given }: TitrationRecord, place: number) =>
   given !== neutralisedWord ? given[place] : place === 0 ? given : undefined;
 
-/** What a row is looked at for: beside its lot, where it is seen without scrolling. */
+/** What a row is looked at for: beside its lot and what is read at the burette, seen without scrolling. */
 const headline = titrationResults.filter(({ heading }) => headlineHeadings.includes(heading));
 
 export const titrations: RecordTable<TitrationRecord> = {
@@ -73,6 +73,27 @@ export const titrations: RecordTable<TitrationRecord> = {
       isEssential: true,
     }),
     ...headline,
+    ...each(readingHeadings.titres, (heading, place) =>
+      reading(heading, "0.00", "Volume used, mL.", (record) => record.titres[place], {
+        tells: true,
+        isEssential: place === 0,
+      }),
+    ),
+    ...each(readingHeadings.blanks, (heading, place) =>
+      reading(
+        heading,
+        "0.00",
+        "Solvent alone, mL; or the word neutralised.",
+        (record) => blankOf(record, place),
+        { width: 12, tells: true },
+      ),
+    ),
+    reading(
+      "Mass g",
+      "0.00",
+      "Grams of oil, when one mass serves all titres.",
+      ({ masses: given }) => (isExact(given) ? given : undefined),
+    ),
     words("Stage", 15, "What had been done to the oil.", ({ stage }) => stage, {
       choices: stageNames,
     }),
@@ -100,27 +121,6 @@ export const titrations: RecordTable<TitrationRecord> = {
       "0",
       "How long the colour stayed: 15 or 30 s.",
       ({ secondsHeld }) => secondsHeld,
-    ),
-    ...each(readingHeadings.titres, (heading, place) =>
-      reading(heading, "0.00", "Volume used, mL.", (record) => record.titres[place], {
-        tells: true,
-        isEssential: place === 0,
-      }),
-    ),
-    ...each(readingHeadings.blanks, (heading, place) =>
-      reading(
-        heading,
-        "0.00",
-        "Solvent alone, mL; or the word neutralised.",
-        (record) => blankOf(record, place),
-        { width: 12, tells: true },
-      ),
-    ),
-    reading(
-      "Mass g",
-      "0.00",
-      "Grams of oil, when one mass serves all titres.",
-      ({ masses: given }) => (isExact(given) ? given : undefined),
     ),
     ...each(readingHeadings.ownMasses, (heading, place) =>
       reading(heading, "0.00", "Grams of oil in this titre alone.", ({ masses: given }) =>

@@ -158,7 +158,7 @@ describe("a row in a table of somebody else's", () => {
     const plan = await planned(host, fryerLot);
     expect(plan.mustConfirm).toContain("column-missing");
     const said = plan.remarks.map(({ sentence }) => sentence).join(" ");
-    expect(said).toContain("no column for Date, Stage, Oil, Operator and");
+    expect(said).toContain("no column for Date, Titre 3 mL, Titre 4 mL, Blank 2 mL and");
     expect(said).toContain(
       "lacks the headings ± FFA %, Worth, Corrected titre mL, Acid value mg KOH/g",
     );
