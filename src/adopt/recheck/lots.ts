@@ -1,6 +1,7 @@
 /** What the tables that titrate say of each lot, for batches that start from it in another table. */
 import type { CheckedRow } from "./judging/checked";
 import type { MistakeId } from "./mistakes/all";
+import type { Finding } from "./reporting/finding";
 import type { OfLot, Readings } from "./reading/readings";
 import { acidValue, fromNothing, hasTitration } from "./arithmetic/row-arithmetic";
 
@@ -13,10 +14,12 @@ interface Known {
   readonly heldAcidValue: number | undefined;
   readonly heldFfa: number | undefined;
   readonly mistake: MistakeId | undefined;
+  readonly orElse: Finding["orElse"];
 }
 
 export interface WrongLot {
   readonly mistake: MistakeId;
+  readonly orElse: Finding["orElse"];
   /** Of its titration, counted from 0. */
   readonly row: number;
 }
@@ -45,6 +48,7 @@ export class Lots {
       heldAcidValue: held.get("acidValue")?.value,
       heldFfa: held.get("ffa")?.value,
       mistake: findings[0]?.mistake,
+      orElse: findings[0]?.orElse,
     });
   }
 
@@ -62,8 +66,8 @@ export class Lots {
 
   /** What is wrong with the titration that a row starts from. */
   wrong(of: OfLot | undefined): WrongLot | undefined {
-    const { mistake, row = 0 } = (of && this.inOrder[of.at]) ?? {};
-    return mistake && { mistake, row };
+    const { mistake, orElse, row = 0 } = (of && this.inOrder[of.at]) ?? {};
+    return mistake && { mistake, orElse, row };
   }
 
   private told(at: number, known: Known): OfLot {

@@ -1,5 +1,4 @@
 /** What a wrong figure did to the dose of its row, in words. */
-import { ofTheBook } from "../../adopt/recheck/reporting/caution";
 import type { DoseState, Finding } from "../../adopt/recheck/reporting/finding";
 
 type Effect = NonNullable<Finding["effect"]>;
@@ -48,7 +47,7 @@ function littleWords(effect: Effect, dose: DoseState): string {
     : `${allTogether}less than 0.5 g of lye.${ofItWords(effect)}`;
 }
 
-/** "329 g of lye too little; 96 % of the acid (5.1 mol) was not neutralised", and what not to do about it */
+/** "329 g of lye too little; 96 % of the acid (5.1 mol) was not neutralised"; what not to do about it is said once, above them all */
 export function effectWords({ effect, dose, oddInput }: Finding): string {
   if (oddInput !== undefined) return oddInput;
   if (!effect) return dose === "agrees" || dose === "differs" ? unknownEffect : withoutEffect[dose];
@@ -61,7 +60,7 @@ export function effectWords({ effect, dose, oddInput }: Finding): string {
     acidLeftPercent < 0.5
       ? ""
       : `: ${acidLeftPercent.toFixed(0)} % of the acid (${rounded(acidLeftMoles)} mol) was not neutralised`;
-  return `${much}${left}.${ofItWords(effect)} ${ofTheBook}`;
+  return `${much}${left}.${ofItWords(effect)}`;
 }
 
 const unknownEffect = "What it does to the dose is not known.";

@@ -1,46 +1,8 @@
-/** The findings as they are listed: of one kind or all, in one order or another; and each in words. */
+/** A re-check in words: its summary, each of its findings, and what else is to be known. */
 import { counted as many } from "../../sheet/counted";
 import { andList } from "../../sheet/and-list";
 import { mostTries } from "../../adopt/recheck/judging/explained-twice";
 import type { Finding, Kind, RecheckReport } from "../../adopt/recheck/reporting/finding";
-import { type MistakeId, mistakeOf } from "../../adopt/recheck/mistakes/all";
-import type { Order } from "./state";
-
-const size = ({ effect }: Finding): number => Math.abs(effect?.grams ?? 0);
-
-const byRow = (one: Finding, other: Finding): number =>
-  one.sheet.localeCompare(other.sheet) || one.row - other.row || one.column - other.column;
-
-const orders: Readonly<Record<Order, (one: Finding, other: Finding) => number>> = {
-  row: byRow,
-  effect: (one, other) => size(other) - size(one) || byRow(one, other),
-  mistake: (one, other) =>
-    mistakeOf(one.mistake).name.localeCompare(mistakeOf(other.mistake).name) || byRow(one, other),
-};
-
-export const listed = (
-  { findings }: RecheckReport,
-  only: MistakeId | "all",
-  order: Order,
-): Finding[] =>
-  findings
-    .filter(({ mistake, also }) => only === "all" || mistake === only || also === only)
-    .sort(orders[order]);
-
-/** How many there are of each kind, the commonest first. */
-export function counted({ findings }: RecheckReport): readonly (readonly [MistakeId, number])[] {
-  const counts = new Map<MistakeId, number>();
-  for (const { mistake, also } of findings)
-    for (const each of also === undefined ? [mistake] : [mistake, also])
-      counts.set(each, (counts.get(each) ?? 0) + 1);
-  return [...counts].sort(([, one], [, other]) => other - one);
-}
-
-/** "Blank not subtracted", "Density taken as 1, together with: US and imperial gallon mixed up" */
-export const causeWords = ({ mistake, also }: Pick<Finding, "mistake" | "also">): string =>
-  also === undefined
-    ? mistakeOf(mistake).name
-    : `${mistakeOf(mistake).name}, together with: ${mistakeOf(also).name}`;
 
 const withUnit = (figure: string, unit: string): string =>
   unit === "" || unit === "fraction" ? figure : `${figure} ${unit}`;
@@ -94,7 +56,12 @@ export function summaryWords(report: RecheckReport): string {
   const wrongRows = new Set(
     findings.map(({ sheet, row, column }) => `${sheet} ${String(isAcross ? column : row)}`),
   ).size;
-  return `${checked}. Not as ${findings.length === 1 ? "it" : "they"} should be: ${many(findings.length, "figure")}, in ${many(wrongRows, one)}.`;
+  const right = rows - wrongRows;
+  const others =
+    right > 0
+      ? ` In the other ${right === 1 ? one : many(right, one)} nothing wrong was found.`
+      : "";
+  return `${checked}. Not as ${findings.length === 1 ? "it" : "they"} should be: ${many(findings.length, "figure")}, in ${many(wrongRows, one)}.${others}`;
 }
 
 /** What else is to be known of a re-check: no dose in it, what was taken, where the search ended. */

@@ -3,11 +3,11 @@ import { dateHabit } from "../../adopt/recognising/date-habit";
 import { columnOf } from "../../adopt/recognising/mapping";
 import { heldCell } from "../../adopt/recognising/sheet-cells";
 import { dateFrom } from "../../adopt/recognising/typed-date";
-import type { MistakeId } from "../../adopt/recheck/mistakes/all";
+import { mistakeOf } from "../../adopt/recheck/mistakes/all";
+import { causeWords, mistakesIn } from "../../adopt/recheck/reporting/cause-words";
 import type { Finding, RecheckReport } from "../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../adopt/recheck/recheck";
 import { dayInWords } from "../../workbook/over-time/day-words";
-import { counted } from "./listed";
 
 interface Grams {
   /** g of lye, of all batches. */
@@ -15,9 +15,13 @@ interface Grams {
   readonly over: number;
 }
 
-interface KindLine extends Grams {
-  readonly mistake: MistakeId;
-  readonly figures: number;
+/** All findings of one cause: one mistake, two together, or one of several that may be it. */
+export interface Kind extends Grams {
+  readonly words: string;
+  /** What went wrong, a sentence for each mistake. */
+  readonly sentences: readonly string[];
+  /** The worst first. */
+  readonly findings: readonly Finding[];
 }
 
 interface MonthLine extends Grams {
@@ -32,9 +36,9 @@ const ofBatch = ({ effect }: Finding): number => (effect?.of === "batch" ? effec
 
 /** What one mistake makes of what its row is off; undefined where several are not told apart. */
 function ownGrams(finding: Finding): number | undefined {
-  const { effect, also } = finding;
+  const { effect } = finding;
   if (effect?.of !== "batch") return 0;
-  return also !== undefined ? undefined : effect.together ? effect.together.ofIt : effect.grams;
+  return effect.together ? effect.together.ofIt : effect.grams;
 }
 
 /** The same of mistakes that are not told apart. */
@@ -57,15 +61,38 @@ function gramsOf(findings: readonly Finding[], of: (finding: Finding) => number)
   };
 }
 
-export const kindLines = (report: RecheckReport): readonly KindLine[] =>
-  counted(report).map(([mistake, figures]) => ({
-    mistake,
-    figures,
-    ...gramsOf(
-      report.findings.filter((each) => each.mistake === mistake || each.also === mistake),
-      (each) => ownGrams(each) ?? 0,
-    ),
-  }));
+const size = ({ effect }: Finding): number => Math.abs(effect?.grams ?? 0);
+const worstFirst = (one: Finding, other: Finding): number =>
+  size(other) - size(one) ||
+  one.sheet.localeCompare(other.sheet) ||
+  one.row - other.row ||
+  one.column - other.column;
+
+/** What was found by its cause, the one that did most to the lye first. */
+export function kindLines({ findings }: RecheckReport): readonly Kind[] {
+  const byCause = new Map<string, Finding[]>();
+  for (const each of findings) {
+    const words = causeWords(each);
+    const known = byCause.get(words);
+    if (known) known.push(each);
+    else byCause.set(words, [each]);
+  }
+  return [...byCause]
+    .map(([words, all]) => ({
+      words,
+      sentences: [...new Set(all.flatMap(mistakesIn))].map((id) => mistakeOf(id).sentence),
+      findings: [...all].sort(worstFirst),
+      ...gramsOf(all, (each) => ownGrams(each) ?? 0),
+    }))
+    .sort(
+      (one, other) =>
+        other.under + other.over - one.under - one.over ||
+        other.findings.length - one.findings.length,
+    );
+}
+
+/** Of all rows together: what stands below the lines of the kinds. */
+export const allGrams = ({ findings }: RecheckReport): Grams => gramsOf(findings, ofBatch);
 
 /** Grams of rows with several mistakes that cannot be told apart: counted here, and with none of them. */
 export function severalLine({ findings }: RecheckReport): Grams | undefined {

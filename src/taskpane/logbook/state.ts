@@ -10,7 +10,6 @@ import { agreedWith } from "./same-headings";
 import { changed, type MappingAction } from "./mapping-actions";
 import type { RoleId } from "../../adopt/recognising/roles";
 import type { RecheckReport } from "../../adopt/recheck/reporting/finding";
-import type { MistakeId } from "../../adopt/recheck/mistakes/all";
 
 /** In their order. */
 export const stepNames = {
@@ -33,8 +32,6 @@ export type Check =
   | { readonly state: "broken off" }
   | { readonly state: "done"; readonly report: RecheckReport };
 
-export type Order = "row" | "effect" | "mistake";
-
 export interface LogbookState {
   readonly step: StepId;
   readonly looking: Looking;
@@ -46,8 +43,6 @@ export interface LogbookState {
   readonly spelling: Spelling;
   readonly picked: readonly AddedId[];
   readonly check: Check;
-  readonly only: MistakeId | "all";
-  readonly order: Order;
 }
 
 export const firstState: LogbookState = {
@@ -59,8 +54,6 @@ export const firstState: LogbookState = {
   spelling: "functions",
   picked: [],
   check: { state: "not yet" },
-  only: "all",
-  order: "row",
 };
 
 interface Read {
@@ -91,9 +84,7 @@ export type Action =
   | { readonly do: "checking"; readonly done: number; readonly of: number }
   | { readonly do: "checked"; readonly report: RecheckReport }
   | { readonly do: "stopped" }
-  | { readonly do: "broke-off" }
-  | { readonly do: "only"; readonly only: MistakeId | "all" }
-  | { readonly do: "order"; readonly order: Order };
+  | { readonly do: "broke-off" };
 
 /** A change to the mapping that is shown: what was agreed and found before no longer holds. */
 function remapped(
@@ -180,15 +171,11 @@ export function reduce(state: LogbookState, action: Action): LogbookState {
     case "checking":
       return { ...state, check: { state: "running", done: action.done, of: action.of } };
     case "checked":
-      return { ...state, check: { state: "done", report: action.report }, only: "all" };
+      return { ...state, check: { state: "done", report: action.report } };
     case "stopped":
       return { ...state, check: { state: "stopped" } };
     case "broke-off":
       return { ...state, check: { state: "broken off" } };
-    case "only":
-      return { ...state, only: action.only };
-    case "order":
-      return { ...state, order: action.order };
   }
 }
 

@@ -1,4 +1,5 @@
 /** What a re-check said of a logbook beside the truth about it. */
+import { mistakesIn } from "../../../src/adopt/recheck/reporting/cause-words";
 import type { Finding } from "../../../src/adopt/recheck/reporting/finding";
 import type { MadeLogbook, RowTruth } from "./logbook";
 import { rightName } from "./names";
@@ -105,7 +106,7 @@ export async function score(made: MadeLogbook, into: Score): Promise<void> {
     }
     into.noticed += 1;
     const name = rightName[truth.mistake];
-    if (place.some(({ mistake, also }) => mistake === name || also === name)) into.named += 1;
+    if (place.some((each) => mistakesIn(each).includes(name))) into.named += 1;
     else note("NAME");
     // With a question open an effect is shown only where it does not rest on the answer.
     if (made.leavesOpen && found.every(({ effect }) => effect?.of !== "batch")) continue;

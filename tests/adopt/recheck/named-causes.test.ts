@@ -1,6 +1,7 @@
 /** Mistakes of the trade by their names, in rows worked out by hand, and what no row is accused of. */
 import { describe, expect, it } from "vitest";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
+import { causeWords } from "../../../src/adopt/recheck/reporting/cause-words";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
 import { bareLogbook, typedConstants } from "./bare-logbook";
 
@@ -77,6 +78,9 @@ describe("a known mistake of the trade", () => {
     ]);
     // KOH: 397.9 g and 800 g, 90 %.
     expect(causes(book)).toEqual([[1, "other-base", "1331"]]);
+    expect(recheckAtOnce([book]).findings.map(causeWords)).toEqual([
+      "Another base's figure: that of NaOH, and KOH is weighed out",
+    ]);
   });
 
   it("the coefficient of another base is named where the maker works by coefficients", () => {

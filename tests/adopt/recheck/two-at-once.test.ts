@@ -31,6 +31,21 @@ const put = (row: Row, at: number, value: number): Row =>
 const named = ({ role, mistake, also }: Finding): string =>
   `${role}: ${[mistake, ...(also === undefined ? [] : [also])].sort().join(" and ")}`;
 
+/** Is it said to be these, for sure or as one of several that give it to its digits? */
+const isNamed =
+  (role: RoleId, ...ids: readonly string[]) =>
+  (finding: Finding): boolean => {
+    const { mistake, also, orElse = [] } = finding;
+    const own = also === undefined ? [mistake] : [mistake, also];
+    const key = [...ids].sort().join();
+    return (
+      finding.role === role && [own, ...orElse].some((each) => [...each].sort().join() === key)
+    );
+  };
+
+/** Of a figure written in fewer digits so much may be meant that what rests on it cannot be called wrong. */
+const isTold = (figure: number): boolean => String(figure).replace(".", "").length > 2;
+
 const titration: fc.Arbitrary<Given> = fc
   .record({
     first: fc.integer({ min: 180, max: 900 }),
@@ -74,9 +89,8 @@ describe("an acid value with two mistakes at once", () => {
           fc.pre(isTelling(acidValue, given, "acidValue"));
           const row = put(rowOf(given), acidValueAt, round(acidValue, 4));
           const { findings } = recheckAtOnce([logbookOf([row], titrationAlone)]);
-          expect(findings.map(named)).toEqual([
-            `acidValue: ${[id, "decimal-slip"].sort().join(" and ")}`,
-          ]);
+          expect(findings.map(({ role }) => role)).toEqual(["acidValue"]);
+          expect(findings.some(isNamed("acidValue", id, "decimal-slip"))).toBe(true);
         },
       ),
       { numRuns: times(40) },
@@ -95,13 +109,22 @@ describe("a % FFA with a mistake of its own beside a wrong acid value", () => {
         (given, [id, wrong], molarMass) => {
           const { acidValue } = workRow(given, wrong);
           fc.pre(isTelling((acidValue * molarMass) / 561, given, "ffa"));
-          const wrongAcid = put(rowOf(given), acidValueAt, round(acidValue, 4));
+          const shown = round(acidValue, 4);
+          const wrongAcid = put(rowOf(given), acidValueAt, shown);
           const row = put(wrongAcid, ffaAt, round((acidValue * molarMass) / 561, 4));
           const { findings } = recheckAtOnce([logbookOf([row], titrationAlone)]);
-          expect(findings.map(named)).toEqual([`acidValue: ${id}`, "ffa: other-acid"]);
+          expect(findings.some(isNamed("acidValue", id))).toBe(true);
+          expect(findings.some(isNamed("ffa", "other-acid")) || !isTold(shown)).toBe(true);
+          expect(findings.length).toBe(isTold(shown) ? 2 : findings.length);
         },
       ),
-      { numRuns: times(40) },
+      // an acid value of 2.0000 stands as 2, which several mistakes give
+      {
+        numRuns: times(40),
+        examples: [
+          [{ ...usual, titres: [6.06, undefined, 6.13], blank: 0.32, mass: 10.5 }, ways[2], 256],
+        ],
+      },
     );
   });
 });

@@ -1,13 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { effectWords } from "../../../src/taskpane/logbook/effect-words";
 import {
-  counted,
   figureWords,
   isAllRight,
-  listed,
   remarksOn,
   summaryWords,
 } from "../../../src/taskpane/logbook/listed";
+import { kindLines } from "../../../src/taskpane/logbook/overview";
 import type { RoleId } from "../../../src/adopt/recognising/roles";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
 import { logbookOf, rowOf, usual } from "../../adopt/recheck/rows";
@@ -22,26 +21,21 @@ const report = recheckAtOnce([
 ]);
 
 describe("the list of findings", () => {
-  it("comes in the order of rows, of effect or of mistakes, and of one kind alone", () => {
-    const rows = (order: "row" | "effect" | "mistake") =>
-      listed(report, "all", order).map(({ row }) => row);
-    expect(rows("row")).toEqual([1, 3, 4]);
-    expect(rows("effect")).toEqual([3, 1, 4]);
-    expect(rows("mistake")).toEqual([4, 1, 3]);
-    expect(listed(report, "other-acid", "row").map(({ row }) => row)).toEqual([4]);
-    expect(counted(report).map(([, count]) => count)).toEqual([1, 1, 1]);
+  it("is by its cause, what did most to the lye first", () => {
+    const rows = kindLines(report).map(({ findings }) => findings.map(({ row }) => row));
+    expect(rows).toEqual([[3], [1], [4]]);
   });
 
   it("says in words what is held, what should be, and what it did", () => {
-    const [assay, folk, acid] = listed(report, "all", "row");
+    const [assay, folk, acid] = report.findings;
     expect(summaryWords(report)).toBe(
-      "Checked in 4 rows: 8 titres, 4 acid values, 4 figures in % FFA, 4 figures of the oil's mass and 8 doses. Not as they should be: 3 figures, in 3 rows.",
+      "Checked in 4 rows: 8 titres, 4 acid values, 4 figures in % FFA, 4 figures of the oil's mass and 8 doses. Not as they should be: 3 figures, in 3 rows. In the other row nothing wrong was found.",
     );
     expect(isAllRight(report)).toBe(false);
     expect(assay && figureWords(assay)).toBe("holds 1137 g, should be 1263 g");
     // By hand: 296.6 g short of 11.4 g, 316.8 g of 90 %; 96 % of 5.29 mol.
     expect(folk && effectWords(folk)).toBe(
-      "317 g of lye too little: 96 % of the acid (5.1 mol) was not neutralised. This is about the record. Do not add lye to a batch because of it.",
+      "317 g of lye too little: 96 % of the acid (5.1 mol) was not neutralised.",
     );
     expect(acid && effectWords(acid)).toBe("The dose is not affected.");
   });

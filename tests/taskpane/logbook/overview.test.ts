@@ -1,6 +1,6 @@
 /** A re-check at a glance, over findings written by hand. */
 import { describe, expect, it } from "vitest";
-import { kindLines, monthLines } from "../../../src/taskpane/logbook/overview";
+import { allGrams, kindLines, monthLines } from "../../../src/taskpane/logbook/overview";
 import { mappingFrom } from "../../../src/adopt/recognising/mapping";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
@@ -55,11 +55,19 @@ describe("what a re-check found, at a glance", () => {
   };
 
   it("counts a row's grams once, however many of its figures are wrong", () => {
-    expect(kindLines(report)).toEqual([
-      { mistake: "blank-not-subtracted", figures: 3, under: 0, over: 50 },
-      { mistake: "assay-not-applied", figures: 1, under: 100, over: 0 },
-      { mistake: "decimal-slip", figures: 1, under: 0, over: 0 },
+    const lines = kindLines(report).map(({ words, findings, under, over }) => ({
+      words,
+      figures: findings.length,
+      under,
+      over,
+    }));
+    // the worst first
+    expect(lines).toEqual([
+      { words: "Assay of the lye not applied", figures: 1, under: 100, over: 0 },
+      { words: "Blank not subtracted", figures: 3, under: 0, over: 50 },
+      { words: "Slip of the decimal point", figures: 1, under: 0, over: 0 },
     ]);
+    expect(allGrams(report)).toEqual({ under: 100, over: 50 });
   });
 
   it("says month by month what was off, the first one first", () => {

@@ -7,7 +7,8 @@ import { keyOf, type Slip } from "../judging/slips";
 export function usualSlipsOf(figures: readonly CheckedFigure[]): ReadonlyMap<RoleId, Slip> {
   const counts = new Map<RoleId, Map<string, { slip: Slip; count: number }>>();
   for (const { figure, verdict } of figures) {
-    if (verdict.kind !== "wrong" || !verdict.slip) continue;
+    // What may be another mistake as well speaks for none.
+    if (verdict.kind !== "wrong" || !verdict.slip || verdict.orElse.length > 0) continue;
     const ofRole = counts.get(figure.role) ?? new Map<string, { slip: Slip; count: number }>();
     const key = keyOf(verdict.slip);
     ofRole.set(key, { slip: verdict.slip, count: (ofRole.get(key)?.count ?? 0) + 1 });

@@ -20,6 +20,8 @@ export type Verdict =
       readonly written: Written;
       readonly should: number;
       readonly slip: Slip | undefined;
+      /** Other causes that give it to its digits as well. */
+      readonly orElse: readonly Slip[];
       /** The search for two mistakes at once ended with its budget. */
       readonly isCutShort?: true;
     };
@@ -66,6 +68,7 @@ const wrong = (written: Written, should: number, match: Match | undefined): Wron
   written: match?.written ?? written,
   should,
   slip: match?.slip,
+  orElse: match?.orElse ?? [],
 });
 
 /**

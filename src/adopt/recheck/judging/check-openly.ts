@@ -7,7 +7,7 @@ import { answered, type Answers, answersFor } from "../conventions/basis-answers
 import type { Convention } from "../conventions/conventions";
 import type { Lots } from "../lots";
 import type { Readings } from "../reading/readings";
-import type { Effect } from "../reporting/effect";
+import { isSame } from "../reporting/effect";
 import type { Finding } from "../reporting/finding";
 import { RowChecker } from "./check-row";
 import type { CheckedRow } from "./checked";
@@ -18,16 +18,6 @@ interface Answer {
   /** Which of the rows learned from come out right with it. */
   readonly right: ReadonlySet<number>;
 }
-
-/** Two effects that differ by less than this share are the same. */
-const agreed = 0.01;
-
-const isSame = (one: Effect | undefined, other: Effect | undefined): boolean =>
-  one !== undefined &&
-  other !== undefined &&
-  one.of === other.of &&
-  Math.abs(one.grams - other.grams) <= agreed * Math.abs(one.grams) &&
-  Math.abs(one.acidLeftPercent - other.acidLeftPercent) <= 100 * agreed;
 
 /** What each answer says of the same cell, for a finding of the first. */
 function together(finding: Finding, others: readonly CheckedRow[]): Finding {

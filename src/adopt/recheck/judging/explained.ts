@@ -63,6 +63,7 @@ export function addedWrongly(c: Checking): Match | undefined {
     off: 0,
     isUsual: false,
     isFromAcidValue: false,
+    orElse: [],
   };
 }
 

@@ -2,7 +2,7 @@
 import type { Checking } from "./checking";
 import type { HeldFigure } from "../reading/held-figure";
 import { mistakeOf } from "../mistakes/all";
-import { keyOf, shown, type Slip } from "./slips";
+import { causeOf, keyOf, shown, type Slip } from "./slips";
 import { distance, nothing, type Try } from "./tries";
 import type { Origin } from "../arithmetic/upstream";
 import { expectedFigure, type Written } from "../arithmetic/expected-figure";
@@ -18,6 +18,8 @@ export interface Match {
   readonly isUsual: boolean;
   /** A % FFA that starts from the acid value held beside it, as most do. */
   readonly isFromAcidValue: boolean;
+  /** Other causes that give the figure to its digits, with as much to say for them. */
+  readonly orElse: readonly Slip[];
 }
 
 function perThousandOff(held: HeldFigure, value: number): number {
@@ -39,10 +41,25 @@ export interface Worked extends Try {
   readonly isFromAcidValue: boolean;
 }
 
+/** Nothing tells them apart. */
+const isAsGood = (one: Match, other: Match): boolean =>
+  !isBetter(one, other) && !isBetter(other, one);
+
+/** Of each cause one, and not the one that is named first. */
+function othersThan(first: Match, all: readonly Match[]): Slip[] {
+  if (first.off > 0) return [];
+  const others = new Map(
+    all.filter((each) => isAsGood(each, first)).map(({ slip }) => [causeOf(slip), slip] as const),
+  );
+  others.delete(causeOf(first.slip));
+  return [...others.values()];
+}
+
 /** The slip that gives the held figure: one that the formula shows, one that fits closer, the column's usual one,
  * the first. */
 export function best(c: Checking, worked: readonly Worked[], allowed = 0): Match | undefined {
   let found: Match | undefined;
+  const all: Match[] = [];
   for (const each of worked) {
     if (distance(c.held, each, allowed) > 1) continue;
     const match = {
@@ -52,10 +69,12 @@ export function best(c: Checking, worked: readonly Worked[], allowed = 0): Match
       off: perThousandOff(c.held, each.value),
       isUsual: c.usualSlip !== undefined && keyOf(c.usualSlip) === keyOf(each.slip),
       isFromAcidValue: each.isFromAcidValue,
+      orElse: [],
     };
+    all.push(match);
     if (isBetter(match, found)) found = match;
   }
-  return found;
+  return found && { ...found, orElse: othersThan(found, all) };
 }
 
 /** Where a working may start, and in which way of weighing a part is written. */

@@ -15,6 +15,9 @@ export interface Slip {
 export const idsOf = ({ made }: Slip): readonly MistakeId[] => made.map(({ id }) => id);
 export const keyOf = (slip: Slip): string => idsOf(slip).join();
 
+/** The same for two mistakes whichever was thought of first. */
+export const causeOf = (slip: Slip): string => [...idsOf(slip)].sort().join();
+
 const slipsOf = (role: RoleId, r: Readings): Slip[] =>
   mistakes.flatMap(({ id, ways }) =>
     ways(role, r).map((each) => ({ made: [{ id, ways: each }], ways: each })),

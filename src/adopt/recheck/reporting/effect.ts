@@ -20,6 +20,20 @@ export interface Effect {
   readonly together?: { readonly ofIt: number | undefined };
 }
 
+/** Two effects that differ by less than this share are the same. */
+const share = 0.01;
+
+export const isSame = (one: Effect | undefined, other: Effect | undefined): boolean =>
+  one !== undefined &&
+  other !== undefined &&
+  one.of === other.of &&
+  Math.abs(one.grams - other.grams) <= share * Math.abs(one.grams) &&
+  Math.abs(one.acidLeftPercent - other.acidLeftPercent) <= 100 * share;
+
+/** What all causes that may be it come to; undefined where they do not agree. */
+export const agreed = ([first, ...others]: readonly (Effect | undefined)[]): Effect | undefined =>
+  others.every((each) => isSame(first, each)) ? first : undefined;
+
 const kilogram = amountUnits.find(({ name }) => name === "kg") as AmountUnit;
 
 /** The row as a dose can be worked out for it: of a kilogram, of pure lye, without a charge, if need be. */

@@ -20,6 +20,10 @@ export interface Finding {
   readonly mistake: MistakeId;
   /** Another that acts together with it on this one figure. */
   readonly also?: MistakeId;
+  /** Other causes, each one mistake or two, that give the figure to its digits as well: none is sure. */
+  readonly orElse?: readonly (readonly MistakeId[])[] | undefined;
+  /** The base whose figure was taken, and the base that is weighed out. */
+  readonly bases?: { readonly counted: string; readonly weighed: string };
   /** What is known of the dose that the row holds. */
   readonly dose: DoseState;
   /** Where the mistake was made when it is not in this row: the row of the lot's titration, from 1. */

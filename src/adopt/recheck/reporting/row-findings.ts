@@ -3,7 +3,8 @@ import { cellName } from "../../../sheet/cell-name";
 import type { MappedColumn } from "../../recognising/mapping";
 import type { RoleId } from "../../recognising/roles";
 import type { CheckedFigure } from "../judging/checked";
-import { type Effect, effectOf, lyeBy, rightLye } from "./effect";
+import { agreed, type Effect, effectOf, lyeBy, rightLye } from "./effect";
+import { basesOf } from "./bases-of";
 import type { DoseState, Finding } from "./finding";
 import { doses, doseState, type FinalDose, finalDose } from "./final-dose";
 import { type HeldFigure, scaleOf, shownIn } from "../reading/held-figure";
@@ -81,17 +82,19 @@ export class RowFindings {
     figures: readonly CheckedFigure[],
   ): Finding[] {
     if (verdict.kind !== "wrong") return [];
-    const { slip, should } = verdict;
+    const { slip, should, orElse } = verdict;
     const [mistake = "not-recognised", also] = slip ? idsOf(slip) : [];
     const state = doseState(figures);
     const isOwn = state === "agrees" || state === "differs";
     const dose = finalDose(readings, figures, this.columns);
-    const worked = slip && this.modelled(readings, slip);
+    const worked = slip && agreed([slip, ...orElse].map((each) => this.modelled(readings, each)));
     return [
       {
         ...this.place(readings, figure, state),
         mistake,
         ...(also === undefined ? {} : { also }),
+        ...(orElse.length === 0 ? {} : { orElse: orElse.map(idsOf) }),
+        ...basesOf(slip, readings),
         should: this.shownIn(figure, should),
         formula: slip && shown(slip, facts) > 0 ? figure.formula : "",
         effect: isOwn ? this.ownEffect(readings, dose, worked) : worked,
@@ -122,7 +125,7 @@ export class RowFindings {
   private fromLot(
     readings: Readings,
     figures: readonly CheckedFigure[],
-    { mistake, row }: WrongLot,
+    { mistake, orElse, row }: WrongLot,
   ): Finding[] {
     const carried = figures.find(
       ({ figure, verdict }) => doses.includes(figure.role) && verdict.kind === "carried",
@@ -133,6 +136,7 @@ export class RowFindings {
       {
         ...this.place(readings, carried.figure, doseState(figures)),
         mistake,
+        orElse,
         fromRow: row + 1,
         should: this.shownIn(carried.figure, carried.verdict.should),
         formula: "",

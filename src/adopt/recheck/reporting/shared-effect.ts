@@ -113,7 +113,9 @@ export function withSharedEffect(findings: readonly Finding[], row: Row): readon
   const off = causes.length < 2 ? undefined : offOf(row, findings);
   const whole = off && effectOf(off.readings, (off.weighed ?? off.dose.grams) - off.right);
   if (!off || !whole) return findings;
-  const parts = partsOf(off, causes);
+  // What may be one mistake or another makes no part of its own.
+  const isSure = findings.every(({ orElse = [] }) => orElse.length === 0);
+  const parts = isSure ? partsOf(off, causes) : undefined;
   return findings.map((each) => {
     const ofIt = parts && (parts.get(causeIn(each)) ?? 0);
     return { ...each, effect: { ...whole, together: { ofIt } } };

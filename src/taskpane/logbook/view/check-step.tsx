@@ -3,7 +3,7 @@ import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
-import { methanolWords, oddMethanolWords } from "../../../adopt/recheck/reporting/methanol-seen";
+import { oddMethanolWords } from "../../../adopt/recheck/reporting/methanol-seen";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { unexpected } from "../../unexpected";
 import { Say } from "../../widgets/say";
@@ -27,45 +27,22 @@ async function readAgain({ host, state, act }: StepProps): Promise<Logbook[]> {
   return logbooksOf(reduce(state, action));
 }
 
-/** A tick only where all was checked and all is right. */
-function Summary({ report, act }: { report: RecheckReport; act: StepProps["act"] }) {
-  const { noDose, taken, cutShort } = remarksOn(report);
+/** A tick only where all was checked and all is right; then what no batch should go on without. */
+function Summary({ report }: { report: RecheckReport }) {
+  const { noDose } = remarksOn(report);
+  const isCheck = !isAllRight(report) && report.findings.length > 0;
   return (
     <>
-      <Say tone={isAllRight(report) ? "know" : report.findings.length === 0 ? "know" : "check"}>
-        {summaryWords(report)}
-      </Say>
-      {report.aboveLimit.map((each) => (
-        <Say key={aboveLimitWords(each)} tone="check">
-          {aboveLimitWords(each)}
-        </Say>
-      ))}
-      {report.methanol.flatMap(oddMethanolWords).map((words) => (
+      <Say tone={isCheck ? "check" : "know"}>{summaryWords(report)}</Say>
+      {[
+        ...report.aboveLimit.map(aboveLimitWords),
+        ...report.methanol.flatMap(oddMethanolWords),
+        ...(noDose === "" ? [] : [noDose]),
+      ].map((words) => (
         <Say key={words} tone="check">
           {words}
         </Say>
       ))}
-      {report.methanol.map((each) => (
-        <Say key={each.sheet} tone="know">
-          {methanolWords(each)}
-        </Say>
-      ))}
-      {noDose === "" ? null : <Say tone="check">{noDose}</Say>}
-      {taken === "" ? null : (
-        <>
-          <Say tone="know">{taken}</Say>
-          <Button
-            size="large"
-            className="wide"
-            onClick={() => {
-              act({ do: "go", step: "recognise" });
-            }}
-          >
-            Change what is assumed
-          </Button>
-        </>
-      )}
-      {cutShort === "" ? null : <Say tone="know">{cutShort}</Say>}
     </>
   );
 }
@@ -129,7 +106,7 @@ export function CheckStep(props: StepProps) {
             reads: nothing was written. Try again.
           </Say>
         ) : null}
-        {check.state === "done" ? <Summary report={check.report} act={act} /> : null}
+        {check.state === "done" ? <Summary report={check.report} /> : null}
       </div>
       {check.state === "done" ? (
         <Found {...props} report={check.report} logbooks={logbooks} />

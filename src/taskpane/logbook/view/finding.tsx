@@ -3,7 +3,7 @@ import { Button } from "@fluentui/react-components";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
 import { Together } from "../../widgets/together";
 import { effectWords } from "../effect-words";
-import { causeWords, figureWords, heldWords } from "../listed";
+import { figureWords, heldWords } from "../listed";
 import type { rowLine } from "../row-line";
 
 interface OneProps {
@@ -18,11 +18,13 @@ export function One({ finding, row, inMark, onJump }: OneProps) {
   const { address, heading, label, fromRow, formula, unit } = finding;
   return (
     <li className="finding">
-      <h3>{causeWords(finding)}</h3>
+      <h3>
+        {address}
+        {label === "" ? "" : `, ${label}`}
+      </h3>
       <p>
         <Together>
-          {heading}
-          {label === "" ? "" : ` of ${label}`}: {inMark(figureWords(finding))}.
+          {heading}: {inMark(figureWords(finding))}.
         </Together>
       </p>
       <dl className="row-line">

@@ -1,8 +1,7 @@
 /** Which mistakes, how many, how much lye over and under; and when. */
-import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
-import { kindLines, monthLines, severalLine } from "../overview";
+import { allGrams, kindLines, monthLines, severalLine } from "../overview";
 
 interface OverviewProps {
   readonly report: RecheckReport;
@@ -17,6 +16,7 @@ const share = (value: number, most: number): string =>
 
 export function Overview({ report, logbooks }: OverviewProps) {
   const kinds = kindLines(report);
+  const all = allGrams(report);
   const several = severalLine(report);
   const months = monthLines(report, logbooks);
   const most = Math.max(0, ...months.flatMap(({ under, over }) => [under, over]));
@@ -34,10 +34,10 @@ export function Overview({ report, logbooks }: OverviewProps) {
             </tr>
           </thead>
           <tbody>
-            {kinds.map(({ mistake, figures, under, over }) => (
-              <tr key={mistake}>
-                <th scope="row">{mistakeOf(mistake).name}</th>
-                <td>{figures}</td>
+            {kinds.map(({ words, findings, under, over }) => (
+              <tr key={words}>
+                <th scope="row">{words}</th>
+                <td>{findings.length}</td>
                 <td>{grams(under)}</td>
                 <td>{grams(over)}</td>
               </tr>
@@ -51,6 +51,16 @@ export function Overview({ report, logbooks }: OverviewProps) {
               </tr>
             )}
           </tbody>
+          {kinds.length < 2 ? null : (
+            <tfoot>
+              <tr>
+                <th scope="row">All together</th>
+                <td>{report.findings.length}</td>
+                <td>{grams(all.under)}</td>
+                <td>{grams(all.over)}</td>
+              </tr>
+            </tfoot>
+          )}
         </table>
       </div>
       {months.length < 2 ? null : (

@@ -2,8 +2,8 @@
 import type { Content } from "../../../sheet/port";
 import { type Sources, sourcesOf } from "../../../adopt/added-columns/sources";
 import { shouldHold } from "../../../adopt/added-columns/titre-formulas";
+import { causeWords } from "../../../adopt/recheck/reporting/cause-words";
 import type { Finding } from "../../../adopt/recheck/reporting/finding";
-import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import { isDose } from "../../../adopt/recheck/mistakes/mistake";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { doseBasisOf } from "../../../adopt/recognising/basis";
@@ -103,9 +103,7 @@ export function rightContent(finding: Finding, source: Source, format: string): 
 export function lineOf(finding: Finding, at: number, source: Source | undefined): Content[] {
   const { effect, fromRow, oddInput } = finding;
   const row = String(at + 1);
-  const cause = [finding.mistake, finding.also]
-    .flatMap((each) => (each === undefined ? [] : [mistakeOf(each).name]))
-    .join(", together with: ");
+  const cause = causeWords(finding);
   const from = fromRow === undefined ? "" : `, in row ${String(fromRow)} of the titrations`;
   const ofIt = effect?.together?.ofIt;
   const part = ofIt === undefined ? "" : `, ${ofIt.toFixed(0)} g of the lye that is off`;

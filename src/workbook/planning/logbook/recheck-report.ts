@@ -15,6 +15,7 @@ import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
 import { methanolWords, oddMethanolWords } from "../../../adopt/recheck/reporting/methanol-seen";
 import { ofTheBook } from "../../../adopt/recheck/reporting/caution";
 import { andList } from "../../../sheet/and-list";
+import { mistakesIn } from "../../../adopt/recheck/reporting/cause-words";
 import { mistakeOf } from "../../../adopt/recheck/mistakes/all";
 import type { Logbook } from "../../../adopt/recheck/recheck";
 import { uncheckedWords } from "../../../adopt/recheck/reporting/unchecked";
@@ -62,11 +63,7 @@ function contentsOf(report: RecheckReport, logbooks: readonly Logbook[]): Conten
   const { findings } = report;
   const first = headingRow + 1;
   const sources = logbooks.map((each) => sourceOf(each));
-  const kinds = [
-    ...new Set(
-      findings.flatMap(({ mistake, also }) => (also === undefined ? [mistake] : [mistake, also])),
-    ),
-  ];
+  const kinds = [...new Set(findings.flatMap(mistakesIn))];
   return [
     filled([{ kind: "value", value: "What a re-check of the logbook found", style: "title" }]),
     filled([
