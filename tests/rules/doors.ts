@@ -35,7 +35,8 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/adopt/recheck/judging": "explained-twice",
     "src/adopt/recheck/reading": "held-figure",
     "src/adopt/recheck/mistakes": "all mistake",
-    "src/adopt/recheck/reporting": "above-limit caution cause-words finding methanol-seen unchecked",
+    "src/adopt/recheck/reporting":
+      "above-limit caution cause-words finding methanol-seen unchecked",
     "src/adopt/recognising":
       "answers basis comma-habit guess-columns lacks mapping questions recognise remembered roles sheet-cells sure typed-limits date-habit find-tables typed-date typed-number written-units",
     "src/adopt/recognising/by-hand": "left-out",
