@@ -27,9 +27,10 @@ import { useBatches } from "../card/use-batches";
 import { Cautions } from "../widgets/cautions";
 import { localDay, sheetDay } from "../widgets/day";
 import { Say } from "../widgets/say";
-import { decimalMarkOf } from "../widgets/typed-number";
+import { decimalMarkOf, withMark } from "../widgets/typed-number";
 import { batch, type StepId } from "./batch";
 import { type Draft, newDraft } from "./draft";
+import { lastUsed } from "./lye-lots";
 import { nextBatch, ofLot } from "./of-lot";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
@@ -111,14 +112,18 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   if (draft === undefined || lots.state !== "read") {
     return <NoLots lots={lots.state === "read" ? { state: "looking" } : lots} onAgain={again} />;
   }
+  const batches = made.state === "read" ? made.batches.rows : [];
   const act = (action: Action): void => {
     change(action);
     // another base takes its own assay and charge along
-    if (action.do === "pick" && action.picked.base !== undefined)
-      change(lyeFrom(bench, mark, action.picked.base));
+    if (action.do !== "pick" || action.picked.base === undefined) return;
+    change(lyeFrom(bench, mark, action.picked.base));
+    const last = lastUsed(batches, action.picked.base, bench);
+    if (last === undefined) return;
+    change({ do: "write", words: { lyeLot: last.lot } });
+    change({ do: "type", field: "assay", text: withMark(last.assay, mark) });
   };
   const view = viewOf(draft, mark, lots.lots);
-  const batches = made.state === "read" ? made.batches.rows : [];
   const { step } = draft;
   const standing = standingFrom(bench, mark, draft.picked.base);
   const go = (to: StepId): void => {

@@ -1,4 +1,6 @@
-/** Lots of lye that earlier batches were made with: chosen by a press rather than typed again. */
+/** Lots of lye, that of My bench and those of earlier batches: chosen by a press rather than typed again. */
+import type { BenchValues } from "../../workbook/tables/bench";
+import { baseNamed } from "../../core/reference/bases";
 import { numberOf, type RecordedBatch } from "../../workbook/planning/read-batches";
 
 export interface LyeLot {
@@ -11,16 +13,27 @@ export interface LyeLot {
 /** More are not looked through at a bench. */
 const most = 4;
 
+/** That of My bench, where it says lot and assay. */
+function benchLot(base: string, values: BenchValues): readonly LyeLot[] {
+  const named = baseNamed(base)?.name;
+  const [lot, assay] = named ? [values[`lot${named}`], values[`assay${named}`]] : [];
+  return lot && assay ? [{ base, lot, assay }] : [];
+}
+
 /**
- * Of this base, the latest first, each lot with the assay it had last; without the one in hand.
+ * Of this base: that of My bench, then the latest first, each lot with the assay it had last; without the
+ * one in hand.
  * @param batches the latest first
  */
 export function lyeLotsOf(
   batches: readonly RecordedBatch[],
   base: string,
   inHand: { readonly lot: string; readonly assay: string | undefined },
+  bench: BenchValues = {},
 ): readonly LyeLot[] {
-  const found = new Map<string, LyeLot>();
+  const found = new Map<string, LyeLot>(
+    benchLot(base, bench).map((each) => [each.lot.toLowerCase(), each]),
+  );
   for (const batch of batches) {
     const assay = numberOf(batch.under("Assay %"));
     const key = batch.lyeLot.toLowerCase();
@@ -33,4 +46,15 @@ export function lyeLotsOf(
         lot.toLowerCase() !== inHand.lot.trim().toLowerCase() || assay !== inHand.assay,
     )
     .slice(0, most);
+}
+
+/** What a base that is chosen brings along: where My bench names no lot of it, the one used last. */
+export function lastUsed(
+  batches: readonly RecordedBatch[],
+  base: string,
+  bench: BenchValues,
+): LyeLot | undefined {
+  const named = baseNamed(base)?.name;
+  if (named === undefined || bench[`lot${named}`] || bench[`assay${named}`]) return undefined;
+  return lyeLotsOf(batches, base, { lot: "", assay: undefined })[0];
 }

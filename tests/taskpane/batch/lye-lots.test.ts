@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lyeLotsOf } from "../../../src/taskpane/batch/lye-lots";
+import { lastUsed, lyeLotsOf } from "../../../src/taskpane/batch/lye-lots";
 import type { RecordedBatch } from "../../../src/workbook/planning/read-batches";
 
 const batch = (base: string, lyeLot: string, assay: number | ""): RecordedBatch => ({
@@ -35,5 +35,21 @@ describe("lots of lye used before", () => {
       lyeLotsOf(batches, "KOH", { lot: " k-9 ", assay }).map(({ lot }) => lot);
     expect(left("88")).toEqual(["K-7"]);
     expect(left("90")).toEqual(["K-9", "K-7"]);
+  });
+
+  it("have that of My bench before them, also where no batch was made with it yet", () => {
+    const bench = { lotKOH: "K-210", assayKOH: "91" };
+    const named = (lot: string) =>
+      lyeLotsOf(batches, "KOH", { lot, assay: "91" }, bench).map((each) => each.lot);
+    expect(named("")).toEqual(["K-210", "K-9", "K-7"]);
+    expect(named("K-210")).toEqual(["K-9", "K-7"]);
+    // a mark on a label is of little use without how much of it is base
+    expect(lyeLotsOf([], "KOH", { lot: "", assay: "" }, { lotKOH: "K-210" })).toEqual([]);
+  });
+
+  it("come with a base that is chosen: the one used last, unless My bench says which", () => {
+    expect(lastUsed(batches, "NaOH", {})).toMatchObject({ lot: "N-1", assay: "98" });
+    expect(lastUsed(batches, "NaOH", { assayNaOH: "99" })).toBeUndefined();
+    expect(lastUsed(batches, "NaOCH3", {})).toBeUndefined();
   });
 });
