@@ -11,6 +11,7 @@ import { copiedFromAbove } from "./copied-from-above";
 import { decimalSlip } from "./decimal-slip";
 import { densityAsOne } from "./density-as-one";
 import { emptyAsZero } from "./empty-as-zero";
+import { litresForGallons } from "./litres-for-gallons";
 import { notRecognised } from "./not-recognised";
 import { otherAcid } from "./other-acid";
 import { otherBase } from "./other-base";
@@ -30,6 +31,7 @@ const all = [
   otherBase,
   densityAsOne,
   otherGallon,
+  litresForGallons,
   acidLeftOut,
   percentAsFraction,
   acidValueAsPercent,
