@@ -41,7 +41,7 @@ export async function logbookScenes(page: Page, look: Look): Promise<void> {
   await hand.press("Re-check every row");
   await page.getByText(/Checked in \d/).waitFor();
   await look("re-check, found");
-  await page.locator("summary", { hasText: "Another acid" }).press("Enter");
+  await page.locator("summary", { hasText: /^Another acid/ }).press("Enter");
   await page.getByRole("button", { name: "Go to L59" }).waitFor();
   await look("re-check, one kind");
   await hand.press(/^Mend Oil book/);
