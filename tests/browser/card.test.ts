@@ -20,6 +20,8 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
   it("shows what its row holds in the person's units, and a reload keeps ticks and what was weighed", async () => {
     const first = await chromium.open({}, cardQuery);
     const hand = new QuickHand(first.page);
+    await first.page.getByRole("combobox", { name: "Batch" }).waitFor();
+    await hand.choose("Batch", "B-117");
     await first.page.getByText("No card: the row").waitFor();
     await hand.choose("Batch", "B-114");
     // 25 imperial gallons as typed; by hand 25 x 4.54609 x 0.915 = 103.992 kg = 229 lb 4.2 oz

@@ -122,7 +122,7 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
     calculated(
       worthColumn,
       "General",
-      "What the lot's titration says under Worth: good, usable or not yet, and why.",
+      "What the lot's titration says under Worth: good, usable, near zero or not yet, and why.",
       // without an add-in the acid value is an error, and its worth says why; #N/A is a lot not titrated yet
       `IF(ISNA(${one(acidValueHeading)}),"",${by.worth})`,
       30,

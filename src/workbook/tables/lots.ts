@@ -59,7 +59,7 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
     calculated(
       worthHeading,
       "General",
-      "What that titration says of it: good, usable or not yet, and why.",
+      "What that titration says of it: good, usable, near zero or not yet, and why.",
       ofLastTitration(worthHeading, own),
       30,
     ),

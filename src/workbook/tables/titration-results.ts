@@ -51,7 +51,7 @@ export const titrationResults: readonly Column<unknown>[] = [
   calculated(
     worthHeading,
     "General",
-    "Good, usable or not yet, and why.",
+    "Good, usable, near zero or not yet, and why.",
     worthFormula({
       acidValue: one("Acid value mg KOH/g"),
       verdict: one("Verdict"),

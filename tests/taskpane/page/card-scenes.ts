@@ -8,6 +8,8 @@ export const cardQuery = "task=card&book=sample";
 /** Walks through the whole card once. */
 export async function cardScenes(page: Page, look: Look): Promise<void> {
   const hand = new QuickHand(page);
+  await page.getByRole("combobox", { name: "Batch" }).waitFor();
+  await hand.choose("Batch", "B-117");
   await page.getByText("No card: the row").waitFor();
   await look("no dose, no card");
   await hand.choose("Batch", "B-114");
