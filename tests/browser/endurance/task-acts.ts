@@ -82,6 +82,12 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   await world.step(1).waitFor();
 }
 
+/** By its own button: what was asked before is remembered, and Next passes over it. */
+async function toStep({ page, step }: PageWorld, at: number, name: string): Promise<void> {
+  await step(at).press("Enter");
+  await page.getByRole("heading", { level: 2, name }).waitFor();
+}
+
 /** Sizes against acid values, on a sheet of their own. */
 export async function writeAWhatIf(world: PageWorld): Promise<void> {
   const { page, hand, typed, drafts, chance } = world;
@@ -91,12 +97,12 @@ export async function writeAWhatIf(world: PageWorld): Promise<void> {
   await page.locator("#pane").focus();
   await hand.type("Batch sizes", sizes);
   drafts.set("What if/Batch sizes, L", sizes);
-  await hand.next("Compare");
+  await toStep(world, 2, "Compare");
   await hand.type("Acid values to compare", acids);
   await hand.type("Assay of the lye", "90");
   await hand.type("Base charge, pure", "0.765");
-  await hand.next("Table");
-  await hand.next("Write");
+  await toStep(world, 3, "Table");
+  await toStep(world, 4, "Write");
   await page.getByRole("button", { name: "Write this table" }).waitFor();
   await hand.press("Write this table");
   const said = page.getByText(/Written in .* of the sheet /).locator("visible=true");

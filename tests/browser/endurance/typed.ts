@@ -30,7 +30,12 @@ export class Typed {
   private readonly added = new Map<Added, boolean>();
   private readonly everTyped = new Set<string>();
   /** Of the file as it was opened. */
-  private original: Found = { cells: new Map(), follows: new Set(), sheets: new Map() };
+  private original: Found = {
+    cells: new Map(),
+    follows: new Set(),
+    sheets: new Map(),
+    isWorkedOut: true,
+  };
   done: Edit[] = [];
   undone: Edit[] = [];
   private saved = "";
