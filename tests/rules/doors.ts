@@ -59,7 +59,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
     "src/workbook/record": "batch-record fuel-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",
-    "src/workbook/tables": "batch-cells bench went column fuel-cells ours",
+    "src/workbook/tables": "batch-cells bench went column fuel-cells named-by ours",
     "src/workbook/what-if": "doses format names one-formula question",
   }),
   "src/host/excel": files({

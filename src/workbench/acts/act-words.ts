@@ -2,6 +2,7 @@
 import { columnLetters } from "../../sheet/cell-name";
 import { counted } from "../../sheet/counted";
 import type { Step } from "./act-history";
+import type { StillNamed } from "./still-named";
 import type { StructuralAct } from "../../xlsx";
 
 const from = (one: string, first: string, count: number, last: string): string =>
@@ -55,6 +56,41 @@ export const lostWords = (act: StructuralAct, lost: number): string => {
       : `${counted(lost, "formula")} elsewhere that refer to it then show #REF!`;
   return `Delete ${what}? ${formulas}. Undo brings it all back.`;
 };
+
+/** How many are named one by one. */
+const namedOneByOne = 3;
+
+/** @example listed(["B-114", "B-115"]) // "B-114 and B-115" */
+function listed(names: readonly string[]): string {
+  const shown = names.slice(0, names.length > namedOneByOne + 1 ? namedOneByOne : undefined);
+  const rest = names.length - shown.length;
+  const last = rest > 0 ? `${String(rest)} more` : shown.pop();
+  return shown.length > 0 ? `${shown.join(", ")} and ${String(last)}` : String(last);
+}
+
+/** What finds nothing any more, and what it was. */
+function namedWords({ name, loses, by }: StillNamed): string {
+  const rows = counted(by.length, `row of ${by[0]?.table ?? ""}`, `rows of ${by[0]?.table ?? ""}`);
+  const are = by.length === 1 ? "is" : "are";
+  const its = by.length === 1 ? "its" : "their";
+  if (loses === "day") return `${rows} ${are} of batch ${name}: ${its} day will be gone.`;
+  if (loses === "row of Batches")
+    return `${rows} ${are} of batch ${name}: it will be in no row of Batches.`;
+  const batches = [...new Set(by.map(({ batch }) => batch || "without a name"))];
+  const use =
+    batches.length === 1 ? `Batch ${listed(batches)} uses` : `Batches ${listed(batches)} use`;
+  const theirs = batches.length === 1 ? "its" : "their";
+  const gone = loses === "acid value" ? `${theirs} acid value` : "its row of Lots";
+  return `${use} lot ${name}: ${gone} will be gone.`;
+}
+
+/** Said before rows are deleted that others look up. */
+export function stillNamedWords(named: readonly StillNamed[]): string {
+  const shown = named.slice(0, named.length > namedOneByOne + 1 ? namedOneByOne : undefined);
+  const rest = named.length - shown.length;
+  const more = rest > 0 ? [`So it is with ${counted(rest, "other name")} in these rows.`] : [];
+  return [...shown.map(namedWords), ...more, "Delete all the same? Undo brings it back."].join(" ");
+}
 
 /** @param formulas those that read cells by a text */
 export const byTextWords = (act: StructuralAct, formulas: number): string =>

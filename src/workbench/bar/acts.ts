@@ -4,9 +4,11 @@
  * and its first step takes the act back.
  */
 import { isRefused } from "../../sheet/refusal";
-import { actWords, byTextWords, lostWords, stepWords } from "../acts/act-words";
+import { actWords, byTextWords, lostWords, stepWords, stillNamedWords } from "../acts/act-words";
+import { stillNamed } from "../acts/still-named";
 import { viewAfter } from "../acts/view-after";
 import type { ActAsked, Coming, Session } from "../file/session";
+import type { GridState } from "../file/grid-state";
 import type { Grid } from "../grid/mount";
 import type { Page } from "../page";
 import type { StructuralAct } from "../../xlsx";
@@ -82,7 +84,7 @@ export class Acts {
         grid.guard.say(`Nothing was changed. ${coming.sentence}`);
         return undefined;
       }
-      if (asked.ask === "act" && coming.lost > 0 && !(await this.mayLose(asked.act, coming))) {
+      if (asked.ask === "act" && !(await this.mayLose(asked.act, coming, now))) {
         grid.guard.say("");
         return undefined;
       }
@@ -90,9 +92,15 @@ export class Acts {
     });
   }
 
-  private mayLose(act: StructuralAct, { lost }: Coming): Promise<boolean> {
+  private async mayLose(act: StructuralAct, { lost }: Coming, now: GridState): Promise<boolean> {
+    const named = stillNamed(act, now);
+    const words = [
+      ...(lost > 0 ? [lostWords(act, lost)] : []),
+      ...(named.length > 0 ? [stillNamedWords(named)] : []),
+    ];
+    if (words.length === 0) return true;
     this.news.clear();
-    return askWhether(this.page, lostWords(act, lost));
+    return askWhether(this.page, words.join(" "));
   }
 
   private async show(session: Session, asked: Wish, coming: Coming): Promise<boolean> {
