@@ -19,6 +19,8 @@ export interface PaneProps {
   readonly cell: ShownCell | undefined;
   /** Undefined until a workbook can be reached: then the pane only explains. */
   readonly bench: TaskProps | undefined;
+  /** Another workbook is being laid out: no task may write into it what belongs to the one before. */
+  readonly isBetween?: boolean;
   /** What the program around it has to say, above the tasks. */
   readonly notice?: ReactNode;
   /** A task that something outside opens; asked for anew where `turn` is another. */
@@ -27,7 +29,8 @@ export interface PaneProps {
   readonly below?: ReactNode;
 }
 
-export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
+export function Pane(props: PaneProps) {
+  const { cell, bench, isBetween = false, notice, below, wanted } = props;
   const [open, setOpen] = useState(cellTask);
   /** Kept once opened, though hidden: nothing typed is lost. */
   const [opened, setOpened] = useState<readonly string[]>([]);
@@ -43,6 +46,10 @@ export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
   useEffect(() => {
     if (wanted) show(wanted.task);
   }, [wanted]);
+  // what was asked of a task beside one workbook is not done beside the next
+  useEffect(() => {
+    if (isBetween) setOpening(undefined);
+  }, [isBetween]);
   const workbook = useOpenedWorkbooks(bench?.host);
   if (!bench) return <CellExplanation cell={cell} />;
   return (
@@ -77,10 +84,14 @@ export function Pane({ cell, bench, notice, below, wanted }: PaneProps) {
       <WorkbookTurn.Provider value={workbook}>
         <OpenTask.Provider value={openFor}>
           <LastOpening.Provider value={opening}>
+            {isBetween && open !== cellTask ? <p role="status">One moment.</p> : null}
             {tasks
-              .filter(({ id }) => opened.includes(id))
+              .filter(({ id }) => opened.includes(id) && !isBetween)
               .map(({ id, name, isOfWorkbook, Component }) => (
-                <div key={isOfWorkbook ? `${id} ${String(workbook)}` : id} hidden={open !== id}>
+                <div
+                  key={`${id} ${isOfWorkbook ? String(workbook) : bench.memory.workbook}`}
+                  hidden={open !== id}
+                >
                   <TaskBoundary name={name}>
                     <Suspense fallback={<p role="status">One moment.</p>}>
                       <Component {...bench} />

@@ -10,11 +10,10 @@ import type { Host } from "../sheet/port";
 import { resting } from "../sheet/port/resting";
 import { OfferCheck } from "./check/offer-check";
 import { hearRefusals } from "./check/refusals";
-import { browserDrafts } from "./titrate/drafts/in-browser";
-import { browserMemory } from "./drafts/task-memory";
 import { followSelection } from "./explain/follow-selection";
 import type { ShownCell } from "./explain/shown-cell";
 import { HealingNotice } from "./healing/healing-notice";
+import { keptHere } from "./kept-here";
 import { Pane } from "./pane";
 
 /** Milliseconds the program's runtime may take before the pane says that it does not answer. */
@@ -27,9 +26,8 @@ function Live({ host }: { host: Host }) {
   const [cell, setCell] = useState<ShownCell | undefined>();
   useEffect(() => followSelection(host, setCell), [host]);
   const bench = useMemo(() => {
-    const { partition, locale } = surroundings();
-    const drafts = browserDrafts(partition, Date.now);
-    return { host, drafts, memory: browserMemory(partition), locale };
+    const { partition, locale, workbook } = surroundings();
+    return { host, ...keptHere(partition, Date.now).of(workbook), locale };
   }, [host]);
   return (
     <Pane

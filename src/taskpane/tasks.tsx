@@ -9,7 +9,7 @@ export interface Task {
   readonly id: string;
   /** On its button: one or two words. */
   readonly name: string;
-  /** All it holds was found in the workbook: beside another it begins anew. What is typed is kept elsewhere. */
+  /** All it holds was found in the workbook, and it keeps no draft: it begins anew where the same is opened again. */
   readonly isOfWorkbook: boolean;
   readonly Component: LazyExoticComponent<ComponentType<TaskProps>>;
 }

@@ -6,7 +6,9 @@ import { refused } from "../sheet/refusal";
 import "./workbench.css";
 import "./plain/plain.css";
 import "./bar/bar.css";
+import { flushSync } from "react-dom";
 import { createRoot } from "react-dom/client";
+import { keptHere } from "../taskpane/kept-here";
 import { sampleLogbook } from "../workbook/sample/logbook";
 import { noFacts } from "../host/workbench/file-facts";
 import { announce } from "./announcer";
@@ -34,7 +36,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
     await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
   const news = new News(parts);
-  const keeping = more.keepingInPage();
+  const keeping = more.keepingInPage(kept.forget);
   const found = await keeping.toOpen();
   more.announceKept(parts, found);
   /** Made when there is something to save. */
@@ -53,9 +55,10 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   makeReadable(parts.grid, document.body);
   letTabComeToButtons(parts.grid);
   more.letFingersScroll(parts.grid);
-  pane.render(
-    <WorkbenchPane selection={selection} wanted={wanted} welcome={welcome} host={grid.host} />,
-  );
+  /** At once: no task of the workbook before is there when the next one is laid out. */
+  const paneOf = (workbook: string | undefined) =>
+    flushSync(() => pane.render(<WorkbenchPane {...all} host={grid.host} workbook={workbook} />));
+  paneOf(undefined);
   const plain = new PlainView(parts, grid.cells, selection);
   const keeper = keeping.keeper(
     {
@@ -73,6 +76,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   };
   const files = new Files(parts, grid, news, state, shown, keeper);
   late.files = files;
+  files.isBetween = (isSo) => paneOf(isSo ? undefined : keeper.drafts);
   files.begun = () => {
     news.say(begunWords);
     wanted.open("bench");
@@ -80,6 +84,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
   window.addEventListener("pagehide", () => keeper.remember());
   grid.edited.set(false);
   await more.begin(parts, found, files, keeper, news);
+  paneOf(keeper.drafts);
   if (keeper.standing === "untouched") {
     welcome.set({
       look() {
@@ -116,10 +121,11 @@ const parts = page();
 const selection = new Selection();
 const wanted = new WantedTask();
 const welcome = new Welcome(parts.work);
+/** The page has the browser's storage for itself. */
+const kept = keptHere("", Date.now);
+const all = { selection, wanted, welcome, kept };
 const pane = createRoot(parts.pane);
-pane.render(
-  <WorkbenchPane selection={selection} wanted={wanted} welcome={welcome} host={undefined} />,
-);
+pane.render(<WorkbenchPane {...all} />);
 announce(selection, parts.announcer);
 openGrid(parts, selection, new LargerPart(parts)).catch(() => {
   parts.loading.textContent =

@@ -1,38 +1,34 @@
 /** The pane beside the sheet: it follows the selected cell, and titrates once the grid is there. */
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import type { Host } from "../sheet/port";
-import { browserDrafts } from "../taskpane/titrate/drafts/in-browser";
-import { browserMemory } from "../taskpane/drafts/task-memory";
+import type { KeptHere } from "../taskpane/kept-here";
 import { Pane } from "../taskpane/pane";
 import type { Selection } from "./selection";
 import type { WantedTask } from "./wanted-task";
 import type { Welcome } from "./welcome";
 import { WelcomeCard } from "./welcome-card";
 
-/** The page has the browser's storage for itself. */
-const partition = "";
+export interface WorkbenchPaneProps {
+  readonly selection: Selection;
+  readonly wanted: WantedTask;
+  readonly welcome: Welcome;
+  readonly kept: KeptHere;
+  readonly host?: Host;
+  /** Whose drafts are offered; undefined while another workbook is being laid out. */
+  readonly workbook?: string | undefined;
+}
 
-export function WorkbenchPane({
-  selection,
-  wanted,
-  welcome,
-  host,
-}: {
-  selection: Selection;
-  wanted: WantedTask;
-  welcome: Welcome;
-  host: Host | undefined;
-}) {
+export function WorkbenchPane(props: WorkbenchPaneProps) {
+  const { selection, wanted, welcome, kept, host, workbook } = props;
   const cell = useSyncExternalStore(selection.subscribe, selection.current);
   const bench = useMemo(
     () =>
       host && {
         host,
-        drafts: browserDrafts(partition, Date.now),
-        memory: browserMemory(partition),
+        ...kept.of(workbook ?? ""),
         locale: navigator.language,
       },
-    [host],
+    [host, kept, workbook],
   );
   const task = useSyncExternalStore(wanted.subscribe, wanted.current);
   const ways = useSyncExternalStore(welcome.subscribe, welcome.current);
@@ -47,6 +43,7 @@ export function WorkbenchPane({
     <Pane
       cell={cell}
       bench={bench}
+      isBetween={workbook === undefined}
       wanted={task}
       notice={ways ? <WelcomeCard ways={ways} /> : null}
     />

@@ -71,9 +71,8 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/host/workbench": "file-facts one-change",
   }),
   "src/taskpane": files({
-    "src/taskpane": "pane unexpected",
-    "src/taskpane/drafts": "believed task-memory",
-    "src/taskpane/titrate/drafts": "in-browser",
+    "src/taskpane": "kept-here pane unexpected",
+    "src/taskpane/drafts": "believed",
   }),
   "src/workbench": files({
     "src/workbench": "look",

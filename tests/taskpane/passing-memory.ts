@@ -4,6 +4,7 @@ import type { TaskMemory } from "../../src/taskpane/drafts/task-memory";
 export function passingMemory(): TaskMemory {
   const kept = new Map<string, unknown>();
   return {
+    workbook: "",
     read: (task) => Promise.resolve(kept.get(task)),
     keep(task, value) {
       kept.set(task, structuredClone(value));

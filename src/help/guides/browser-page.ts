@@ -17,6 +17,7 @@ export const browserPage: Guide = {
       "The browser keeps the open workbook as you change it, and opens it again. The bar says whether it is in a file or in this browser only.",
       "_Save_ (Ctrl+S) writes it into its file where the browser can, and otherwise hands out a new file whose name says when.",
       "_Open_ lists what this browser kept. A second tab on the same workbook says so, and never writes over the first.",
+      "What you type into a task of the pane stays with the workbook that is open. Another workbook has its own, and this one's is there again when you come back to it.",
       "A browser that is cleaned out loses what is in no file. Keep a second copy somewhere else.",
     ),
     heading("Rows, columns, sheets"),

@@ -30,7 +30,7 @@ export const privacy: Guide = {
     ),
     heading("What is kept"),
     points(
-      "What you type into the tasks of the pane, in the browser's own storage on this machine, so that nothing is lost in a crash. _Discard_ takes a titration away; clearing the browser's data for this site takes all of it. In the spreadsheet program it is kept apart for each site it runs in.",
+      "What you type into the tasks of the pane, in the browser's own storage on this machine, so that nothing is lost in a crash: with the workbook it was typed beside, for the last thirty workbooks. _Discard_ takes a titration away; clearing the browser's data for this site takes all of it. In the spreadsheet program it is kept apart for each site it runs in.",
       "In the browser page, the workbooks you open or edit, in the browser's own storage: the last five, and every one that is in no file yet. The bar says where yours is; _Open_ lists them, and _Forget_ takes one away. A browser that is cleaned out loses them: what is to stay belongs in a file.",
       "What you record, in your workbook, after you have seen which cells.",
       "Which column is which in a logbook you adopted, in a table on a sheet you agreed to.",

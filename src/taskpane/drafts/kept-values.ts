@@ -65,6 +65,12 @@ export class KeptValues {
     await del(key, this.store);
   }
 
+  async forgetThose(isOne: (key: string) => boolean): Promise<void> {
+    for (const [key] of await this.all()) {
+      if (typeof key === "string" && isOne(key)) await this.forget(key);
+    }
+  }
+
   /** A note that is still there is later than what the database has. */
   private async recover(): Promise<void> {
     const left = Object.keys(notes() ?? {}).filter((key) => key.startsWith(this.prefix));

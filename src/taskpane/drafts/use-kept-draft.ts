@@ -1,5 +1,6 @@
 /** The draft of a task, kept by the browser after each change, and taken up again. */
 import { useCallback, useEffect, useRef, useState } from "react";
+import { ofWorkbook } from "./of-workbook";
 import type { TaskMemory } from "./task-memory";
 import { type Held, useHolding } from "./use-holding";
 import { useLeaving } from "./use-leaving";
@@ -76,7 +77,7 @@ export function useKeptDraft<Draft, Action>(
   }, [memory, show, task, from]);
 
   const held = useHolding(
-    `task/${task}`,
+    `task/${ofWorkbook(task, memory.workbook)}`,
     () => (waiting.current === undefined ? Promise.resolve() : keep()),
     async () => {
       clearTimeout(waiting.current);

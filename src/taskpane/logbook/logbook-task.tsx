@@ -31,7 +31,8 @@ import { wantsAgreeing } from "./wants-agreeing";
 
 export interface LogbookTaskProps {
   readonly host: Host;
-  readonly memory: TaskMemory;
+  /** The headings of one workbook are known in the next. */
+  readonly learned: TaskMemory;
   readonly locale: string;
 }
 
@@ -42,11 +43,11 @@ function stateOf(step: StepId, state: LogbookState): StepState {
   return agreed === 0 ? "to do" : agreed < state.tables.length ? "part done" : "done";
 }
 
-export function LogbookTask({ host, memory, locale }: LogbookTaskProps) {
+export function LogbookTask({ host, learned, locale }: LogbookTaskProps) {
   const [state, act] = useReducer(reduce, firstState);
   const { step, looking } = state;
   const isLooking = looking.state === "looking";
-  const learnedOf = useLearned(memory, state);
+  const learnedOf = useLearned(learned, state);
   useEffect(() => {
     if (!isLooking) return undefined;
     let isCurrent = true;

@@ -6,6 +6,7 @@ import type { FileFacts } from "../../host/workbench/file-facts";
 import { isRefused, type Refusal } from "../../sheet/refusal";
 import type { GridState } from "../file/grid-state";
 import { firstVisible } from "../file/opened-file";
+import type { ReadFile } from "../file/read-file";
 import type { Session } from "../file/session";
 import type { Grid } from "../grid/mount";
 import type { Keeper } from "../keeping/keeper";
@@ -15,8 +16,6 @@ import { askBeforeLosing } from "./ask";
 import { savedInto } from "./deliver";
 import { type SavePlace, savePlace } from "./disk";
 import { filePart } from "./file-part";
-import { affectedIn } from "./held-list";
-import { laidOut } from "./laid-out";
 import { showName } from "./name-shown";
 import { openedWords, reopenedWords } from "./opened-words";
 import type { Origin } from "../keeping/origin";
@@ -33,6 +32,8 @@ export class Files {
   isWriting = false;
   private isSaving = false;
   begun: () => void = () => undefined;
+  /** Called with true before another workbook is laid out, with false when it is open, or is not. */
+  isBetween: (isSo: boolean) => void = () => undefined;
 
   constructor(
     private readonly page: Page,
@@ -100,33 +101,32 @@ export class Files {
   }
 
   private async read(file: File, from: Origin): Promise<boolean> {
-    const { news, grid } = this;
-    const { name } = file;
+    const { news } = this;
     news.clear();
-    news.progress(`Reading ${name}.`);
-    const { readFile, Session } = await filePart();
+    news.progress(`Reading ${file.name}.`);
+    const { readFile } = await filePart();
     const read = await readFile(file);
     if (isRefused(read)) {
       news.refuse(read.sentence);
       return false;
     }
-    const { worker, opened, bytes } = read;
-    const unit = this.workbook.nextUnit();
-    const state = await laidOut(file, opened, unit, this.page, grid, news);
-    if (!state) {
-      worker.close();
-      news.refuse(`${name} could not be laid out here. The workbook before it is still open.`);
-      return false;
-    }
-    this.workbook.begin(Session.ofFile(name, worker, opened, state, affectedIn(grid)));
+    this.isBetween(true);
+    return this.show(file, read, from).finally(() => this.isBetween(false));
+  }
+
+  private async show(file: File, read: ReadFile, from: Origin): Promise<boolean> {
+    const { news, grid, page } = this;
+    const { name } = file;
+    const state = await this.workbook.laid(file, read, page, news);
+    if (!state) return false;
     grid.edited.set(false);
-    await this.keeper.opened(name, bytes, from);
-    this.workbook.shows(opened, state);
-    const sheet = firstVisible(opened) ?? state.sheets[0]?.name ?? "";
+    await this.keeper.opened(name, read.bytes, from);
+    this.workbook.shows(read.opened, state);
+    const sheet = firstVisible(read.opened) ?? state.sheets[0]?.name ?? "";
     grid.select(from.entry?.place ?? { sheet, row: 0, column: 0 });
     const { isElsewhere } = this.keeper;
     if (from.entry) news.say(reopenedWords(from.entry, isElsewhere));
-    else news.say(...openedWords(name, opened, grid, isElsewhere));
+    else news.say(...openedWords(name, read.opened, grid, isElsewhere));
     return true;
   }
 

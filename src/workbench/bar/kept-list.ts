@@ -9,7 +9,7 @@ import type { Page } from "../page";
 export interface Shelf {
   all(): Promise<Entry[]>;
   get(id: string): Promise<Kept | undefined>;
-  forget(id: string): Promise<void>;
+  forget(entry: Entry): Promise<void>;
   elsewhere(): Promise<ReadonlySet<string>>;
 }
 
@@ -62,7 +62,7 @@ export async function askWhichKept(
     open.value = entry.id;
     open.setAttribute("aria-label", `Open ${entry.name}, ${words.textContent}`);
     const forget = forgetButton(entry, () => {
-      void shelf.forget(entry.id).catch(() => undefined);
+      void shelf.forget(entry).catch(() => undefined);
       line.remove();
       kept.querySelector<HTMLButtonElement>("[value=choose]")?.focus();
     });

@@ -3,11 +3,16 @@ import { type FileFacts, noFacts } from "../../host/workbench/file-facts";
 import { isRefused, type Refusal } from "../../sheet/refusal";
 import type { GridState } from "../file/grid-state";
 import type { OpenedFile } from "../file/opened-file";
+import type { ReadFile } from "../file/read-file";
 import type { Session } from "../file/session";
 import { type CellRule, factsOf, fileRules, fixedBy } from "../grid/fixed";
 import type { Grid } from "../grid/mount";
 import type { Keeper } from "../keeping/keeper";
-import { sampleSession } from "./file-part";
+import type { Page } from "../page";
+import { filePart, sampleSession } from "./file-part";
+import { affectedIn } from "./held-list";
+import { laidOut } from "./laid-out";
+import type { News } from "./news";
 import { sampleFile } from "./sample-file";
 
 export class OpenWorkbook {
@@ -37,8 +42,27 @@ export class OpenWorkbook {
     return (this.session ??= made);
   }
 
+  /** Laid out in place of the one before; undefined where it could not be: that one is there still. */
+  async laid(
+    file: File,
+    { worker, opened }: ReadFile,
+    page: Page,
+    news: News,
+  ): Promise<GridState | undefined> {
+    const { Session } = await filePart();
+    const { grid } = this;
+    const state = await laidOut(file, opened, this.nextUnit(), page, grid, news);
+    if (state) {
+      this.begin(Session.ofFile(file.name, worker, opened, state, affectedIn(grid)));
+      return state;
+    }
+    worker.close();
+    news.refuse(`${file.name} could not be laid out here. The workbook before it is still open.`);
+    return undefined;
+  }
+
   /** Another file takes the place of the one before. */
-  begin(session: Session): void {
+  private begin(session: Session): void {
     this.session?.close();
     this.session = session;
   }

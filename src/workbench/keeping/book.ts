@@ -1,5 +1,6 @@
 /** The open workbook, as it is kept: under which id, and whether that is this tab's to write. */
 import type { CellPlace } from "../../sheet/area";
+import { draftsOfExample, draftsOfFile, draftsOfNew } from "./drafts-of";
 import { type Entry, replacedBy } from "./entry";
 import type { FileOnDisk } from "./file-on-disk";
 import type { Hold } from "./hold";
@@ -8,6 +9,8 @@ import type { KeptWorkbooks } from "./store";
 export interface Book {
   id: string;
   name: string;
+  /** Whose drafts the pane offers: the id may change, this does not. */
+  readonly drafts: string;
   isSample: boolean;
   /** What was opened or saved last is in a file. */
   isInFile: boolean;
@@ -21,13 +24,14 @@ const newId = (): string => `${Date.now().toString(36)}-${Math.random().toString
 export const exampleBook = (name: string): Book => ({
   id: newId(),
   name,
+  drafts: draftsOfExample,
   isSample: true,
   isInFile: false,
 });
 
 interface Shelf {
   readonly hold: Hold;
-  readonly store: Pick<KeptWorkbooks, "all" | "entry">;
+  readonly store: Pick<KeptWorkbooks, "all" | "entry" | "draftsOf">;
 }
 
 interface Opened {
@@ -38,9 +42,10 @@ interface Opened {
 
 /** A workbook that was kept: its file is written by the tab that has it. */
 export async function keptBook(entry: Entry, { hold }: Shelf): Promise<Opened> {
-  const { id, name, isInFile, isSample, keptAt, disk } = entry;
+  const { id, name, drafts, isInFile, isSample, keptAt, disk } = entry;
   const isMine = await hold.take(id);
-  const book = { id, name, isInFile, isSample, from: keptAt, disk: isMine ? disk : undefined };
+  const its = { id, name, drafts, isInFile, isSample };
+  const book = { ...its, from: keptAt, disk: isMine ? disk : undefined };
   return { book, isElsewhere: !isMine };
 }
 
@@ -55,9 +60,14 @@ export async function fileBook(
   const elsewhere = await hold.elsewhere();
   const before = isInFile ? replacedBy(all, name) : undefined;
   const isMine = before !== undefined && (await hold.take(before.id));
+  // the example saved into the downloads is called as many a workbook is: that one is not the example
+  const its = before && !before.isSample ? before.drafts : undefined;
+  const drafts = isInFile
+    ? (its ?? (await store.draftsOf(name).catch(() => undefined)) ?? draftsOfFile(name))
+    : draftsOfNew(newId());
   const known = isMine ? { id: before.id, from: before.keptAt } : { id: newId() };
   return {
-    book: { ...known, name, isInFile, isSample: false, disk },
+    book: { ...known, name, drafts, isInFile, isSample: false, disk },
     isElsewhere: all.some((each) => each.name === name && elsewhere.has(each.id)),
   };
 }
@@ -74,12 +84,13 @@ export async function makeMine(book: Book, { hold, store }: Shelf): Promise<void
 
 /** What is put down of it. */
 export const entryOf = (
-  { id, name, isSample, disk }: Book,
+  { id, name, drafts, isSample, disk }: Book,
   now: Pick<Entry, "keptAt" | "size" | "isInFile">,
   place: CellPlace | undefined,
 ): Entry => ({
   id,
   name,
+  drafts,
   isSample,
   ...now,
   ...(place ? { place } : {}),

@@ -1,12 +1,15 @@
 /** A workbook that the browser keeps: what is known of it beside its bytes. Believed part by part. */
 import type { CellPlace } from "../../sheet/area";
 import { isObject, textOf } from "../../taskpane/drafts/believed";
+import { draftsOfExample, draftsOfFile } from "./drafts-of";
 import { type FileOnDisk, fileFrom } from "./file-on-disk";
 
 export interface Entry {
   /** One for each workbook; no name of a file. */
   readonly id: string;
   readonly name: string;
+  /** Whose drafts the pane offers beside it. */
+  readonly drafts: string;
   /** Milliseconds since 1970. */
   readonly keptAt: number;
   /** Bytes. */
@@ -44,15 +47,19 @@ export function entryFrom(value: unknown): Entry | undefined {
   if (textOf(id) === "" || textOf(name) === "" || !isCount(keptAt) || !isCount(size)) {
     return undefined;
   }
+  const isSample = value.isSample === true;
+  // an earlier build kept none
+  const byName = isSample ? draftsOfExample : draftsOfFile(textOf(name));
   const place = placeFrom(value.place);
   const disk = fileFrom(value.disk);
   return {
     id: textOf(id),
     name: textOf(name),
+    drafts: typeof value.drafts === "string" ? value.drafts : byName,
     keptAt,
     size,
     isInFile: value.isInFile === true,
-    isSample: value.isSample === true,
+    isSample,
     ...(place ? { place } : {}),
     ...(disk ? { disk } : {}),
   };

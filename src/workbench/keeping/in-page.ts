@@ -1,4 +1,6 @@
 /** Keeping as the page has it: the browser's own database and locks, and the memory of the tab. */
+import { forgetKept } from "./forget";
+import type { Entry } from "./entry";
 import { Hold } from "./hold";
 import { Keeper } from "./keeper";
 import { KeptWorkbooks } from "./store";
@@ -6,7 +8,8 @@ import type { Surroundings } from "./surroundings";
 import { tabMemory } from "./tab-memory";
 import { toOpen } from "./to-open";
 
-export function keepingInPage() {
+/** @param forgetDrafts all that the pane kept beside one workbook */
+export function keepingInPage(forgetDrafts: (drafts: string) => Promise<void>) {
   const store = new KeptWorkbooks();
   const hold = new Hold();
   return {
@@ -16,7 +19,7 @@ export function keepingInPage() {
     shelf: {
       all: () => store.all(),
       get: (id: string) => store.get(id),
-      forget: (id: string) => store.forget(id),
+      forget: (entry: Entry) => forgetKept(entry, store, forgetDrafts),
       elsewhere: () => hold.elsewhere(),
     },
   };

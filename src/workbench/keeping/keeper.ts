@@ -75,6 +75,11 @@ export class Keeper {
     return this.book.id;
   }
 
+  /** Whose drafts the pane offers. */
+  get drafts(): string {
+    return this.book.drafts;
+  }
+
   get disk(): FileOnDisk | undefined {
     return this.book.disk;
   }

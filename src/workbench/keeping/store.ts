@@ -3,10 +3,14 @@
  * both are put down in one transaction, so that there is never one without the other.
  */
 import { createStore, promisifyRequest, type UseStore } from "idb-keyval";
+import { draftsOfFile } from "./drafts-of";
 import { entriesFrom, type Entry, entryFrom, type Kept, surplus } from "./entry";
+import { ownName } from "./own-name";
 
 const entryKey = (id: string): string => `entry/${id}`;
 const bytesKey = (id: string): string => `bytes/${id}`;
+/** Whose drafts belong to a file of this name, where its name does not say so. */
+const draftsKey = (name: string): string => `drafts/${ownName(name)}`;
 /** Which of them is open, or was when the page was left; "" for none. */
 const openKey = "open";
 
@@ -15,6 +19,13 @@ const entryKeys = (): IDBKeyRange => IDBKeyRange.bound("entry/", "entry/\uffff")
 function remove(objects: IDBObjectStore, id: string): void {
   objects.delete(entryKey(id));
   objects.delete(bytesKey(id));
+}
+
+/** It outlives the entry: the file may be opened again long after. */
+function noteDrafts(objects: IDBObjectStore, { name, drafts, isInFile, isSample }: Entry): void {
+  if (!isInFile || isSample) return;
+  if (drafts === draftsOfFile(name)) objects.delete(draftsKey(name));
+  else objects.put(drafts, draftsKey(name));
 }
 
 /** Each may fail, by a rejected promise: a full disk, a browser that keeps nothing. */
@@ -32,6 +43,7 @@ export class KeptWorkbooks {
         objects.put(entry, entryKey(entry.id));
         objects.put(bytes, bytesKey(entry.id));
         objects.put(entry.id, openKey);
+        noteDrafts(objects, entry);
       } catch (thrown) {
         objects.transaction.abort();
         throw thrown;
@@ -69,6 +81,14 @@ export class KeptWorkbooks {
     return known && bytes instanceof Uint8Array && bytes.length === known.size
       ? { entry: known, bytes }
       : undefined;
+  }
+
+  /** Undefined where the name of the file says it. */
+  async draftsOf(name: string): Promise<string | undefined> {
+    const drafts = await this.store("readonly", (objects) =>
+      promisifyRequest<unknown>(objects.get(draftsKey(name))),
+    );
+    return typeof drafts === "string" ? drafts : undefined;
   }
 
   /** Which was open last; "" where that was none. */

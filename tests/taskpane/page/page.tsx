@@ -1,7 +1,6 @@
 /** The pane alone, over a workbook in memory: for screenshots and browser tests. */
 import { createRoot } from "react-dom/client";
-import { browserDrafts } from "../../../src/taskpane/titrate/drafts/in-browser";
-import { browserMemory } from "../../../src/taskpane/drafts/task-memory";
+import { keptHere } from "../../../src/taskpane/kept-here";
 import { Pane } from "../../../src/taskpane/pane";
 import type { TaskProps } from "../../../src/taskpane/task-props";
 import { PaneTheme } from "../../../src/taskpane/theme";
@@ -71,8 +70,7 @@ if (root) {
         <h1 className="unseen">{task}</h1>
         <Task
           host={host}
-          drafts={browserDrafts("test", Date.now)}
-          memory={browserMemory("test")}
+          {...keptHere("test", Date.now).of("")}
           {...clock}
           locale={asked.get("locale") ?? "en-GB"}
         />

@@ -19,6 +19,7 @@ import { sizeWords, timeWords } from "../../../src/workbench/keeping/when-words"
 const entry: fc.Arbitrary<Entry> = fc.record({
   id: fc.uuid(),
   name: fc.constantFrom("logbook.xlsx", "weir.xlsx", "__proto__", "."),
+  drafts: fc.constantFrom("", "file/weir.xlsx", "new/1"),
   keptAt: fc.nat(),
   size: fc.nat(),
   isInFile: fc.boolean(),
@@ -81,7 +82,14 @@ describe("workbooks that the browser keeps", () => {
   });
 
   it("make room for the same file opened again, unless they hold what no file has", () => {
-    const sound = { id: "a", name: "weir.xlsx", keptAt: 1, size: 2, isSample: false };
+    const sound = {
+      id: "a",
+      name: "weir.xlsx",
+      drafts: "file/weir.xlsx",
+      keptAt: 1,
+      size: 2,
+      isSample: false,
+    };
     expect(replacedBy([{ ...sound, isInFile: true }], "weir.xlsx")?.id).toBe("a");
     expect(replacedBy([{ ...sound, isInFile: false }], "weir.xlsx")).toBeUndefined();
     expect(replacedBy([{ ...sound, isInFile: true }], "Weir.xlsx")).toBeUndefined();
