@@ -97,8 +97,8 @@ describe("a batch in the embedded engine", () => {
       const lots = mixOf(["SW-17", "60"], ["NQ-41", "40"]);
       await resultsOf(file, { ...slipwayBatch, lots });
       const host = await hostOf(file);
-      // the row after the last of the sample's six
-      const asked = { row: 10, batch: "B-118", units: "us" } as const;
+      // the row after the last of the sample's seven
+      const asked = { row: 11, batch: "B-118", units: "us" } as const;
       const plan = await planCard(host, asked);
       if (plan.kind !== "plan") throw new Error(plan.sentence);
       const confirmed = { fingerprint: plan.fingerprint, agreed: [] };
