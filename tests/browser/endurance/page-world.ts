@@ -16,15 +16,22 @@ export const fields: Record<TaskName, readonly string[]> = {
   "What if": ["Batch sizes, L"],
 };
 
+export interface File {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
 export class PageWorld {
   readonly chance: Chance;
   readonly typed = new Typed();
-  /** What was typed into the pane, by field. */
-  readonly drafts = new Map<string, string>();
+  /** What was typed into the pane beside the workbook that is open, by field. */
+  drafts = new Map<string, string>();
+  /** By the name of its file, without the date of a save; the example has none. */
+  private readonly draftsOf = new Map([["", this.drafts]]);
   readonly hand: BenchHand;
   readonly tally = new Map<string, number>();
   /** The last file that was saved. */
-  saved: Uint8Array | undefined;
+  saved: File | undefined;
   private count = 0;
 
   constructor(
@@ -75,6 +82,13 @@ export class PageWorld {
     this.typed.loadAgain();
   }
 
+  /** Another workbook has its own drafts: those of before, where it was open before. */
+  isBeside(file: string): void {
+    const name = file.replace(/ \d{4}-\d\d-\d\d \d{4}(?=\.xlsx$)/, "");
+    this.drafts = this.draftsOf.get(name) ?? new Map<string, string>();
+    this.draftsOf.set(name, this.drafts);
+  }
+
   async explain(): Promise<void> {
     await this.page.locator("#pane nav").getByRole("button", { name: "This cell" }).click();
   }
@@ -121,7 +135,7 @@ export class PageWorld {
   }
 
   /** A workbook under a name not had before. */
-  book(): { readonly name: string; readonly bytes: Uint8Array } {
+  book(): File {
     const { name, bytes } = bookToOpen(this.chance);
     return { name: `${name}-${String(this.fresh())}.xlsx`, bytes };
   }
