@@ -81,6 +81,24 @@ describe.runIf(hasBrowser)("what was typed into a task", () => {
     expect(complaints).toEqual([]);
   });
 
+  it("was handed from one task to another beside its own workbook, and not again beside the next", async () => {
+    const { page, complaints } = await served.open();
+    await page.goto(served.address);
+    await ready(page);
+    await task(page, "Card");
+    await page.getByRole("button", { name: "Test its fuel" }).click();
+    const title = page.locator("#pane .task-of").locator("visible=true");
+    await title.getByText(/B-/).waitFor();
+    await opensTidy(page);
+    await title.getByText("Fuel", { exact: true }).waitFor();
+    // the card looks for batches too, and says when it has
+    await task(page, "Card");
+    await page.getByText(/No batch is recorded yet/).waitFor();
+    await task(page, "Fuel");
+    expect(await title.innerText()).toBe("Fuel");
+    expect(complaints).toEqual([]);
+  });
+
   it("in a logbook begun here stays with it, and goes when that is forgotten", async () => {
     const { page, complaints } = await served.open();
     await page.goto(served.address);
