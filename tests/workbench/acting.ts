@@ -177,7 +177,7 @@ export class Acting {
     const now = this.seen();
     const later = () => grid.computed().then(() => this.seen());
     const beyond = ask === "back" ? await steps.beyond(later) : undefined;
-    const coming = well(await session.restructured(now, { ask, beyond }));
+    const coming = well(await session.restructured(now, { ask, beyond, isCut: steps.isCut }));
     const state = await layOut(coming.opened, this.holding, this.show(coming.opened));
     await this.took(coming, state, state);
     return stepWords(ask, coming.step);

@@ -23,10 +23,15 @@ const bytes = bookOf(
 
 const isSame = (a: Held, b: Held): boolean => JSON.stringify(a) === JSON.stringify(b);
 
+/** How many steps of its own the grid has, the one to before the last act among them. */
+const most = 20;
+
 /** What was held, as one goes back and forth: steps of the grid, and whole files on either side. */
 class Model {
   private local: Held[];
   private at = 0;
+  /** The oldest that the grid itself goes back to. */
+  private oldest = 0;
   private past: Held[] = [];
   private future: Held[] = [];
 
@@ -40,7 +45,7 @@ class Model {
 
   private begin(held: Held): void {
     this.local = [held];
-    this.at = 0;
+    this.at = this.oldest = 0;
   }
 
   private get first(): Held {
@@ -50,6 +55,8 @@ class Model {
   edited(held: Held): void {
     this.local = [...this.local.slice(0, this.at + 1), held];
     this.at += 1;
+    const kept = this.past.length > 0 ? most - 1 : most;
+    this.oldest = Math.max(this.oldest, this.at - kept);
     this.future = [];
   }
 
@@ -63,12 +70,14 @@ class Model {
   undo(): void {
     const last = this.local.at(-1);
     const before = this.past.at(-1);
-    if (this.at > 0) this.at -= 1;
+    if (this.at > this.oldest) this.at -= 1;
     else if (before) {
-      const isBeyond = this.local.length > 1 && last && !isSame(last, this.first);
-      this.future = [...(isBeyond ? [last] : this.future), this.first];
-      this.past = this.past.slice(0, -1);
-      this.begin(before);
+      const isBeyond = this.local.length > this.at + 1 && last && !isSame(last, this.first);
+      this.future = [...(isBeyond ? [last] : this.future), this.now];
+      // what the grid let go of is gone over at once, and the act after it
+      const isTyped = !isSame(this.now, this.first);
+      if (!isTyped) this.past = this.past.slice(0, -1);
+      this.begin(isTyped ? this.first : before);
     }
   }
 
@@ -85,7 +94,7 @@ class Model {
 
 const does = [
   ...["type", "type", "type", "empty", "sort", "save"],
-  ...["insert-rows", "insert-rows", "delete-rows", "rename-sheet"],
+  ...["insert-rows", "insert-rows", "delete-rows", "rename-sheet", "type-many"],
 ] as const;
 
 const one = fc.record({
@@ -97,7 +106,7 @@ const one = fc.record({
 /** Some of these, and then so many presses. */
 const round = fc.record({
   does: fc.array(one, { minLength: 1, maxLength: 5 }),
-  undo: fc.nat({ max: 6 }),
+  undo: fc.oneof({ weight: 4, arbitrary: fc.nat({ max: 6 }) }, fc.integer({ min: 19, max: 24 })),
   redo: fc.nat({ max: 5 }),
 });
 type Round = typeof round extends fc.Arbitrary<infer Each> ? Each : never;
@@ -107,11 +116,15 @@ type Done = typeof one extends fc.Arbitrary<infer One> ? One : never;
 let last = 1000;
 const fresh = (): number => (last += 1);
 
-/** True where the grid has a step more. */
+/** More than the grid has steps of its own. */
+const many = 23;
+
+/** What the grid has a step more for. */
 async function doOne(acting: Acting, one: Done): Promise<"edited" | "acted" | undefined> {
   const { sheet } = acting;
   switch (one.do) {
     case "type":
+    case "type-many":
       await acting.type(one.row, one.column, fresh());
       return "edited";
     case "empty":
@@ -142,8 +155,10 @@ async function holdsAfter(rounds: readonly Round[]): Promise<void> {
     const model = new Model(acting.holds());
     for (const { does: all, undo, redo } of rounds) {
       for (const each of all) {
-        const next = await doOne(acting, each);
-        if (next) model[next](acting.holds());
+        for (let time = 0; time < (each.do === "type-many" ? many : 1); time += 1) {
+          const next = await doOne(acting, each);
+          if (next) model[next](acting.holds());
+        }
       }
       for (let times = 0; times < undo + redo; times += 1) {
         const key = times < undo ? "undo" : "redo";
@@ -170,8 +185,34 @@ describe("undo and redo over what is typed and acts", () => {
             { does: [step("type")], undo: 3, redo: 0 },
           ],
         ],
+        // the act went out of the history by what was typed after it
+        [[{ does: [step("delete-rows"), step("type-many")], undo: 21, redo: 22 }]],
+        // ... and again, once some of it was taken back
+        [
+          [
+            { does: [step("type"), step("insert-rows"), step("type-many")], undo: 5, redo: 0 },
+            { does: [step("type"), step("type-many"), step("type")], undo: 23, redo: 23 },
+          ],
+        ],
       ],
     });
+  });
+
+  it("say of what the grid let go of in how many cells it was, and then come to the act", async () => {
+    const acting = await Acting.on(bytes);
+    const opening = acting.holds();
+    await acting.act({ do: "delete-rows", sheet: acting.sheet, first: 2, count: 1 });
+    for (let row = 1; row <= 25; row += 1) await acting.type(row, 0, fresh());
+    const said = [];
+    for (let press = 1; press <= 21; press += 1) said.push(await acting.press("undo"));
+    expect(acting.holds()).toEqual(opening);
+    acting.close();
+    // by hand: of 20 steps one is the act, so that 19 cells are taken back one by one, and the first 6 at once
+    expect(said.filter((each) => each !== undefined)).toEqual([
+      "Taken back: what was typed or changed in 6 cells.",
+      "Taken back: delete-rows",
+    ]);
+    expect(said.slice(0, 19)).toEqual(Array.from({ length: 19 }, () => undefined));
   });
 
   it("say what each press went over, and stop at the opening and at the last", async () => {

@@ -78,7 +78,8 @@ export class Acts {
     return workbook.undisturbed(async () => {
       const now = await grid.state();
       const beyond = wish.ask === "back" ? await grid.steps.beyond(() => grid.state()) : undefined;
-      const asked = wish.ask === "act" ? wish : { ...wish, beyond };
+      const { isCut } = grid.steps;
+      const asked = wish.ask === "act" ? wish : { ...wish, beyond, isCut };
       const coming = await session.restructured(now, asked);
       if (isRefused(coming)) {
         grid.guard.say(`Nothing was changed. ${coming.sentence}`);

@@ -38,6 +38,15 @@ export interface Answers {
   new: Uint8Array;
 }
 
+/** What was typed since the file was shown, as a step of its own. */
+export interface Typed {
+  readonly edits: readonly Edit[];
+  /** The results that the file lacked when it was shown, after an act before this one. */
+  readonly settled: readonly Edit[];
+  /** Cells that were changed since the file was shown; undefined where that is no step. */
+  readonly cells: number | undefined;
+}
+
 /** What was typed since the file was shown, and taken back one by one: it can be done again. */
 export interface Beyond {
   readonly edits: readonly Edit[];
@@ -54,23 +63,17 @@ export type Asked =
   /** The same, and what was saved last stays what was saved last. */
   | { readonly ask: "try"; readonly edits: readonly Edit[] }
   /** The file with edits made, and then rows, columns or sheets other than they were. */
-  | {
+  | (Typed & {
       readonly ask: "act";
-      readonly edits: readonly Edit[];
-      /** The results that the file lacked when it was shown, after an act before this one. */
-      readonly settled: readonly Edit[];
       readonly act: StructuralAct;
       /** What it does, in a sentence. */
       readonly says: string;
-      /** Cells that were changed since the file was shown; undefined where nothing was. */
-      readonly cells: number | undefined;
-    }
+    })
   /** The file before the last step; or the one that was gone back from. */
-  | {
+  | (Typed & {
       readonly ask: "back" | "forth";
-      readonly edits: readonly Edit[];
       readonly beyond: Beyond | undefined;
-    }
+    })
   /** What came of one of these is now the open file. */
   | { readonly ask: "took" }
   /** What was saved last is now the open file. */

@@ -14,7 +14,7 @@ import { lostIn, readByText } from "../acts/lost";
 import { ActHistory, type Kept, type Step } from "../acts/act-history";
 import { chartsIn } from "../../xlsx/charts";
 import { ownLogbook } from "../../workbook/own/own-logbook";
-import type { Answer, Answers, Asked, Beyond } from "./asked";
+import type { Answer, Answers, Asked, Beyond, Typed } from "./asked";
 import { arraysOf, type OpenedFile } from "./opened-file";
 import { notAsAsked } from "./verify";
 
@@ -113,24 +113,22 @@ export class FileHolder {
     return isFileProblem(made) ? undefined : made.file.bytes;
   }
 
-  private acted({
-    edits,
-    settled,
-    act,
-    says,
-    cells,
-  }: Extract<Asked, { ask: "act" }>): Answer<"act"> {
-    const before = this.edited(edits);
+  /** What was typed since the file was shown is a step too. */
+  private withTyped({ cells, settled }: Typed): ActHistory {
+    const shown = cells === undefined ? undefined : this.asShown(settled);
+    return cells === undefined || shown === undefined
+      ? this.history
+      : this.history.done(shown, { cells });
+  }
+
+  private acted(asked: Extract<Asked, { ask: "act" }>): Answer<"act"> {
+    const { act, says } = asked;
+    const before = this.edited(asked.edits);
     if (isRefused(before)) return before;
     const next = restructured(before, act);
     if (isFileProblem(next)) return refused(sayFile(next));
     const step = { act, says };
-    const shown = cells === undefined ? undefined : this.asShown(settled);
-    const typed =
-      cells === undefined || shown === undefined
-        ? this.history
-        : this.history.done(shown, { cells });
-    const after = typed.done(before.file.bytes, step);
+    const after = this.withTyped(asked).done(before.file.bytes, step);
     return this.comes(next, after, step, lostIn(act, before, next));
   }
 
@@ -141,10 +139,12 @@ export class FileHolder {
     return { file: later.file.bytes, step: { cells } };
   }
 
-  private gone({ ask, edits, beyond }: Extract<Asked, { ask: "back" | "forth" }>): Answer<"back"> {
-    const now = this.edited(edits);
+  private gone(asked: Extract<Asked, { ask: "back" | "forth" }>): Answer<"back"> {
+    const { ask, beyond } = asked;
+    const now = this.edited(asked.edits);
     if (isRefused(now)) return now;
-    const history = beyond ? this.history.next(this.beyond(beyond)) : this.history;
+    const typed = this.withTyped(asked);
+    const history = beyond ? typed.next(this.beyond(beyond)) : typed;
     const to = history.to(ask);
     if (!to) return refused("There is nothing to go back to.");
     const next = openXlsx(to.file);

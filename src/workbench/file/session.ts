@@ -37,6 +37,8 @@ export type ActAsked =
       readonly ask: "back" | "forth";
       /** What the grid held before it took back what was typed since the file was shown. */
       readonly beyond: GridState | undefined;
+      /** Of what was typed since, the oldest was not taken back: the grid has no steps for it any more. */
+      readonly isCut: boolean;
     };
 
 export interface Coming extends Restructured {
@@ -125,10 +127,16 @@ export class Session {
     const worker = await this.file();
     if (isRefused(worker)) return worker;
     const { edits } = editsOf(this.before, now, this.terms);
+    const isCounted = asked.ask === "act" || asked.isCut;
+    const typed = {
+      edits,
+      cells: isCounted ? this.changed(now, edits) : undefined,
+      settled: isCounted ? this.settling() : [],
+    };
     const made = await worker.ask(
       asked.ask === "act"
-        ? { ...asked, edits, cells: this.changed(now, edits), settled: this.settling() }
-        : { ask: asked.ask, edits, beyond: this.beyond(asked.beyond) },
+        ? { ...asked, ...typed }
+        : { ask: asked.ask, ...typed, beyond: this.beyond(asked.beyond) },
     );
     if (isRefused(made)) return made;
     return { ...made.is, before: edits.length === 0 ? this.before : withoutHeld(now) };

@@ -12,6 +12,11 @@ import {
   UndoCommand,
 } from "@univerjs/core";
 
+/** What the engine keeps inside: the oldest step stands first, and goes when one too many is pushed. */
+interface Stacks {
+  readonly _undoStacks: ReadonlyMap<string, IUndoRedoItem[]>;
+}
+
 type Where = "back" | "forth";
 type Counts = Readonly<Record<Where, number>>;
 
@@ -23,7 +28,11 @@ const isStep = ({ redoMutations }: IUndoRedoItem): boolean =>
 export class ActSteps {
   /** Goes there, later; false where that cannot be now. */
   heard: ((where: Where) => boolean) | undefined;
+  /** Of what was changed since the workbook was shown, the oldest cannot be undone by itself any more. */
+  isCut = false;
   private counts: Counts = { back: 0, forth: 0 };
+  /** The step back to before the last act. */
+  private first: IUndoRedoItem | undefined;
   private readonly history: IUndoRedoService;
   private readonly commands: ICommandService;
 
@@ -33,6 +42,7 @@ export class ActSteps {
   ) {
     this.history = injector.get(IUndoRedoService);
     this.commands = injector.get(ICommandService);
+    this.history.undoRedoStatus$.subscribe(() => this.keepFirst());
     for (const where of ["back", "forth"] as const) {
       this.commands.registerCommand({
         id: idOf(where),
@@ -42,20 +52,31 @@ export class ActSteps {
     }
   }
 
+  /** However much is typed after it, the act stays the first step: what was typed first makes room. */
+  private keepFirst(): void {
+    const { first, history } = this;
+    if (!first) return;
+    const steps = (history as unknown as Stacks)._undoStacks.get(first.unitID);
+    const oldest = steps?.[0];
+    if (!steps || !oldest || isStep(oldest)) return;
+    steps[0] = first;
+    this.isCut = true;
+  }
+
   /** Of a workbook that was just shown, or once more. @param counts steps to take back, and to do again */
   begin(counts: Counts = this.counts): void {
     this.counts = counts;
-    this.history.clearUndoRedo(this.unit());
-    const step = () => {
-      this.history.pushUndoRedo({
-        unitID: this.unit(),
-        undoMutations: [{ id: idOf("back"), params: {} }],
-        redoMutations: [{ id: idOf("forth"), params: {} }],
-      });
+    this.isCut = false;
+    const step = {
+      unitID: this.unit(),
+      undoMutations: [{ id: idOf("back"), params: {} }],
+      redoMutations: [{ id: idOf("forth"), params: {} }],
     };
-    if (counts.back > 0) step();
+    this.first = counts.back > 0 ? step : undefined;
+    this.history.clearUndoRedo(this.unit());
+    if (this.first) this.history.pushUndoRedo(this.first);
     if (counts.forth === 0) return;
-    step();
+    this.history.pushUndoRedo({ ...step });
     this.history.popUndoToRedo();
   }
 

@@ -3,7 +3,6 @@ import "@univerjs/preset-sheets-core/lib/index.css";
 import {
   ICommandService,
   type Injector,
-  IUndoRedoService,
   type IWorkbookData,
   RedoCommand,
   UndoCommand,
@@ -137,6 +136,7 @@ export async function mountGrid(
     holding,
   );
   watchLineKeys(container, injector, cells, (act) => guard.acts?.(act));
+  const steps = new ActSteps(injector, () => cells.names.unit);
   const grid: Grid = {
     injector,
     lists: new Lists(cells),
@@ -149,7 +149,7 @@ export async function mountGrid(
     isNarrow: narrow,
     show: (snapshot, terms, progress, view) => shown.show(snapshot, terms, progress, view),
     view: () => viewOf(api),
-    steps: new ActSteps(injector, () => cells.names.unit),
+    steps,
     state: async () => {
       await worked(injector, working.failures);
       return shown.state();
@@ -157,7 +157,7 @@ export async function mountGrid(
     onWorked: (listener) => {
       injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(listener);
     },
-    forgetHistory: () => injector.get(IUndoRedoService).clearUndoRedo(cells.names.unit),
+    forgetHistory: () => steps.begin({ back: 0, forth: 0 }),
     finishTyping: () => finishTyping(injector, cells.names.unit),
     isTyping: () => isTyping(injector),
     hasFocus: () => injector.get(ILayoutService).isFocused,
