@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bookOf } from "../xlsx/files";
 import { hasBrowser, type Served, serve } from "./browser";
-import { goTo, gridIsReady, openBytes } from "./workbench-page";
+import { goTo, gridIsReady, openBytes, openSheet } from "./workbench-page";
 
 const frozen =
   '<sheetViews><sheetView workbookViewId="0"><pane xSplit="1" ySplit="2" topLeftCell="B3" state="frozen"/></sheetView></sheetViews>';
@@ -44,5 +44,38 @@ describe.runIf(hasBrowser)("Home and End in the page's sheet", () => {
       await isAt(address);
     }
     expect(complaints).toEqual([]);
+  });
+});
+
+/** What lies over what, in the line under the sheet, with several cells selected. */
+describe.runIf(hasBrowser)("the line under the sheet", () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  it("has no sums where there is no room, and names of sheets before sums where there is some", async () => {
+    const sums = async (width: number) => {
+      const { page } = await served.open({ viewport: { width, height: 760 } });
+      await page.goto(served.address);
+      await gridIsReady(page);
+      await openSheet(page, "Titrations");
+      const nameBox = page.locator("#grid input").first();
+      await nameBox.fill("F4:H6");
+      await nameBox.press("Enter");
+      await page.locator("#pane h2").getByText("F4").waitFor();
+      return page.locator("#grid footer");
+    };
+    const wide = await sums(1400);
+    await wide.getByText(/^Sum: /).waitFor();
+    await wide.getByText(/^Average: /).waitFor();
+    expect(await wide.getByText(/^Max: /).isVisible()).toBe(false);
+    for (const name of ["Start here", "Blends", "Titrants"]) {
+      const tab = await wide.getByText(name, { exact: true }).boundingBox();
+      const sum = await wide.getByText(/^Sum: /).boundingBox();
+      expect((tab?.x ?? 0) + (tab?.width ?? 0)).toBeLessThan((sum?.x ?? 0) - 76);
+    }
+    expect(await (await sums(320)).getByText(/^(Sum|Max): /).count()).toBe(0);
   });
 });

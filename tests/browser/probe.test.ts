@@ -54,7 +54,7 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
     await hand.press("Put these readings on a sheet");
     await first.page.getByRole("button", { name: "Make this sheet" }).waitFor();
     await hand.press("Make this sheet");
-    await first.page.getByText("Undo in the spreadsheet takes the sheet back.").waitFor();
+    await first.page.getByText("Undo takes the sheet back.").waitFor();
     const made = (await bookOf(first.page)).sheets.find(({ name }) => name === "Probe");
     expect(made?.cells["1,1"]?.formula).toBe("=TITRE.ENDPOINT(A5:A19,B5:B19)");
     expect(made?.cells["18,0"]?.value).toBe(24);

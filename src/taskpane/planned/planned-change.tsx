@@ -18,11 +18,9 @@ export interface PlannedChangeProps {
   readonly afterwards?: ReactNode;
 }
 
-/** One undo is promised only where one is enough. */
+/** One undo is promised only where one is enough; whose it is, the page's or the program's, each host shows itself. */
 const undoSentence = (takes: string, isOneUndo: boolean): string =>
-  isOneUndo
-    ? `Undo in the spreadsheet ${takes}.`
-    : `Undo in the spreadsheet ${takes}, but may have to be pressed several times.`;
+  isOneUndo ? `Undo ${takes}.` : `Undo ${takes}, but may have to be pressed several times.`;
 
 export function PlannedChange(props: PlannedChangeProps) {
   const { planned, command, busyWords, inMark, undoTakes, afterwards } = props;

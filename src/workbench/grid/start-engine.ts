@@ -30,7 +30,7 @@ export function startEngine(
     container,
     // Its buttons have no names that can be read out; undo and redo stand in the page's own bar.
     toolbar: false,
-    footer: { zoomSlider: hasRoom, menus: hasRoom },
+    footer: { zoomSlider: hasRoom, menus: hasRoom, statisticBar: hasRoom },
     disableAutoFocus: true,
     menu: menusWithout,
     formula: {

@@ -132,7 +132,7 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
     await hand.press("Put these readings on a sheet");
     await page.getByRole("button", { name: "Make this sheet" }).waitFor();
     await hand.press("Make this sheet");
-    await page.getByText("Undo in the spreadsheet takes the sheet back.").waitFor();
+    await page.getByText("Undo takes the sheet back.").waitFor();
     await hand.next("Result");
     await hand.next("Record");
     await page.getByRole("button", { name: "Record this titration" }).waitFor();
