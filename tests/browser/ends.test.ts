@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { bookOf } from "../xlsx/files";
 import { hasBrowser, type Served, serve } from "./browser";
-import { goTo, gridIsReady, openBytes, openSheet } from "./workbench-page";
+import { goTo, gridIsReady, openBytes, openSheet, paneSays } from "./workbench-page";
 
 const frozen =
   '<sheetViews><sheetView workbookViewId="0"><pane xSplit="1" ySplit="2" topLeftCell="B3" state="frozen"/></sheetView></sheetViews>';
@@ -45,6 +45,32 @@ describe.runIf(hasBrowser)("Home and End in the page's sheet", () => {
     }
     expect(complaints).toEqual([]);
   });
+
+  it.each(["a cell", "the line above the sheet"])(
+    "stay within the text while it is typed in %s",
+    async (where) => {
+      const { page, complaints } = await served.open();
+      await page.goto(served.address);
+      await gridIsReady(page);
+      await openBytes(page, "ends.xlsx", bytes);
+      await goTo(page, "C8");
+      await page.keyboard.type("abc", { delay: 20 });
+      if (where !== "a cell") {
+        await page.keyboard.press("Enter");
+        await goTo(page, "C8");
+        const line = await page.locator("#grid [data-u-comp=formula-bar]").boundingBox();
+        // a finger's press takes its time
+        await page.mouse.click((line?.x ?? 0) + 400, (line?.y ?? 0) + 14, { delay: 150 });
+        await page.locator("[id*=FORMULA_BAR]:focus").waitFor({ state: "attached" });
+      }
+      for (const key of ["Home", "x", "End", "y", "Shift+Home", "z", "Home", "w"])
+        await page.keyboard.press(key, { delay: 150 });
+      await page.keyboard.press("Enter");
+      await goTo(page, "C8");
+      await paneSays(page, "wz");
+      expect(complaints).toEqual([]);
+    },
+  );
 });
 
 /** What lies over what, in the line under the sheet, with several cells selected. */

@@ -39,6 +39,7 @@ import { Shown } from "./shown";
 import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { goBackACell } from "../back-a-cell";
+import { goToEndsOfText } from "../ends-of-text";
 import { goToTheEnds } from "../to-the-ends";
 import { takeAsTyped } from "./as-typed";
 import { finishTyping, isTyping } from "./typing";
@@ -123,6 +124,7 @@ export async function mountGrid(
   takeAsTyped(injector, () => cells.names.unit);
   goBackACell(injector, () => cells.names.unit);
   goToTheEnds(injector, cells);
+  goToEndsOfText(injector);
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
     ...file,
