@@ -97,7 +97,7 @@ describe.runIf(hasBrowser)("the line under the sheet", () => {
     await wide.getByText(/^Sum: /).waitFor();
     await wide.getByText(/^Average: /).waitFor();
     expect(await wide.getByText(/^Max: /).isVisible()).toBe(false);
-    for (const name of ["Start here", "Blends", "Titrants"]) {
+    for (const name of ["Start here", "Blends", "Titrants", "Replicates"]) {
       const tab = await wide.getByText(name, { exact: true }).boundingBox();
       const sum = await wide.getByText(/^Sum: /).boundingBox();
       expect((tab?.x ?? 0) + (tab?.width ?? 0)).toBeLessThan((sum?.x ?? 0) - 76);
