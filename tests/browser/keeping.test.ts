@@ -116,6 +116,32 @@ describe.runIf(hasBrowser)("the workbook that the browser keeps", () => {
     expect(complaints).toEqual([]);
   });
 
+  it("is called saved only when a page loaded anew opens what was saved, and nothing earlier", async () => {
+    const { page, complaints } = await begun((context) =>
+      context.addInitScript(() => {
+        const make = URL.createObjectURL.bind(URL);
+        URL.createObjectURL = (of) => {
+          document.body.dataset.saidBefore = document.querySelector("#standing")?.textContent ?? "";
+          return make(of);
+        };
+      }),
+    );
+    await edited(page);
+    await saved(page);
+    await standing(page, "saved in the file");
+    await typeInto(page, amount, "300");
+    await standing(page, "not kept yet");
+    await page.keyboard.press("Control+s");
+    await standing(page, "saved in the file");
+    // while it was in no file yet
+    expect(await page.locator("body").getAttribute("data-said-before")).toBe("not kept yet");
+    await reload(page);
+    await openSheet(page, "Batches");
+    await goTo(page, amount);
+    await paneSays(page, /^300/);
+    expect(complaints).toEqual([]);
+  });
+
   it("is in the list under Open, to be opened or forgotten by keyboard", async () => {
     const { page, complaints } = await begun();
     await edited(page);

@@ -143,8 +143,7 @@ export class Files {
   /** False when it could not be saved: then the edits are in no file yet, whatever went wrong. */
   private async write(): Promise<boolean> {
     const { news, grid } = this;
-    let isUnsaved = grid.edited.now;
-    this.isWriting = isUnsaved;
+    this.isWriting = grid.edited.now;
     this.isSaving = true;
     try {
       // first: a browser asks only right after a press
@@ -155,15 +154,9 @@ export class Files {
       await this.keeper.settled();
       news.clear();
       news.progress(`Saving ${session.name}.`);
-      isUnsaved = grid.edited.now;
-      const now = await grid.state();
       const { count } = grid.edited;
-      grid.edited.set(false);
-      const isSaved = await this.intoFile(session, now, place, count);
-      if (isSaved) isUnsaved = false;
-      return isSaved;
+      return await this.intoFile(session, await grid.state(), place, count);
     } finally {
-      if (isUnsaved) grid.edited.set(true);
       this.isWriting = this.isSaving = false;
     }
   }
@@ -186,7 +179,9 @@ export class Files {
       grid.forgetHistory();
       await session.forget();
     }
-    keeper.saved(session.name, saved.bytes, count, saved.disk);
+    await keeper.saved(session.name, saved.bytes, count, saved.disk);
+    // no sooner: the bar would call saved what is in no file, and what was edited meanwhile
+    if (grid.edited.count === count) grid.edited.set(false);
     this.workbook.settle(now);
     this.named();
     news.say(this.savedWords(saved.says, saved, callsOurs(now)));

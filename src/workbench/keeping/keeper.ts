@@ -9,14 +9,12 @@ import type { Origin } from "./origin";
 import type { FileOnDisk } from "./file-on-disk";
 import type { Hold } from "./hold";
 import { notKeptWords } from "./not-kept-words";
+import { doneWithin, patienceWithKeeping, patienceWithTyping } from "./patience";
 import { Pause } from "./pause";
 import { type Standing, standingOf } from "./standing";
 import type { KeptWorkbooks } from "./store";
 import type { Surroundings, Writer } from "./surroundings";
 import type { TabMemory } from "./tab-memory";
-
-/** Somebody types in a cell, ms: a cell that is left half typed must not hold up what was entered before. */
-const patienceWithTyping = 15_000;
 
 export class Keeper {
   private book: Book;
@@ -120,11 +118,16 @@ export class Keeper {
     else if (!this.isElsewhere) await this.store.setOpen(entry.id).catch(() => undefined);
   }
 
-  /** It was written into a file. @param count edits that went into it */
-  saved(name: string, bytes: Uint8Array, count: number, disk: FileOnDisk | undefined): void {
+  /**
+   * It was written into a file. Resolves when the browser has it too, or is late with it: said before,
+   * a page loaded anew would open what was kept earlier, and call that saved.
+   * @param count edits that went into it
+   */
+  saved(name: string, bytes: Uint8Array, count: number, disk?: FileOnDisk): Promise<void> {
     const { isSample } = this.book;
     Object.assign(this.book, { name, disk, isInFile: true, isSample: isSample && !disk });
-    void this.alone(() => this.put(bytes, count, true));
+    const put = this.alone(() => this.put(bytes, count, true));
+    return doneWithin(patienceWithKeeping, put);
   }
 
   /** The next save asks for a file. */

@@ -104,14 +104,14 @@ class Day {
       // two of them would have one name
       if (this.name === begun) return;
       const name = downloadName(this.name, new Date(2026, 10, 30, 14, 32));
-      this.keeper.saved(this.name, bytes, this.page.count, undefined);
+      await this.keeper.saved(this.name, bytes, this.page.count, undefined);
       await this.keeper.settled();
       this.page.now = false;
       this.files.set(name, this.isSample ? "saved example" : this.open);
     },
     "save as": async () => {
       const name = `named-${String((this.fresh += 1))}.xlsx`;
-      this.keeper.saved(name, bytes, this.page.count, { handle: { name } } as FileOnDisk);
+      await this.keeper.saved(name, bytes, this.page.count, { handle: { name } } as FileOnDisk);
       await this.keeper.settled();
       this.files.set(name, this.open);
       this.is(this.open, name);
