@@ -37,6 +37,24 @@ const mends = [
     was: 'console.error("Dependency tree not found for treeId:", parentTreeId);',
     is: "",
   },
+  {
+    // Enter after Tab goes below the cell where the run of Tabs began, wherever one went in between by the
+    // mouse or by an address: readings meant for one row went over those of another. Where the run came to
+    // is kept with it, and anywhere else it is forgotten.
+    file: /[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
+    was: "const shortcutExperienceParam = shortcutExperienceService.getCurrentBySearch({",
+    is: "let shortcutExperienceParam = shortcutExperienceService.getCurrentBySearch({",
+  },
+  {
+    file: /[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
+    was: "const isLastCell = isReverse ? primary.startRow === startRow && primary.startColumn === startColumn : primary.endRow === endRow && primary.endColumn === endColumn;",
+    is: "const isLastCell = isReverse ? primary.startRow === startRow && primary.startColumn === startColumn : primary.endRow === endRow && primary.endColumn === endColumn; if (shortcutExperienceParam && shortcutExperienceParam.cameTo !== `${primary.actualRow},${primary.actualColumn}`) { shortcutExperienceService.remove(shortcutExperienceParam); shortcutExperienceParam = undefined; }",
+  },
+  {
+    file: /[\\/]sheets-ui[\\/]lib[\\/]es[\\/]index\.js$/,
+    was: "const next = isLastRowCell || isLastColumnCell ? startRange : findNextRange(startRange, direction, worksheet);",
+    is: "const next = isLastRowCell || isLastColumnCell ? startRange : findNextRange(startRange, direction, worksheet); const run = keycode === KeyCode.TAB && shortcutExperienceService.getCurrentBySearch({ unitId, sheetId, keycode }); if (run) run.cameTo = `${next.startRow},${next.startColumn}`;",
+  },
 ];
 
 /** @param {string} source */

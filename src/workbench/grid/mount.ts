@@ -40,6 +40,7 @@ import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { goBackACell } from "../back-a-cell";
 import { goToEndsOfText } from "../ends-of-text";
+import { seeBeforeTyping } from "../seen-before-typing";
 import { goToTheEnds } from "../to-the-ends";
 import { takeAsTyped } from "./as-typed";
 import { finishTyping, isTyping } from "./typing";
@@ -125,10 +126,12 @@ export async function mountGrid(
   goBackACell(injector, () => cells.names.unit);
   goToTheEnds(injector, cells);
   goToEndsOfText(injector);
+  const revealed = (place: CellPlace) => reveal(api, place, container.clientWidth);
+  seeBeforeTyping(injector, cells.names, revealed, () => isTyping(injector));
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
     ...file,
-    reveal: (block) => reveal(api, block, container.clientWidth),
+    reveal: revealed,
   });
   new GrowTables(injector, cells, host, refused);
   const guard = new Guard(

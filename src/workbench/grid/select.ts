@@ -1,5 +1,6 @@
 /** Selects a cell, or shows one that is selected, and scrolls no further than it takes to see it. */
 import type { FUniver } from "@univerjs/core/facade";
+import { ScrollCommand } from "@univerjs/preset-sheets-core";
 import type { CellPlace } from "../../sheet/area";
 
 type SheetOfApi = NonNullable<
@@ -8,21 +9,58 @@ type SheetOfApi = NonNullable<
 
 /** Row numbers at the left, the scroll bar at the right. */
 const aroundColumns = 46 + 12;
-/** Rows left in view above one that was scrolled to. */
-const rowsAbove = 3;
+/** Pixels left in view above a row that was scrolled to. */
+const roomAbove = 60;
 
-/** The first column in view, beside the frozen ones, with which a column is just seen. */
-function firstColumnFor(sheet: SheetOfApi, column: number, width: number): number {
-  const frozen = sheet.getFrozenColumns();
-  const widthOf = (index: number): number => sheet.getColumnWidth(index);
-  let room = width - aroundColumns - widthOf(column);
-  for (let index = 0; index < frozen; index += 1) room -= widthOf(index);
-  let first = column;
-  while (first > frozen && widthOf(first - 1) <= room) {
-    first -= 1;
-    room -= widthOf(first);
+interface Edges {
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Where columns stand, in pixels from the first one's left edge. */
+class Columns {
+  private readonly frozen: number;
+  /** Of what scrolls. */
+  private readonly room: number;
+
+  constructor(
+    private readonly sheet: SheetOfApi,
+    width: number,
+  ) {
+    this.frozen = this.edges(sheet.getFrozenColumns()).left;
+    this.room = width - aroundColumns - this.frozen;
   }
-  return first;
+
+  edges(column: number): Edges {
+    let left = 0;
+    for (let index = 0; index < column; index += 1) left += this.sheet.getColumnWidth(index);
+    return { left, right: left + this.sheet.getColumnWidth(column) };
+  }
+
+  isSeen(column: number): boolean {
+    if (column < this.sheet.getFrozenColumns()) return true;
+    const { sheetViewStartColumn, offsetX } = this.sheet.getScrollState();
+    const from = this.frozen + this.edges(sheetViewStartColumn).left + offsetX;
+    const { left, right } = this.edges(column);
+    return left === from || (left > from && right <= from + this.room);
+  }
+
+  /**
+   * The column to scroll to with which one is just seen. The grid scrolls past the widths of as many
+   * columns as are passed, counted from the very first: frozen ones and all.
+   */
+  firstFor(column: number): number {
+    const { left, right } = this.edges(column);
+    let passed = 0;
+    let first = 0;
+    while (passed + this.frozen + this.room < right) {
+      const next = passed + this.sheet.getColumnWidth(first);
+      if (next + this.frozen > left) break;
+      passed = next;
+      first += 1;
+    }
+    return first + this.sheet.getFrozenColumns();
+  }
 }
 
 export function select(api: FUniver, { sheet, row, column }: CellPlace, width: number): void {
@@ -31,8 +69,20 @@ export function select(api: FUniver, { sheet, row, column }: CellPlace, width: n
   if (!workbook || !found) return;
   workbook.setActiveSheet(found);
   found.getRange(row, column).activate();
-  const first = firstColumnFor(found, column, width);
+  const first = new Columns(found, width).firstFor(column);
   if (first > found.getFrozenColumns()) found.scrollToCell(found.getFrozenRows(), first);
+}
+
+/** How many rows are passed with which one stands that far below the frozen ones. */
+function rowsPassed(sheet: SheetOfApi, row: number): number {
+  let below = roomAbove;
+  for (let index = 0; index < sheet.getFrozenRows(); index += 1) below += sheet.getRowHeight(index);
+  let passed = row;
+  while (passed > 0 && below > 0) {
+    passed -= 1;
+    below -= sheet.getRowHeight(passed);
+  }
+  return passed;
 }
 
 export function reveal(api: FUniver, { sheet, row, column }: CellPlace, width: number): void {
@@ -40,11 +90,16 @@ export function reveal(api: FUniver, { sheet, row, column }: CellPlace, width: n
   const seen = found?.getVisibleRange();
   if (!found || !seen) return;
   const rowIsSeen = row < found.getFrozenRows() || (row >= seen.startRow && row < seen.endRow);
-  const columnIsSeen =
-    column < found.getFrozenColumns() || (column >= seen.startColumn && column < seen.endColumn);
+  const columns = new Columns(found, width);
+  const columnIsSeen = columns.isSeen(column);
   if (rowIsSeen && columnIsSeen) return;
-  found.scrollToCell(
-    rowIsSeen ? seen.startRow : Math.max(row - rowsAbove, found.getFrozenRows()),
-    columnIsSeen ? seen.startColumn : firstColumnFor(found, column, width),
-  );
+  const now = found.getScrollState();
+  api.syncExecuteCommand(ScrollCommand.id, {
+    sheetViewStartRow: rowIsSeen ? now.sheetViewStartRow : rowsPassed(found, row),
+    offsetY: rowIsSeen ? now.offsetY : 0,
+    sheetViewStartColumn: columnIsSeen
+      ? now.sheetViewStartColumn
+      : columns.firstFor(column) - found.getFrozenColumns(),
+    offsetX: columnIsSeen ? now.offsetX : 0,
+  });
 }

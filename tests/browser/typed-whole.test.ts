@@ -1,0 +1,73 @@
+/** What is typed is kept whole and where it was meant, however far away the cell is that was gone to. */
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { cellName } from "../../src/sheet/cell-name";
+import { hasBrowser, type Served, serve } from "./browser";
+import { goTo, gridIsReady, openSheet } from "./workbench-page";
+
+const heading = (page: Page) => page.locator("#pane h2").first();
+
+describe.runIf(hasBrowser)("figures typed far from where one was", () => {
+  let served: Served;
+  beforeAll(async () => {
+    served = await serve();
+  });
+  afterAll(() => served.close());
+
+  const begun = async (width: number): Promise<Page> => {
+    const { page } = await served.open({ viewport: { width, height: 850 } });
+    await page.goto(served.address);
+    await gridIsReady(page);
+    await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+    await page.locator("#begin").click();
+    await page.locator("#news-words").getByText("Your own logbook is open").waitFor();
+    await page.locator("#pane nav").getByRole("button", { name: "This cell" }).click();
+    await openSheet(page, "Titrations");
+    return page;
+  };
+
+  const holds = async (page: Page, address: string, text: string): Promise<void> => {
+    await goTo(page, address);
+    await page.locator("#pane").getByText(text, { exact: true }).first().waitFor();
+  };
+
+  const type = async (page: Page, text: string, then: "Tab" | "Enter"): Promise<void> => {
+    await page.keyboard.type(text);
+    await page.keyboard.press(then);
+  };
+
+  it.each([900, 1400])("are whole after a jump to an address, at %i pixels", async (width) => {
+    const page = await begun(width);
+    const cells = ["CA80", "P81", "BZ130", "N4", "AO90", "C91"];
+    for (const [at, address] of cells.entries()) {
+      await goTo(page, address);
+      await type(page, `2.4${String(at + 1)}`, "Enter");
+    }
+    for (const [at, address] of cells.entries()) await holds(page, address, `2.4${String(at + 1)}`);
+  });
+
+  it("are whole in every column that Tab comes to", async () => {
+    const page = await begun(1400);
+    await goTo(page, "F60");
+    for (let at = 10; at < 50; at += 1) await type(page, `3.${String(at)}1`, "Tab");
+    for (let at = 10; at < 50; at += 1) {
+      await holds(page, cellName(59, at - 5), `3.${String(at)}1`);
+    }
+  });
+
+  it("stand below the cell that was gone to, and not below the one where Tab was pressed first", async () => {
+    const page = await begun(1400);
+    await goTo(page, "F10");
+    await type(page, "2.45", "Tab");
+    await type(page, "2.55", "Tab");
+    await goTo(page, "N40");
+    await type(page, "1.11", "Enter");
+    await expect.poll(() => heading(page).innerText()).toContain("N41");
+    // a run that is gone on with comes back below where it began
+    await type(page, "1.21", "Tab");
+    await type(page, "1.22", "Enter");
+    await expect.poll(() => heading(page).innerText()).toContain("N42");
+    await holds(page, "O41", "1.22");
+    await holds(page, "G10", "2.55");
+  });
+});
