@@ -2,13 +2,12 @@
  * What is typed, at whatever speed, is what is in the cell, whatever the list of functions offers; and
  * what is not worked out here says so in its cell, in the pane and in a list that can be had again.
  */
-import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { opened } from "../workbench/file";
 import { bookOf } from "../xlsx/files";
 import { cases } from "../wide";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo, openBytes, paneSays, typeInto } from "./workbench-page";
+import { goTo, openBytes, paneSays, saveByKeyboard, typeInto } from "./workbench-page";
 
 const bytes = bookOf(
   '<row r="1"><c r="A1"><v>2</v></c><c r="B1"><f>RAND()+A1</f><v>7</v></c><c r="C1"><f>LEN(A1)</f><v>1</v></c></row>',
@@ -129,11 +128,8 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     await page.locator("#pane .explain-value").getByText("Empty").waitFor();
     await goTo(page, "H3");
     await page.locator("#pane .explain-value").getByText("FALSE").waitFor();
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.keyboard.press("Control+s"),
-    ]);
-    const cells = opened(new Uint8Array(readFileSync(await download.path()))).sheets[0]?.cells;
+    const { bytes } = await saveByKeyboard(page);
+    const cells = opened(bytes).sheets[0]?.cells;
     const inH = (row: number) => cells?.find((cell) => cell.row === row && cell.column === 7);
     expect(inH(1)?.value ?? null).toBeNull();
     expect(inH(2)?.value).toBe(false);
@@ -146,7 +142,7 @@ describe.runIf(hasBrowser)("what is typed into the page's sheet", () => {
     await page.keyboard.press("Enter");
     await goTo(page, "C1");
     await paneSays(page, /Programs do not agree/);
-    await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
+    await saveByKeyboard(page);
     const words = page.locator("#news-words");
     // what the save has to say may come after the first press: the words of the save before are there still
     const listed = async (): Promise<boolean> => {

@@ -1,12 +1,11 @@
 /** Charts of a file over their cells, and what else makes a reopened file look as it did. */
-import { readFileSync } from "node:fs";
 import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { partsOf } from "../xlsx/files";
 import { chartBook } from "../xlsx/charts/chart-files";
 import { quayCharts, quayRows } from "../xlsx/charts/quay";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { goTo, gridIsReady, openSheet, typeInto } from "./workbench-page";
+import { goTo, gridIsReady, openSheet, saveByKeyboard, typeInto } from "./workbench-page";
 
 const quay = chartBook(quayRows, quayCharts);
 
@@ -56,11 +55,8 @@ describe.runIf(hasBrowser)("charts of a file on the page", () => {
     await chart(page, /^Column chart.*Litres, 4 points, 60\.0 to 200\.0/).waitFor();
     await typeInto(page, "B2", "95");
     await chart(page, /^Column chart.*Litres, 4 points, 60\.0 to 200\.0/).waitFor();
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.keyboard.press("Control+s"),
-    ]);
-    const saved = partsOf(new Uint8Array(readFileSync(await download.path())));
+    const { bytes } = await saveByKeyboard(page);
+    const saved = partsOf(bytes);
     const before = partsOf(quay);
     const changed = Object.keys(saved).filter((name) => saved[name] !== before[name]);
     expect(changed).toEqual(["xl/worksheets/sheet1.xml"]);

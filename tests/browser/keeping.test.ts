@@ -1,5 +1,4 @@
 /** The open workbook is kept by the browser, and there again; nothing is said to be kept before it is. */
-import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
@@ -7,7 +6,16 @@ import { root } from "../rules/sources-of";
 import { violations } from "../taskpane/page/checks";
 import { rarely } from "../wide";
 import { hasBrowser, type Served, serve } from "./browser";
-import { at, chooserOf, goTo, openSheet, paneSays, standing, typeInto } from "./workbench-page";
+import {
+  at,
+  chooserOf,
+  goTo,
+  openSheet,
+  paneSays,
+  saveByKeyboard,
+  standing,
+  typeInto,
+} from "./workbench-page";
 
 const tidy = join(root, "tests/second-opinion/xlsx/tidy.xlsx");
 
@@ -18,14 +26,7 @@ const ready = (page: Page) => page.waitForSelector("#save:enabled", { timeout: 6
 
 const amount = at("Batches", "Amount", 1);
 
-async function saved(page: Page): Promise<Uint8Array> {
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.keyboard.press("Control+s"),
-  ]);
-  await news(page, /^Saved as/);
-  return new Uint8Array(readFileSync(await download.path()));
-}
+const saved = async (page: Page) => (await saveByKeyboard(page)).bytes;
 
 async function openFile(page: Page, file: string): Promise<void> {
   await (await chooserOf(page)).setFiles(file);

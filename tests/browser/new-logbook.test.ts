@@ -1,9 +1,8 @@
 /** A logbook of one's own on the page, from the button New to a row that is saved. */
-import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { at, openSheet, typeInto } from "./workbench-page";
+import { at, openSheet, saveByKeyboard, typeInto } from "./workbench-page";
 
 describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
   let served: Served;
@@ -34,11 +33,8 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     await openSheet(page, "Titrations");
     await typeInto(page, "B4", "D-1");
     await typeInto(page, at("Titrations", "Titre 1 mL", 1), "2.45");
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.keyboard.press("Control+s"),
-    ]);
-    const workbook = openXlsx(new Uint8Array(readFileSync(await download.path())));
+    const { bytes } = await saveByKeyboard(page);
+    const workbook = openXlsx(bytes);
     if (isFileProblem(workbook)) throw new Error(sayFile(workbook));
     expect(workbook.sheets.map(({ name }) => name)).toEqual([
       "Start here",

@@ -1,7 +1,7 @@
 /** Opening and saving workbooks on the page, by keyboard. */
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
-import type { Download, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { partsOf } from "../xlsx/files";
@@ -9,7 +9,15 @@ import { root } from "../rules/sources-of";
 import { rarely } from "../wide";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
 import { bigLogbook } from "./big-logbook";
-import { at, chooserOf, goTo, openSheet, paneSays, typeInto } from "./workbench-page";
+import {
+  at,
+  chooserOf,
+  goTo,
+  openSheet,
+  paneSays,
+  saveByKeyboard,
+  typeInto,
+} from "./workbench-page";
 
 const fixture = (name: string): string => join(root, `tests/second-opinion/xlsx/${name}.xlsx`);
 
@@ -39,14 +47,7 @@ async function open(page: Page, file: string | NamedBytes): Promise<void> {
   await news(page).getByText("is open.").waitFor({ timeout: 60_000 });
 }
 
-async function save(page: Page): Promise<{ bytes: Uint8Array; download: Download }> {
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.keyboard.press("Control+s"),
-  ]);
-  await news(page).getByText("Saved as").waitFor({ timeout: 60_000 });
-  return { bytes: new Uint8Array(readFileSync(await download.path())), download };
-}
+const save = saveByKeyboard;
 
 function cellIn(bytes: Uint8Array, name: string, row: number, column: number) {
   const workbook = openXlsx(bytes);

@@ -1,11 +1,10 @@
 /** What can be done with the sheet itself: sorted, chosen from lists, found, filtered, dressed. */
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, newXlsx, openXlsx, patchXlsx, sayFile, type Edit } from "../../src/xlsx";
 import { violations } from "../taskpane/page/checks";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { chooserOf, goTo, openSheet } from "./workbench-page";
+import { chooserOf, goTo, openSheet, saveByKeyboard } from "./workbench-page";
 
 /** Titrations of a day at the quay, with lists to choose from: written out, and in cells elsewhere. */
 function quayLog(): Buffer {
@@ -49,11 +48,8 @@ async function open(page: Page, buffer: Buffer, name = "quay.xlsx"): Promise<voi
 }
 
 async function saved(page: Page) {
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.keyboard.press("Control+s"),
-  ]);
-  const workbook = openXlsx(new Uint8Array(readFileSync(await download.path())));
+  const { bytes } = await saveByKeyboard(page);
+  const workbook = openXlsx(bytes);
   if (isFileProblem(workbook)) throw new Error(sayFile(workbook));
   const sheet = workbook.sheets[0];
   const at = (row: number, column: number) =>

@@ -1,5 +1,6 @@
 /** What a person does on the workbench page, in steps. The grid is a canvas: it is used by keyboard. */
-import type { FileChooser, Page } from "playwright-core";
+import { readFileSync } from "node:fs";
+import type { Download, FileChooser, Page } from "playwright-core";
 import { cellName } from "../../src/sheet/cell-name";
 import { cellUnder } from "../../src/workbench/opens-at";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
@@ -69,3 +70,22 @@ export async function openBytes(page: Page, name: string, bytes: Uint8Array): Pr
 /** What the bar says of where the workbook is. */
 export const standing = (page: Page, words: string) =>
   page.locator("#standing").getByText(words, { exact: true }).waitFor({ timeout: 30_000 });
+
+/**
+ * Saves by Ctrl+S, to the end: pressed again before that, it would rightly bring no second file where
+ * nothing was changed meanwhile.
+ */
+export async function saveByKeyboard(
+  page: Page,
+): Promise<{ bytes: Uint8Array; download: Download }> {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.keyboard.press("Control+s"),
+  ]);
+  await page
+    .locator("#news-words")
+    .getByText(/^Saved as/)
+    .first()
+    .waitFor({ timeout: 60_000 });
+  return { bytes: new Uint8Array(readFileSync(await download.path())), download };
+}

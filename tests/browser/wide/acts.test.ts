@@ -1,12 +1,20 @@
 /** Rows and sheets of the open workbook changed by hand: taken back, done again, kept, saved, read elsewhere. */
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile, type Workbook } from "../../../src/xlsx";
 import { hasLibreOffice, shownBy } from "../../spreadsheet/xlsx/libreoffice";
 import { violations } from "../../taskpane/page/checks";
 import { hasBrowser, type Served, serve } from "../browser";
-import { at, goTo, gridIsReady, openSheet, paneSays, standing, typeInto } from "../workbench-page";
+import {
+  at,
+  goTo,
+  gridIsReady,
+  openSheet,
+  paneSays,
+  saveByKeyboard,
+  standing,
+  typeInto,
+} from "../workbench-page";
 
 const news = (page: Page, words: string | RegExp) =>
   page.locator("#news-words").getByText(words).first().waitFor({ timeout: 60_000 });
@@ -32,14 +40,7 @@ async function rename(page: Page, from: string, to: string): Promise<void> {
   await page.keyboard.press("Enter");
 }
 
-async function saved(page: Page): Promise<Uint8Array> {
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    page.keyboard.press("Control+s"),
-  ]);
-  await news(page, /^Saved as/);
-  return new Uint8Array(readFileSync(await download.path()));
-}
+const saved = async (page: Page) => (await saveByKeyboard(page)).bytes;
 
 function opened(bytes: Uint8Array): Workbook {
   const book = openXlsx(bytes);

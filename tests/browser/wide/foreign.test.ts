@@ -4,7 +4,6 @@
  * one of before in a file that asks to be worked out. FOREIGN sets how many, FOREIGN_FROM the
  * first seed: most of each change go through the engine without the page (tests/spreadsheet/foreign.test.ts).
  */
-import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readCellName } from "../../../src/xlsx/cell-address";
 import { hasLibreOffice, shownBy } from "../../spreadsheet/xlsx/libreoffice";
@@ -13,7 +12,7 @@ import { Chance } from "../../workbench/foreign/chance";
 import { judge, resultsIn } from "../../workbench/foreign/judge";
 import { foreignWorkbook, log } from "../../workbench/foreign/workbook";
 import { hasBrowser, type OpenPage, type Served, serve } from "../browser";
-import { typeInto } from "../workbench-page";
+import { saveByKeyboard, typeInto } from "../workbench-page";
 
 const isInstalled = hasLibreOffice();
 const isRequired = process.env.REQUIRE_ALL === "1";
@@ -61,12 +60,7 @@ describe.runIf(hasBrowser && (isInstalled || isRequired))("a foreign workbook in
     await page.locator("#chooser").setInputFiles({ name: `${name}.xlsx`, mimeType, buffer });
     await news.getByText(`${name}.xlsx is open.`).waitFor({ timeout: 60_000 });
     for (const [address, text] of edits) await typeInto(page, address, text);
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.keyboard.press("Control+s"),
-    ]);
-    await news.getByText("Saved as").waitFor({ timeout: 60_000 });
-    return new Uint8Array(readFileSync(await download.path()));
+    return (await saveByKeyboard(page)).bytes;
   }
 
   it(

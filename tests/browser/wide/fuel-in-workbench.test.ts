@@ -2,7 +2,6 @@
  * The finished fuel in the built page, by keyboard alone: an unwashed and a washed batch, a dark oil by a
  * probe; saved, and the same figures in LibreOffice, as the file has them and in a partner copy worked out anew.
  */
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { shareWorkbook } from "../../../src/partner/sharing";
@@ -11,7 +10,7 @@ import { hasLibreOffice, shownBy, type Shown } from "../../spreadsheet/xlsx/libr
 import { type BenchHand, fillSlip, QuickHand } from "../../taskpane/page/bench";
 import { harveyPasted } from "../../taskpane/page/probe-readings";
 import { hasBrowser, type Served, serve } from "../browser";
-import { gridIsReady } from "../workbench-page";
+import { gridIsReady, saveByKeyboard } from "../workbench-page";
 
 const typeAll = async (hand: BenchHand, all: readonly (readonly [string, string])[]) => {
   for (const [field, text] of all) await hand.type(field, text);
@@ -139,12 +138,8 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
     await hand.press("Record this titration");
     await page.getByText(/Written in row \d+ of the sheet Titrations/).waitFor();
 
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.keyboard.press("Control+s"),
-    ]);
+    const { bytes: saved } = await saveByKeyboard(page);
     expect(complaints).toEqual([]);
-    const saved = new Uint8Array(readFileSync(await download.path()));
     const copy = shareWorkbook(saved, { kind: "partner", fileName: "log.xlsx" });
     if (isFileProblem(copy)) throw new Error(sayFile(copy));
     if (!hasLibreOffice() && process.env.REQUIRE_ALL !== "1") return;

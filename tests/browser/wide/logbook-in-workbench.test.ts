@@ -10,7 +10,7 @@ import { chooseFour, understand } from "../../taskpane/page/logbook-scenes";
 import { oldLogbookKey } from "../../adopt/recheck/old-logbook-key";
 import { bookOf, partsOf } from "../../xlsx/files";
 import { hasBrowser, type Served, serve } from "../browser";
-import { chooserOf, gridIsReady } from "../workbench-page";
+import { chooserOf, gridIsReady, saveByKeyboard } from "../workbench-page";
 
 /** A logbook of another workbook, two rows of it. */
 const otherBook = (): Buffer => {
@@ -85,11 +85,7 @@ describe.runIf(hasBrowser)("the old logbook beside the grid", () => {
     await page.getByRole("button", { name: "Write this report" }).waitFor({ timeout: 60_000 });
     await hand.press("Write this report");
     await page.getByText(/Written in .* of the sheet Re-check report/).waitFor({ timeout: 60_000 });
-    const [download] = await Promise.all([
-      page.waitForEvent("download"),
-      page.keyboard.press("Control+s"),
-    ]);
-    const bytes = new Uint8Array(readFileSync(await download.path()));
+    const { bytes } = await saveByKeyboard(page);
     const [before, after] = [partsOf(readFileSync(file)), partsOf(bytes)];
     const changed = Object.keys({ ...before, ...after }).filter(
       (name) => before[name] !== after[name],
