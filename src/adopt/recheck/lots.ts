@@ -2,6 +2,7 @@
 import type { CheckedRow } from "./judging/checked";
 import type { MistakeId } from "./mistakes/all";
 import type { Finding } from "./reporting/finding";
+import type { HeldFigure } from "./reading/held-figure";
 import type { OfLot, Readings } from "./reading/readings";
 import { acidValue, fromNothing, hasTitration } from "./arithmetic/row-arithmetic";
 
@@ -13,6 +14,7 @@ interface Known {
   readonly acidValues: readonly number[];
   readonly heldAcidValue: number | undefined;
   readonly heldFfa: number | undefined;
+  readonly doubts: OfLot["doubts"];
   readonly mistake: MistakeId | undefined;
   readonly orElse: Finding["orElse"];
 }
@@ -23,6 +25,9 @@ export interface WrongLot {
   /** Of its titration, counted from 0. */
   readonly row: number;
 }
+
+const doubtOf = (held: HeldFigure | undefined): number =>
+  held ? held.halfDigit / Math.abs(held.value) : 0;
 
 const key = (lot: string): string => lot.trim().toLowerCase();
 
@@ -47,6 +52,7 @@ export class Lots {
       acidValues,
       heldAcidValue: held.get("acidValue")?.value,
       heldFfa: held.get("ffa")?.value,
+      doubts: { acidValue: doubtOf(held.get("acidValue")), ffa: doubtOf(held.get("ffa")) },
       mistake: findings[0]?.mistake,
       orElse: findings[0]?.orElse,
     });
@@ -80,6 +86,7 @@ export class Lots {
       acidValues: known.acidValues,
       heldAcidValue: known.heldAcidValue,
       heldFfa: known.heldFfa,
+      doubts: known.doubts,
       otherAcidValues: others.flatMap(({ heldAcidValue }) => heldAcidValue ?? []),
       otherFfas: others.flatMap(({ heldFfa }) => heldFfa ?? []),
     };

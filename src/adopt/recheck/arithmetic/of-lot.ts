@@ -44,20 +44,11 @@ export function isCopied(figure: HeldFigure, r: Readings): boolean {
 /** What the lot's row in the other table holds, as something this row may have started from. */
 export function lotFigures(r: Readings): Upstream[] {
   if (!r.ofLot || hasTitration(r)) return [];
-  const { heldAcidValue, heldFfa } = r.ofLot;
-  return [
-    ...(heldAcidValue === undefined
+  const { heldAcidValue, heldFfa, doubts } = r.ofLot;
+  // 0.12 % may have been 0.116 %, and the batch gone on from that
+  const figure = (role: "acidValue" | "ffa", value: number | undefined): readonly Upstream[] =>
+    value === undefined
       ? []
-      : [
-          {
-            role: "acidValue" as const,
-            value: heldAcidValue,
-            doubt: copied / 2,
-            isOfLot: true as const,
-          },
-        ]),
-    ...(heldFfa === undefined
-      ? []
-      : [{ role: "ffa" as const, value: heldFfa, doubt: copied / 2, isOfLot: true as const }]),
-  ];
+      : [{ role, value, doubt: Math.max(copied / 2, doubts[role]), isOfLot: true }];
+  return [...figure("acidValue", heldAcidValue), ...figure("ffa", heldFfa)];
 }

@@ -1,7 +1,10 @@
 /** What rows all over a logbook tell of it: its commonest mistakes, and which figures it keeps to their digits. */
 import type { RoleId } from "../../recognising/roles";
 import type { CheckedFigure, CheckedRow } from "../judging/checked";
+import type { Written } from "../arithmetic/expected-figure";
 import { keyOf, type Slip } from "../judging/slips";
+
+const isPart = (role: RoleId): boolean => role === "acidDose" || role === "reactionDose";
 
 /** The commonest mistake of each column. */
 export function usualSlipsOf(figures: readonly CheckedFigure[]): ReadonlyMap<RoleId, Slip> {
@@ -46,5 +49,22 @@ export function exactIn(
     [...counts].flatMap(([role, { all, fit, explained }]) =>
       all >= leastRows && fit > 0 && fit + explained >= goodPart * all ? [role] : [],
     ),
+  );
+}
+
+/** Whether a part of a dose is pure or as weighed in nearly all rows that are right. */
+export function usualWritten(checked: readonly CheckedRow[]): ReadonlyMap<RoleId, Written> {
+  const all = checked.flatMap(({ figures }) =>
+    figures.flatMap(({ figure: { role }, verdict }) =>
+      isPart(role) && verdict.kind === "right" ? [{ role, written: verdict.written }] : [],
+    ),
+  );
+  return new Map(
+    [...new Set(all.map(({ role }) => role))].flatMap((role) => {
+      const own = all.filter((each) => each.role === role);
+      const pure = own.filter(({ written }) => written === "pure").length / own.length;
+      if (own.length < leastRows || (pure > 1 - goodPart && pure < goodPart)) return [];
+      return [[role, pure >= goodPart ? "pure" : "weighed"] as const];
+    }),
   );
 }

@@ -12,7 +12,7 @@ import {
 } from "../conventions/conventions";
 import { explained } from "./explained";
 import { formulaReader } from "../reading/formula-facts";
-import { exactIn, usualSlipsOf } from "../conventions/habits-of-rows";
+import { exactIn, usualSlipsOf, usualWritten } from "../conventions/habits-of-rows";
 import { type Judged, nothingLearned, RowJudge } from "./judge-row";
 import { figureRoles, heldRoles } from "../reading/figure-roles";
 import { learnConvention, type LearnedConvention } from "../conventions/learn-convention";
@@ -112,6 +112,7 @@ export class RowChecker {
         settled.map((row) => this.judge.misfits(row, this.convention.usual)),
         checked,
       ),
+      written: usualWritten(checked),
     };
     return new Set(checked.filter(isRight).map(({ readings: { row } }) => row));
   }
@@ -137,6 +138,15 @@ export class RowChecker {
   private fairest(settled: Readings): Searched {
     const usual = this.judge.judge(settled, this.convention.usual, this.learned);
     if (wrongs(usual) === 0) return plainly(usual);
+    if (this.learned.written.size > 0) {
+      const written = this.judge.judge(
+        settled,
+        this.convention.usual,
+        this.learned,
+        this.learned.written,
+      );
+      if (wrongs(written) === 0) return plainly(written);
+    }
     const found = withSearch(usual);
     // A mistake that gives the figures to their digits, in a logbook that keeps to them, is no convention.
     const isPlain = found.figures.every(

@@ -15,7 +15,7 @@ import type { RightFigure } from "./right-figure";
 import type { Slip } from "./slips";
 import { originsOf, type Upstream, upstreamOf } from "../arithmetic/upstream";
 import { fromNothing, hasTitration, times } from "../arithmetic/row-arithmetic";
-import { parts, expectedFigure } from "../arithmetic/expected-figure";
+import { parts, expectedFigure, type Written } from "../arithmetic/expected-figure";
 import { takenAs, writtensOf } from "./writtens";
 
 const ofTitration: ReadonlySet<RoleId> = new Set(["acidValue", "ffa"]);
@@ -50,12 +50,15 @@ export interface Learned {
   readonly acidOfPureLye: boolean;
   /** Figures that it keeps to their digits. */
   readonly exact: ReadonlySet<RoleId>;
+  /** How a part of a dose is written down in nearly all rows; asked for where a row fits otherwise by chance. */
+  readonly written: ReadonlyMap<RoleId, Written>;
 }
 
 export const nothingLearned: Learned = {
   usualSlips: new Map(),
   acidOfPureLye: true,
   exact: new Set(),
+  written: new Map(),
 };
 
 /** A row as it reads in a convention: for the doses, and for what the titration alone gives. */
@@ -72,7 +75,13 @@ export class RowJudge {
     private readonly factsOf: (text: string, row: number) => FormulaFacts | undefined,
   ) {}
 
-  judge(row: Readings, convention: Convention, learned: Learned): Judged {
+  /** @param writtens what is known of how parts of a dose are written down */
+  judge(
+    row: Readings,
+    convention: Convention,
+    learned: Learned,
+    writtens: Learned["written"] = nothingLearned.written,
+  ): Judged {
     const read = this.read(row, convention);
     const figures: { checking: Checking; verdict: Verdict }[] = [];
     const right: RightFigure[] = [];
@@ -80,7 +89,10 @@ export class RowJudge {
     for (const role of figureRoles) {
       const held = row.held.get(role);
       if (!held) continue;
-      const checking = this.checking(held, read, [...upstream], [...right], learned);
+      const checking = this.checking(held, read, [...upstream], [...right], {
+        ...learned,
+        written: writtens,
+      });
       const verdict = verdictOn(checking, row);
       figures.push({ checking, verdict });
       const written =
@@ -128,13 +140,14 @@ export class RowJudge {
     { dose, titration, core, coreOfTitration }: InConvention,
     before: readonly Upstream[],
     right: readonly RightFigure[],
-    { usualSlips, acidOfPureLye, exact }: Learned,
+    { usualSlips, acidOfPureLye, exact, written }: Learned,
   ): Checking {
     const { role } = held;
     const unit = this.columns.get(role)?.unit;
     const facts = this.factsOf(held.formula, dose.row);
     const isAcid = ofTitration.has(role);
-    const writtens = writtensOf(this.columns, role, dose);
+    const usual = written.get(role);
+    const writtens = usual ? [usual] : writtensOf(this.columns, role, dose);
     const isPure = writtens.every((each) => each === "pure");
     return {
       role,

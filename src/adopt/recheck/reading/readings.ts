@@ -77,6 +77,8 @@ export interface OfLot {
   /** As the other table holds it. */
   readonly heldAcidValue: number | undefined;
   readonly heldFfa: number | undefined;
+  /** How unsure their digits make them, as shares of themselves. */
+  readonly doubts: { readonly acidValue: number; readonly ffa: number };
   /** What the table holds for the lots titrated just before and after it. */
   readonly otherAcidValues: readonly number[];
   readonly otherFfas: readonly number[];
