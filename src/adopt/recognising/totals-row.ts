@@ -45,9 +45,9 @@ class Sums {
 
 const rounding = 0.005;
 
-/** Half of the last digit in which a figure is typed: an average of 0.0223 may stand as 0.02. */
+/** Half of the last digit in which a figure is typed, and a tie: an average of 0.0223 may stand as 0.02. */
 const halfDigit = (value: number): number =>
-  0.5 * 10 ** -(/\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0);
+  (0.5 + 1e-9) * 10 ** -(/\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0);
 
 /** A row that adds up one or two others may as well be a row of its own. */
 const leastRows = 3;

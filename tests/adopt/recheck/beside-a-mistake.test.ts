@@ -182,22 +182,39 @@ describe("totals typed without a word, below the rows", () => {
           expect(below).toEqual([]);
         },
       ),
-      { numRuns: times(50) },
+      {
+        numRuns: times(50),
+        // by hand: their % FFA are on average 0.0165, a tie
+        examples: [
+          [
+            [
+              5.94, 6.87, 4.03, 3.85, 2.26, 2.08, 6.58, 3.99, 8.6, 5.59, 5.73, 6.37, 8.64, 8.25,
+              7.47, 7.15,
+            ].map((titre) => ({ titre, litres: 40, wrong: 1 })),
+            2,
+          ],
+        ],
+      },
     );
   });
 });
 
 describe("doses for a litre of an oil that is weighed", () => {
   it("are by a density of the maker's own, which nobody said, and not by the heat of the day", () => {
-    const rows = fc.array(
-      fc.tuple(batch(fc.constant(1)), fc.constantFrom(24, 37, 40, 41, 42, 55)),
-      {
-        minLength: 6,
-        maxLength: 15,
-      },
+    const anyWarmth = fc.constantFrom(24, 37, 40, 41, 42, 55);
+    // in most rows the same, so that the heat of the day nearly explains them
+    const rows = anyWarmth.chain((usual) =>
+      fc.array(
+        fc.tuple(
+          batch(fc.constant(1)),
+          fc.oneof({ weight: 4, arbitrary: fc.constant(usual) }, anyWarmth),
+        ),
+        { minLength: 6, maxLength: 15 },
+      ),
     );
+    const densities = fc.integer({ min: 890, max: 925 }).map((thousandths) => thousandths / 1000);
     fc.assert(
-      fc.property(rows, fc.constantFrom(0.9, 0.902), (batches, density) => {
+      fc.property(rows, densities, (batches, density) => {
         const { mapping, cells } = bareLogbook(
           [
             ["titre", "mL"],

@@ -41,6 +41,12 @@ const stepsOf = ({
   stepCosts * (Number(acidAsWeighed) + Number(byCoefficient) + Number(doseByTitre)) +
   densityCosts * (Number(oilDensity !== undefined) + Number(sampleDensity !== oilDensity));
 
+/** Densities that a maker may have measured: the third digit beside one in use. */
+const besideDensity = (density: number): number[] =>
+  [-4, -3, -2, -1, 1, 2, 3, 4].map(
+    (thousandths) => Math.round(density * 1000 + thousandths) / 1000,
+  );
+
 /** No density and no coefficient. */
 const withoutShares = ({ acidAsWeighed }: Convention): Convention => ({
   ...plainConvention,
@@ -123,6 +129,17 @@ export function learnConvention(rows: readonly Readings[], told: Told): LearnedC
       densities.map((sampleDensity) => ({ ...byOil, sampleDensity, doseByTitre })),
     );
     usual = isSampledByVolume ? cheapest(samples, byOil) : byOil;
+  }
+  if (isFree) {
+    // the nearest of those in use, though the heat of the day may be nearer: the maker's own lies beside it
+    const from = usual;
+    const [first = from, ...rest] = usualDensities.map((oilDensity) => ({ ...from, oilDensity }));
+    const { oilDensity } = cheapest(rest, first);
+    const own = typeof oilDensity === "number" ? besideDensity(oilDensity) : [];
+    usual = cheapest(
+      own.map((density) => ({ ...from, oilDensity: density })),
+      from,
+    );
   }
   const isRight = (row: Readings, convention: Convention): boolean =>
     misfits(row, convention).every((each) => each <= 1.5);
