@@ -70,4 +70,44 @@ describe.runIf(hasBrowser)("figures typed far from where one was", () => {
     await holds(page, "O41", "1.22");
     await holds(page, "G10", "2.55");
   });
+
+  it("stay in their cell when the name box is clicked, whose address is then gone to", async () => {
+    const page = await begun(1400);
+    const nameBox = page.locator('[data-u-comp="defined-name"] input');
+    const places = [
+      ["D50", "7.77", "H52"],
+      ["H52", "8.88", "B12"],
+    ] as const;
+    await goTo(page, "D50");
+    for (const [address, text, next] of places) {
+      await page.keyboard.type(text);
+      await nameBox.click();
+      await page.keyboard.press("Control+a");
+      await type(page, next, "Enter");
+      await expect.poll(() => heading(page).innerText()).toMatch(new RegExp(`${next}$`));
+      await page.keyboard.type("9.99");
+      await page.keyboard.press("Escape");
+      await holds(page, address, text);
+      await goTo(page, next);
+    }
+  });
+
+  it("are whole after a press of the formula line, however short", async () => {
+    const page = await begun(1400);
+    const line = await page
+      .locator('[data-u-comp="formula-bar"] [data-u-comp="render-canvas"]')
+      .first()
+      .boundingBox();
+    if (!line) throw new Error("There is no formula line.");
+    const press = (delay: number) => page.mouse.click(line.x + 200, line.y + 13, { delay });
+    const cells = ["D50", "D52", "D54", "D56"];
+    for (const [at, address] of cells.entries()) {
+      await goTo(page, address);
+      if (at % 2 === 1) await page.keyboard.type("1");
+      await press(at < 2 ? 0 : 80);
+      await type(page, "23", "Enter");
+      await expect.poll(() => heading(page).innerText()).toMatch(new RegExp(`D${51 + 2 * at}$`));
+    }
+    for (const [at, address] of cells.entries()) await holds(page, address, at % 2 ? "123" : "23");
+  });
 });

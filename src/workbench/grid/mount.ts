@@ -40,6 +40,8 @@ import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { goBackACell } from "../back-a-cell";
 import { goToEndsOfText } from "../ends-of-text";
+import { keepKeysInFormulaLine } from "../formula-line";
+import { endTypingAtNameBox } from "../name-box";
 import { seeBeforeTyping } from "../seen-before-typing";
 import { goToTheEnds } from "../to-the-ends";
 import { takeAsTyped } from "./as-typed";
@@ -128,6 +130,9 @@ export async function mountGrid(
   goToEndsOfText(injector);
   const revealed = (place: CellPlace) => reveal(api, place, container.clientWidth);
   seeBeforeTyping(injector, cells.names, revealed, () => isTyping(injector));
+  const finish = () => finishTyping(injector, cells.names.unit);
+  keepKeysInFormulaLine(injector, () => isTyping(injector));
+  endTypingAtNameBox(container, () => isTyping(injector), finish);
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
     ...file,
@@ -163,7 +168,7 @@ export async function mountGrid(
       injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(listener);
     },
     forgetHistory: () => steps.begin({ back: 0, forth: 0 }),
-    finishTyping: () => finishTyping(injector, cells.names.unit),
+    finishTyping: finish,
     isTyping: () => isTyping(injector),
     hasFocus: () => injector.get(ILayoutService).isFocused,
     focus: () => injector.get(ILayoutService).focus(),
