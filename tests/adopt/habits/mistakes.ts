@@ -10,6 +10,7 @@ export type Planted =
   | "assay multiplied"
   | "factor of the other base"
   | "litres as kilograms"
+  | "kilograms as litres"
   | "1 mL as 1 g"
   | "slip by ten"
   | "mean of wrong titres"
@@ -40,6 +41,8 @@ const possible: Readonly<Record<Planted, (habit: Habit) => boolean>> = {
   "assay multiplied": ({ base, charge }) => base === "KOH" && !charge.isAsWeighed,
   "factor of the other base": ({ base }) => base !== "NaOCH3",
   "litres as kilograms": (habit) => isByVolume(habit) && usesMass(habit),
+  "kilograms as litres": ({ charge, oilUnit, hasOilMass }) =>
+    charge.per === "g/L" && (oilUnit === "kg" || oilUnit === "lb" || hasOilMass),
   "1 mL as 1 g": (habit) => habit.sample.by === "mL" && usesMass(habit),
   "slip by ten": (habit) => fromFfa(habit) && habit.hasFfa,
   "mean of wrong titres": ({ titres, hasMean, hasNet, hasFfa, hasAcidValue }) =>

@@ -11,6 +11,7 @@ export const rightName: Readonly<Record<Planted, MistakeId>> = {
   "assay multiplied": "assay-multiplied",
   "factor of the other base": "other-base",
   "litres as kilograms": "density-as-one",
+  "kilograms as litres": "kilograms-as-litres",
   "1 mL as 1 g": "density-as-one",
   "slip by ten": "decimal-slip",
   // a mean of figures that stand nowhere together has no name

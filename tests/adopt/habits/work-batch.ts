@@ -25,7 +25,10 @@ function oilOf(
   if (oilUnit === "kg" || oilUnit === "lb") {
     const mass = oilUnit === "kg" ? oil : times(oil, number(kilogramsIn.lb));
     const kilograms = sheet.put("kilograms", mass);
-    return { kilograms, litres: over(kilograms, density) };
+    return {
+      kilograms,
+      litres: mistake === "kilograms as litres" ? kilograms : over(kilograms, density),
+    };
   }
   const other = oilUnit === "US gal" ? "imp gal" : "US gal";
   const factor = litresIn[mistake === "other gallon" ? other : oilUnit];
@@ -34,7 +37,7 @@ function oilOf(
     "kilograms",
     mistake === "litres as kilograms" ? litres : times(litres, density),
   );
-  return { litres, kilograms };
+  return { litres: mistake === "kilograms as litres" ? kilograms : litres, kilograms };
 }
 
 /** g of lye for the acid, and whether that is pure. */

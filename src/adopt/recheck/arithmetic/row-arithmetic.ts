@@ -133,8 +133,12 @@ export function kilograms(r: Readings, w: Ways, from: From): Figure {
 
 /** L of oil. */
 export function litres(r: Readings, w: Ways, from: From): Figure {
+  if (w.kilogramsAsLitres) return kilograms(r, w, from);
+  if (w.kilogramsAsLitres) return kilograms(r, w, from);
   const unit = unitIn(r, w);
   const isByMass = from.has("oilMass") && !w.litresByAmount;
   if (!isByMass && r.amount && unit?.measures === "volume") return r.amount.value * factorOf(unit);
-  return times(kilograms(r, w, from), 1 / kilogramsPerLitre(r, w));
+  // from kilograms that are written down: that a litre weighs 1 kg did something to them, or nothing at all
+  const density = from.has("oilMass") ? usualDensity(r.oil) : kilogramsPerLitre(r, w);
+  return times(kilograms(r, w, from), 1 / density);
 }

@@ -20,6 +20,8 @@ export interface Ways {
   readonly sampleDensity?: number;
   readonly oilDensity?: number;
   readonly unit?: (unit: AmountUnit) => AmountUnit;
+  /** Each kilogram counts as a litre. */
+  readonly kilogramsAsLitres?: boolean;
   readonly acid?: FattyAcid;
   /** What % FFA is multiplied by. */
   readonly ffaScale?: number;

@@ -22,7 +22,7 @@ import { settledAcid } from "../arithmetic/of-lot";
 import type { Readings } from "../reading/readings";
 import { RowFindings } from "../reporting/row-findings";
 import { acidValue, fromNothing } from "../arithmetic/row-arithmetic";
-import { keyOf } from "./slips";
+import { idsOf, keyOf } from "./slips";
 
 interface Searched {
   readonly readings: Readings;
@@ -55,6 +55,15 @@ const wrongs = ({ figures }: Judged): number => figures.filter(isWrong).length;
 
 const isExplained = ({ verdict }: CheckedFigure): boolean =>
   verdict.kind === "wrong" && verdict.slip?.made.length === 1;
+
+/** Parts that add up to something else are no explanation where a mistake in one of them is. */
+const isAllExplained = ({ figures }: Searched): boolean =>
+  figures.every((each) => !isWrong(each) || (isExplained(each) && !isAddedWrongly(each)));
+const isAddedWrongly = ({ verdict }: CheckedFigure): boolean =>
+  verdict.kind === "wrong" &&
+  verdict.slip !== undefined &&
+  idsOf(verdict.slip).includes("slip-of-addition");
+const better = (one: Searched, other: Searched): Searched => (isAllExplained(one) ? one : other);
 
 /** All that rests on the lye is right, and something does. */
 function isRight({ figures, findings }: CheckedRow): boolean {
@@ -138,16 +147,13 @@ export class RowChecker {
   private fairest(settled: Readings): Searched {
     const usual = this.judge.judge(settled, this.convention.usual, this.learned);
     if (wrongs(usual) === 0) return plainly(usual);
-    if (this.learned.written.size > 0) {
-      const written = this.judge.judge(
-        settled,
-        this.convention.usual,
-        this.learned,
-        this.learned.written,
-      );
-      if (wrongs(written) === 0) return plainly(written);
-    }
-    const found = withSearch(usual);
+    const asWritten = this.asUsuallyWritten(settled);
+    if (asWritten && wrongs(asWritten) === 0) return plainly(asWritten);
+    const plain = withSearch(usual);
+    const found =
+      asWritten && !isAllExplained(plain) && wrongs(asWritten) <= wrongs(usual)
+        ? better(withSearch(asWritten), plain)
+        : plain;
     // A mistake that gives the figures to their digits, in a logbook that keeps to them, is no convention.
     const isPlain = found.figures.every(
       (each) =>
@@ -162,6 +168,13 @@ export class RowChecker {
       if (wrongs(judged) === 0) return plainly(judged);
     }
     return found;
+  }
+
+  /** With parts of a dose pure, or as weighed, as they are in nearly all rows. */
+  private asUsuallyWritten(settled: Readings): Judged | undefined {
+    const { learned, convention, judge } = this;
+    if (learned.written.size === 0) return undefined;
+    return judge.judge(settled, convention.usual, learned, learned.written);
   }
 
   /** The one mistake that gives all wrong figures of a row to their digits; "" where nothing is wrong. What

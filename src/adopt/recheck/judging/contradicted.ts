@@ -11,7 +11,7 @@ import type { From } from "../arithmetic/row-arithmetic";
 import { expectedFigure } from "../arithmetic/expected-figure";
 
 const ofTitre: readonly (keyof Ways)[] = ["mean", "lessBlank"];
-const ofOil: readonly (keyof Ways)[] = ["oilDensity", "unit"];
+const ofOil: readonly (keyof Ways)[] = ["oilDensity", "unit", "kilogramsAsLitres"];
 
 /** Ways that a right figure would show; a right % FFA may well be used as something else further on. */
 const showing: Readonly<Partial<Record<RoleId, readonly (keyof Ways)[]>>> = {

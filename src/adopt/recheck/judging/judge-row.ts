@@ -29,6 +29,14 @@ const isGiven = (role: RoleId, r: Readings): boolean =>
   !r.ofLot &&
   (role === "acidValue" || (role === "ffa" && !r.held.has("acidValue")));
 
+/** A % FFA, or an acid value, that a row starts from is read to a tenth or two: 2 is no 1.5, whatever else the column
+ * holds. Common practice, no source. */
+const coarsest: Readonly<Partial<Record<RoleId, number>>> = { ffa: 0.05, acidValue: 0.1 };
+const asGiven = (held: HeldFigure): HeldFigure => ({
+  ...held,
+  halfDigit: Math.min(held.halfDigit, coarsest[held.role] ?? held.halfDigit),
+});
+
 /** Without a search for mistakes: a figure that was copied from where it is wrong is not wrong by itself. */
 function verdictOn(checking: Checking, row: Readings): Verdict {
   if (isGiven(checking.role, checking.readings)) return { kind: "not-checked" };
@@ -101,7 +109,8 @@ export class RowJudge {
       const { value, halfDigit } = held;
       if (verdict.kind === "right")
         right.push({ role, value, halfDigit, unit: checking.unit, written });
-      const next = upstreamOf(held, checking.unit, written, isWrong, read.dose);
+      const start = isGiven(role, row) ? asGiven(held) : held;
+      const next = upstreamOf(start, checking.unit, written, isWrong, read.dose);
       if (next) upstream.push(next);
     }
     return { readings: read.dose, titration: read.titration, figures };

@@ -34,7 +34,8 @@ export function slipsFor(role: RoleId, r: Readings): readonly Slip[] {
   return slips;
 }
 
-const isOtherBase = ({ ways }: Slip): boolean => ways.chargeScale !== undefined;
+const isOtherBase = ({ ways }: Slip): boolean =>
+  ways.otherBase !== undefined && ways.chargeScale !== undefined;
 const isWeighing = ({ ways }: Slip): boolean => ways.weighing !== undefined;
 
 /** How two are made together; undefined where one undoes the other or stands in its place. */

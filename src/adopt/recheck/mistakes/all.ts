@@ -11,6 +11,7 @@ import { copiedFromAbove } from "./copied-from-above";
 import { decimalSlip } from "./decimal-slip";
 import { densityAsOne } from "./density-as-one";
 import { emptyAsZero } from "./empty-as-zero";
+import { kilogramsAsLitres } from "./kilograms-as-litres";
 import { litresForGallons } from "./litres-for-gallons";
 import { notRecognised } from "./not-recognised";
 import { otherAcid } from "./other-acid";
@@ -32,6 +33,7 @@ const all = [
   densityAsOne,
   otherGallon,
   litresForGallons,
+  kilogramsAsLitres,
   acidLeftOut,
   percentAsFraction,
   acidValueAsPercent,
