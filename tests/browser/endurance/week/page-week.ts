@@ -1,11 +1,10 @@
 /** The week's logbook on the page: what is done there by keyboard, and the file that the page saves. */
-import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import type { Chance } from "../../../endurance/chance";
 import { type Model } from "../../../endurance/week/model";
 import { WeekWorld } from "../../../endurance/week/world";
 import { opened } from "../../../workbench/file";
-import { goTo, gridIsReady, openBytes, standing } from "../../workbench-page";
+import { goTo, gridIsReady, openBytes, saveByKeyboard, standing } from "../../workbench-page";
 
 const letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 const patience = { timeout: 60_000 };
@@ -71,11 +70,8 @@ export class PageWeek {
 
   /** The file as the page hands it out, held against what should be in it. */
   async save(): Promise<void> {
-    const [download] = await Promise.all([
-      this.page.waitForEvent("download", patience),
-      this.page.keyboard.press("Control+s"),
-    ]);
-    this.world.workbook = opened(new Uint8Array(readFileSync(await download.path())));
+    const { bytes } = await saveByKeyboard(this.page);
+    this.world.workbook = opened(bytes);
     this.world.check();
   }
 
