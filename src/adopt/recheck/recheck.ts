@@ -14,6 +14,7 @@ import type { Finding, RecheckReport } from "./reporting/finding";
 import { Lots } from "./lots";
 import { rowReader } from "./reading/read-rows";
 import { holdsDoses, weighedAlone } from "./reading/weighed-alone";
+import { weighedByRule } from "./weighed-by-rule";
 import { TableCheck } from "./table-check";
 import { Tally } from "./reporting/tally";
 
@@ -78,8 +79,10 @@ export function* recheck(given: readonly Logbook[]): Generator<Progress, Recheck
   const logbooks = plainly(
     given.map(({ mapping: asGiven, cells: all }) => {
       const cells = withoutLeft(asGiven, all);
-      const mapping = measured(hasDoses ? asGiven : weighedAlone(asGiven));
-      return { mapping: { ...mapping, commas: commasOf(mapping, cells).commas }, cells };
+      const mapping = measured(asGiven);
+      const { commas } = commasOf(hasDoses ? mapping : weighedAlone(mapping), cells);
+      const read = { ...mapping, commas };
+      return { mapping: hasDoses ? read : weighedByRule(read, cells), cells };
     }),
   );
   const of = logbooks.reduce(

@@ -2,6 +2,7 @@
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { totalsReader } from "../recognising/totals-row";
+import type { CheckedRow } from "./judging/checked";
 import { OddInputs } from "./judging/odd-inputs";
 import { OpenChecker } from "./judging/check-openly";
 import { AboveLimits } from "./reporting/above-limit";
@@ -78,6 +79,11 @@ export class TableCheck {
     this.oddWater = new OddWaters(mapping.sheet, heading || roleOf("waterContent").words);
     this.methanol = new MethanolLook(mapping.sheet, methanolReader(mapping, cells));
     this.asleep = latentIn(mapping);
+  }
+
+  /** The rows that were learned from, by what was learned. */
+  sampleChecked(): CheckedRow[] {
+    return this.sample.map((row) => this.checker.check(row));
   }
 
   check(row: number): void {

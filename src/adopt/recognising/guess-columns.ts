@@ -13,7 +13,7 @@ import { neighbours } from "./neighbours";
 import { figuresOf } from "./judging/follows";
 import { judged } from "./judging/judged";
 import { lyePerLitre } from "./judging/lye-per-litre";
-import { noSurerThanIsFitting } from "./sure";
+import { noSurer, noSurerThanIsFitting } from "./sure";
 import { fullHeading } from "./full-heading";
 import { type HeadingParts, headingParts } from "./heading";
 import type { TablePlace } from "./find-tables";
@@ -24,7 +24,7 @@ import { isElsewhere, isUnknown } from "./words/speaks-for";
 import { languageOf } from "./words/read-words";
 import type { LanguageId } from "./words/terms";
 import type { Commas } from "./typed-number";
-import { unitOfColumn } from "./measures/units-of-roles";
+import { noUnit, unitsInTable } from "./measures/units-in-table";
 
 export interface ColumnGuess extends RoleScore {
   readonly column: number;
@@ -170,14 +170,17 @@ export function guessColumns(cells: SheetCells, place: TablePlace, commas: Comma
   const followed = judged(summed, settle(summed), figures);
   const all = lyePerLitre(followed, settle(followed), figures);
   const settled = settle(all);
+  const units = unitsInTable(all, settled);
   return all.map(({ candidate, scores }) => {
-    const best = settled.get(candidate.column) ?? unused(candidate.heading);
+    const own = settled.get(candidate.column) ?? unused(candidate.heading);
+    const { unit, isDoubtful } = units.get(candidate.column) ?? noUnit;
+    const best = isDoubtful ? noSurer(own) : own;
     const others = scores.filter(({ role, score: s }) => role !== best.role && s > 0.2).slice(0, 4);
     return {
       ...capped(noSurerThanIsFitting({ candidate, scores, best }, all, settled)),
       column: candidate.column,
       heading: candidate.heading,
-      unit: unitOfColumn(best.role, candidate.parts, candidate.facts),
+      unit,
       ...basisFor(best.role, candidate, candidates),
       others: others.map(capped),
     };

@@ -58,6 +58,12 @@ function isFitting({ parts, facts }: Candidate, best: RoleScore): boolean {
   return isNamed && (facts.numbers.length === 0 || fromCells(role, parts, facts).reason !== "");
 }
 
+/** Likely at most. */
+export const noSurer = (best: RoleScore): RoleScore => ({
+  ...best,
+  score: Math.min(best.score, sureFrom - 0.01),
+});
+
 export function noSurerThanIsFitting(
   { candidate, scores, best }: Scored & { readonly best: RoleScore },
   all: readonly Scored[],
@@ -72,5 +78,5 @@ export function noSurerThanIsFitting(
       ({ role, score }) => role !== best.role && score >= best.score - apartOf(role, best.role),
     ) ||
     hasRival(own, best, all, settled);
-  return isDoubtful ? { ...best, score: Math.min(best.score, sureFrom - 0.01) } : best;
+  return isDoubtful ? noSurer(best) : best;
 }

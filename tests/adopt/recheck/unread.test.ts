@@ -15,7 +15,7 @@ function rowWith(role: RoleId, value: LogbookValue): (LogbookValue | undefined)[
 }
 
 describe("a cell with words where its figure belongs", () => {
-  it.each(["2.90 bad", "5,20", "~5.2", "5.2?", "<5.2", "5.2 g", "lost", "5.2 / 5.3"])(
+  it.each(["2.90 bad", "5,20", "~5.2", "5.2?", "<5.2", "lost", "5.2 / 5.3"])(
     "%s as a titre: the row is not checked, and says so",
     (text) => {
       const report = recheckAtOnce([
@@ -28,6 +28,14 @@ describe("a cell with words where its figure belongs", () => {
       ]);
     },
   );
+
+  it.each(["5.2 g", "5,2 gr.", "5.2 %"])("%s says another unit than its column is in", (text) => {
+    const report = recheckAtOnce([logbookOf([rowOf(usual), rowWith("titre", text)])]);
+    expect([report.rows, report.findings]).toEqual([1, []]);
+    expect(report.unchecked.map(uncheckedWords)).toEqual([
+      `Not checked: titre holds "${text}", but its column is in mL: put one of the two right (row 3).`,
+    ]);
+  });
 
   it.each(["5.2", "5.2 mL", "5.20ml", " 5.20 "])("%s is a titre like any other", (text) => {
     const report = recheckAtOnce([logbookOf([rowWith("titre", text)])]);

@@ -6,6 +6,7 @@ import { openQuestions } from "../../../src/adopt/recognising/questions";
 import { questionsOf } from "../../../src/adopt/recognising/questions";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import type { LogbookValue } from "../../../src/adopt/recognising/sheet-cells";
+import { sureFrom } from "../../../src/adopt/recognising/sure";
 import { numberFromText } from "../../../src/adopt/recognising/typed-number";
 import { sheetOf } from "./sheet-of";
 
@@ -116,5 +117,40 @@ describe("totals", () => {
     const own = ["", 310, 4, 2950];
     const { guess } = understood([["Batch", "Oil L", "FFA %", "Lye to add g"], ...rows, own]);
     expect(guess.place.lastRow).toBe(4);
+  });
+});
+
+describe("methanol under a heading without a unit, beside oil in gallons", () => {
+  const book = (methanol: readonly number[], oil: string) =>
+    recogniseSheet(
+      sheetOf([
+        ["date", "batch", "oil acid % ffa", oil, "KOH needed (g)", "Methanol"],
+        ...methanol.map((each, at) => [
+          `1${String(at)}.3.2026`,
+          at + 1,
+          1.2 + at / 3,
+          30 - at,
+          1400 + 9 * at,
+          each,
+        ]),
+      ]),
+    )[0]?.columns.find(({ role }) => role === "methanol");
+
+  it("is in the oil's gallons where only they make a fifth of it, in litres where only these do, and never sure", () => {
+    // a fifth of 30 gallons is 6; of 30 imperial gallons, 136.4 L, it is 27 L
+    for (const oil of ["charge imperial gal", "oil US gal"]) {
+      const same = book([6, 5.8, 5.6, 5.4, 5.2], oil);
+      expect(same?.unit).toBe(oil.includes("US") ? "US gal" : "imp gal");
+      expect(same?.score).toBeLessThan(sureFrom);
+    }
+    const litres = book([27, 26, 25, 24.5, 23.6], "charge imperial gal");
+    expect(litres?.unit).toBe("L");
+    expect(litres?.score).toBeLessThan(sureFrom);
+  });
+
+  it("is in litres, and sure, beside oil in litres", () => {
+    const found = book([6, 5.8, 5.6, 5.4, 5.2], "oil (L)");
+    expect(found?.unit).toBe("L");
+    expect(found?.score).toBeGreaterThanOrEqual(sureFrom);
   });
 });

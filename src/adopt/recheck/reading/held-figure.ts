@@ -109,7 +109,7 @@ export function heldFigure(
     column,
     value: typed.value * scale,
     halfDigit: Math.max(half, step ?? 0, (of.within ?? 0) * typed.value) * scale,
-    isCoarse: step !== undefined || of.within !== undefined,
+    isCoarse: step !== undefined || (of.within ?? 0) > 0,
     formula: cell.formula,
     cell,
     typed: typed.value,

@@ -9,7 +9,8 @@ import { isUnitUnsaid } from "../../recognising/measures/measured";
 import { blankWord, isNeutralised } from "../../recognising/neutralised";
 import { type RoleId, roleOf } from "../../recognising/roles";
 import { heldCell, type LogbookValue, type SheetCells } from "../../recognising/sheet-cells";
-import { figureFrom, isEither } from "../../recognising/typed-number";
+import { unitAlone } from "../../recognising/heading";
+import { figureAndWords, figureFrom, isEither } from "../../recognising/typed-number";
 
 /** What cannot be worked out any more: nothing of the row, no dose of it, or this one figure. */
 export type Hides = "row" | "dose" | "figure";
@@ -62,9 +63,19 @@ const named = ({ heading, role }: MappedColumn): string =>
 export const notRead = (text: string): string =>
   isEither(text) ? "whose comma may part decimals or thousands" : "which is no figure";
 
+/** "10 ml" in a column of grams: a figure, and of something else than its heading says. */
+function otherUnit(text: string, { unit }: MappedColumn): string | undefined {
+  const named = unitAlone(figureAndWords(text)?.words ?? "");
+  return unit === undefined || named === unit ? undefined : named;
+}
+
 function whyOf(value: LogbookValue, column: MappedColumn): string {
   if (typeof value === "object") return `${named(column)} holds ${value.error}`;
-  return `${named(column)} holds ${quoted(String(value))}, ${notRead(String(value))}`;
+  const text = String(value);
+  const holds = `${named(column)} holds ${quoted(text)}`;
+  return otherUnit(text, column) === undefined
+    ? `${holds}, ${notRead(text)}`
+    : `${holds}, but its column is in ${column.unit ?? ""}: put one of the two right`;
 }
 
 const hidesOf = ({ role }: MappedColumn): Hides => hides[role] ?? "figure";

@@ -11,9 +11,15 @@ export const weighedTolerance = 0.03;
 export const holdsDoses = (mapping: LogbookMapping): boolean =>
   doseRoles.some((role) => columnOf(mapping, role) !== undefined);
 
-export const weighedAlone = (mapping: LogbookMapping): LogbookMapping => ({
+const asDose = (mapping: LogbookMapping, within: number): LogbookMapping => ({
   ...mapping,
   columns: mapping.columns.map((each) =>
-    each.role === "weighed" ? { ...each, role: "catalyst", within: weighedTolerance } : each,
+    each.role === "weighed" ? { ...each, role: "catalyst", within } : each,
   ),
 });
+
+export const weighedAlone = (mapping: LogbookMapping): LogbookMapping =>
+  asDose(mapping, weighedTolerance);
+
+/** To its digits, as a dose that was worked out. */
+export const weighedAsWorked = (mapping: LogbookMapping): LogbookMapping => asDose(mapping, 0);

@@ -40,6 +40,14 @@ function coarselyTaken(mapping: LogbookMapping, rows: readonly Readings[]): stri
   );
 }
 
+/** Grams under a heading of what was weighed that are a dose by their arithmetic. */
+const workedThough = (mapping: LogbookMapping): string[] =>
+  columnOf(mapping, "catalyst")?.within === 0
+    ? [
+        `${headed(mapping, "catalyst")} for the dose as it was worked out: nearly each row follows from its readings to the last digit`,
+      ]
+    : [];
+
 /** What was learned, and the answers that were tried to what nobody said. */
 interface TakenFrom {
   readonly usual: Convention | undefined;
@@ -69,6 +77,7 @@ export function takenFor(
   return [
     ...densityTaken(rows, usual),
     ...coarselyTaken(mapping, rows),
+    ...workedThough(mapping),
     ...(isWeighed && isKnown(mapping, "strength") && assay !== undefined
       ? ["the lye of the burette is as pure as that of the batch"]
       : []),
