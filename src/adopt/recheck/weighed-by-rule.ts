@@ -8,16 +8,16 @@ import { fromNothing } from "./arithmetic/row-arithmetic";
 import { expectedFigure } from "./arithmetic/expected-figure";
 import type { CheckedFigure, CheckedRow } from "./judging/checked";
 import { Lots } from "./lots";
-import { weighedAlone, weighedAsWorked } from "./reading/weighed-alone";
+import { weighedAlone, weighedAsWorked, weighedTolerance } from "./reading/weighed-alone";
 import { Tally } from "./reporting/tally";
 import { TableCheck } from "./table-check";
 
-const leastRows = 4;
-const nearlyAll = 0.8;
+const leastRows = 5;
+const nearlyAll = 0.85;
 /** Rounding along the way. */
 const rounding = 0.0015;
 
-/** By the right way, or by the one mistake that it is said to be. */
+/** By the right way, or by the one mistake that it is said to be; a hand on the scale does as much as a small one. */
 function isByRule(
   { figure, verdict }: CheckedFigure,
   { readings }: CheckedRow,
@@ -25,7 +25,10 @@ function isByRule(
 ): boolean {
   if (verdict.kind === "not-checked") return false;
   const made = verdict.kind === "wrong" ? verdict.slip : undefined;
-  if (verdict.kind === "wrong" && made?.made.length !== 1) return false;
+  if (verdict.kind === "wrong") {
+    const off = Math.abs(figure.value / verdict.should - 1);
+    if (made?.made.length !== 1 || off <= weighedTolerance) return false;
+  }
   const { written } = verdict;
   const should = expectedFigure("catalyst", unit, written, readings, made?.ways ?? {}, fromNothing);
   if (should === undefined) return false;

@@ -69,8 +69,8 @@ describe("what was weighed, where no column holds a dose", () => {
 });
 
 describe("grams that were put in, so the heading says, and that a rule gives to the digit", () => {
-  const amounts = [100, 120, 90, 140, 110, 160];
-  const rows = [2.1, 3.4, 5.2, 4.4, 2.8, 3.9].map((titre, at): Given => ({
+  const amounts = [100, 120, 90, 140, 110, 160, 130, 105];
+  const rows = [2.1, 3.4, 5.2, 4.4, 2.8, 3.9, 3.1, 4.8].map((titre, at): Given => ({
     ...usual,
     titres: [titre],
     amount: amounts[at] ?? 100,
