@@ -3,13 +3,15 @@ import {
   BooleanNumber,
   CellValueType,
   type ICellData,
+  type IStyleData,
   type IWorkbookData,
   type IWorksheetData,
   LocaleType,
 } from "@univerjs/core";
 import type { Book, BookCell, BookSheet, BookValue } from "../sheet/book";
 import { carriedOfBook } from "./printing/sheet-print";
-import { cellStyle, columnWidth, heightFor, usualCharacters, usualStyle } from "./look";
+import { columnPixels, usualHeight, usualWidth } from "./file/row-heights";
+import { rowsOf, styleAt, usualStyle } from "./look";
 import { tableResource } from "./snapshot-tables";
 
 const valueType = (value: BookValue): CellValueType => {
@@ -24,8 +26,7 @@ const held = (value: BookValue): ICellData => ({
   t: valueType(value),
 });
 
-function cell(from: BookCell, characters: number): ICellData {
-  const style = cellStyle(from, characters);
+function cell(from: BookCell, style: IStyleData | undefined): ICellData {
   return {
     ...(from.value === undefined ? {} : held(from.value)),
     ...(from.formula === undefined ? {} : { f: from.formula }),
@@ -34,28 +35,15 @@ function cell(from: BookCell, characters: number): ICellData {
   };
 }
 
-const charactersIn = (sheet: BookSheet, column: number): number =>
-  sheet.columnWidths[column] ?? usualCharacters;
-
 function cells(sheet: BookSheet): IWorksheetData["cellData"] {
   const data: Record<number, Record<number, ICellData>> = {};
   for (const [row, rowCells] of sheet.rows.entries()) {
     for (const [column, from] of rowCells.entries()) {
-      if (from) (data[row] ??= {})[column] = cell(from, charactersIn(sheet, column));
+      if (from) (data[row] ??= {})[column] = cell(from, styleAt(sheet, row, column));
     }
   }
   return data;
 }
-
-const heights = (sheet: BookSheet): IWorksheetData["rowData"] =>
-  Object.fromEntries(
-    sheet.rows.map((row, index) => {
-      const needed = row.map((each, column) =>
-        each ? heightFor(each, charactersIn(sheet, column)) : 0,
-      );
-      return [index, { h: Math.max(24, ...needed) }];
-    }),
-  );
 
 /** Rows and columns that stay in view; -1 where none do. */
 export const freeze = (rows: number, columns: number): IWorksheetData["freeze"] => ({
@@ -84,10 +72,12 @@ function sheetData(sheet: BookSheet, { frozenColumns }: SnapshotOptions): Partia
     columnCount: Math.max(columns + spareColumns, leastColumns),
     cellData: cells(sheet),
     columnData: Object.fromEntries(
-      sheet.columnWidths.map((characters, column) => [column, { w: columnWidth(characters) }]),
+      sheet.columnWidths.map((characters, column) => [column, { w: columnPixels(characters) }]),
     ),
     defaultStyle: usualStyle,
-    rowData: heights(sheet),
+    defaultColumnWidth: usualWidth,
+    defaultRowHeight: usualHeight,
+    rowData: rowsOf(sheet),
     freeze: freeze(sheet.frozenRows, frozenColumns ? (sheet.frozenColumns ?? 0) : 0),
     showGridlines: BooleanNumber.TRUE,
   };

@@ -38,6 +38,8 @@ export interface Look {
   readonly horizontal?: string;
   readonly vertical?: string;
   readonly wraps?: boolean;
+  /** Room before a text, in letters. */
+  readonly indent?: number;
   readonly borders?: Partial<Record<"left" | "right" | "top" | "bottom", Border>>;
   /** Open to change on a protected sheet. */
   readonly isUnlocked?: boolean;

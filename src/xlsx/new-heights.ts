@@ -27,19 +27,21 @@ export function isWrapped({ rows, columnWidths }: BookSheet, row: number, column
   return (columnWidths[column] ?? 0) >= forSentences && !isAlone;
 }
 
-function linesIn({ value, style, results }: BookCell, width: number): number {
-  const shown = results?.[0]?.[0] ?? value;
+function linesIn({ value, style }: BookCell, width: number): number {
   const room = width * (style === "heading" ? boldFits : fits);
-  return typeof shown === "string" ? wrappedLines(shown, room).length : 1;
+  return typeof value === "string" ? wrappedLines(value, room).length : 1;
 }
 
-/** Rows and their heights in points, of those that take more than a line. */
+/**
+ * Rows and their heights in points, of those that take more than a line. What a formula says is another text
+ * tomorrow: such a row is as high as programs make it.
+ */
 export function fixedHeights(sheet: BookSheet): (readonly [number, number])[] {
   return sheet.rows.flatMap((row, place) => {
     if (row.some((cell) => cell?.style === "title")) return [[place, titleHeight] as const];
     if (row.some((cell) => cell?.style === "large")) return [[place, largeHeight] as const];
     const wrapped = row.flatMap((cell, column) =>
-      cell && isWrapped(sheet, place, column)
+      cell && cell.formula === undefined && isWrapped(sheet, place, column)
         ? [{ cell, width: sheet.columnWidths[column] ?? 8 }]
         : [],
     );

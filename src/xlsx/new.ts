@@ -1,16 +1,14 @@
 /** A workbook of our own as a file: an empty file, and the patch that fills it. */
-import type { Book, BookCell, BookSheet, BookStyle, BookTable } from "../sheet/book";
+import type { Book, BookCell, BookSheet, BookTable } from "../sheet/book";
 import type { Place } from "../sheet/area";
 
+import { bookLook } from "./book-look";
 import { drawnFrom } from "./chart/drawn-from";
-import type { Content, Edit, LookChange } from "./patch/edits";
+import type { Content, Edit } from "./patch/edits";
 import { emptyFile } from "./new-file";
 import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
-import { fixedHeights, isWrapped } from "./new-heights";
+import { fixedHeights } from "./new-heights";
 import { patchXlsx } from "./patch";
-import { namedLooks } from "./styles/named-looks";
-
-const general = "General";
 
 function contentOf({ value, formula, results }: BookCell): Content {
   if (formula !== undefined) {
@@ -21,28 +19,8 @@ function contentOf({ value, formula, results }: BookCell): Content {
   return value === undefined ? { kind: "keep" } : { kind: "value", value };
 }
 
-/** A text beside a figure keeps a little off it. */
-const isBesideFigure = (left: BookCell | null | undefined, { format }: BookCell): boolean =>
-  (format === undefined || format === general) &&
-  left?.format !== undefined &&
-  left.format !== general;
-
-function lookOf(sheet: BookSheet, cell: BookCell, at: Place): BookStyle | LookChange | undefined {
-  const { style, align } = cell;
-  if (style === undefined) return align && { horizontal: align };
-  return {
-    ...namedLooks[style],
-    wraps: isWrapped(sheet, at.row, at.column),
-    ...(isBesideFigure(sheet.rows[at.row]?.[at.column - 1], cell)
-      ? { horizontal: "left", indent: 1 }
-      : {}),
-    ...(style === "title" || style === "heading" ? {} : { vertical: "top" }),
-    ...(align ? { horizontal: align } : {}),
-  };
-}
-
 function cellEdits(sheet: BookSheet, cell: BookCell, at: Place): Edit[] {
-  const look = lookOf(sheet, cell, at);
+  const look = bookLook(sheet, cell, at);
   const dress = {
     ...(cell.format === undefined ? {} : { format: cell.format }),
     ...(look === undefined ? {} : { look }),

@@ -21,7 +21,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/functions/uncertainty/checks": "check",
   }),
   "src/xlsx": files({
-    "src/xlsx": "cell-address charts file-chart good-name index kept-words limits",
+    "src/xlsx": "book-look cell-address charts file-chart good-name index kept-words limits new-heights",
     "src/xlsx/formulas": "shared",
   }),
   "src/partner": files({
@@ -76,6 +76,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
   }),
   "src/workbench": files({
     "src/workbench": "look",
+    "src/workbench/file": "row-heights",
     "src/workbench/engine": "cells node settled workbook-cells",
   }),
   "src/help": files({ "src/help": "readme site" }),

@@ -74,7 +74,7 @@ async function acted(file: FileInGrid, act: StructuralAct) {
   const terms = {
     dates: after.dates,
     arrays: arraysOf(after),
-    charactersOf: (pixels: number) => pixels / 7,
+    charactersOf: (pixels: number) => pixels / 8,
   };
   const { edits } = editsOf(agreed, state, terms);
   shown.pop()?.close();

@@ -79,7 +79,7 @@ describe("what the pane writes", () => {
       expect(saved.looks[at(0, 0)?.look ?? 0]).toMatchObject({ bold: true });
       expect(sheet?.frozenRows).toBe(1);
       expect(sheet?.notes).toEqual([{ row: 0, column: 0, text: "What the burette says" }]);
-      expect(sheet?.widths[0]?.width).toBeCloseTo((20 * 6 + 14) / 7, 1);
+      expect(sheet?.widths[0]?.width).toBe(20);
       expect(saved.kept).toContainEqual({ what: "validations", sheet: "Weir", count: 1 });
       expect(saved.kept).toContainEqual({ what: "charts", sheet: "Log book", count: 2 });
     }));

@@ -71,7 +71,7 @@ export async function inGrid(
   const terms = {
     dates: workbook.dates,
     arrays: arraysOf(workbook),
-    charactersOf: (pixels: number) => pixels / 7,
+    charactersOf: (pixels: number) => pixels / 8,
     affected: affectedIn({ holding, cells: grid.cells }),
   };
   const edits = () => Promise.resolve(editsOf(before, now(), terms));

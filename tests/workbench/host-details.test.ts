@@ -69,7 +69,7 @@ describe("the workbench as a host", () => {
       expect(open.cells.spills("Probe")).toMatchObject([{ top: 4, left: 3, right: 4 }]);
       const [slopes] = open.cells.spills("Probe");
       for (let row = 4; row <= (slopes?.bottom ?? 0); row += 1) {
-        expect([0, 1, 3, 4].map((column) => size(row, column))).toEqual([10, 10, 10, 10]);
+        expect([0, 1, 3, 4].map((column) => size(row, column))).toEqual([11, 11, 11, 11]);
       }
     }));
 

@@ -46,7 +46,7 @@ describe("what is no figure", () => {
           const { edits, leftAsTheyWere } = editsOf(
             file.before,
             { ...now, sheets },
-            { dates: 1900, arrays: new Map(), charactersOf: (pixels) => pixels / 7 },
+            { dates: 1900, arrays: new Map(), charactersOf: (pixels) => pixels / 8 },
           );
           const saved = patchXlsx(file.workbook, edits);
           if (isFileProblem(saved)) throw new Error(sayFile(saved));

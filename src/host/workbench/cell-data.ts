@@ -1,7 +1,7 @@
 /** What a cell is to hold, as the engine is told it. */
 import { CellValueType, type ICellData } from "@univerjs/core";
 import { textType } from "../../workbench/engine/cells";
-import { cellStyle, usualCharacters } from "../../workbench/look";
+import { cellStyle } from "../../workbench/look";
 import type { Block, Content } from "../../sheet/port";
 
 function valueData(value: string | number | boolean): ICellData {
@@ -16,10 +16,7 @@ function cellData(content: Exclude<Content, { kind: "keep" }>): ICellData {
   const data =
     content.kind === "formula" ? { f: content.formula, v: null } : valueData(content.value);
   const { style, format } = content;
-  const look = cellStyle(
-    { ...(style ? { style } : {}), ...(format ? { format } : {}) },
-    usualCharacters,
-  );
+  const look = cellStyle({ ...(style ? { style } : {}), ...(format ? { format } : {}) });
   return look ? { ...data, s: look } : data;
 }
 

@@ -2,7 +2,6 @@
 import type { GridState } from "../file/grid-state";
 import type { Session } from "../file/session";
 import type { Grid } from "../grid/mount";
-import { charactersIn } from "../look";
 import { affectedIn } from "./held-list";
 import { sampleBytes, sampleFile } from "./sample-file";
 
@@ -14,5 +13,5 @@ export const filePart = () => import(/* webpackChunkName: "files" */ "../file");
 /** @param sample what the grid held once the sample was worked out */
 export async function sampleSession(sample: GridState, grid: Grid): Promise<Session> {
   const { Session } = await filePart();
-  return Session.ofSample(sampleFile, sampleBytes, sample, charactersIn, affectedIn(grid));
+  return Session.ofSample(sampleFile, sampleBytes, sample, affectedIn(grid));
 }

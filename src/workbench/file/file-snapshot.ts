@@ -4,6 +4,7 @@ import {
   CellValueType,
   type ICellData,
   type IRange,
+  type IRowData,
   type IWorkbookData,
   type IWorksheetData,
   LocaleType,
@@ -18,13 +19,8 @@ import { namesResource, tablesResource } from "./file-resources";
 import { type DateShift, datesIn } from "./dates";
 import { styleName, styleOf } from "./file-style";
 import type { OpenedFile } from "./opened-file";
-import { rowHeights } from "./row-heights";
+import { columnPixels, rowDataOf, rowHeights, usualHeight, usualWidth } from "./row-heights";
 import { isWorkable } from "./workable";
-
-/** Pixels of one character in a column's width. */
-export const pixelsPerCharacter = 7;
-const usualWidth = 64;
-const usualHeight = 20;
 
 /** Room below and beside what is there, to go on in and to spill into. */
 const spareRows = 200;
@@ -85,7 +81,7 @@ function columns(sheet: Sheet, last: number): Columns {
   for (const { first, last: end, width, isHidden, look } of sheet.widths) {
     for (let column = first; column <= Math.min(end, last); column += 1) {
       data[column] = {
-        ...(width === undefined ? {} : { w: Math.round(width * pixelsPerCharacter) }),
+        ...(width === undefined ? {} : { w: columnPixels(width) }),
         ...(isHidden ? { hd: BooleanNumber.TRUE } : {}),
         ...(look === 0 ? {} : { s: styleName(look) }),
       };
@@ -94,12 +90,11 @@ function columns(sheet: Sheet, last: number): Columns {
   return data;
 }
 
+type RowData = Record<number, Partial<IRowData>>;
+
 function rows(sheet: Sheet, looks: readonly Look[], widths: Columns): IWorksheetData["rowData"] {
   const widthOf = (column: number) => widths[column]?.w ?? usualWidth;
-  const data: Record<number, { h?: number; hd?: BooleanNumber }> = {};
-  for (const [row, h] of Object.entries(rowHeights(sheet, looks, widthOf, usualHeight))) {
-    data[Number(row)] = { h };
-  }
+  const data: RowData = rowDataOf(rowHeights(sheet, looks, widthOf, usualHeight), sheet.heights);
   for (const row of sheet.hiddenRows) data[row] = { ...data[row], hd: BooleanNumber.TRUE };
   return data;
 }

@@ -59,6 +59,10 @@ const on = BooleanNumber.TRUE;
 /** Points of letters where the file does not say. */
 export const usualSize = 11;
 
+/** Room beside a text, and what one letter of an indent adds to it, in pixels. */
+const usualPadding = 2;
+const indentPixels = 9;
+
 /** A style of the grid that remembers which look of the file it began as. */
 export type FileStyle = IStyleData & { readonly look?: number };
 
@@ -79,6 +83,9 @@ export function styleOf(look: Look): IStyleData {
     ...(look.fill ? { bg: { rgb: look.fill } } : {}),
     ...(look.wraps ? { tb: WrapStrategy.WRAP } : {}),
     ...(horizontal === undefined ? {} : { ht: horizontal }),
+    ...(look.indent !== undefined && look.horizontal === "left"
+      ? { pd: { l: usualPadding + look.indent * indentPixels } }
+      : {}),
     ...(look.borders ? { bd: borders(look) } : {}),
   };
 }

@@ -2,6 +2,7 @@
  * Rows as high as the file says, and high enough for what stands in them: the letters here are wider than
  * those of other programs, and a text that showed whole there must show whole here.
  */
+import { BooleanNumber, type IRowData } from "@univerjs/core";
 import type { Cell, Look, Sheet } from "../../xlsx";
 import { linesIn } from "../../sheet/letters";
 import { wrappedLines } from "../../sheet/wrapped-lines";
@@ -13,8 +14,17 @@ const line = 1.18;
 const around = 4;
 const beside = 5;
 
-/** What a character of a column's width takes, and points of a line, where the file was made. */
-const pixelsPerCharacter = 7;
+/** What a character of a column's width takes: one more than where the file was made, for the wider letters. */
+export const pixelsPerCharacter = 8;
+
+export const columnPixels = (characters: number): number =>
+  Math.round(characters * pixelsPerCharacter);
+
+/** Where nothing is said, in pixels. */
+export const usualWidth = 73;
+export const usualHeight = 24;
+
+/** Points of a line where the file was made, and how many more letters a line took. */
 const fileLine = 15;
 const fileLetters = 1.1;
 
@@ -50,7 +60,7 @@ function pointsThere(standing: Standing): number {
 
 /** Of each row that is not as high as the usual one, in pixels. */
 export function rowHeights(
-  sheet: Sheet,
+  sheet: Pick<Sheet, "cells" | "heights" | "merged">,
   looks: readonly Look[],
   widthOf: (column: number) => number,
   usual: number,
@@ -73,4 +83,18 @@ export function rowHeights(
   };
   for (const cell of sheet.cells) take(cell);
   return heights;
+}
+
+/** A row whose height somebody set does not follow what stands in it. */
+export function rowDataOf(
+  heights: Readonly<Record<number, number>>,
+  said: Sheet["heights"],
+): Record<number, Partial<IRowData>> {
+  const set = new Set(said.flatMap(({ row, isSet }) => (isSet ? [row] : [])));
+  return Object.fromEntries(
+    Object.entries(heights).map(([row, h]) => [
+      row,
+      { h, ...(set.has(Number(row)) ? { ia: BooleanNumber.FALSE } : {}) },
+    ]),
+  );
 }

@@ -8,9 +8,9 @@ import type { Answer, Asked, Beyond, Restructured, Saved } from "./asked";
 import { changedBy } from "../acts/changed-by";
 import { type Edits, editsOf, type FileTerms } from "./edits-of";
 import { FileWorker } from "./file-worker";
-import { pixelsPerCharacter } from "./file-snapshot";
 import type { GridState } from "./grid-state";
 import { arraysOf, type FileArrays, type OpenedFile } from "./opened-file";
+import { pixelsPerCharacter } from "./row-heights";
 import { withoutHeld } from "../holding/without-held";
 
 /** The sample's file; undefined when it does not come. */
@@ -46,10 +46,12 @@ export interface Coming extends Restructured {
   readonly before: GridState;
 }
 
+const charactersOf = (pixels: number): number => pixels / pixelsPerCharacter;
+
 const termsOf = (file: OpenedFile, affected: Affected): FileTerms => ({
   dates: file.dates,
   arrays: arraysOf(file),
-  charactersOf: (pixels) => pixels / pixelsPerCharacter,
+  charactersOf,
   affected,
 });
 
@@ -82,13 +84,7 @@ export class Session {
   }
 
   /** @param before what the grid held once the sample was worked out */
-  static ofSample(
-    name: string,
-    fetched: Fetched,
-    before: GridState,
-    charactersOf: (pixels: number) => number,
-    affected: Affected,
-  ): Session {
+  static ofSample(name: string, fetched: Fetched, before: GridState, affected: Affected): Session {
     const terms = { dates: 1900, arrays: new Map(), charactersOf, affected } as const;
     return new Session(name, undefined, before, terms, fetched);
   }

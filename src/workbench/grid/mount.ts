@@ -40,12 +40,14 @@ import { startEngine } from "./start-engine";
 import { tabsShownAfter } from "./tab-names";
 import { goBackACell } from "../back-a-cell";
 import { goToEndsOfText } from "../ends-of-text";
+import { FitRows } from "../fit-rows";
 import { keepKeysInFormulaLine } from "../formula-line";
 import { endTypingAtNameBox } from "../name-box";
 import { seeBeforeTyping } from "../seen-before-typing";
 import { goToTheEnds } from "../to-the-ends";
 import { takeAsTyped } from "./as-typed";
 import { finishTyping, isTyping } from "./typing";
+import { redrawn } from "../redrawn";
 import { worked } from "./until-calculated";
 
 export interface Grid {
@@ -118,12 +120,16 @@ export async function mountGrid(
   const cells = new WorkbookCells(injector);
   // one for all: each of these listens to everything as long as the page
   const api = FUniver.newAPI(univer);
-  const shown = new Shown(univer, cells, selection, holding, working.failures, api);
+  const rows = new FitRows(cells.names, redrawn(injector));
+  const shown = new Shown(univer, cells, selection, holding, working.failures, api, () =>
+    rows.fit(),
+  );
   const state = await shown.settle({});
   listAllOfOurs(injector);
   greyHeld(injector, holding);
   leaveDatesOut(injector);
   watchCharts(injector, cells);
+  injector.get(FormulaCalculationSessionService).resultApplied$.subscribe(() => rows.fit());
   takeAsTyped(injector, () => cells.names.unit);
   goBackACell(injector, () => cells.names.unit);
   goToTheEnds(injector, cells);

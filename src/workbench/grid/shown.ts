@@ -34,6 +34,8 @@ export class Shown {
     private readonly holding: Holding,
     private readonly failures: Failures,
     private readonly api: FUniver,
+    /** Told when a workbook is worked out, before it is looked at. */
+    private readonly worksOut: () => void,
   ) {
     failures.onStop(() => {
       this.isStopped = true;
@@ -73,6 +75,7 @@ export class Shown {
   async settle(terms: HeldTerms, progress?: (percent: number) => void): Promise<GridState> {
     const injector = this.univer.__getInjector();
     await worked(injector, this.failures, progress, terms.all === undefined ? undefined : soon);
+    this.worksOut();
     editWhereTheCellStands(injector, this.cells.names);
     this.shown = watchSelection(injector, this.cells, this.selection, this.holding);
     return this.state();

@@ -44,7 +44,7 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
     typed("Batch", 10, "The batch's own number.", { of: ({ batch }) => batch, tells: true }),
     typed(
       "Lots",
-      10,
+      16,
       "The lot of oil, as in Titrations. Of several lots any name: each has a row in Blends.",
       {
         of: ({ lots: [first, ...others] }) =>
@@ -125,7 +125,7 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
       "What the lot's titration says under Worth: good, usable, near zero or not yet, and why.",
       // without an add-in the acid value is an error, and its worth says why; #N/A is a lot not titrated yet
       `IF(ISNA(${one(acidValueHeading)}),"",${by.worth})`,
-      30,
+      40,
     ),
     calculated(
       "Route",

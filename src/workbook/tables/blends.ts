@@ -43,7 +43,7 @@ export const blends: RecordTable<BlendRow> = {
       tells: true,
       isEssential: true,
     }),
-    typed("Lot", 10, "The lot of oil, as in Titrations.", {
+    typed("Lot", 14, "The lot of oil, as in Titrations.", {
       of: ({ lot }) => lot,
       tells: true,
       isEssential: true,

@@ -26,7 +26,7 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
   title: "Lots of oil",
   guidance,
   columns: emptyUntilBegun(lotsName, [
-    typed("Lot", 10, "The lot of oil, as it is marked on its drum and in Titrations.", {
+    typed("Lot", 14, "The lot of oil, as it is marked on its drum and in Titrations.", {
       isEssential: true,
     }),
     source,
@@ -61,7 +61,7 @@ export const lotsTable = ({ guidance, source }: LotsGiven): TableShape => ({
       "General",
       "What that titration says of it: good, usable, near zero or not yet, and why.",
       ofLastTitration(worthHeading, own),
-      30,
+      40,
     ),
     typed("Note", 36, "Anything else."),
   ]),

@@ -68,7 +68,7 @@ export const titrations: RecordTable<TitrationRecord> = {
       width: 12,
       tells: true,
     }),
-    words("Lot", 10, "The lot of oil, as it is marked on its drum.", ({ lot }) => lot, {
+    words("Lot", 14, "The lot of oil, as it is marked on its drum.", ({ lot }) => lot, {
       tells: true,
       isEssential: true,
     }),

@@ -45,12 +45,17 @@ function borders(node: Node, colours: Colours): Part {
   return Object.keys(found).length > 0 ? { borders: found } : {};
 }
 
+/** As deep as programs go. */
+const mostIndent = 250;
+
 function arrangement(xf: Node): Part {
   const alignment = childOf(xf, "alignment");
   const protection = childOf(xf, "protection");
   const horizontal = alignment && attribute(alignment, "horizontal");
   const vertical = alignment && attribute(alignment, "vertical");
+  const indent = alignment ? count(alignment, "indent") : 0;
   return {
+    ...(indent > 0 && indent <= mostIndent ? { indent } : {}),
     ...(horizontal && horizontal !== "general" ? { horizontal } : {}),
     ...(vertical && vertical !== "bottom" ? { vertical } : {}),
     ...(alignment && flag(alignment, "wrapText") ? { wraps: true } : {}),
