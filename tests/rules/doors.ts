@@ -21,7 +21,8 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/functions/uncertainty/checks": "check",
   }),
   "src/xlsx": files({
-    "src/xlsx": "book-look cell-address charts file-chart good-name index kept-words limits new-heights",
+    "src/xlsx":
+      "book-look cell-address charts file-chart good-name index kept-words limits new-heights",
     "src/xlsx/formulas": "shared",
   }),
   "src/partner": files({
