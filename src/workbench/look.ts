@@ -10,6 +10,9 @@ import type { Cell, Look, LookChange } from "../xlsx";
 import { styleOf } from "./file/file-style";
 import { columnPixels, rowDataOf, rowHeights, usualHeight, usualWidth } from "./file/row-heights";
 
+/** As wide as a file's column of so many characters is drawn. */
+export const columnWidth = columnPixels;
+
 export const tableThemeName = "titrebook";
 
 /** What every cell has. */

@@ -77,7 +77,6 @@ const open: Readonly<Record<string, readonly string[]>> = {
   }),
   "src/workbench": files({
     "src/workbench": "look",
-    "src/workbench/file": "row-heights",
     "src/workbench/engine": "cells node settled workbook-cells",
   }),
   "src/help": files({ "src/help": "readme site" }),

@@ -14,8 +14,7 @@ import {
   SetSheetTableCommand,
 } from "@univerjs/sheets-table";
 import type { WorkbookCells } from "../../workbench/engine/workbook-cells";
-import { columnPixels } from "../../workbench/file/row-heights";
-import { tableThemeName } from "../../workbench/look";
+import { columnWidth, tableThemeName } from "../../workbench/look";
 import { type Block, type Fault, fault, type Step } from "../../sheet/port";
 import { tableNamed } from "./answers";
 import { cellsSet } from "./cell-data";
@@ -118,7 +117,7 @@ export function commandsFor(
     case "set-width": {
       const { column } = step;
       const ranges = [{ startRow: 0, endRow: 0, startColumn: column, endColumn: column }];
-      const value = columnPixels(step.characters);
+      const value = columnWidth(step.characters);
       return [{ id: SetColWidthCommand.id, params: { ...on(step.sheet), ranges, value } }];
     }
     case "freeze-rows": {
