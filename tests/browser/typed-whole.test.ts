@@ -38,7 +38,7 @@ describe.runIf(hasBrowser)("figures typed far from where one was", () => {
 
   it.each([900, 1400])("are whole after a jump to an address, at %i pixels", async (width) => {
     const page = await begun(width);
-    const cells = ["CA80", "P81", "BZ130", "N4", "AO90", "C91"];
+    const cells = ["CA80", "P81", "BZ130", "N4", "AO90", "C91", "D5000"];
     for (const [at, address] of cells.entries()) {
       await goTo(page, address);
       await type(page, `2.4${String(at + 1)}`, "Enter");
@@ -82,7 +82,6 @@ describe.runIf(hasBrowser)("figures typed far from where one was", () => {
     for (const [address, text, next] of places) {
       await page.keyboard.type(text);
       await nameBox.click();
-      await page.keyboard.press("Control+a");
       await type(page, next, "Enter");
       await expect.poll(() => heading(page).innerText()).toMatch(new RegExp(`${next}$`));
       await page.keyboard.type("9.99");
@@ -90,6 +89,21 @@ describe.runIf(hasBrowser)("figures typed far from where one was", () => {
       await holds(page, address, text);
       await goTo(page, next);
     }
+  });
+
+  it("go nowhere after an address that is none, which is said and asked for again", async () => {
+    const page = await begun(1400);
+    await goTo(page, "D50");
+    const nameBox = page.locator('[data-u-comp="defined-name"] input');
+    await nameBox.click();
+    for (const wrong of ["D5D6", "D9999999", "12"]) {
+      await type(page, wrong, "Enter");
+      const says = page.locator("#news-words").getByText(wrong);
+      await says.waitFor();
+      expect(await nameBox.inputValue()).toBe(wrong);
+    }
+    await type(page, "D51", "Enter");
+    await expect.poll(() => heading(page).innerText()).toMatch(/D51$/);
   });
 
   it("are whole after a press of the formula line, however short", async () => {

@@ -42,7 +42,7 @@ import { goBackACell } from "../back-a-cell";
 import { goToEndsOfText } from "../ends-of-text";
 import { FitRows } from "../fit-rows";
 import { keepKeysInFormulaLine } from "../formula-line";
-import { endTypingAtNameBox } from "../name-box";
+import { endTypingAtNameBox, whyNoAddress } from "../name-box";
 import { seeBeforeTyping } from "../seen-before-typing";
 import { goToTheEnds } from "../to-the-ends";
 import { takeAsTyped } from "./as-typed";
@@ -138,7 +138,8 @@ export async function mountGrid(
   seeBeforeTyping(injector, cells.names, revealed, () => isTyping(injector));
   const finish = () => finishTyping(injector, cells.names.unit);
   keepKeysInFormulaLine(injector, () => isTyping(injector));
-  endTypingAtNameBox(container, () => isTyping(injector), finish);
+  const wrongWith = whyNoAddress(injector, cells.names);
+  endTypingAtNameBox(container, () => isTyping(injector), finish, wrongWith, refused);
   const command = injector.get(ICommandService);
   const host = new WorkbenchHost(injector, {
     ...file,
