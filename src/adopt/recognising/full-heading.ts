@@ -3,7 +3,7 @@ import type { TablePlace } from "./find-tables";
 import { headingParts, unitAlone } from "./heading";
 import { roles } from "./roles";
 import { heldCell, type SheetCells } from "./sheet-cells";
-import { isElsewhere, speaksFor } from "./words/speaks-for";
+import { isElsewhere, isUnread, speaksFor } from "./words/speaks-for";
 
 const textAt = (cells: SheetCells, row: number | undefined, column: number): string => {
   if (row === undefined) return "";
@@ -64,7 +64,8 @@ function wordsAbove(cells: SheetCells, place: TablePlace, column: number, own: s
   const above = textAt(cells, place.groupRow, column);
   const isTwo = isInTwoRows(cells, place);
   const group = above === "" && !isTwo ? groupAbove(cells, place, column) : above;
-  if (group === "") return own;
+  // a word that nobody knows is no less unknown under "Batch", and no batch
+  if (group === "" || isUnread(headingParts(own).text)) return own;
   const both = `${group} ${own}`;
   if (isElsewhere(both, undefined)) return both;
   if (!isTwo && clearness(own) > clearAlone) return own;

@@ -9,6 +9,7 @@ import { fromShape, noShape } from "./judging/from-shape";
 import { doseSums } from "./judging/dose-sums";
 import { namedThings } from "./judging/named-things";
 import { saidByCells } from "./judging/said-by-cells";
+import { unnamed } from "./judging/unnamed";
 import { neighbours } from "./neighbours";
 import { figuresOf } from "./judging/follows";
 import { judged } from "./judging/judged";
@@ -166,7 +167,8 @@ export function guessColumns(cells: SheetCells, place: TablePlace, commas: Comma
   const figures = new Map(
     candidates.map(({ column }) => [column, figuresOf(cells, place, column, commas)]),
   );
-  const summed = doseSums(first, settle(first), figures);
+  const told = unnamed(first, settle(first), figures);
+  const summed = doseSums(told, settle(told), figures);
   const followed = judged(summed, settle(summed), figures);
   const all = lyePerLitre(followed, settle(followed), figures);
   const settled = settle(all);

@@ -1,10 +1,11 @@
 /** Logbooks of strangers: ordinary, untidy, in other languages, oddly laid out; each with the truth. */
 import type { SheetCells } from "../../../src/adopt/recognising/sheet-cells";
 import { type Chance, chanceOf } from "../habits/chance";
-import { columnsOf, withUnit } from "./columns";
+import { type Column, columnsOf, withUnit } from "./columns";
 import { makerOf, rowsOf } from "./figures";
 import type { Content, Laid, Truth } from "./laid";
 import { layouts } from "./layouts";
+import { type Nonsense, withNonsense } from "./nonsense";
 import { meaningsOf } from "./plans";
 import { dutch } from "./words/dutch";
 import { english } from "./words/english";
@@ -82,7 +83,12 @@ const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   sixth: [german6, spanish6, portuguese6, french6, italian6, dutch6],
 };
 
-function contentOf(chance: Chance, kind: BookKind, language: Language): Content {
+function contentOf(
+  chance: Chance,
+  kind: BookKind,
+  language: Language,
+  replaced: (columns: readonly Column[]) => readonly Column[],
+): Content {
   const isUntidy = kind === "untidy";
   const maker = makerOf(chance, language.name === "English");
   const meanings = meaningsOf(chance, isUntidy ? 0.25 : 0.06);
@@ -90,7 +96,7 @@ function contentOf(chance: Chance, kind: BookKind, language: Language): Content 
   const plain = columnsOf(chance, language, maker, inOrder, isUntidy ? 0.4 : 0.85);
   const style = chance.of(["brackets", "after", "comma", "square"] as const);
   const upper = chance.of(["as is", "as is", "as is", "upper", "lower"] as const);
-  const columns = plain.map((column) => {
+  const spelled = plain.map((column) => {
     const spelt = isUntidy && chance.yes(0.12) ? misspelt(chance, column.heading) : column.heading;
     const cased =
       isUntidy && upper === "upper"
@@ -100,6 +106,7 @@ function contentOf(chance: Chance, kind: BookKind, language: Language): Content 
           : spelt;
     return { ...column, heading: cased };
   });
+  const columns = replaced(spelled);
   const hand: Hand = {
     commaTexts: language.commas && chance.yes(0.5),
     dates: language.commas
@@ -132,11 +139,18 @@ function shuffled<T>(chance: Chance, list: readonly T[]): T[] {
   return out;
 }
 
-export function bookOf(kind: BookKind, seed: number, by: HandId = "first"): Book {
+export function bookOf(
+  kind: BookKind,
+  seed: number,
+  by: HandId = "first",
+  nonsense?: Nonsense,
+): Book {
   const chance = chanceOf(seed * 31 + kinds.indexOf(kind) * 1009 + 5);
   const isOther = kind === "other languages" || (kind === "odd layouts" && chance.yes(0.4));
   const language = isOther ? chance.of(inOthers[by]) : inEnglish[by];
-  const content = contentOf(chance, kind, language);
+  const content = contentOf(chance, kind, language, (columns) =>
+    nonsense ? withNonsense(columns, seed, nonsense) : columns,
+  );
   const names = Object.keys(layouts).filter((name) =>
     kind === "odd layouts" ? name.startsWith("odd") : !name.startsWith("odd"),
   );

@@ -14,6 +14,8 @@ export interface Column {
   readonly unit: string | undefined;
   /** What a colleague may rightly take it for. */
   readonly roles: readonly RoleId[];
+  /** Its heading was replaced by a word that means nothing. */
+  readonly isNonsense?: true;
 }
 
 const noRole: readonly Meaning[] = [

@@ -5,6 +5,8 @@
  *   -- --another     under the headings that another hand wrote later; -- --third of a third hand;
  *                    -- --fourth of a fourth, who had seen neither the others' nor the words in use;
  *                    -- --fifth of a fifth, likewise; -- --sixth of a sixth, who had seen the words
+ *   -- --nonsense    with three headings of ten replaced by words that mean nothing, and of these columns
+ *                    alone; their units are dropped, or stay with -- --units
  *   -- --misses      what was read wrongly or left open
  *   -- --write       puts the table into tests/measured/strangers.md too
  */
@@ -23,6 +25,8 @@ const { values } = parseArgs({
     fourth: { type: "boolean", default: false },
     fifth: { type: "boolean", default: false },
     sixth: { type: "boolean", default: false },
+    nonsense: { type: "boolean", default: false },
+    units: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
     write: { type: "boolean", default: false },
   },
@@ -45,8 +49,9 @@ const lines = [
 const hand =
   (["another", "third", "fourth", "fifth", "sixth"] as const).find((each) => values[each]) ??
   "first";
+const nonsense = values.nonsense ? { inHundred: 30, keepsUnits: values.units } : undefined;
 for (const kind of kinds) {
-  const found = measureKind(kind, Number(values.books), Number(values.from), hand);
+  const found = measureKind(kind, Number(values.books), Number(values.from), hand, nonsense);
   lines.push(
     `| ${kind} | ${String(found.columns)} | ${percent(found.right, found)} | ${wanted[kind] ?? ""} | ${percent(found.open, found)} | ${percent(found.wrong, found)} | ${percent(found.wrongAndSure, found)} |`,
   );

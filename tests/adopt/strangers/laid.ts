@@ -17,6 +17,7 @@ export interface Truth {
   readonly roles: readonly RoleId[];
   /** The unit that is written, as the product names it. */
   readonly unit: string | undefined;
+  readonly isNonsense?: true;
 }
 
 /** What a layout is given to lay out. */

@@ -2,6 +2,8 @@
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { sureFrom } from "../../../src/adopt/recognising/sure";
 import { type Book, type BookKind, bookOf, type HandId } from "./book";
+import type { Truth } from "./laid";
+import type { Nonsense } from "./nonsense";
 
 export interface Miss {
   readonly book: Book;
@@ -30,9 +32,11 @@ const nothingMeasured = (): Measured => ({
   misses: [],
 });
 
-function measureBook(book: Book, into: Measured): void {
+/** @param counts which columns are looked at */
+function measureBook(book: Book, into: Measured, counts: (truth: Truth) => boolean): void {
   const tables = book.sheets.flatMap((cells) => recogniseSheet(cells));
   for (const truth of book.truth) {
+    if (!counts(truth)) continue;
     const at = (place: (typeof tables)[number]["place"]): boolean =>
       truth.headingRow >= (place.groupRow ?? place.headingRow) &&
       truth.headingRow <= place.firstRow &&
@@ -71,8 +75,14 @@ export function measureKind(
   seeds: number,
   first = 1,
   by: HandId = "first",
+  nonsense?: Nonsense,
 ): Measured {
   const into = nothingMeasured();
-  for (let seed = first; seed < first + seeds; seed += 1) measureBook(bookOf(kind, seed, by), into);
+  for (let seed = first; seed < first + seeds; seed += 1)
+    measureBook(
+      bookOf(kind, seed, by, nonsense),
+      into,
+      ({ isNonsense }) => !nonsense || isNonsense === true,
+    );
   return into;
 }

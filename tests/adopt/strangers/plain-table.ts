@@ -20,6 +20,7 @@ export const truthOf = (
   heading,
   roles: column.roles,
   unit: column.unit,
+  ...(column.isNonsense ? { isNonsense: true as const } : {}),
 });
 
 /** A plain table; says the truth of each of its columns. */

@@ -72,3 +72,22 @@ describe.each(kinds)("logbooks under the headings of the hands after them, %s", 
     },
   );
 });
+
+describe.each([true, false])(
+  "with words that mean nothing over three columns of ten",
+  (keepsUnits) => {
+    it.each(kinds)(
+      `and their units ${keepsUnits ? "kept" : "dropped"}, most of these are told in %s logbooks, fewer than one in 100 wrongly, none surely`,
+      (kind) => {
+        const { right, wrong, columns, misses } = measureKind(kind, 60, 1, "first", {
+          inHundred: 30,
+          keepsUnits,
+        });
+        expect(columns).toBeGreaterThan(60 * 3);
+        expect(right / columns).toBeGreaterThanOrEqual(0.6);
+        expect(wrong / columns).toBeLessThan(0.01);
+        expect(misses.filter(({ isSure }) => isSure)).toEqual([]);
+      },
+    );
+  },
+);

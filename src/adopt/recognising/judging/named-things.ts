@@ -24,9 +24,12 @@ function isOfLots({ facts: { texts, numbers, filled, different } }: Candidate): 
 const plants =
   /rape|canola|colza|raps|koolzaad|sunfl|girass?ol|girasole|tournesol|sonnenbl|zonnebl|palm|soy|soj[aj]|soia|cotton|corn oil|tallow|lard/i;
 
-const isOfOils = ({ facts: { texts, filled, different } }: Candidate): boolean =>
+export const isOfOils = ({ facts: { texts, filled, different } }: Candidate): boolean =>
   (different <= filled / 2 || !texts.some((text) => /\d/.test(text))) &&
   texts.some((text) => says(text, "oil") || says(text, "feedstock") || plants.test(text));
+
+/** "KOH": a base, and no lot of it. */
+export const isBaseWord = (text: string): boolean => says(text, "lye") && !/\d/.test(text);
 
 const isEither = ({ parts }: Candidate): boolean =>
   says(parts.text, "lot") && says(parts.text, "batch");

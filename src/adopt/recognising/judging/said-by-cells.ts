@@ -4,7 +4,7 @@
  */
 import type { Candidate, Context } from "../context";
 import { type RoleId, roles } from "../roles";
-import { says } from "../words/speaks-for";
+import { isBaseWord } from "./named-things";
 
 /** Common practice, no source. */
 const indicators =
@@ -29,7 +29,6 @@ function shareOf({ facts: { texts, filled } }: Candidate, is: (text: string) => 
 const hasDigit = /\d/;
 /** "NQ41": no words that tell of anything. */
 const mark = /^\p{L}{1,4}[-\s/.]?\d{1,6}$/u;
-const isBase = (text: string): boolean => says(text, "lye") && !hasDigit.test(text);
 
 const byIndicators: Context = (candidate) =>
   shareOf(candidate, (text) => indicators.test(text)) > mostly
@@ -40,7 +39,7 @@ const byIndicators: Context = (candidate) =>
 const mostBases = 4;
 
 const byBases: Context = (candidate) =>
-  candidate.facts.different <= mostBases && shareOf(candidate, isBase) > mostly
+  candidate.facts.different <= mostBases && shareOf(candidate, isBaseWord) > mostly
     ? less(named, ["titrantBase", "base", "lyeLot", "indicator"], 0.6)
     : [];
 

@@ -71,6 +71,12 @@ export const isUnknown = (text: string): boolean =>
     meanings.every(({ concept }) => concept === "filler" || modifiers.has(concept)),
   );
 
+/** Is no word of it known, and is there one? */
+export const isUnread = (text: string): boolean => {
+  const words = readWords(text);
+  return words.length > 0 && words.every(({ meanings }) => meanings.length === 0);
+};
+
 /** Is there a word in it that nobody knows? */
 export const hasUnknown = (text: string): boolean =>
   readWords(text).some((read) => read.meanings.length === 0 && read.text.length > 3);
