@@ -74,6 +74,11 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     await page.keyboard.press("F6");
     await expect.poll(() => heightOf(page, "#pane")).toBeGreaterThan(200);
     expect(await button.getAttribute("aria-pressed")).toBe("false");
+    // turned, and turned back: the zoom took the room of the names
+    await page.setViewportSize({ width: 900, height: 700 });
+    await page.setViewportSize({ width: 320, height: 640 });
+    const names = page.locator("[data-u-comp=slide-tab-item]").first().locator("xpath=..");
+    await expect.poll(async () => (await names.boundingBox())?.width).toBeGreaterThan(100);
     expect(complaints).toEqual([]);
   });
 
