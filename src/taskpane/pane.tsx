@@ -10,6 +10,7 @@ import { tasks } from "./tasks";
 import type { TaskProps } from "./task-props";
 import { TaskBoundary } from "./task-boundary";
 import { PaneTheme } from "./theme";
+import { useUnderWay } from "./under-way";
 import { useOpenedWorkbooks, WorkbookTurn } from "./workbook-turn";
 
 const cellTask = "cell";
@@ -51,22 +52,27 @@ export function Pane(props: PaneProps) {
     if (isBetween) setOpening(undefined);
   }, [isBetween]);
   const workbook = useOpenedWorkbooks(bench?.host);
+  const begun = useUnderWay(isBetween ? undefined : bench, open);
+  const isUnderWay = (id: string): boolean => begun.has(id) && id !== open;
   if (!bench) return <CellExplanation cell={cell} />;
   return (
     <PaneTheme>
       {notice}
       <nav className="tasks" aria-label="Tasks">
         {buttons.map(({ id, name }) => (
-          <button
-            key={id}
-            type="button"
-            aria-current={id === open ? "page" : undefined}
-            onClick={() => {
-              show(id);
-            }}
-          >
-            {name}
-          </button>
+          <div key={id}>
+            <button
+              type="button"
+              aria-current={id === open ? "page" : undefined}
+              aria-describedby={isUnderWay(id) ? `under-way-${id}` : undefined}
+              onClick={() => {
+                show(id);
+              }}
+            >
+              {name}
+            </button>
+            {isUnderWay(id) ? <span id={`under-way-${id}`}>under way</span> : null}
+          </div>
         ))}
       </nav>
       <div hidden={open !== cellTask}>

@@ -17,6 +17,10 @@ const ready = async (page: Page): Promise<void> => {
 const task = (page: Page, name: string) =>
   page.locator("#pane nav").getByRole("button", { name, exact: true }).click();
 
+/** The tasks whose buttons say so. */
+const underWay = (page: Page): Promise<string[]> =>
+  page.locator("#pane nav button[aria-describedby]").allInnerTexts();
+
 const lot = (page: Page) => page.getByLabel("Lot", { exact: true });
 const sizes = (page: Page) => page.getByRole("textbox", { name: "Batch sizes" });
 const goOn = (page: Page) => page.getByRole("button", { name: /^Go on with/ });
@@ -73,11 +77,35 @@ describe.runIf(hasBrowser)("what was typed into a task", () => {
     await isOffered(page, "OWN-1", "35");
     await page.reload();
     await ready(page);
+    // said before anything is opened
+    await expect.poll(() => underWay(page)).toEqual(["Titrate"]);
+    expect(await violations(page, ["#grid"])).toEqual([]);
     await isOffered(page, "OWN-1", "35");
     await page.getByRole("button", { name: "Begin with the example again" }).press("Enter");
     await page.waitForEvent("load");
     await ready(page);
     await isOffered(page, "EXAMPLE-1", "70");
+    expect(complaints).toEqual([]);
+  });
+
+  it("is said to be under way on its button, and on no other, until it is recorded or discarded", async () => {
+    const { page, complaints } = await served.open();
+    await page.goto(served.address);
+    await ready(page);
+    // opened, and nothing done in it
+    for (const name of ["Fuel", "Batch", "Titrate", "This cell"]) await task(page, name);
+    expect(await underWay(page)).toEqual([]);
+    await begin(page, "LATE-1", "70");
+    await task(page, "This cell");
+    await expect.poll(() => underWay(page)).toEqual(["Titrate"]);
+    await page.reload();
+    await ready(page);
+    await expect.poll(() => underWay(page)).toEqual(["Titrate"]);
+    await task(page, "Titrate");
+    await page.getByRole("button", { name: "Discard LATE-1" }).click();
+    await page.getByRole("button", { name: "Discard LATE-1 for good" }).click();
+    await task(page, "This cell");
+    await expect.poll(() => underWay(page)).toEqual([]);
     expect(complaints).toEqual([]);
   });
 

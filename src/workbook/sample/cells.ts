@@ -32,7 +32,7 @@ export const spilled = (...formats: string[]): BookCell[] =>
 export const sheetOfSentences = (name: string, rows: BookSheet["rows"]): BookSheet => ({
   name,
   rows,
-  columnWidths: [110],
+  columnWidths: [90],
   tables: [],
   frozenRows: 1,
   print: {
