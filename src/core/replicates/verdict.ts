@@ -24,7 +24,7 @@ export const roundingOfDivisions = 1e-9;
 export const fewestLeft = 3;
 
 /** As many decimals as were typed, or as the step has: 2.3 read to 0.01 is 2.30. */
-const placesOf = (set: ReplicateSet): number =>
+export const placesOf = (set: ReplicateSet): number =>
   Math.min(mostPlaces, Math.max(...[set.step, ...set.readings].map((x) => x.decimalPlaces())));
 
 /** A reading as its owner knows it. One computed in the sheet may have many decimals. */

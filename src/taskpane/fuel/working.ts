@@ -3,11 +3,17 @@
  * formulas (workbook/tables/fuel-cells).
  */
 import { computed, type Exact, exact } from "../../core/exact/exact";
+import { as } from "../../core/quantity/quantity";
 import { againstLimit, type AgainstLimit } from "../../core/fuel/against-limit";
 import { againstLimitInWords } from "../../core/fuel/against-limit-words";
 import type { FuelFound } from "../../core/fuel/meaning";
 import { isProblem, type Problem } from "../../core/problem/problem";
+import { usual } from "../../core/reference/defaults";
 import { fuelMost } from "../../core/reference/fuel-limits";
+import { judgement } from "../../core/replicates/judgement";
+import { replicateSet } from "../../core/replicates/outlier-test";
+import { slippedPair } from "../../core/replicates/slipped-pair";
+import { verdict } from "../../core/replicates/verdict";
 import { functionNamed } from "../../functions/catalogue";
 import type { FuelRecord } from "../../workbook/record/fuel-record";
 import { readingPart } from "../../workbook/tables/fuel-cells";
@@ -53,6 +59,19 @@ function acidJudged(acid: NonNullable<FuelRecord["acid"]>): Judged {
   return judged(ask("MEANACIDVALUE", ...given), doubt, fuelMost.acid);
 }
 
+/**
+ * What is said of titres of the fuel that do not agree; undefined of those that do. Nothing is left out
+ * for it.
+ */
+function oddTitres({ titres, titreStep }: NonNullable<FuelRecord["acid"]>): string | undefined {
+  if (titres.length < 2) return undefined;
+  const readings = titres.map((titre) => as("mL", titre));
+  const set = replicateSet(readings, titreStep && as("mL", titreStep), usual.confidence);
+  const found = judgement(set);
+  if (found.marks.every((mark) => mark === "agrees")) return undefined;
+  return slippedPair(set, found) ?? verdict(set, found);
+}
+
 export interface SoapWorking {
   readonly soap: Shown;
   readonly freeBase: Shown | undefined;
@@ -92,6 +111,8 @@ function soapWorking(of: NonNullable<FuelRecord["soap"]>): SoapWorking {
 
 export interface Working {
   readonly acid: Judged | undefined;
+  /** Where the titres of the acid value do not agree: what is said of them. */
+  readonly odd: string | undefined;
   readonly soap: SoapWorking | undefined;
   readonly found: FuelFound;
 }
@@ -102,6 +123,7 @@ export function workingOf(record: FuelRecord, washed: FuelFound["washed"]): Work
   const metal = soap?.metal;
   return {
     acid,
+    odd: record.acid && oddTitres(record.acid),
     soap,
     found: {
       washed,

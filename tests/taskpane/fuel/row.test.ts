@@ -145,3 +145,24 @@ describe("a fuel in pieces", () => {
     expect(draftFrom(undefined)).toEqual(newDraft());
   });
 });
+
+describe("titres of a fuel that do not agree", () => {
+  const odd = (acidTitre1: string, acidTitre2: string, acidTitre3: string) => {
+    const { working } = viewed(
+      draftOf({ ...washed, acidTitre1, acidTitre2, acidTitre3 }, "yes", "NaOH"),
+    );
+    return working.odd;
+  };
+
+  it("are named with the one that is odd, at three and at two", () => {
+    // 4.00 - 1.10 = 2.90 mL, 58 divisions of 0.05
+    expect(odd("1.0", "1.1", "4")).toContain("4.00 mL is 58 divisions from two that agree");
+    expect(odd("14.5", "1.45", "1.50")).toContain("14.50 mL is about ten times the others");
+    expect(odd("14.5", "1.45", "")).toBe("14.50 mL is about ten times 1.45 mL: a slipped point?");
+  });
+
+  it("are left alone where they agree, or where there is but one", () => {
+    expect(odd("1.45", "1.50", "1.45")).toBeUndefined();
+    expect(odd("1.45", "", "")).toBeUndefined();
+  });
+});

@@ -198,3 +198,17 @@ describe("whether one more titre is worth the work", () => {
     expect(more("2.4", "2.4", "2.4", "2.5", "2.4", "2.4")).toContain("Six titres");
   });
 });
+
+describe("what is said of two titres of which one is ten times the other", () => {
+  const slipped = (...titres: string[]) => said(aboutTitres, but({ titres }), "slipped");
+
+  it("names both figures and asks", () => {
+    expect(slipped("24.5", "2.45")).toContain(
+      "24.50 mL is about ten times 2.45 mL: a slipped point?",
+    );
+  });
+
+  it("says nothing of two that agree", () => {
+    expect(slipped("2.40", "2.45")).toBeUndefined();
+  });
+});

@@ -1,12 +1,13 @@
 /** The acid value of the fuel, against 0.50. */
 import { Say } from "../../widgets/say";
 import { Spoken } from "../../widgets/spoken";
-import { Figure, useDesk } from "./desk";
+import { Figure, useDesk, useMark } from "./desk";
 import { Result } from "./results";
 
 export function AcidStep() {
   const { view } = useDesk();
-  const { acid } = view.working;
+  const inMark = useMark();
+  const { acid, odd } = view.working;
   return (
     <>
       {view.draft.picked.washed === "no" ? (
@@ -22,9 +23,10 @@ export function AcidStep() {
       <Figure field="massStep" />
       <Figure field="acidPercent" />
       <Spoken>
+        {odd === undefined ? null : <Say tone="check">{inMark(odd)}</Say>}
         {acid ? (
           <Result
-            name="Acid value"
+            name={odd === undefined ? "Acid value" : "Acid value, of titres that do not agree"}
             unit="mg KOH/g"
             found={acid}
             lacks="For a verdict: two titres or more, the burette step and the balance step."

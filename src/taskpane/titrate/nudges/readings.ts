@@ -2,6 +2,7 @@
 import { computed, hundred } from "../../../core/exact/exact";
 import { isProblem } from "../../../core/problem/problem";
 import { say } from "../../../core/problem/wording";
+import { slippedPair } from "../../../core/replicates/slipped-pair";
 import { bestChange, isAboutSample } from "../../../core/uncertainty/advice";
 import { type BenchFigures, pooledFreedom } from "../../../core/uncertainty/bench";
 import { expand } from "../../../core/uncertainty/expanded";
@@ -111,6 +112,12 @@ function massless({ draft, working: { titres } }: Seen): Nudge[] {
       ];
 }
 
+/** Two titres of which one is ten times the other: the verdict of two can only say that they lie apart. */
+function slipped({ working: { judgement } }: Seen): Nudge[] {
+  const sentence = judgement && slippedPair(judgement.set, judgement.found);
+  return sentence === undefined ? [] : [check("slipped", sentence)];
+}
+
 /** The figures contradict each other: a titre below its blank. */
 const contradiction = ({ working: { acid } }: Seen): Nudge[] =>
   isProblem(acid) ? [check("contradiction", say(acid))] : [];
@@ -119,6 +126,7 @@ export const aboutBlank = (seen: Seen): Nudge[] => largeBlank(seen);
 
 export const aboutTitres = (seen: Seen): Nudge[] => [
   ...contradiction(seen),
+  ...slipped(seen),
   ...massless(seen),
   ...oneMore(seen),
   ...unexpected(seen),

@@ -30,7 +30,9 @@ function Verdict() {
         <>
           <p className="verdict-figures">
             <span>
-              <span className="soft">{isUsable ? "Mean" : "Mean, not to be used yet"}</span>{" "}
+              <span className="soft">
+                {isUsable ? "Mean" : "Mean of these: do not dose from it yet"}
+              </span>{" "}
               <strong>{inMark(fixed(judgement.mean, places + 1))} mL</strong>
             </span>
             {judgement.scatter === undefined ? null : (
