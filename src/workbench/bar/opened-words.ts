@@ -10,13 +10,19 @@ import type { Part } from "./news";
 
 type Kept = OpenedFile["kept"][number];
 
-/** Charts that are drawn over their cells are shown, and lists to choose from are offered. */
+/** Charts are drawn over their cells, lists to choose from are offered, the pane shows a cell's note. */
 function notShown({ kept, charts = [], sheets }: OpenedFile): Kept[] {
   return kept.flatMap((each) => {
     const drawn = charts.filter(({ sheet, picture }) => picture && sheet === each.sheet).length;
-    const lists = sheets.find(({ name }) => name === each.sheet)?.validations.length ?? 0;
-    const shown = { charts: drawn, validations: lists }[String(each.what)] ?? 0;
-    const count = each.sheet === undefined ? each.count : each.count - shown;
+    const sheet = sheets.find(({ name }) => name === each.sheet);
+    const { validations = [], notes = [] } = sheet ?? {};
+    const shown: Readonly<Record<string, number>> = {
+      charts: drawn,
+      validations: validations.length,
+      notes: notes.length,
+    };
+    const isShown = shown[each.what] ?? 0;
+    const count = each.sheet === undefined ? each.count : each.count - isShown;
     return count > 0 ? [{ ...each, count }] : [];
   });
 }
