@@ -97,7 +97,7 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
           };
           put("file-name", `${"oil of the three quays ".repeat(4)}2026.xlsx`);
           put("standing", "kept in this browser only");
-          put("grey", "1,234 grey formulas");
+          put("grey", "1,234 grey cells: why?");
           // laid out anew at each width, it takes nearly all of the time
           document.getElementById("grid")?.setAttribute("style", "display: none");
         });

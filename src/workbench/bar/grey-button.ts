@@ -7,11 +7,14 @@ import type { News } from "./news";
 /** @returns to be called whenever something was worked out */
 export function greyButton({ grey }: Pick<Page, "grey">, grid: Holds, news: News): () => void {
   grey.addEventListener("click", () => {
-    news.say("What is shown in grey, and why:", ...greyList(grid));
+    news.say(
+      "You can go on working. Grey marks figures that this page leaves to another program:",
+      ...greyList(grid),
+    );
   });
   return () => {
     const count = greyCount(grid);
     grey.hidden = count === 0;
-    grey.textContent = counted(count, "grey formula");
+    grey.textContent = `${counted(count, "grey cell")}: why?`;
   };
 }

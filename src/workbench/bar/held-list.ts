@@ -47,7 +47,7 @@ function reasonsOf(cells: readonly Grey[], grid: Holds): string[] {
   return [
     ...lines.slice(0, mostReasons),
     ...(rest > 0 ? [`${counted(rest, "other reason")}; each cell says its own in the pane.`] : []),
-    ...(reading > 0 ? [`${counted(reading, "formula")} reading such cells.`] : []),
+    ...(reading > 0 ? [`${counted(reading, "more cell")} worked out from these.`] : []),
   ];
 }
 
@@ -65,15 +65,21 @@ export const greyCount = (grid: Holds): number => held(grid).length + doubted(gr
 /** Both kinds, each under a line of its own; empty where nothing is grey. */
 export function greyList(grid: Holds): Part[] {
   const kinds = [
-    [held(grid), "not worked out here, kept as in the file with the result of before:"],
-    [doubted(grid), "worked out here, and not saved: the file keeps the result of before:"],
+    [
+      held(grid),
+      "with the file's own figure, which does not change here: open the file in the program it was made with to bring it up to date.",
+    ],
+    [
+      doubted(grid),
+      "worked out here, and not saved: open the saved file in your own program, which works it out.",
+    ],
   ] as const;
   return kinds.flatMap(([cells, says]): Part[] =>
     cells.length === 0
       ? []
       : [
           {
-            says: `${counted(cells.length, "formula")} shown in grey, ${says}`,
+            says: `${counted(cells.length, "cell")} in grey, ${says}`,
             items: reasonsOf(cells, grid),
           },
         ],

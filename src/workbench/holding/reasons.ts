@@ -9,11 +9,12 @@ export type Reason =
   /** The formula of another cell answers here. */
   | { readonly kind: "part"; readonly sheet: string; readonly key: number };
 
-export const differs = "Worked out here, it comes to something else than the file says.";
-export const circular = "It leads back to itself.";
+export const differs =
+  "Worked out here, it would come to another figure than the file has: the file's is shown.";
+export const circular = "It needs its own result to be worked out.";
 export const doubtful =
-  "Programs do not agree on what it comes to with what it is given: the result is not saved.";
-export const unread = "What it reads cannot be told.";
+  "Spreadsheet programs come to different results here, so this one is not saved: see what your own program says.";
+export const unread = "Which cells it reads cannot be told.";
 export const days1904 = "The workbook counts its days from 1904.";
 
 const named = (sheet: string, key: number, from: string): string => {
@@ -29,7 +30,7 @@ export function sayDoubt(reason: Reason, from: string, sheetName: NameOf): strin
   if (reason.kind === "own") return reason.says;
   const cell = named(sheetName(reason.sheet), reason.key, from);
   return reason.kind === "reads"
-    ? `It reads ${cell}, whose result is not saved, and neither is this one.`
+    ? `It is worked out from ${cell}, whose result is not saved, and neither is this one.`
     : `The formula in ${cell} answers here, and its result is not saved.`;
 }
 
@@ -38,6 +39,6 @@ export function sayReason(reason: Reason, from: string, sheetName: NameOf): stri
   if (reason.kind === "own") return reason.says;
   const cell = named(sheetName(reason.sheet), reason.key, from);
   return reason.kind === "reads"
-    ? `It reads ${cell}, which is not worked out here.`
+    ? `It is worked out from ${cell}, which is grey too.`
     : `The formula in ${cell} answers here, and is not worked out.`;
 }
