@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { at, openSheet, saveByKeyboard, typeInto } from "./workbench-page";
+import { at, goTo, openSheet, saveByKeyboard, typeInto } from "./workbench-page";
 
 describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
   let served: Served;
@@ -59,6 +59,44 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     const bench = workbook.sheets.find(({ name }) => name === "My bench")?.cells ?? [];
     const figures = bench.flatMap(({ value }) => (typeof value === "number" ? [value] : []));
     expect(figures).toEqual([0.0985, 0.05]);
+    expect(complaints).toEqual([]);
+  });
+
+  it("is sorted as soon as it has rows, which may be typed into as the first may, in the file too", async () => {
+    const { page, complaints } = await served.open();
+    await page.goto(served.address);
+    await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+    await page.locator("#begin").click();
+    await page.locator("#news-words").getByText("Your own logbook is open").waitFor();
+    await page.getByRole("button", { name: "This cell" }).click();
+    await openSheet(page, "Titrations");
+    const titre = (row: number) => at("Titrations", "Titre 1 mL", row);
+    for (const [row, lot, text] of [
+      [1, "D-1", "2.45"],
+      [2, "D-2", "3.10"],
+      [3, "D-3", "1.05"],
+    ] as const) {
+      await typeInto(page, `B${String(3 + row)}`, lot);
+      await typeInto(page, titre(row), text);
+    }
+    await goTo(page, titre(1));
+    await page.focus("#tools");
+    await page.keyboard.press("Enter");
+    await page.getByRole("menuitem", { name: "Smallest first" }).click();
+    await goTo(page, "B4");
+    await page.locator("#pane").getByText("D-3").first().waitFor();
+    const { bytes } = await saveByKeyboard(page);
+    const workbook = openXlsx(bytes);
+    if (isFileProblem(workbook)) throw new Error(sayFile(workbook));
+    const sheet = workbook.sheets.find(({ name }) => name === "Titrations");
+    const lots = sheet?.cells.filter(({ row, column }) => column === 1 && row > 2);
+    expect(lots?.map(({ value }) => value)).toEqual(["D-3", "D-1", "D-2"]);
+    // rows 4 to 6 of the sheet, each column by itself
+    const rules = sheet?.validations.flatMap(({ areas }) => areas) ?? [];
+    expect(rules.length).toBeGreaterThan(3);
+    expect(new Set(rules.map(({ row, rows }) => `${String(row)} ${String(rows)}`))).toEqual(
+      new Set(["3 3"]),
+    );
     expect(complaints).toEqual([]);
   });
 });

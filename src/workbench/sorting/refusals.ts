@@ -39,6 +39,8 @@ export function whyRowsStay(block: Block, terms: SortTerms): string | undefined 
     return `The formula in ${cellName(top, left)} answers over several cells, so rows cannot change places.`;
   }
   const key = held.getSheetId();
+  /** Columns whose rule does not go on to the last row. */
+  const isEnded = new Set<number>();
   for (let row = block.row; row < block.row + block.rows; row += 1) {
     if (!held.getRowVisible(row)) {
       return `Row ${String(row + 1)} is hidden: show all rows before sorting.`;
@@ -47,7 +49,10 @@ export function whyRowsStay(block: Block, terms: SortTerms): string | undefined 
       const says = fixed?.sheets.has(sheet) ? fixed.refusesCell(sheet, row, column) : undefined;
       if (says !== undefined) return says;
       const rule = lists?.ruleAt({ sheet, row, column });
-      if (rule !== lists?.ruleAt({ sheet, row: block.row, column })) {
+      const isOther = rule !== lists?.ruleAt({ sheet, row: block.row, column });
+      if (isOther) isEnded.add(column);
+      // rows that the table has grown by have none yet
+      if (rule !== undefined && (isOther || isEnded.has(column))) {
         return `${cellName(row, column)} has another list or rule of what may be typed than the rows above it, so rows cannot change places.`;
       }
       if (holding?.reasonAt(key, row, column) === undefined) continue;

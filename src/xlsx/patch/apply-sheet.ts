@@ -23,6 +23,7 @@ import type { SheetDraft } from "./sheet-draft";
 import { filteredSheet, hiddenBy } from "./table/filter";
 import { makeTablePart } from "./table/part";
 import { listedTables } from "./table/part-list";
+import { grownRules, isGrown } from "./table/rules";
 
 /** What the styles part does for cells. */
 export interface Dresser {
@@ -57,7 +58,7 @@ const needsNothing = (sheet: SheetDraft): boolean =>
   sheet.charts.length === 0 &&
   sheet.freeze === undefined &&
   sheet.print === undefined &&
-  sheet.tables.every(({ before }) => before !== undefined);
+  sheet.tables.every((table) => table.before !== undefined && !isGrown(table));
 
 /** Returns the cells whose formulas the order of calculation must forget. */
 export function applySheet(
@@ -100,6 +101,7 @@ function aroundCells(file: Package, sheet: SheetDraft, text: string, frame: Node
     ...frozen(sheet.name, text, frame, sheet.freeze),
     ...printed(text, frame, sheet.print),
     ...changedWidths(text, frame, sheet.widths),
+    ...grownRules(text, frame, sheet.tables),
     ...offered(sheet.name, text, frame, sheet.choices),
     ...addCharts(file, sheet.listed.part, frame, sheet.charts),
     // before others are added where they were
