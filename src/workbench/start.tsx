@@ -14,6 +14,7 @@ import { noFacts } from "../host/workbench/file-facts";
 import { announce } from "./announcer";
 import { News } from "./bar/news";
 import { begunWords } from "./bar/opened-words";
+import { makeRoomForNews } from "./bar/news-room";
 import { watchFiles } from "./bar/watch-files";
 import { LargerPart } from "./larger";
 import { moveBetween } from "./move-between";
@@ -36,6 +37,7 @@ async function openGrid(parts: Page, selection: Selection, larger: LargerPart): 
     await import(/* webpackChunkName: "grid" */ "./grid/open");
   const book = sampleLogbook();
   const news = new News(parts);
+  makeRoomForNews(parts);
   const keeping = more.keepingInPage(kept.forget);
   const found = await keeping.toOpen();
   more.announceKept(parts, found);

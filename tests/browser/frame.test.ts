@@ -72,4 +72,32 @@ describe.runIf(hasBrowser)("the page around the grid", () => {
     await tasks.getByRole("button", { name: "What if" }).click();
     await page.getByRole("navigation", { name: "Steps of the what-if table" }).waitFor();
   });
+
+  it.each([320, 900, 1400])(
+    "lays news over no cell and no name of a sheet, and moves neither, at %i pixels",
+    async (width) => {
+      const { page } = await served.open({ viewport: { width, height: 700 } });
+      await page.goto(served.address);
+      await gridIsReady(page);
+      await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+      const top = async (of: string) => (await page.locator(of).boundingBox())?.y ?? -1;
+      const bottom = async (of: string) => {
+        const box = await page.locator(of).boundingBox();
+        return box ? box.y + box.height : -1;
+      };
+      const cells = "#grid canvas[id^=univer-sheet-main]";
+      const tabs = "#grid footer";
+      await page.locator("#begin").press("Enter");
+      await page.locator("#news-words").getByText("Your own logbook is open").waitFor();
+      await expect
+        .poll(async () => (await bottom(cells)) <= (await top("#news")), { timeout: 10_000 })
+        .toBe(true);
+      expect(await bottom("#news")).toBeLessThanOrEqual(await top(tabs));
+      const before = [await top(cells), await top(tabs)];
+      await page.locator("#news-close").press("Enter");
+      // the room is given back
+      await expect.poll(async () => (await top(tabs)) - (await bottom(cells))).toBeLessThan(4);
+      expect([await top(cells), await top(tabs)]).toEqual(before);
+    },
+  );
 });

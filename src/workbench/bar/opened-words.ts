@@ -59,7 +59,7 @@ function clockPart(file: OpenedFile, { holding }: Holds): Part[] {
 
 /** Of a logbook of one's own that was just begun. */
 export const begunWords =
-  "Your own logbook is open, empty. This browser keeps it; Save puts it in a file. Fill in My bench in the pane, or go straight to Titrate.";
+  "Your own logbook is open, empty. Save puts it in a file. Begin with My bench or Titrate in the pane.";
 
 /** Said of a workbook that another tab has open too. */
 const elsewhere =
