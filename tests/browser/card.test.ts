@@ -65,6 +65,17 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     await first.page.context().close();
   });
 
+  it("has on paper a place to tick for each thing the trial may show", async () => {
+    const { page } = await chromium.open({}, cardQuery);
+    const hand = new QuickHand(page);
+    await page.getByRole("combobox", { name: "Batch" }).waitFor();
+    await hand.choose("Batch", "B-114");
+    await page.emulateMedia({ media: "print" });
+    for (const name of ["clear", "cloudy", "oil at the bottom"])
+      await page.getByRole("radio", { name }).locator("xpath=..").waitFor({ state: "visible" });
+    await page.context().close();
+  });
+
   rarely(
     "has no accessibility fault on any screen, fits and can be touched, in every look",
     async () => {

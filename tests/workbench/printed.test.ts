@@ -2,7 +2,7 @@
 import { WrapStrategy } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
 import { printedSheet, type PrintSource } from "../../src/workbench/printing/printed";
-import { carriedOfFile, printOf } from "../../src/workbench/printing/sheet-print";
+import { carriedOfFile, printAsked, printOf } from "../../src/workbench/printing/sheet-print";
 import { partsWith, sheetOf, zipped } from "../xlsx/files";
 import { opened } from "./file";
 
@@ -99,5 +99,34 @@ describe("a sheet on paper", () => {
       area: { row: 0, column: 0, rows: 9, columns: 3 },
       repeatRows: { row: 1, rows: 2 },
     });
+  });
+});
+
+describe("a sheet that says where its second page begins", () => {
+  // 60 rows of 11 pt letters: 60 x (11 x 96/72 x 1.15 + 3) = 1192 pixels, more than the 1046 of a page
+  const tall = (rows: number) =>
+    source({ extent: { row: 0, column: 0, rows: rows + 10, columns: 4 }, height: () => 24 });
+
+  it("has all that stands before it on one page, made as small as that takes, and the rest on another", () => {
+    const { parts } = printedSheet(tall(60), { secondPage: 60 });
+    expect(parts.map(({ rows }) => rows.length)).toEqual([60, 10]);
+    const [card] = parts;
+    const height = (card?.rows ?? []).reduce((sum, row) => sum + row.height, 0);
+    expect(height).toBeCloseTo(1192, 0);
+    expect(height * (card?.scale ?? 1)).toBeLessThan(1046);
+    expect(parts[1]?.scale).toBe(1);
+  });
+
+  it("is not made too small to be read: what is longer goes on over more pages", () => {
+    expect(printedSheet(tall(200), { secondPage: 200 }).parts[0]?.scale).toBe(1);
+  });
+
+  it("is printed so while the pane's wish stands in its first cell alone", () => {
+    expect(printAsked({ rows: 70, columns: 5, landscape: false, secondPage: 60 })).toEqual({
+      area: { row: 0, column: 0, rows: 70, columns: 5 },
+      isLandscape: false,
+      secondPage: 60,
+    });
+    expect(printAsked(undefined)).toEqual({});
   });
 });

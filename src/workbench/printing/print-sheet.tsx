@@ -11,8 +11,9 @@ import { rectOf } from "../charts/places";
 import type { WorkbookCells } from "../engine/workbook-cells";
 import { shownSheet } from "./from-grid";
 import { PrintView } from "./print-view";
+import type { PrintState } from "../file/print-state";
 import { printedSheet, type PrintSource } from "./printed";
-import { printOf } from "./sheet-print";
+import { printAsked, printOf } from "./sheet-print";
 
 /** What came last, until the next: a browser may still be reading it. */
 let end: (() => void) | undefined;
@@ -37,7 +38,11 @@ function chartsFor(cells: WorkbookCells, source: PrintSource): ShownChart[] {
 export function printShown(cells: WorkbookCells): void {
   end?.();
   const source = shownSheet(cells);
-  const sheet = printedSheet(source, printOf(cells.names.workbook.getSnapshot(), source.name));
+  const first = cells.names.workbook.getActiveSheet().getCellRaw(0, 0);
+  const sheet = printedSheet(source, {
+    ...printOf(cells.names.workbook.getSnapshot(), source.name),
+    ...printAsked(first?.custom?.print as PrintState | undefined),
+  });
   const paper = document.createElement("div");
   paper.className = "printed";
   if (sheet.isLandscape) paper.dataset.lying = "";

@@ -69,7 +69,7 @@ function Row({ row, isHeading }: { row: PrintedRow; isHeading: boolean }) {
 }
 
 function Table({ part, name }: { part: PrintedPart; name: string }) {
-  const { widths, before, above, rows } = part;
+  const { widths, before, above, rows, scale = 1 } = part;
   const width = widths.reduce((sum, each) => sum + each, 0);
   const columns = (
     <colgroup>
@@ -86,7 +86,7 @@ function Table({ part, name }: { part: PrintedPart; name: string }) {
     </tbody>
   );
   return (
-    <section>
+    <section style={{ zoom: scale }}>
       {before.length > 0 && (
         <table style={{ width }}>
           {columns}

@@ -2,6 +2,7 @@
 import { BooleanNumber, type IStyleData, WrapStrategy } from "@univerjs/core";
 import type { Area } from "../../sheet/area";
 import { textWidth } from "../../sheet/letters";
+import { onPages } from "./on-one-page";
 import type { SheetPrint } from "./sheet-print";
 
 export interface PrintedCell {
@@ -26,6 +27,8 @@ export interface PrintedPart {
   readonly before: readonly PrintedRow[];
   readonly above: readonly PrintedRow[];
   readonly rows: readonly PrintedRow[];
+  /** Smaller again than the whole, where that brings it onto one page. */
+  readonly scale?: number;
 }
 
 export interface PrintedSheet {
@@ -155,16 +158,21 @@ export function printedSheet(source: PrintSource, print: SheetPrint): PrintedShe
     1,
     ...parts.map((part) => part.reduce((sum, column) => sum + source.width(column), 0)),
   );
+  const scale = Math.min(1, paper / widest);
+  const second = shown.findIndex((row) => row >= (print.secondPage ?? Infinity));
   return {
     name: source.name,
     isLandscape,
-    scale: Math.min(1, paper / widest),
-    parts: parts.map((part) => ({
-      widths: part.map((column) => source.width(column)),
-      before: before.map((row) => rowOf(row, before, part)),
-      above: repeated.map((row) => rowOf(row, repeated, part)),
-      rows: shown.map((row) => rowOf(row, shown, part)),
-    })),
+    scale,
+    parts: parts.flatMap((columnsOfPart) => {
+      const part: PrintedPart = {
+        widths: columnsOfPart.map((column) => source.width(column)),
+        before: before.map((row) => rowOf(row, before, columnsOfPart)),
+        above: repeated.map((row) => rowOf(row, repeated, columnsOfPart)),
+        rows: shown.map((row) => rowOf(row, shown, columnsOfPart)),
+      };
+      return second > 0 ? onPages(part, second, { isLandscape, scale, smallest }) : [part];
+    }),
     leftOut: after.length - shown.length,
   };
 }

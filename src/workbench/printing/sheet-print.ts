@@ -7,12 +7,15 @@ import { chartsOfBook } from "../charts/of-book";
 import { withCharts } from "../charts/in-snapshot";
 import { blocksNamed } from "../charts/blocks-named";
 import type { OpenedFile } from "../file/opened-file";
+import type { PrintState } from "../file/print-state";
 
 export interface SheetPrint {
   readonly area?: Area;
   /** Rows that stand again at the top of each page. */
   readonly repeatRows?: { readonly row: number; readonly rows: number };
   readonly isLandscape?: boolean;
+  /** The row that begins the second page. */
+  readonly secondPage?: number;
 }
 
 type Custom = Pick<IWorkbookData, "custom">;
@@ -48,6 +51,7 @@ const ofBook = ({ sheets }: Book): BySheet =>
         ...(print?.area ? { area: print.area } : {}),
         ...(print?.repeatRows ? { repeatRows: print.repeatRows } : {}),
         ...(print?.landscape === undefined ? {} : { isLandscape: print.landscape }),
+        ...(print?.secondPage === undefined ? {} : { secondPage: print.secondPage }),
       },
     ]),
   );
@@ -64,3 +68,14 @@ export const carriedOfBook = (book: Book): Custom =>
 
 export const printOf = ({ custom }: Custom, sheet: string): SheetPrint =>
   (custom?.printing as BySheet | undefined)?.[sheet] ?? {};
+
+/** As the pane asked for it since the file was opened: carried by the first cell of the sheet. */
+export const printAsked = (state: PrintState | undefined): SheetPrint => {
+  if (state === undefined) return {};
+  const { rows, columns, landscape, secondPage } = state;
+  return {
+    area: { row: 0, column: 0, rows, columns },
+    isLandscape: landscape,
+    ...(secondPage === undefined ? {} : { secondPage }),
+  };
+};

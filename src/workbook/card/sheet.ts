@@ -10,6 +10,7 @@ import type { BookCell, BookSheet } from "../../sheet/book";
 import { wrappedLines } from "../../sheet/wrapped-lines";
 import type { RecordedBatch } from "../planning/read-batches";
 import { acidValueHeading, halfWidthHeading, worthColumn } from "../tables/batch-cells";
+import { trialWords } from "../tables/went";
 import type { CardAmount } from "./amounts";
 import { big, blank, box, heading, type Row, text } from "./cells";
 import { figureCells, type Named, ofRow } from "./references";
@@ -51,7 +52,7 @@ function amountRows({ what, parts }: CardAmount, batch: RecordedBatch, units: Ca
       big(what),
       // "imperial gal" is too wide for its column in the largest type
       ...first.map((cell): BookCell => ({ ...cell, style: cell.formula ? "large" : "title" })),
-      text(`really ${blank(13)}`),
+      text(`really ${blank(10)}`),
     ],
     ...(also.length === 0
       ? []
@@ -100,14 +101,15 @@ const troubleRows = (): Row[] =>
 const wentRows = (): Row[] => [
   [
     null,
-    text(`Fuel made ${blank(14)}   Washes ${blank(8)}`),
+    text(`Fuel made ${blank(12)}  Washes ${blank(6)}`),
     text(`Dark layer after ${blank(8)} minutes`),
   ],
   [
     null,
-    text("3 mL of fuel in 27 mL of methanol:   ☐ clear   ☐ cloudy"),
-    text(`Seen ${blank(30)}`),
+    text("3 mL of fuel in 27 mL of methanol"),
+    text(trialWords.map((word) => `☐ ${word}`).join("   ")),
   ],
+  [null, text("What was seen"), text(blank(40))],
   [null, text(`Weighed by ${blank(24)}`), text(`Checked by ${blank(24)}`)],
 ];
 

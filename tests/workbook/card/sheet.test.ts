@@ -81,6 +81,17 @@ describe("the bench card to print", () => {
     expect(flat(words)).not.toMatch(/\bsafe\b/i);
   });
 
+  it("has a place on paper for each thing the trial may show, as the pane asks it, and none is cut off", async () => {
+    const { rows } = await cardOf(slipwayBatch, "metric");
+    const trial = rows.find((row) => String(row[1]?.value ?? "").startsWith("3 mL of fuel"));
+    const places = String(trial?.[2]?.value ?? "");
+    for (const seen of ["☐ clear", "☐ cloudy", "☐ oil at the bottom"])
+      expect(places).toContain(seen);
+    // a text beside which the next cell is filled is cut off at its column's edge: 52 letters wide
+    const beside = rows.filter((row) => row[1] && row[2] && row[1].style === undefined);
+    for (const row of beside) expect(String(row[1]?.value).length).toBeLessThanOrEqual(52);
+  });
+
   it("is planned under a name that a sheet may have, and not for rows it cannot tell apart", async () => {
     const odd = { ...slipwayBatch, batch: "B/118: [x]" };
     const { host, rowOf } = await hostWith(odd);
