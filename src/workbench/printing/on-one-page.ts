@@ -1,6 +1,6 @@
 /** A sheet that says where its second page begins: what stands before is one page, however many rows. */
 import type { IStyleData } from "@univerjs/core";
-import type { PrintedPart, PrintedRow } from "./printed";
+import type { PrintedPart, PrintedRow } from "./printed-parts";
 
 /** Of the 1046 or 718 pixels down a page of A4: lines between cells grow no thinner with the letters. */
 const down = { upright: 980, lying: 670 } as const;

@@ -10,7 +10,8 @@ import type { CSSProperties } from "react";
 import { ChartView } from "../charts/chart-view";
 import type { ShownChart } from "../charts/layer";
 import { chartWords } from "../charts/words";
-import type { PrintedCell, PrintedPart, PrintedRow, PrintedSheet } from "./printed";
+import type { PrintedSheet } from "./printed";
+import type { PrintedCell, PrintedPart, PrintedRow } from "./printed-parts";
 
 const across: ReadonlyMap<Nullable<HorizontalAlign>, CSSProperties["textAlign"]> = new Map([
   [HorizontalAlign.LEFT, "left"],

@@ -1,35 +1,10 @@
 /** A sheet as it is printed: the cells of its area in their looks, and the rows that stand on each page. */
-import { BooleanNumber, type IStyleData, WrapStrategy } from "@univerjs/core";
+import { BooleanNumber, WrapStrategy } from "@univerjs/core";
 import type { Area } from "../../sheet/area";
 import { textWidth } from "../../sheet/letters";
 import { onPages } from "./on-one-page";
+import type { PrintedCell, PrintedPart, PrintedRow } from "./printed-parts";
 import type { SheetPrint } from "./sheet-print";
-
-export interface PrintedCell {
-  readonly text: string;
-  readonly isFigure: boolean;
-  readonly style: IStyleData | undefined;
-  readonly columns: number;
-  readonly rows: number;
-}
-
-export interface PrintedRow {
-  readonly height: number;
-  /** Those that another covers are left out. */
-  readonly cells: readonly PrintedCell[];
-}
-
-/** Columns that stand beside one another on a page. */
-export interface PrintedPart {
-  /** Pixels. */
-  readonly widths: readonly number[];
-  /** What stands above the rows that are repeated, once. */
-  readonly before: readonly PrintedRow[];
-  readonly above: readonly PrintedRow[];
-  readonly rows: readonly PrintedRow[];
-  /** Smaller again than the whole, where that brings it onto one page. */
-  readonly scale?: number;
-}
 
 export interface PrintedSheet {
   readonly name: string;
