@@ -1,9 +1,10 @@
 /** What the arithmetic still needs to be told, in words. */
 import { isBare } from "../../core/quantity/measures";
+import { andList } from "../../sheet/and-list";
 import { columnLetters } from "../../sheet/cell-name";
 import { amountWord } from "./answers";
 import { assayCancels, basisOf, mayBeOneLye } from "./basis";
-import { columnOf, isKnown, type LogbookMapping } from "./mapping";
+import { columnOf, isKnown, type LogbookMapping, type MappedColumn } from "./mapping";
 import { withoutLeft } from "./by-hand/left-out";
 import { type RoleId, roleOf } from "./roles";
 import { heldCell, type SheetCells } from "./sheet-cells";
@@ -18,6 +19,8 @@ export interface Lack {
   readonly sentence: string;
   /** What is asked is a choice beside the column or the figure itself, not a figure to type. */
   readonly isChoice?: boolean;
+  /** Whose gallons they are: one choice for the whole table. */
+  readonly isOfNations?: boolean;
 }
 
 /** No unit is named, or one that is two: a US gallon and an imperial one. */
@@ -34,13 +37,29 @@ function unitLacks(
 ): Lack[] {
   const saysItself = (role: RoleId): boolean =>
     (role === "oilAmount" && saysUnits) || (role === "strength" && !titrates);
-  const ofColumns = columns
-    .filter(({ role, unit }) => isUnsaid(role, unit) && !saysItself(role))
-    .map(({ role, unit, column, heading }): Lack => ({
-      roles: [role],
-      sentence: isBare(unit)
-        ? `Which ${bareWords[unit] ?? unit} is ${columnLetters(column)}: ${heading} in: US or imperial?`
-        : `In which unit is ${columnLetters(column)}: ${heading}?`,
+  const unsaid = columns.filter(({ role, unit }) => isUnsaid(role, unit) && !saysItself(role));
+  const named = ({ column, heading }: MappedColumn): string =>
+    `${columnLetters(column)}: ${heading}`;
+  const bare = unsaid.filter(({ unit }) => isBare(unit));
+  const [{ unit: measure = "" } = { unit: "" }] = bare;
+  const which = `${bareWords[measure] ?? measure}${bare.length === 1 ? "" : "s"}`;
+  // one nation's for all of them: asked once
+  const ofGallons: Lack[] =
+    bare.length === 0
+      ? []
+      : [
+          {
+            roles: bare.map(({ role }) => role),
+            sentence: `Which ${which} ${bare.length === 1 ? "is" : "are"} ${andList(bare.map(named))} in: US or imperial?`,
+            isChoice: true,
+            isOfNations: true,
+          },
+        ];
+  const ofColumns = unsaid
+    .filter(({ unit }) => !isBare(unit))
+    .map((each): Lack => ({
+      roles: [each.role],
+      sentence: `In which unit is ${named(each)}?`,
       isChoice: true,
     }));
   const ofFigures = constants
@@ -50,7 +69,7 @@ function unitLacks(
       sentence: `In which unit is the ${roleOf(role).words.replace(/,.*/, "")}?`,
       isChoice: true,
     }));
-  return [...ofColumns, ...ofFigures];
+  return [...ofGallons, ...ofColumns, ...ofFigures];
 }
 
 /** By what is said for the whole logbook. */
@@ -83,6 +102,17 @@ function saysUnits(mapping: LogbookMapping, cells: SheetCells | undefined): bool
   return words.length > 0 && words.every((each) => each !== "");
 }
 
+/** What is asked of a figure, or a word, for all rows. */
+export const asked: Readonly<Partial<Record<RoleId, string>>> = {
+  strength: "How strong was the titrant?",
+  titrantBase: "Which base was in the burette?",
+  blank: "What did the blank take, in mL? It is 0 where the solvent was neutralised.",
+  sampleMass: "How much oil was titrated: g or mL?",
+  base: "Which base is the catalyst?",
+  baseCharge: "What is the base charge?",
+  assay: "What is the assay of the lye?",
+};
+
 /** @param cells where the rows' own words stand, once they are known */
 export function lacks(given: LogbookMapping, all?: SheetCells): Lack[] {
   const mapping = measured(given);
@@ -99,32 +129,27 @@ export function lacks(given: LogbookMapping, all?: SheetCells): Lack[] {
   const lacking = (roles: readonly RoleId[], sentence: string, isChoice = false): void => {
     found.push({ roles, sentence, ...(isChoice ? { isChoice } : {}) });
   };
+  const lacksFigure = (role: RoleId, ...orElse: RoleId[]): void => {
+    lacking([role, ...orElse], asked[role] ?? "");
+  };
   const basisLacks = (role: RoleId, what: string): void => {
     if (knows(role) && basisOf(mapping, role) === undefined)
       lacking([role], `Is ${what} of pure lye, or as weighed?`, true);
   };
   if (titrates) {
-    if (!knows("molarity", "strength")) lacking(["strength"], "How strong was the titrant?");
+    if (!knows("molarity", "strength")) lacksFigure("strength");
     if (!knows("molarity")) {
-      if (!knows("titrantBase") && knows("strength"))
-        lacking(["titrantBase"], "Which base was in the burette?");
+      if (!knows("titrantBase") && knows("strength")) lacksFigure("titrantBase");
       basisLacks("strength", "the titrant's strength");
     }
-    if (knows("titre", "meanTitre") && !knows("blank"))
-      lacking(
-        ["blank"],
-        "What did the blank take, in mL? It is 0 where the solvent was neutralised.",
-      );
-    if (!knows("sampleMass", "sampleVolume"))
-      lacking(["sampleMass", "sampleVolume"], "How much oil was titrated: g or mL?");
+    if (knows("titre", "meanTitre") && !knows("blank")) lacksFigure("blank");
+    if (!knows("sampleMass", "sampleVolume")) lacksFigure("sampleMass", "sampleVolume");
   }
   if (knows("acidDose", "catalyst", "catalystRate", "weighed")) {
-    if (!knows("base")) lacking(["base"], "Which base is the catalyst?");
-    if (knows("catalyst", "catalystRate") && !knows("baseCharge"))
-      lacking(["baseCharge"], "What is the base charge?");
+    if (!knows("base")) lacksFigure("base");
+    if (knows("catalyst", "catalystRate") && !knows("baseCharge")) lacksFigure("baseCharge");
     basisLacks("baseCharge", "the base charge");
-    if (!knows("assay") && !needsNoAssay(mapping))
-      lacking(["assay"], "What is the assay of the lye?");
+    if (!knows("assay") && !needsNoAssay(mapping)) lacksFigure("assay");
   }
   return found;
 }

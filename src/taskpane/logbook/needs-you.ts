@@ -2,10 +2,8 @@
  * Which columns a person is to look at, before all others. It hangs on what was guessed and not on what has
  * been put right since, so that no column moves away while somebody is at it.
  */
-import { isBare } from "../../core/quantity/measures";
 import { hasBasis } from "../../adopt/recognising/basis";
 import type { ColumnGuess } from "../../adopt/recognising/guess-columns";
-import { nationOf } from "../../adopt/recognising/measures/measured";
 import { sureFrom } from "../../adopt/recognising/sure";
 import { needsUnit } from "../../adopt/recognising/measures/units-of-roles";
 import { amountWordIn } from "../../adopt/recognising/written-units";
@@ -29,7 +27,7 @@ const isSaidElsewhere = ({ role, heading }: ColumnGuess, all: readonly ColumnGue
 export function needsYou(column: ColumnGuess, all: readonly ColumnGuess[]): boolean {
   const { role, score, unit, basis, others } = column;
   if (role === "other") return (others[0]?.score ?? 0) >= mayBeFrom;
-  if (score < sureFrom || (isBare(unit) && !nationOf(all))) return true;
+  if (score < sureFrom) return true;
   if (needsUnit(role) && unit === undefined && !isSaidElsewhere(column, all)) return true;
   return hasBasis(role) && basis === undefined;
 }

@@ -268,7 +268,7 @@ describe("a word for two measures", () => {
 
   it("is asked about where the book names no nation, and taken for the one it names elsewhere", () => {
     const asked = book("Oil gal", "Methanol gal");
-    expect(asked).toContain("Which gallon is B: Oil gal in: US or imperial?");
+    expect(asked).toContain("Which gallons are B: Oil gal and C: Methanol gal in: US or imperial?");
     expect(book("Oil gal", "Methanol US gal").join(" ")).not.toContain("Which gallon");
     expect(book("Oil fl oz", "Methanol litres")).toContain(
       "Which fluid ounce is B: Oil fl oz in: US or imperial?",

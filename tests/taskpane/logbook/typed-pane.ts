@@ -7,6 +7,7 @@ import {
   reduce,
   shownTable,
 } from "../../../src/taskpane/logbook/state";
+import type { FoundTable } from "../../../src/taskpane/logbook/found-table";
 import type { LogbookMapping } from "../../../src/adopt/recognising/mapping";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import type { LogbookValue, SheetCells } from "../../../src/adopt/recognising/sheet-cells";
@@ -44,8 +45,12 @@ export class Pane {
     return this;
   }
 
+  get table(): FoundTable {
+    return shownTable(this.state) as FoundTable;
+  }
+
   get mapping(): LogbookMapping {
-    return shownTable(this.state)?.mapping as LogbookMapping;
+    return this.table.mapping;
   }
 
   recheck() {

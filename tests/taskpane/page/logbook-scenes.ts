@@ -44,7 +44,7 @@ export async function logbookScenes(page: Page, look: Look): Promise<void> {
   await page.locator("summary", { hasText: /^Another acid/ }).press("Enter");
   await page.getByRole("button", { name: "Go to L59" }).waitFor();
   await look("re-check, one kind");
-  await hand.press(/^Mend Oil book/);
+  await hand.press(/^Put \d+ figures of Oil book right/);
   await page.getByRole("button", { name: "Write it beside" }).waitFor();
   await look("re-check, to be mended");
   await hand.press("Report on a new sheet");

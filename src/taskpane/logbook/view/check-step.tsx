@@ -1,6 +1,7 @@
 /** Re-check: every row from its readings, what is wrong and what it did; the way to each cell. */
 import { Button, ProgressBar } from "@fluentui/react-components";
 import { useRef } from "react";
+import { openQuestions } from "../../../adopt/recognising/questions";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import { aboveLimitWords } from "../../../adopt/recheck/reporting/above-limit";
 import { oddMethanolWords } from "../../../adopt/recheck/reporting/methanol-seen";
@@ -47,6 +48,11 @@ function Summary({ report }: { report: RecheckReport }) {
   );
 }
 
+/** A dose was not checked, and a question is open that may be why. */
+const isMissingSome = ({ noDose }: RecheckReport, state: LogbookState): boolean =>
+  noDose !== "" &&
+  agreedTables(state).some(({ mapping, cells }) => openQuestions(mapping, cells) > 0);
+
 export function CheckStep(props: StepProps) {
   const { state, act } = props;
   const running = useRef<Running | undefined>(undefined);
@@ -58,10 +64,12 @@ export function CheckStep(props: StepProps) {
     );
   return (
     <>
-      <p>
-        Every row is worked out again from its readings and compared with what the sheet holds,
-        within the digits shown. Nothing is written.
-      </p>
+      {check.state === "done" ? null : (
+        <p>
+          Every row is worked out again from its readings and compared with what the sheet holds,
+          within the digits shown. Nothing is written.
+        </p>
+      )}
       {check.state === "running" ? (
         <>
           <ProgressBar value={check.done} max={check.of} aria-label="Rows checked" />
@@ -108,6 +116,17 @@ export function CheckStep(props: StepProps) {
         ) : null}
         {check.state === "done" ? <Summary report={check.report} /> : null}
       </div>
+      {check.state === "done" && isMissingSome(check.report, state) ? (
+        <Button
+          size="large"
+          className="wide"
+          onClick={() => {
+            act({ do: "go", step: "recognise" });
+          }}
+        >
+          Say what is missing
+        </Button>
+      ) : null}
       {check.state === "done" ? (
         <Found {...props} report={check.report} logbooks={logbooks} />
       ) : null}

@@ -75,16 +75,6 @@ export function Found({ host, act, inMark, report, logbooks }: FoundProps) {
         <>
           <Overview report={report} logbooks={logbooks} />
           <p role="status">{fault}</p>
-          {kinds.map((kind) => (
-            <KindFound
-              key={kind.words}
-              kind={kind}
-              logbooks={logbooks}
-              isOnly={kinds.length === 1}
-              inMark={inMark}
-              onJump={(each) => void jump(each)}
-            />
-          ))}
           <ToMend host={host} report={report} logbooks={logbooks} inMark={inMark} />
           {isReporting ? (
             <Report host={host} report={report} logbooks={logbooks} inMark={inMark} />
@@ -99,6 +89,16 @@ export function Found({ host, act, inMark, report, logbooks }: FoundProps) {
               Report on a new sheet
             </Button>
           )}
+          {kinds.map((kind) => (
+            <KindFound
+              key={kind.words}
+              kind={kind}
+              logbooks={logbooks}
+              isOnly={kinds.length === 1}
+              inMark={inMark}
+              onJump={(each) => void jump(each)}
+            />
+          ))}
         </>
       )}
       <Besides act={act} report={report} />

@@ -5,7 +5,9 @@ import { Say } from "../../widgets/say";
 
 const shownFirst = 12;
 
-export function NotChecked({ report: { unchecked } }: { report: RecheckReport }) {
+/** What the summary says of the dose is not said again. */
+export function NotChecked({ report }: { report: RecheckReport }) {
+  const unchecked = report.unchecked.filter(({ why }) => why !== report.noDose);
   const more = unchecked.length - shownFirst;
   return (
     <>

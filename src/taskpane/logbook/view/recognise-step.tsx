@@ -16,7 +16,9 @@ import { DateOrderAsked } from "./date-order";
 import { Others } from "./others";
 import { TablePicture } from "./table-picture";
 import { WhichRows } from "./which-rows";
-import { Constants } from "./constants";
+import { OnSheet } from "./on-sheet";
+import { Questions } from "./questions";
+import { WhichGallon } from "./which-gallon";
 import { Learned } from "./learned";
 import { LookAgain } from "./look-again";
 import { OwnWords } from "./own-words";
@@ -27,6 +29,14 @@ const agreedWords = (open: number): string =>
   open === 0
     ? "Agreed: the columns are used as they stand here."
     : `${counted(open, "question")} still open: what rests on ${open === 1 ? "it" : "them"} is not checked.`;
+
+/** "6 columns understood, 2 to look at, 5 questions." */
+const stateWords = (understood: number, toLook: number, open: number): string =>
+  [
+    `${counted(understood, "column")} understood`,
+    ...(toLook === 0 ? [] : [`${String(toLook)} to look at`]),
+    ...(open === 0 ? [] : [`${counted(open, "question")} below`]),
+  ].join(", ") + ".";
 
 export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
   const [isRemembering, setRemembering] = useState(false);
@@ -88,9 +98,11 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
           : `The sheet ${guess.sheet}: headings in row ${String(guess.place.headingRow + 1)}, rows ${rows}.`}
         {guess.commas === "decimal" ? " Its typed figures have decimal commas." : ""}
       </p>
+      <p>{stateWords(understood.length, toLook.length, open)}</p>
       <Learned table={table} act={act} />
       <TablePicture table={table} inMark={inMark} />
       <WhichRows key={`${guess.sheet} ${String(guess.place.headingRow)}`} table={table} act={act} />
+      <WhichGallon table={table} act={act} />
       {toLook.length === 0 ? null : (
         <>
           <h3>{counted(toLook.length, "column")} to look at</h3>
@@ -101,7 +113,8 @@ export function RecogniseStep({ host, state, act, inMark, mark }: StepProps) {
       {folded("not used", unused)}
       <DateOrderAsked table={table} act={act} />
       <OwnWords table={table} act={act} mark={mark} />
-      <Constants table={table} act={act} mark={mark} />
+      <OnSheet table={table} act={act} />
+      <Questions table={table} act={act} mark={mark} />
       <div role="status">
         {table.isRemembered ? (
           <Say tone="know">This was agreed to before and stands on a sheet of the workbook.</Say>

@@ -3,6 +3,7 @@ import { Button } from "@fluentui/react-components";
 import { useState } from "react";
 import type { RecheckReport } from "../../../adopt/recheck/reporting/finding";
 import type { Logbook } from "../../../adopt/recheck/recheck";
+import { counted } from "../../../sheet/counted";
 import type { Host } from "../../../sheet/port";
 import { mendable } from "../../../workbook/planning/logbook/mend";
 import { Mend } from "./mend";
@@ -32,7 +33,7 @@ export function ToMend({ host, report, logbooks, inMark }: ToMendProps) {
           setBegun([...begun, at]);
         }}
       >
-        {`Mend ${sheet}: ${String(findings.length)} in new columns beside`}
+        {`Put ${counted(findings.length, "figure")} of ${sheet} right, in new columns`}
       </Button>
     );
   });
