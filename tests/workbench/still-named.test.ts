@@ -60,12 +60,12 @@ describe("deleting rows that others look up", () => {
   beforeAll(async () => {
     state = await stateOf([
       sheetOf(titrations, [
-        { Lot: "K-12", Date: day("2026-09-01") },
-        { Lot: "K-13", Date: day("2026-09-02") },
-        { Lot: "K-14", Date: day("2026-09-03") },
-        { Lot: "k-14", Date: day("2026-09-20") },
-        { Lot: "K-15", Date: day("2026-09-03") },
-        { Lot: "K-16", Date: day("2026-09-03") },
+        { Lot: "K-12", Date: day("2026-09-01"), "Titre 1 mL": 2.4 },
+        { Lot: "K-13", Date: day("2026-09-02"), "Titre 1 mL": 2.4 },
+        { Lot: "K-14", Date: day("2026-09-03"), "Titre 1 mL": 2.4 },
+        { Lot: "k-14", Date: day("2026-09-20"), "Titre 1 mL": 2.4 },
+        { Lot: "K-15", Date: day("2026-09-03"), "Titre 1 mL": 2.4 },
+        { Lot: "K-16", Date: day("2026-09-03"), "Titre 1 mL": 2.4 },
         { Date: day("2026-09-04") },
       ]),
       sheetOf(lots, [{ Lot: "K-12" }, { Lot: "K-15" }]),
@@ -99,6 +99,16 @@ describe("deleting rows that others look up", () => {
     );
   });
 
+  it("says of a lot that was never titrated that its row goes, and no acid value, which it has none of", async () => {
+    const untitrated = await stateOf([
+      sheetOf(titrations, [{ Lot: "K-12", Date: day("2026-09-01") }]),
+      sheetOf(batches, [{ Batch: "B-114", Date: day("2026-09-05"), Lots: "K-12" }]),
+    ]);
+    expect(asked(untitrated, "Titrations", 1)).toBe(
+      "Batch B-114 uses lot K-12, which was never titrated: its row of Titrations will be gone. Delete all the same? Undo brings it back.",
+    );
+  });
+
   it("asks nothing where another row of the same lot stays, where nobody uses it, or of a row not begun", () => {
     expect(asked(state, "Titrations", 3)).toBe("");
     expect(asked(state, "Titrations", 4)).toBe("");
@@ -128,8 +138,8 @@ describe("deleting rows that others look up", () => {
   it("asks where the row that stays is of a day after the batch's, for the formula leaves that out", async () => {
     const later = await stateOf([
       sheetOf(titrations, [
-        { Lot: "K-12", Date: day("2026-09-01") },
-        { Lot: "K-12", Date: day("2026-09-20") },
+        { Lot: "K-12", Date: day("2026-09-01"), "Titre 1 mL": 2.4 },
+        { Lot: "K-12", Date: day("2026-09-20"), "Titre 1 mL": 2.4 },
       ]),
       sheetOf(batches, [{ Batch: "B-114", Date: day("2026-09-05"), Lots: "K-12" }]),
     ]);
@@ -153,7 +163,7 @@ describe("deleting rows that others look up", () => {
     const crowd = await stateOf([
       sheetOf(
         titrations,
-        many.map((Lot) => ({ Lot })),
+        many.map((Lot) => ({ Lot, "Titre 1 mL": 2.4 })),
       ),
       sheetOf(batches, [
         ...many.map((Lots) => ({ Batch: `B-${Lots}`, Lots })),

@@ -33,7 +33,7 @@ export const bands: readonly Band[] = [
     // the acid that is allowed: 5 % where nobody says another (reference/defaults.ts, usual.limitFfa)
     from: undefined,
     advice:
-      "not a plain base batch: blend it down, pretreat it with acid, or pass it to someone who can treat it",
+      "lye alone will not do: blend it down, pretreat it with acid, or pass it to someone who can treat it",
   },
   { from: quantity("%", "15"), advice: "two acid steps, or hand it to a specialist" },
 ];

@@ -15,7 +15,7 @@ export const againstLimitWords = {
   between: (lower: string, upper: string): string => `between ${lower} and ${upper}`,
   upTo: (upper: string): string => `up to ${upper}`,
   cannotTell: (limit: string, span: string, deciding: string): string =>
-    `cannot tell: ${span} the ± hides on which side of ${limit} it lies. ${deciding}`,
+    `cannot tell: it may be under or over ${limit}, as may anything ${span}. ${deciding}`,
   decides: (deciding: string): string => `A ± under ${deciding} would decide it.`,
   atLimit: "It is at the limit itself, where no ± decides.",
 } as const;

@@ -64,7 +64,7 @@ export function toDo(found: FuelFound): readonly ToDo[] {
   if (metal?.verdict === "cannot tell") {
     done.push({
       what: "Titrate the soap on a larger sample.",
-      why: "The ± hides whether it is under the limit: 100 g of washed fuel, a finer burette.",
+      why: "It may be under or over the limit: 100 g of washed fuel or a finer burette would tell.",
     });
   }
   if (washed === "no" && acid !== undefined) {
@@ -82,7 +82,7 @@ export function toDo(found: FuelFound): readonly ToDo[] {
   } else if (acid === "cannot tell") {
     done.push({
       what: "Titrate the acid once more.",
-      why: "The ± hides on which side of the limit it is: one more titre, a finer burette.",
+      why: "It may be under or over the limit: one more titre or a finer burette would tell.",
     });
   }
   if (water?.gt(fuelMost.water)) {

@@ -80,6 +80,8 @@ function namedWords({ name, loses, by }: StillNamed): string {
   const use =
     batches.length === 1 ? `Batch ${listed(batches)} uses` : `Batches ${listed(batches)} use`;
   const theirs = batches.length === 1 ? "its" : "their";
+  if (loses === "row of Titrations")
+    return `${use} lot ${name}, which was never titrated: its row of Titrations will be gone.`;
   const gone = loses === "acid value" ? `${theirs} acid value` : "its row of Lots";
   return `${use} lot ${name}: ${gone} will be gone.`;
 }

@@ -17,7 +17,7 @@ import type { GridState } from "../file/grid-state";
 export interface StillNamed {
   /** As it stands where it would be deleted: K-12 */
   readonly name: string;
-  readonly loses: Naming["loses"];
+  readonly loses: Naming["loses"] | "row of Titrations";
   /** The table that names it, and the batch of each of its rows that does. */
   readonly by: readonly { readonly table: string; readonly batch: string }[];
 }
@@ -71,7 +71,7 @@ function isInTime(named: Row, namer: Row, day: Namer["day"]): boolean {
 /** @param state what the grid holds before the act */
 export function stillNamed(act: StructuralAct, state: GridState): readonly StillNamed[] {
   if (act.do !== "delete-rows") return [];
-  return namings.flatMap(({ of, under, by, loses }) => {
+  return namings.flatMap(({ of, under, by, loses, madeOf }) => {
     const rows = rowsOf(state, of, act);
     const deleted = rows.filter(({ goes }) => goes);
     const names = new Map(
@@ -95,7 +95,12 @@ export function stillNamed(act: StructuralAct, state: GridState): readonly Still
           )
           .map((namer) => ({ table, batch: textOf(namer.under(batchHeading)) })),
       );
-      return found.length > 0 ? [{ name, loses, by: found }] : [];
+      const isMade =
+        madeOf?.some((heading) =>
+          deleted.some((row) => isOf(row) && textOf(row.under(heading)) !== ""),
+        ) ?? true;
+      const lost = isMade ? loses : "row of Titrations";
+      return found.length > 0 ? [{ name, loses: lost, by: found }] : [];
     });
   });
 }

@@ -43,7 +43,7 @@ const nearZero = {
 const lessWords = {
   noDoubt: "Its ± is not known yet.",
   wide: "Its ± is more than a fifth of it: titrate again before a large batch.",
-  noTitrantPercent: "± leaves out the titrant: fill step 1 of Titrate.",
+  noTitrantPercent: "The ± does not count how sure the titrant is: say that in step 1 of Titrate.",
   byVolume: "The sample was measured, not weighed.",
   oneTitre: "One titre, and nothing beside it but your record.",
 } as const;

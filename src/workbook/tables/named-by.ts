@@ -2,7 +2,7 @@
 import { batchesName, blendsName } from "./batch-cells";
 import { fuelName } from "./fuel-cells";
 import { lotsName } from "./lots";
-import { titrationsName } from "./titration-cells";
+import { readingHeadings, titrationsName } from "./titration-cells";
 
 /** A row that names another. */
 export interface Namer {
@@ -19,6 +19,8 @@ export interface Naming {
   readonly under: string;
   readonly by: readonly Namer[];
   readonly loses: "acid value" | "row of Lots" | "day" | "row of Batches";
+  /** Where none of these columns is filled in, there is no such thing to lose: the row alone goes. */
+  readonly madeOf?: readonly string[];
 }
 
 /** The column of the batch that a row is of, in each of these tables. */
@@ -33,7 +35,13 @@ const ofLots: readonly Namer[] = [
 const byBatch = (table: string): readonly Namer[] => [{ table, under: [batchHeading] }];
 
 export const namings: readonly Naming[] = [
-  { of: titrationsName, under: "Lot", by: ofLots, loses: "acid value" },
+  {
+    of: titrationsName,
+    under: "Lot",
+    by: ofLots,
+    loses: "acid value",
+    madeOf: readingHeadings.titres,
+  },
   {
     of: lotsName,
     under: "Lot",

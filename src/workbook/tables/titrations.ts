@@ -167,7 +167,7 @@ export const titrations: RecordTable<TitrationRecord> = {
     reading(
       usualHeadings[1],
       "0",
-      "Degrees of freedom behind it: both or neither.",
+      "How many earlier readings stand behind that scatter (degrees of freedom): both or neither.",
       ({ usual }) => usual?.freedom,
     ),
     ...titrationResults.filter((column) => !headline.includes(column)),

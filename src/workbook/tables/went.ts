@@ -89,7 +89,7 @@ export const wentColumns = (oilKind: string): Column<unknown>[] => [
   calculated(
     chargeInFact,
     "0.00",
-    "Pure base that was left for the reaction, percent of the oil, by what was weighed.",
+    "Pure base that the acid left for the reaction, percent of the oil, by what was really weighed.",
     given(
       went.weighed,
       `${charge}+${one("Assay %")}/1000*(${weighed}/(${used})-${catalyst}/${oil})`,

@@ -85,14 +85,14 @@ describe("acid above the limit of a plain base batch", () => {
     expect(report.findings).toEqual([]);
     expect(isAllRight(report)).toBe(false);
     expect(report.aboveLimit.map(aboveLimitWords)).toEqual([
-      "7.02 % FFA is above the limit of 5 %: not a plain base batch; see ROUTE (row 7).",
+      "7.02 % FFA is above the limit of 5 %: lye alone will not do, blend it down or pretreat it (row 7).",
     ]);
   });
 
   it("of several rows is one sentence", () => {
     const report = recheck([row(25), ...honest, row(20.1)]);
     expect(report.aboveLimit.map(aboveLimitWords)).toEqual([
-      "5.64 to 7.02 % FFA is above the limit of 5 %: not a plain base batch; see ROUTE (rows 2 and 8).",
+      "5.64 to 7.02 % FFA is above the limit of 5 %: lye alone will not do, blend it down or pretreat it (rows 2 and 8).",
     ]);
   });
 

@@ -179,7 +179,7 @@ describe("ROUTE", () => {
     [1, "1 to under 3 %", "more soap"],
     [2.9999, "1 to under 3 %", "more soap"],
     [3, "3 to under 5 %", "cost in yield"],
-    [5, "5 to under 15 %", "not a plain base batch"],
+    [5, "5 to under 15 %", "lye alone will not do"],
     [15, "15 % or more", "two acid steps"],
   ])("puts %d %% into its band, lower edge included", (ffa, band, advice) => {
     expect(at(ffa)).toContain(band);
@@ -201,7 +201,7 @@ describe("ROUTE", () => {
   });
 
   it("moves the band of refusal with the limit", () => {
-    expect(at(2.5, null, 2)).toContain("not a plain base batch");
+    expect(at(2.5, null, 2)).toContain("lye alone will not do");
     expect(at(7, null, 10)).toContain("cost in yield");
     expect(at(16, null, 20)).toContain("two acid steps");
   });

@@ -42,7 +42,7 @@ describe("what a result is worth", () => {
   it("is usable where a doubt is not counted, and says which", () => {
     expect(worth(but({ typed: { strengthPercent: "" } }))).toEqual({
       word: "Usable",
-      why: ["± leaves out the titrant: fill step 1 of Titrate."],
+      why: ["The ± does not count how sure the titrant is: say that in step 1 of Titrate."],
     });
     expect(worth(but({ typed: { massStep: "" } })).why).toContain("Its ± is not known yet.");
     const byVolume = but({

@@ -44,7 +44,7 @@ export class AboveLimits {
   }
 }
 
-/** "7.02 % FFA is above the limit of 5 %: not a plain base batch; see ROUTE (row 2)." */
+/** "7.02 % FFA is above the limit of 5 %: lye alone will not do, blend it down or pretreat it (row 2)." */
 export function aboveLimitWords({ of, rows, least, most, isAcross }: AboveLimit): string {
   const shown = (share: number): string =>
     of === "water" ? String(Number(share.toPrecision(4))) : share.toFixed(2);
@@ -52,5 +52,5 @@ export function aboveLimitWords({ of, rows, least, most, isAcross }: AboveLimit)
   const share = from === to ? from : `${from} to ${to}`;
   if (of === "water")
     return `${share} % water is above ${mostWater.toString()} %: dry the oil first, water makes soap (${rowsInWords(rows, isAcross)}).`;
-  return `${share} % FFA is above the limit of ${String(limit)} %: not a plain base batch; see ROUTE (${rowsInWords(rows, isAcross)}).`;
+  return `${share} % FFA is above the limit of ${String(limit)} %: lye alone will not do, blend it down or pretreat it (${rowsInWords(rows, isAcross)}).`;
 }

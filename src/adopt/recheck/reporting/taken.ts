@@ -35,7 +35,7 @@ function coarselyTaken(mapping: LogbookMapping, rows: readonly Readings[]): stri
     for (const [role, { isCoarse, halfDigit }] of held) if (isCoarse) steps.set(role, halfDigit);
   return [...steps].map(([role, grams]) =>
     columnOf(mapping, role)?.within !== undefined
-      ? `${headed(mapping, role)} for the dose, since no column holds one: right within ${String(100 * weighedTolerance)} %, as it was weighed`
+      ? `${headed(mapping, role)} for the dose, since no column holds one: what was weighed counts as right up to ${String(100 * weighedTolerance)} % away from the dose`
       : `${headed(mapping, role)} right within ${String(Number(grams.toPrecision(3)))} g, one step of its measure: it cannot tell less`,
   );
 }

@@ -76,7 +76,7 @@ function doubt(seen: Seen): Nudge[] {
   const { figures, working } = seen;
   if (working.strength === undefined || figures.judged("strengthPercent").kind !== "empty")
     return [];
-  const words = `± leaves out the titrant: fill in Accurate to ±.${ofCheck(seen)}`;
+  const words = `The ± does not count how sure the titrant is: fill in Accurate to ±.${ofCheck(seen)}`;
   return [know("doubt", words)];
 }
 
