@@ -147,7 +147,8 @@ export function guessColumns(cells: SheetCells, place: TablePlace, commas: Comma
   for (let column = place.firstColumn; column <= place.lastColumn; column += 1) {
     const heading = fullHeading(cells, place, column);
     const facts = columnFacts(cells, column, place.firstRow, place.lastRow, commas);
-    if (heading === "" && facts.filled === 0) continue;
+    // where lots stand across, a word without figures beside it is the title of the sheet
+    if (facts.filled === 0 && (heading === "" || cells.isAcross === true)) continue;
     const parts = headingParts(heading);
     columns.push({ column, heading, parts, facts });
   }

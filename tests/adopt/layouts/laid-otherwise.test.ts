@@ -168,3 +168,11 @@ describe.each([
     expect(cells.values[finding?.row ?? 0]?.[finding?.column ?? 0]).toBe(2.86);
   });
 });
+
+describe("lots across, under the title of the sheet", () => {
+  it("have no column made of the title, though it names an oil", () => {
+    const [guess] = recogniseSheet(sheetOf([["Frying oil 2026"], ...turned(plain)]));
+    expect(guess?.isAcross).toBe(true);
+    expect(guess?.columns.map(({ heading }) => heading)).toEqual(plain[0]);
+  });
+});
