@@ -22,7 +22,7 @@ export interface PaneProps {
   readonly bench: TaskProps | undefined;
   /** Another workbook is being laid out: no task may write into it what belongs to the one before. */
   readonly isBetween?: boolean;
-  /** What the program around it has to say, above the tasks. */
+  /** What the program around it has to say, above the tasks, until one is opened. */
   readonly notice?: ReactNode;
   /** A task that something outside opens; asked for anew where `turn` is another. */
   readonly wanted?: { readonly task: string; readonly turn: number } | undefined;
@@ -57,7 +57,7 @@ export function Pane(props: PaneProps) {
   if (!bench) return <CellExplanation cell={cell} />;
   return (
     <PaneTheme>
-      {notice}
+      {open === cellTask ? notice : null}
       <nav className="tasks" aria-label="Tasks">
         {buttons.map(({ id, name }) => (
           <div key={id}>

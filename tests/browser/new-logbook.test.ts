@@ -66,6 +66,11 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     const { page, complaints } = await served.open();
     await page.goto(served.address);
     await page.waitForSelector("#save:enabled", { timeout: 60_000 });
+    // the two ways of a newcomer make room for a task, and come back
+    const tasks = page.locator("#pane nav").first();
+    await tasks.getByRole("button", { name: "Card", exact: true }).click();
+    await page.locator("#begin").waitFor({ state: "detached" });
+    await tasks.getByRole("button", { name: "This cell", exact: true }).click();
     await page.locator("#begin").click();
     await page.locator("#news-words").getByText("Your own logbook is open").waitFor();
     await page.getByRole("button", { name: "This cell" }).click();

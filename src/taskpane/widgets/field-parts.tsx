@@ -12,7 +12,7 @@ export const aroundFigure = (
     children: (
       <>
         <Together>{label}</Together>
-        <span className="unseen">, {unit}</span>
+        {unit === "" ? null : <span className="unseen">, {unit}</span>}
       </>
     ),
   },

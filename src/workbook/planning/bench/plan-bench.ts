@@ -38,7 +38,7 @@ function newSheet(values: BenchValues, name: string): Plan {
   return finished({
     what,
     where: `the sheet ${name}`,
-    summary: `A new sheet ${name} with ${counted(filled.length, "setting")} filled in of ${String(benchIds.length)}.`,
+    summary: `A new sheet ${name}: ${String(filled.length)} of ${counted(benchIds.length, "setting")} filled in.`,
     cells: benchIds.flatMap((id, at) =>
       filled.includes(id)
         ? plannedCell({
