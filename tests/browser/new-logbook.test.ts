@@ -69,9 +69,10 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
     // the two ways of a newcomer make room for a task, and come back
     const tasks = page.locator("#pane nav").first();
     await tasks.getByRole("button", { name: "Card", exact: true }).click();
-    await page.locator("#begin").waitFor({ state: "detached" });
+    const begin = page.getByRole("button", { name: "Begin my own logbook" });
+    await begin.waitFor({ state: "detached" });
     await tasks.getByRole("button", { name: "This cell", exact: true }).click();
-    await page.locator("#begin").click();
+    await begin.click();
     await page.locator("#news-words").getByText("Your own logbook is open").waitFor();
     await page.getByRole("button", { name: "This cell" }).click();
     await openSheet(page, "Titrations");
