@@ -8,8 +8,13 @@ const halfSolidBelow = quantity("C", "15");
 /**
  * A word of warning on cold used cooking oil, whose volume, and whose sample from the top, says little.
  * @param temperature C; left out: 20 C, and nothing to warn of
+ * @param said as it was read off a thermometer; left out: in C
  */
-export const halfSolidWords = (oil: Oil, temperature: Celsius | undefined): string | undefined =>
+export const halfSolidWords = (
+  oil: Oil,
+  temperature: Celsius | undefined,
+  said?: string,
+): string | undefined =>
   oil.name === usedCookingOil && temperature?.lt(halfSolidBelow)
-    ? `Used cooking oil at ${shown(temperature)} °C may be half solid: warm it until it is clear and stir it, or weigh it (common practice).`
+    ? `Used cooking oil at ${said ?? `${shown(temperature)} °C`} may be half solid: warm it until it is clear and stir it, or weigh it (common practice).`
     : undefined;

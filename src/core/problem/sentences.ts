@@ -3,7 +3,7 @@
  * person reads, of 6 to 200 characters, that names the argument, what was given and what is allowed.
  */
 import type { Exact } from "../exact/exact";
-import { shown, shownAbove } from "../exact/rounding";
+import { shown, shownAbove, shownBelow } from "../exact/rounding";
 import { type FormulaTrouble, formulaTroubles } from "./formula-troubles";
 import type { Place } from "./place";
 import { quoted } from "./quoted";
@@ -85,7 +85,7 @@ export const sentences = {
   "rows-differ": (p: { first: string; second: string }) =>
     `${p.first} and ${p.second} must have the same number of rows: one row for each titration.`,
   "solid-fat": (p: { oil: string; lowest: Exact; temperature: Exact }) =>
-    `${p.oil} is solid at ${shown(p.temperature)} C: weigh it, or warm it to ${shown(p.lowest)} C and give the temperature.`,
+    `${p.oil} is solid at ${shownBelow(p.temperature, p.lowest)} C: weigh it, or warm it to ${shown(p.lowest)} C and give the temperature.`,
   "too-much-oil": (p: { given: Exact; limit: Exact }) =>
     `amount comes to ${shownAbove(p.given, p.limit)} kg of oil; allowed is up to ${shown(p.limit)} kg.`,
   "equal-lots": (p: { acidValue: Exact }) =>

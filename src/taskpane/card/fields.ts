@@ -34,7 +34,9 @@ export function weighedField({
   return numberField(`${what}: what you put in`, limits.amount, {
     unit: form.unit,
     isOptional: true,
-    ...(worked === figure ? {} : { hint: `Worked out: ${worked}.` }),
+    ...(worked === figure
+      ? {}
+      : { hint: `Worked out: ${worked}. As the scale says it: 3 lb 4 oz, 3 lb, 4.5 oz.` }),
   });
 }
 
@@ -66,6 +68,12 @@ export const madeKey = (units: CardUnits): string => madeIn(madeForm(units));
 
 const madeField = (units: CardUnits): NumberFieldFact =>
   numberField("Fuel made", limits.amount, { unit: madeForm(units).unit, isOptional: true });
+
+/** The same as the name of a unit, for the fuel's own task. */
+export const madeUnit = (units: CardUnits): string => {
+  if (units === "metric") return "l";
+  return units.startsWith("us") ? "us_gal" : "uk_gal";
+};
 
 export const madeBox = (units: CardUnits): Box => ({
   counted: "L",

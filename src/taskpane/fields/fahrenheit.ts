@@ -3,7 +3,7 @@
  * is measured in afterwards; the box shows the figure alone, with its unit beside it.
  */
 import { cardUnitsFor } from "../../core/card/units";
-import { exact } from "../../core/exact/exact";
+import { type Exact, exact } from "../../core/exact/exact";
 import { amountUnitNamed, fahrenheitOf, offeredUnits } from "../../core/quantity/units";
 import { type NumberFieldFact, withoutF } from "../widgets/judged";
 
@@ -29,6 +29,12 @@ const inFahrenheit = (words: string): string =>
     /(-?\d+(?:\.\d+)?) °C/g,
     (_, figure: string) => `${fahrenheitOf(exact(figure)).toString()} °F`,
   );
+
+/** As it was read off a thermometer: 40 °F, and not the 4.44444 °C that it comes to. */
+export function temperatureWords(text: string | undefined, celsius: Exact): string {
+  const figure = withoutF(text ?? "");
+  return figure === undefined ? `${celsius.toString()} °C` : `${figure.trim()} °F`;
+}
 
 /** What is typed already stays in its own unit; an empty box is in what is read at this bench. */
 export function temperatureBox(

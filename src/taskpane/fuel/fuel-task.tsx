@@ -27,7 +27,7 @@ import { localDay } from "../widgets/day";
 import { type DecimalMark, decimalMarkOf } from "../widgets/typed-number";
 import { type Action, type Draft, draftFrom, isUnderWay, newDraft, reduce } from "./draft";
 import { fuel, type StepId } from "./fuel";
-import { isOther, ofRow, opened, withTrial } from "./of-batch";
+import { asOnCard, isOther, ofRow, opened, withTrial } from "./of-batch";
 import { AcidStep } from "./view/acid-step";
 import { BatchStep } from "./view/batch-step";
 import { DeskProvider } from "./view/desk";
@@ -66,7 +66,8 @@ function useOpenedBatch(
   const begin = ({ about, given }: Opening): void => {
     const row = rows.find((each) => nameOf(each) === about);
     replace((now) => {
-      const begun = now === undefined || isUntouched(now) ? first?.() : now;
+      const found = now === undefined || isUntouched(now) ? first?.() : now;
+      const begun = found && asOnCard(found, about, given.madeIn);
       const told = ofRow(row, mark, begun?.picked.madeIn);
       const base = told.base ?? baseNamed(given.base ?? "")?.name;
       return opened(begun, about, withTrial({ ...told, base }, given.trial ?? "", about));

@@ -9,7 +9,7 @@ import { valueText } from "../../workbook/planning/preview-text";
 import { went } from "../../workbook/tables/went";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import { type Draft, isUnderWay, newDraft } from "./draft";
-import type { MadeIn, picks } from "./picks";
+import { type MadeIn, picks } from "./picks";
 
 type Word<Pick extends keyof typeof picks> = Draft["picked"][Pick];
 
@@ -122,6 +122,16 @@ export const isOther = (draft: Draft, batch: string): boolean => {
   const here = draft.words.batch.trim();
   return isUnderWay(draft) && here !== "" && here !== batch;
 };
+
+/** Measured in what its card speaks in, unless it is under way in another unit. */
+export function asOnCard(now: Draft, batch: string, madeIn: string | undefined): Draft {
+  const draft = isUnderWay(now) && !isOther(now, batch) ? now : newDraft(now);
+  const unit = picks.madeIn.choices.map(([each]) => each).find((each) => each === madeIn);
+  const isSaid = (draft.typed.litres ?? "") !== "";
+  return unit === undefined || isSaid
+    ? draft
+    : { ...draft, picked: { ...draft.picked, madeIn: unit } };
+}
 
 /** Opened for a batch. What is under way for it goes on; all else is begun anew. */
 export function opened(now: Draft | undefined, batch: string, row: OfRow): Draft {

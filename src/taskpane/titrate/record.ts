@@ -5,6 +5,7 @@ import { isProblem } from "../../core/problem/problem";
 import type { OmittedReading, TitrationRecord } from "../../workbook/record/titration-record";
 import { sheetDay } from "../widgets/day";
 import { type Draft, mostReadings } from "./draft";
+import { temperatureWords } from "../fields/fahrenheit";
 import { asInCell } from "../fields/number-figures";
 import type { Seen } from "./nudges/nudge";
 import { keepsFromRecording, wanted } from "./progress";
@@ -42,7 +43,7 @@ function noteOf(seen: Seen): string {
     const off = figures.value("samplePercent");
     const warm = figures.value("temperature");
     said.push(
-      `Sample by volume: ${typed.volume ?? ""} mL${warm ? ` at ${warm.toString()} C` : ""}` +
+      `Sample by volume: ${typed.volume ?? ""} mL${warm ? ` at ${temperatureWords(typed.temperature, warm)}` : ""}` +
         (off ? `, ± ${off.toString()} %; "Weighed to" is the balance step worth as much.` : "."),
     );
   }

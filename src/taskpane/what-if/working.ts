@@ -17,6 +17,7 @@ import type { WhatIfQuestion } from "../../workbook/what-if/question";
 import { columnsOf } from "./columns";
 import { mostColumns } from "./fields";
 import { sizesOf } from "./sizes";
+import { temperatureWords } from "../fields/fahrenheit";
 import { type Bench, needed, optional, type Want, type Wanting } from "./wanting";
 
 export interface Working {
@@ -42,7 +43,12 @@ export function oilTrouble(bench: Bench): string | undefined {
 export function oilCold(bench: Bench): string | undefined {
   const nothing = (): undefined => undefined;
   if (amountUnitNamed(bench.draft.picked.unit)?.measures !== "volume") return undefined;
-  return halfSolidWords(oilOf(bench, nothing).oil, bench.figures.in("C", "temperature"));
+  const warm = bench.figures.in("C", "temperature");
+  return halfSolidWords(
+    oilOf(bench, nothing).oil,
+    warm,
+    warm && temperatureWords(bench.draft.typed.temperature, warm),
+  );
 }
 
 function oilOf(bench: Bench, want: Wanting): OilGiven {

@@ -175,6 +175,8 @@ describe("what is said at a box while it can still be put right", () => {
     const lye = amounts.at(-1);
     if (lye === undefined) throw new Error("no lye");
     expect(lye.figure).toMatch(/^2 lb \d/);
+    // and the box says that it takes them
+    expect(weighedField(lye).hint).toContain("3 lb 4 oz, 3 lb, 4.5 oz");
     // by hand: 38.4 ounces of 28.349523125 g; 2 lb of them are 32
     const grams = {
       "2 lb 6.4 oz": 1088.621688,

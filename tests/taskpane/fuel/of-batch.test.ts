@@ -12,6 +12,7 @@ import {
 import { viewOf } from "../../../src/taskpane/fuel/view-of";
 import { times } from "../../thorough";
 import {
+  asOnCard,
   isOther,
   measuredIn,
   named,
@@ -147,5 +148,22 @@ describe("a fuel of a batch on record", () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe("a fuel opened from a card in gallons", () => {
+  it("is measured in what the card speaks in", () => {
+    expect(asOnCard(newDraft(), "B-1", "us_gal").picked.madeIn).toBe("us_gal");
+    expect(asOnCard(newDraft(), "B-1", undefined).picked.madeIn).toBe("l");
+  });
+
+  it("keeps the unit of a figure that somebody typed for the same batch, and not that of another's", () => {
+    const here: Draft = {
+      ...newDraft(),
+      typed: { litres: "90", acidMass: "20" },
+      words: { ...newDraft().words, batch: "B-1" },
+    };
+    expect(asOnCard(here, "B-1", "us_gal")).toEqual(here);
+    expect(asOnCard(here, "B-2", "us_gal").picked.madeIn).toBe("us_gal");
   });
 });

@@ -212,3 +212,17 @@ describe("what is said of two titres of which one is ten times the other", () =>
     expect(slipped("2.40", "2.45")).toBeUndefined();
   });
 });
+
+describe("what is said of cold oil whose temperature was read in °F", () => {
+  it("says it in °F, as it was typed, and not in the digits of °C that it comes to", () => {
+    const cold = said(
+      aboutOil,
+      but({
+        typed: { temperature: "40 F" },
+        picked: { sample: "by volume", oil: "used cooking oil" },
+      }),
+      "cold",
+    );
+    expect(cold).toContain("at 40 °F may be half solid");
+  });
+});

@@ -77,7 +77,7 @@ describe("the row of a titration", () => {
         picked: { way: "gramsPerLitre", assay: "same-lye", sample: "by volume" },
       }),
     );
-    expect(note).toContain("10 mL at 25 C, ± 5 %");
+    expect(note).toContain("10 mL at 25 °C, ± 5 %");
     expect(note).toContain("assay unknown");
   });
 

@@ -13,6 +13,7 @@ import { Choose, Figure, useDesk, useMark, Words } from "./desk";
 import { FromStore } from "./from-store";
 import { HowMuch } from "./how-much";
 import { LotList } from "./lot-list";
+import { temperatureWords } from "../../fields/fahrenheit";
 import { Mixing } from "./mixing";
 
 function Mass() {
@@ -26,7 +27,12 @@ function Cold() {
   const { view } = useDesk();
   const inMark = useMark();
   if (!isVolume(view.draft)) return null;
-  const words = halfSolidWords(view.working.oil, view.figures.in("C", "temperature"));
+  const warm = view.figures.in("C", "temperature");
+  const words = halfSolidWords(
+    view.working.oil,
+    warm,
+    warm && temperatureWords(view.draft.typed.temperature, warm),
+  );
   return words === undefined ? null : <Say tone="check">{inMark(words)}</Say>;
 }
 

@@ -10,6 +10,7 @@ import { Together } from "../../widgets/together";
 import { ToTask } from "../../to-task";
 import { amountsOf, cardOf, nameOf, unitsOf } from "../card";
 import { heldOf } from "../draft";
+import { madeUnit } from "../fields";
 import { headOf } from "../head";
 import { PrintCard } from "./print-card";
 import { Steps } from "./steps";
@@ -93,7 +94,11 @@ export function Card() {
       <ToTask
         task="fuel"
         about={nameOf(batch)}
-        given={{ base: batch.base, trial: heldOf(draft, cardOf(batch)).typed.trial ?? "" }}
+        given={{
+          base: batch.base,
+          trial: heldOf(draft, cardOf(batch)).typed.trial ?? "",
+          madeIn: madeUnit(unitsOf(batch, draft.units)),
+        }}
         words="Test its fuel"
       />
     </>

@@ -14,6 +14,7 @@ import {
   usualAcid,
 } from "../sample";
 import { digits, fixed } from "../../widgets/shown-number";
+import { temperatureWords } from "../../fields/fahrenheit";
 import { know, check, type Nudge, type Seen } from "./nudge";
 
 /** Masses typed: the one for all, or the own ones taken so far. */
@@ -103,7 +104,12 @@ function oddDensity({ figures }: Seen): Nudge[] {
 
 /** Cold fryer oil: neither its volume nor what came up with the syringe is the oil of the drum. */
 function cold({ draft, figures }: Seen): Nudge[] {
-  const words = halfSolidWords(oilOf(draft, figures), figures.in("C", "temperature"));
+  const warm = figures.in("C", "temperature");
+  const words = halfSolidWords(
+    oilOf(draft, figures),
+    warm,
+    warm && temperatureWords(draft.typed.temperature, warm),
+  );
   return words === undefined ? [] : [check("cold", words)];
 }
 
