@@ -1,8 +1,11 @@
 /** What the browser keeps for the pane: drafts, each of one workbook, and what was learned beside any. */
-import { lastWorkbooks } from "./drafts/last-workbooks";
+import { lastWorkbooks, workbooksOf } from "./drafts/last-workbooks";
 import { browserMemory } from "./drafts/task-memory";
 import type { TaskProps } from "./task-props";
 import { browserDrafts } from "./titrate/drafts/in-browser";
+
+/** Before a name of ours for what has none. */
+const inNoFile = "in no file/";
 
 /** @param partition what the program calls this store's part; "" where there is none */
 export function keptHere(partition: string, clock: () => number) {
@@ -39,6 +42,13 @@ export function keptHere(partition: string, clock: () => number) {
         learned,
       };
     },
+    /** Workbooks in no file that something may have been typed beside, the latest first. */
+    async unsaved(): Promise<readonly string[]> {
+      const all = await workbooksOf(learned).catch(() => []);
+      return [...all.filter((each) => each.startsWith(inNoFile)), ""];
+    },
+    /** What a workbook in no file is called, once the drafts of the others are left alone. */
+    anotherUnsaved: (): string => `${inNoFile}${String(clock())}`,
     /** Every draft of a workbook that is no more; never those of the one that the page comes with. */
     forget,
   };

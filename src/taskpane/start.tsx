@@ -15,6 +15,7 @@ import type { ShownCell } from "./explain/shown-cell";
 import { HealingNotice } from "./healing/healing-notice";
 import { keptHere } from "./kept-here";
 import { Pane } from "./pane";
+import { useWhose } from "./unsaved/use-whose";
 
 /** Milliseconds the program's runtime may take before the pane says that it does not answer. */
 const patience = 8000;
@@ -25,15 +26,26 @@ const program = new ExcelProgram(hearRefusals(), navigator.userAgent);
 function Live({ host }: { host: Host }) {
   const [cell, setCell] = useState<ShownCell | undefined>();
   useEffect(() => followSelection(host, setCell), [host]);
-  const bench = useMemo(() => {
-    const { partition, locale, workbook } = surroundings();
-    return { host, ...keptHere(partition, Date.now).of(workbook), locale };
-  }, [host]);
+  const { kept, locale, named } = useMemo(() => {
+    const around = surroundings();
+    const all = keptHere(around.partition, Date.now);
+    return { kept: all, locale: around.locale, named: around.workbook };
+  }, []);
+  const { workbook, question } = useWhose(kept, named);
+  const bench = useMemo(
+    () => ({ host, ...kept.of(workbook), locale }),
+    [host, kept, workbook, locale],
+  );
   return (
     <Pane
       cell={cell}
       bench={bench}
-      notice={<HealingNotice host={host} />}
+      notice={
+        <>
+          {question}
+          <HealingNotice host={host} />
+        </>
+      }
       below={<OfferCheck host={host} program={program} />}
     />
   );

@@ -21,7 +21,8 @@ const looks: Readonly<Record<string, (kept: Kept) => Promise<boolean>>> = {
 
 const none: ReadonlySet<string> = new Set();
 
-async function underWay(kept: Kept): Promise<ReadonlySet<string>> {
+/** The ids of those tasks. */
+export async function underWay(kept: Kept): Promise<ReadonlySet<string>> {
   const found = await Promise.all(
     Object.entries(looks).map(async ([task, look]) =>
       (await look(kept).catch(() => false)) ? [task] : [],

@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { afterAll, beforeAll, beforeEach, describe, expect, it, vi } from "vitest";
 import { keptHere } from "../../src/taskpane/kept-here";
+import { underWayUnsaved } from "../../src/taskpane/unsaved/under-way-unsaved";
 import { newDraft } from "../../src/taskpane/titrate/draft";
 import { databaseInMemory } from "../database-in-memory";
 
@@ -98,5 +99,24 @@ describe("drafts that the browser keeps", () => {
         .of("")
         .memory.read("batch"),
     ).toBe("example");
+  });
+
+  it("of workbooks in no file are told apart, the latest first, and none is lost by leaving it", async () => {
+    let now = 1;
+    const kept = keptHere("", () => now++);
+    expect(await underWayUnsaved(kept)).toEqual([]);
+    await kept.of("").drafts.keep(titration("first"));
+    expect(await underWayUnsaved(kept)).toEqual([{ workbook: "", tasks: ["Titrate"] }]);
+    // left: the next one has a name of ours
+    const another = kept.anotherUnsaved();
+    expect(kept.anotherUnsaved()).not.toBe(another);
+    await kept.of(another).drafts.keep(titration("second"));
+    await kept.of("document/a.xlsx").drafts.keep(titration("third"));
+    await vi.waitFor(async () => {
+      expect(await underWayUnsaved(kept)).toEqual([
+        { workbook: another, tasks: ["Titrate"] },
+        { workbook: "", tasks: ["Titrate"] },
+      ]);
+    });
   });
 });

@@ -10,6 +10,10 @@ const mostWorkbooks = 30;
 
 const task = "workbooks";
 
+/** Those that have drafts here, the one that was typed beside last first; without the one that the page comes with. */
+export const workbooksOf = async (shared: Pick<TaskMemory, "read">): Promise<readonly string[]> =>
+  listOf(await shared.read(task)).filter((each) => typeof each === "string");
+
 /**
  * @param shared the memory that belongs to no workbook
  * @returns what is told of each draft that is kept
@@ -22,7 +26,7 @@ export function lastWorkbooks(
   let running = Promise.resolve();
 
   const note = async (workbook: string): Promise<void> => {
-    const before = listOf(await shared.read(task)).filter((each) => typeof each === "string");
+    const before = await workbooksOf(shared);
     const list = [workbook, ...before.filter((each) => each !== workbook)];
     for (const gone of list.slice(mostWorkbooks)) await forget(gone);
     await shared.keep(task, list.slice(0, mostWorkbooks));
