@@ -53,12 +53,13 @@ const open: Readonly<Record<string, readonly string[]>> = {
     "src/workbook/own": "own-logbook",
     "src/workbook/planning":
       "carry-out fault-wording grown-rows plan plan-over-time plan-card plan-probe preview-text read-batches read-lots read-store read-titrants read-titrations snapshot what-it-reads",
-    "src/workbook/planning/bench": "plan-bench read-bench",
+    "src/workbook/planning/bench": "plan-bench read-bench read-lye-lots",
     "src/workbook/planning/logbook": "add-columns mend no-results recheck-report remember-columns",
     "src/workbook/planning/record":
-      "read-fuels record-batch record-went record-fuel record-titrant record-titration target-row",
+      "read-fuels record-batch record-went record-fuel record-lye-lot record-titrant record-titration target-row",
     "src/workbook/planning/what-if": "plan-what-if what-if-place",
-    "src/workbook/record": "batch-record fuel-record titrant-record titration-record worth",
+    "src/workbook/record":
+      "batch-record fuel-record lye-lot-record titrant-record titration-record worth",
     "src/workbook/sample": "cells logbook start-sheet",
     "src/workbook/tables": "batch-cells bench went column fuel-cells named-by ours",
     "src/workbook/what-if": "doses format names one-formula question",

@@ -31,6 +31,7 @@ import { decimalMarkOf, withMark } from "../widgets/typed-number";
 import { batch, type StepId } from "./batch";
 import { type Draft, newDraft } from "./draft";
 import { lastUsed } from "./lye-lots";
+import { useLyeLots } from "./use-lye-lots";
 import { nextBatch, ofLot } from "./of-lot";
 import { type Action, reduce } from "./reducer";
 import { draftFrom } from "./stored";
@@ -81,6 +82,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
   const { lots, again } = useLots(host, sheetDay(today));
   const { draft, act: change, replace, isUnkept, held } = useKeptDraft(memory, keeping);
   const mark = decimalMarkOf(locale);
+  const lyeLots = useLyeLots(host);
   const store = useStore(host);
   const { found: made } = useBatches(host);
   const found = useBench(host);
@@ -118,7 +120,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
     // another base takes its own assay and charge along
     if (action.do !== "pick" || action.picked.base === undefined) return;
     change(lyeFrom(bench, mark, action.picked.base));
-    const last = lastUsed(batches, action.picked.base, bench);
+    const last = lastUsed(batches, action.picked.base, bench, lyeLots);
     if (last === undefined) return;
     change({ do: "write", words: { lyeLot: last.lot } });
     change({ do: "type", field: "assay", text: withMark(last.assay, mark) });
@@ -139,6 +141,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
         view,
         act,
         bench,
+        lyeLots,
         store,
         batches,
         isFahrenheit: readsFahrenheit(draft.picked.unit),
@@ -166,7 +169,7 @@ export function BatchTask({ host, memory, locale, clock = machineClock }: BatchT
         passedWhenDone={["oil", "lye", "methanol"]}
         parts={{
           oil: () => <OilStep />,
-          lye: () => <LyeStep />,
+          lye: () => <LyeStep host={host} today={today} />,
           methanol: () => <MethanolStep />,
           "weigh-out": () => <WeighOutStep onGo={go} />,
           record: () => <RecordStep host={host} today={today} onGo={go} onNew={next} />,

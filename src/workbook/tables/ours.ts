@@ -5,11 +5,20 @@ import { benchTable } from "./bench";
 import { type TableShape, typed } from "./column";
 import { fuel } from "./fuel";
 import { lotsTable } from "./lots";
+import { lyeLotsTable } from "./lye-lots";
 import { titrants } from "./titrants";
 import { titrations } from "./titrations";
 
 const lots = lotsTable({ guidance: "", source: typed("Source", 1, "") });
-const shapes: readonly TableShape[] = [titrations, batches, blends, lots, titrants, fuel];
+const shapes: readonly TableShape[] = [
+  titrations,
+  batches,
+  blends,
+  lots,
+  titrants,
+  fuel,
+  lyeLotsTable,
+];
 
 /** Columns may have been added to one of ours, or taken away. */
 const leastShare = 0.6;

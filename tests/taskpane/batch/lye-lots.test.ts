@@ -52,4 +52,22 @@ describe("lots of lye used before", () => {
     expect(lastUsed(batches, "NaOH", { assayNaOH: "99" })).toBeUndefined();
     expect(lastUsed(batches, "NaOCH3", {})).toBeUndefined();
   });
+
+  it("have those of the workbook's own table between My bench and the batches, of their base alone", () => {
+    const kept = [
+      { base: "KOH", lot: "K-11", assay: "89" },
+      { base: "KOH", lot: "k-9", assay: "85" },
+      { base: "NaOH", lot: "N-2", assay: "99" },
+    ];
+    const bench = { lotKOH: "K-210", assayKOH: "91" };
+    const koh = lyeLotsOf(batches, "KOH", { lot: "", assay: undefined }, bench, kept);
+    expect(koh.map(({ lot, assay }) => `${lot} ${assay}`)).toEqual([
+      "K-210 91",
+      "K-11 89",
+      "k-9 85",
+      "K-7 89.5",
+    ]);
+    expect(lastUsed(batches, "NaOH", {}, kept)).toMatchObject({ lot: "N-2", assay: "99" });
+    expect(lastUsed(batches, "NaOH", { assayNaOH: "98" }, kept)).toBeUndefined();
+  });
 });

@@ -1,5 +1,6 @@
 /** What every part of the batch task sees and may do. */
 import { type TaskDesk, taskDesk } from "../../stepped/task-desk";
+import type { KeptLyeLot } from "../../../workbook/planning/bench/read-lye-lots";
 import type { RecordedBatch } from "../../../workbook/planning/read-batches";
 import type { LotInStore } from "../../../workbook/planning/read-store";
 import type { BenchValues } from "../../../workbook/tables/bench";
@@ -12,6 +13,8 @@ export interface Desk extends TaskDesk<typeof batch> {
   readonly act: (action: Action) => void;
   /** What My bench says; empty where it says nothing. */
   readonly bench: BenchValues;
+  /** Lye on the shelf, as the table LyeLots has it; empty where there is none. */
+  readonly lyeLots: readonly KeptLyeLot[];
   /** What is left of each lot; empty where the workbook does not say. */
   readonly store: readonly LotInStore[];
   /** The batches on record, the latest first. */

@@ -5,11 +5,11 @@ import { lyeLotsOf } from "../lye-lots";
 import { useDesk, useMark } from "./desk";
 
 export function LyeLots() {
-  const { view, act, batches, bench } = useDesk();
+  const { view, act, batches, bench, lyeLots } = useDesk();
   const inMark = useMark();
   const { picked, words } = view.draft;
   const assay = view.figures.value("assay")?.toString();
-  const lots = lyeLotsOf(batches, picked.base, { lot: words.lyeLot, assay }, bench);
+  const lots = lyeLotsOf(batches, picked.base, { lot: words.lyeLot, assay }, bench, lyeLots);
   if (lots.length === 0) return null;
   return (
     <div className="acts lye-lots" role="group" aria-label="Other lots of this lye">
