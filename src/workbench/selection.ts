@@ -11,6 +11,8 @@ export interface SelectedCell {
   readonly formula: string;
   /** Raw: null when empty, an error as `{type: "Error", basicValue: "#N/A"}`. */
   readonly value: GivenCell;
+  /** The text it holds as put in; not there for a figure, a formula, nothing. */
+  readonly text?: string;
   /** The error it holds: #N/A; not there where it holds none. */
   readonly error?: string;
   /** As the grid shows it: 1.29 */

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx, sayFile } from "../../src/xlsx";
 import { hasBrowser, type OpenPage, type Served, serve } from "./browser";
-import { at, goTo, openSheet, saveByKeyboard, typeInto } from "./workbench-page";
+import { at, goTo, openSheet, paneSays, saveByKeyboard, typeInto } from "./workbench-page";
 
 describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
   let served: Served;
@@ -85,6 +85,10 @@ describe.runIf(hasBrowser)("a logbook of one's own, on the page", () => {
       await typeInto(page, `B${String(3 + row)}`, lot);
       await typeInto(page, titre(row), text);
     }
+    const second = at("Titrations", "Titre 2 mL", 1);
+    await typeInto(page, second, "2,45");
+    await goTo(page, second);
+    await paneSays(page, "“2,45” is words here, not a figure: type 2.45.");
     await goTo(page, titre(1));
     await page.focus("#tools");
     await page.keyboard.press("Enter");

@@ -3,6 +3,7 @@ import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import { unreadable } from "../../sheet/formula/readable";
 import { explainFormula, type Lookup } from "../../workbook/explain/explain";
+import { meantFigure } from "../../workbook/explain/meant-figure";
 import { spreadsheetReason } from "../../workbook/explain/spreadsheet-error";
 import { CallExplanationView } from "./call-explanation";
 import type { ShownCell } from "./shown-cell";
@@ -26,7 +27,9 @@ function Wrong({ error, formula, lookup }: { error: string; formula: string; loo
 }
 
 /** Without a formula: what was put in, or nothing. */
-function PutIn({ cell: { error, held, lookup } }: { cell: ShownCell }) {
+function PutIn({ cell: { error, held, lookup, text = "" } }: { cell: ShownCell }) {
+  const meant = meantFigure(text);
+  if (meant !== undefined) return <p className="explain-problem">{meant}</p>;
   if (error === undefined || held !== undefined) return <Hint />;
   return <Wrong error={error} formula="" lookup={lookup} />;
 }

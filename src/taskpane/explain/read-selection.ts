@@ -30,6 +30,7 @@ export async function readSelection(host: Host): Promise<ShownCell | undefined> 
     formula,
     // what a formula elsewhere spilled here looks like what was put in
     ...(formula !== "" && isError(value) ? { error: value.error } : {}),
+    ...(formula === "" && typeof value === "string" ? { text: value } : {}),
     shown: shownContent(value),
     note: "",
     lookup: await lookupFor(host, formula, block),

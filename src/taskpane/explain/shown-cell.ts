@@ -9,6 +9,8 @@ export interface ShownCell {
   readonly formula: string;
   /** As the sheet shows it; "" when empty. */
   readonly shown: string;
+  /** The text it holds as put in; undefined for a figure, a formula, nothing. */
+  readonly text?: string | undefined;
   /** The error it holds: #N/A; undefined where it holds none, or where nothing can be said of it. */
   readonly error?: string | undefined;
   /** What was written beside the cell, or beside its column's heading. */

@@ -46,6 +46,7 @@ function selectedCell(cells: WorkbookCells, place: CellPlace, holding: Holding):
     formula,
     value,
     ...(typeof value === "object" && value !== null ? { error: value.basicValue } : {}),
+    ...(formula === "" && typeof value === "string" ? { text: value } : {}),
     shown: shownValue(value, cells.format(place)),
     note: noteAt(cells, place),
     ...(reason ? { held: sayReason(reason, place.sheet, nameOf) } : {}),
