@@ -46,7 +46,7 @@ const open: Readonly<Record<string, readonly string[]>> = {
   "src/workbook": files({
     "src/workbook/card": "amounts",
     "src/workbook/checking": "lines report run tried-cells",
-    "src/workbook/explain": "argument equation explain spreadsheet-error",
+    "src/workbook/explain": "argument equation explain meant-figure spreadsheet-error",
     "src/workbook/healing": "checks-again heal search wording",
     "src/workbook/over-time":
       "batch-series blank-series check-oil-series fuel-series day-words method scatter-series series strength-series titrant-history titrant-line",
