@@ -46,6 +46,21 @@ describe.runIf(hasBrowser)("figures typed far from where one was", () => {
     for (const [at, address] of cells.entries()) await holds(page, address, `2.4${String(at + 1)}`);
   });
 
+  it.each([760, 820, 900, 1000])(
+    "are whole beside a column that is wider than there is room, at %i pixels",
+    async (width) => {
+      const page = await begun(width);
+      const columns = ["B", "F", "G", "H", "I", "L", "H", "G", "F"];
+      for (const [at, column] of columns.entries()) {
+        await goTo(page, `${column}${String(40 + at)}`);
+        await type(page, `3.1${String(at + 1)}`, "Enter");
+      }
+      for (const [at, column] of columns.entries()) {
+        await holds(page, `${column}${String(40 + at)}`, `3.1${String(at + 1)}`);
+      }
+    },
+  );
+
   it("are whole in every column that Tab comes to", async () => {
     const page = await begun(1400);
     await goTo(page, "F60");

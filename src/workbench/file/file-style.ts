@@ -59,9 +59,19 @@ const on = BooleanNumber.TRUE;
 /** Points of letters where the file does not say. */
 export const usualSize = 11;
 
-/** Room beside a text, and what one letter of an indent adds to it, in pixels. */
-const usualPadding = 2;
+/** Room around a text, and what one letter of an indent adds to it, in pixels. */
+const padding = { t: 0, b: 2, l: 2, r: 2 };
 const indentPixels = 9;
+/** Below words on a ground of their own, whose tails the line below would cut. */
+const belowHeading = 5;
+
+function paddingOf({ indent = 0, horizontal, vertical, fill }: Look): Pick<IStyleData, "pd"> {
+  const left = horizontal === "left" ? indent * indentPixels : 0;
+  const isHeading = fill !== undefined && !down.has(vertical);
+  if (left === 0 && !isHeading) return {};
+  const below = isHeading ? belowHeading : padding.b;
+  return { pd: { ...padding, l: padding.l + left, b: below } };
+}
 
 /** A style of the grid that remembers which look of the file it began as. */
 export type FileStyle = IStyleData & { readonly look?: number };
@@ -83,9 +93,7 @@ export function styleOf(look: Look): IStyleData {
     ...(look.fill ? { bg: { rgb: look.fill } } : {}),
     ...(look.wraps ? { tb: WrapStrategy.WRAP } : {}),
     ...(horizontal === undefined ? {} : { ht: horizontal }),
-    ...(look.indent !== undefined && look.horizontal === "left"
-      ? { pd: { l: usualPadding + look.indent * indentPixels } }
-      : {}),
+    ...paddingOf(look),
     ...(look.borders ? { bd: borders(look) } : {}),
   };
 }

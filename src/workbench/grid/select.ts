@@ -12,6 +12,9 @@ const aroundColumns = 46 + 12;
 /** Pixels left in view above a row that was scrolled to. */
 const roomAbove = 60;
 
+/** Right at the frozen columns the grid would scroll back by a column as soon as one types. */
+const besideFrozen = 2;
+
 interface Edges {
   readonly left: number;
   readonly right: number;
@@ -42,24 +45,28 @@ class Columns {
     const { sheetViewStartColumn, offsetX } = this.sheet.getScrollState();
     const from = this.frozen + this.edges(sheetViewStartColumn).left + offsetX;
     const { left, right } = this.edges(column);
-    return left === from || (left > from && right <= from + this.room);
+    const isAtEdge = left > from && left <= from + besideFrozen;
+    return isAtEdge || (left >= from && right <= from + this.room);
   }
 
   /**
    * The column to scroll to with which one is just seen. The grid scrolls past the widths of as many
-   * columns as are passed, counted from the very first: frozen ones and all.
+   * columns as are passed, counted from the very first: frozen ones and all. Where the next one is wider than
+   * there is room, by some pixels of it.
    */
-  firstFor(column: number): number {
+  firstFor(column: number): { readonly first: number; readonly offset: number } {
     const { left, right } = this.edges(column);
     let passed = 0;
     let first = 0;
     while (passed + this.frozen + this.room < right) {
       const next = passed + this.sheet.getColumnWidth(first);
-      if (next + this.frozen > left) break;
+      if (next + this.frozen >= left) break;
       passed = next;
       first += 1;
     }
-    return first + this.sheet.getFrozenColumns();
+    const most = left - this.frozen - besideFrozen;
+    const wanting = Math.min(right - this.frozen - this.room, most) - passed;
+    return { first: first + this.sheet.getFrozenColumns(), offset: Math.max(0, wanting) };
   }
 }
 
@@ -69,8 +76,9 @@ export function select(api: FUniver, { sheet, row, column }: CellPlace, width: n
   if (!workbook || !found) return;
   workbook.setActiveSheet(found);
   found.getRange(row, column).activate();
-  const first = new Columns(found, width).firstFor(column);
+  const { first, offset } = new Columns(found, width).firstFor(column);
   if (first > found.getFrozenColumns()) found.scrollToCell(found.getFrozenRows(), first);
+  if (offset > 0) reveal(api, { sheet, row, column }, width);
 }
 
 /** How many rows are passed with which one stands that far below the frozen ones. */
@@ -94,12 +102,13 @@ export function reveal(api: FUniver, { sheet, row, column }: CellPlace, width: n
   const columnIsSeen = columns.isSeen(column);
   if (rowIsSeen && columnIsSeen) return;
   const now = found.getScrollState();
+  const { first, offset } = columns.firstFor(column);
   api.syncExecuteCommand(ScrollCommand.id, {
     sheetViewStartRow: rowIsSeen ? now.sheetViewStartRow : rowsPassed(found, row),
     offsetY: rowIsSeen ? now.offsetY : 0,
     sheetViewStartColumn: columnIsSeen
       ? now.sheetViewStartColumn
-      : columns.firstFor(column) - found.getFrozenColumns(),
-    offsetX: columnIsSeen ? now.offsetX : 0,
+      : first - found.getFrozenColumns(),
+    offsetX: columnIsSeen ? now.offsetX : offset,
   });
 }
