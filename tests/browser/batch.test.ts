@@ -39,6 +39,26 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await chromium.close();
   });
 
+  it("keeps a lot of lye in a table of its own, says so, and offers it once another is typed", async () => {
+    const { page, complaints } = await chromium.open({}, sample);
+    const hand = new QuickHand(page);
+    const before = await bookOf(page);
+    await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+    await hand.press(/^2 Lye/);
+    await hand.type("Lye lot", "K-300");
+    await hand.type("Assay of the lye", "89.5");
+    await hand.press("Keep this lot of lye");
+    await hand.press("Keep this lot");
+    await page.getByText("Undo takes the row back.").waitFor();
+    expect((await bookOf(page)).sheets.at(-1)?.name).toBe("LyeLots");
+    await hand.type("Lye lot", "K-301");
+    await page.getByRole("button", { name: "Use K-300, 89.5 %" }).waitFor();
+    await undo(page);
+    await expect.poll(() => bookOf(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
   it("goes by keyboard alone from a recorded lot to a row of Batches, and one undo takes it back", async () => {
     const { page, complaints } = await chromium.open({}, sample);
     const hand = new BenchHand(page);

@@ -1,4 +1,5 @@
 /** Keep this lot of lye in LyeLots: the exact cells first, then one row. */
+import { useEffect, useState } from "react";
 import { baseNamed } from "../../../core/reference/bases";
 import type { Host } from "../../../sheet/port";
 import { planLyeLot, recordLyeLot } from "../../../workbook/planning/record/record-lye-lot";
@@ -9,7 +10,14 @@ import { usePlanned } from "../../planned/use-planned";
 import { sheetDay } from "../../widgets/day";
 import { useDesk, useMark } from "./desk";
 
-function Keeping({ host, record }: { host: Host; record: LyeLotRecord }) {
+interface KeepingProps {
+  readonly host: Host;
+  readonly record: LyeLotRecord;
+  readonly onBegun: () => void;
+}
+
+function Keeping({ host, record, onBegun }: KeepingProps) {
+  useEffect(onBegun);
   const inMark = useMark();
   const planned = usePlanned({
     key: JSON.stringify(record),
@@ -29,6 +37,8 @@ function Keeping({ host, record }: { host: Host; record: LyeLotRecord }) {
 
 export function KeepLyeLot({ host, today }: { host: Host; today: string }) {
   const { view, lyeLots } = useDesk();
+  /** What was asked for here stays when it is kept: it says that it is written. */
+  const [begun, setBegun] = useState("");
   const { picked, words } = view.draft;
   const lot = words.lyeLot.trim();
   const assay = view.figures.value("assay");
@@ -38,11 +48,20 @@ export function KeepLyeLot({ host, today }: { host: Host; today: string }) {
     (each) =>
       each.base === base && each.lot.toLowerCase() === lot.toLowerCase() && assay.eq(each.assay),
   );
-  if (isKept) return null;
+  const name = `${base} ${lot} ${assay.toString()}`;
+  if (isKept && begun !== name) return null;
   const record = { lot, base, assay, date: sheetDay(today), note: "" };
   return (
     <OnRequest words="Keep this lot of lye" closeWords="Not now">
-      {() => <Keeping host={host} record={record} />}
+      {() => (
+        <Keeping
+          host={host}
+          record={record}
+          onBegun={() => {
+            setBegun(name);
+          }}
+        />
+      )}
     </OnRequest>
   );
 }
