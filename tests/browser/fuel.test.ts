@@ -89,9 +89,9 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     const batch = page.getByLabel("Batch", { exact: true }).and(page.locator("input"));
     await openFor("B-114");
     await expect.poll(() => batch.inputValue()).toBe("B-114");
-    // its row says three washes and 108.5 L
+    // its row says three washes and 108.5 L, in the gallons of its card: 108.5 / 4.54609
     expect(await page.getByLabel("How often").inputValue()).toBe("3");
-    expect(await page.getByLabel("How much fuel").inputValue()).toBe("108.5");
+    expect(await page.getByLabel("How much fuel").inputValue()).toBe("23.867");
     await hand.press(/^4 Water and trial/);
     await page.getByText("From the bench card of B-114: clear.").waitFor();
     await hand.press(/^2 Acid value/);
