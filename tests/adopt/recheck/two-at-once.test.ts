@@ -111,11 +111,15 @@ describe("a % FFA with a mistake of its own beside a wrong acid value", () => {
           fc.pre(isTelling((acidValue * molarMass) / 561, given, "ffa"));
           const shown = round(acidValue, 4);
           const wrongAcid = put(rowOf(given), acidValueAt, shown);
-          const row = put(wrongAcid, ffaAt, round((acidValue * molarMass) / 561, 4));
+          const ffa = round((acidValue * molarMass) / 561, 4);
+          const row = put(wrongAcid, ffaAt, ffa);
           const { findings } = recheckAtOnce([logbookOf([row], titrationAlone)]);
           expect(findings.some(isNamed("acidValue", id))).toBe(true);
-          expect(findings.some(isNamed("ffa", "other-acid")) || !isTold(shown)).toBe(true);
-          expect(findings.length).toBe(isTold(shown) ? 2 : findings.length);
+          // of either in two digits so much may be meant that it is called nothing
+          const isClear = isTold(shown) && isTold(ffa);
+          expect(findings.some(isNamed("ffa", "other-acid"))).toBe(
+            isClear || findings.length === 2,
+          );
         },
       ),
       // an acid value of 2.0000 stands as 2, which several mistakes give
@@ -123,6 +127,7 @@ describe("a % FFA with a mistake of its own beside a wrong acid value", () => {
         numRuns: times(40),
         examples: [
           [{ ...usual, titres: [6.06, undefined, 6.13], blank: 0.32, mass: 10.5 }, ways[2], 256],
+          [{ ...usual, titres: [1.88, undefined, 1.97], blank: 0.36, mass: 11.7 }, ways[1], 256],
         ],
       },
     );
