@@ -50,6 +50,13 @@ import { german as german6 } from "./words/sixth-hand/german";
 import { italian as italian6 } from "./words/sixth-hand/italian";
 import { portuguese as portuguese6 } from "./words/sixth-hand/portuguese";
 import { spanish as spanish6 } from "./words/sixth-hand/spanish";
+import { dutch as dutch7 } from "./words/seventh-hand/dutch";
+import { english as english7 } from "./words/seventh-hand/english";
+import { french as french7 } from "./words/seventh-hand/french";
+import { german as german7 } from "./words/seventh-hand/german";
+import { italian as italian7 } from "./words/seventh-hand/italian";
+import { portuguese as portuguese7 } from "./words/seventh-hand/portuguese";
+import { spanish as spanish7 } from "./words/seventh-hand/spanish";
 import { type Hand, misspelt, written } from "./written";
 
 export const kinds = ["ordinary", "untidy", "other languages", "odd layouts"] as const;
@@ -65,7 +72,7 @@ export interface Book {
 }
 
 /** Who wrote the headings: those the words in use were measured by, or somebody after them. */
-export type HandId = "first" | "another" | "third" | "fourth" | "fifth" | "sixth";
+export type HandId = "first" | "another" | "third" | "fourth" | "fifth" | "sixth" | "seventh";
 const inEnglish: Readonly<Record<HandId, Language>> = {
   first: english,
   another: english2,
@@ -73,6 +80,7 @@ const inEnglish: Readonly<Record<HandId, Language>> = {
   fourth: english4,
   fifth: english5,
   sixth: english6,
+  seventh: english7,
 };
 const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   first: [german, spanish, portuguese, french, italian, dutch],
@@ -81,6 +89,7 @@ const inOthers: Readonly<Record<HandId, readonly Language[]>> = {
   fourth: [german4, spanish4, portuguese4, french4, italian4, dutch4],
   fifth: [german5, spanish5, portuguese5, french5, italian5, dutch5],
   sixth: [german6, spanish6, portuguese6, french6, italian6, dutch6],
+  seventh: [german7, spanish7, portuguese7, french7, italian7, dutch7],
 };
 
 function contentOf(

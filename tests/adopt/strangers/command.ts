@@ -4,7 +4,8 @@
  *   -- --from 1000   another first seed
  *   -- --another     under the headings that another hand wrote later; -- --third of a third hand;
  *                    -- --fourth of a fourth, who had seen neither the others' nor the words in use;
- *                    -- --fifth of a fifth, likewise; -- --sixth of a sixth, who had seen the words
+ *                    -- --fifth of a fifth, likewise; -- --sixth of a sixth, who had seen the words;
+ *                    -- --seventh of a seventh, who had seen none
  *   -- --nonsense    with three headings of ten replaced by words that mean nothing, and of these columns
  *                    alone; their units are dropped, or stay with -- --units
  *   -- --misses      what was read wrongly or left open
@@ -25,6 +26,7 @@ const { values } = parseArgs({
     fourth: { type: "boolean", default: false },
     fifth: { type: "boolean", default: false },
     sixth: { type: "boolean", default: false },
+    seventh: { type: "boolean", default: false },
     nonsense: { type: "boolean", default: false },
     units: { type: "boolean", default: false },
     misses: { type: "boolean", default: false },
@@ -47,8 +49,9 @@ const lines = [
   "| --- | --- | --- | --- | --- | --- | --- |",
 ];
 const hand =
-  (["another", "third", "fourth", "fifth", "sixth"] as const).find((each) => values[each]) ??
-  "first";
+  (["another", "third", "fourth", "fifth", "sixth", "seventh"] as const).find(
+    (each) => values[each],
+  ) ?? "first";
 const nonsense = values.nonsense ? { inHundred: 30, keepsUnits: values.units } : undefined;
 for (const kind of kinds) {
   const found = measureKind(kind, Number(values.books), Number(values.from), hand, nonsense);

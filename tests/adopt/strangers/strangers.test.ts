@@ -62,7 +62,7 @@ describe.each(shares)("logbooks of strangers under another hand's headings, %s",
 });
 
 describe.each(kinds)("logbooks under the headings of the hands after them, %s", (kind) => {
-  it.each(["fourth", "fifth", "sixth"] as const)(
+  it.each(["fourth", "fifth", "sixth", "seventh"] as const)(
     "of the %s have fewer than one column in 100 taken for what it is not, none of them called sure",
     (hand) => {
       const { wrong, columns, wrongAndSure } = measureKind(kind, 15, 1, hand);
