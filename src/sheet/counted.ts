@@ -1,6 +1,6 @@
 /**
- * How many of what, in words for a person.
- * @example counted(1, "row") // "1 row"; counted(12000, "formula") // "12,000 formulas"
+ * How many of what, in words for a person; no mark between thousands, which may be read as a decimal mark.
+ * @example counted(1, "row") // "1 row"; counted(12000, "formula") // "12000 formulas"
  */
 export const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count.toLocaleString("en-GB")} ${count === 1 ? one : many}`;
+  `${String(count)} ${count === 1 ? one : many}`;

@@ -4,7 +4,7 @@ import { limits } from "./limits";
 import { type ShiftTrouble, shiftTroubles } from "./structure/lines/trouble";
 
 const megabytes = limits.unpackedBytes / 1024 / 1024;
-const cells = limits.cells.toLocaleString("en-GB");
+const cells = String(limits.cells);
 
 const tableTroubles = {
   moved: "it begins elsewhere",
@@ -85,7 +85,7 @@ export const sentences = {
   "broken-formula": (p: { cell: string; sentence: string }) => `${p.cell}: ${p.sentence}`,
   "not-a-number": (p: { cell: string }) => `${p.cell} would hold a figure that no cell can show.`,
   "text-too-long": (p: { cell: string }) =>
-    `${p.cell} would hold more than the ${limits.text.toLocaleString("en-GB")} characters of a cell.`,
+    `${p.cell} would hold more than the ${String(limits.text)} characters of a cell.`,
   "not-a-date": (p: { cell: string; given: string }) =>
     `${p.cell}: ${quoted(p.given)} is not a date a workbook can hold.`,
   "bad-name": (p: { kind: "sheet" | "table" | "defined"; name: string }) =>

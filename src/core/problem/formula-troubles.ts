@@ -1,7 +1,7 @@
 /** What can make a formula's text unreadable, in words that stand after a colon. */
 export const formulaTroubles = {
   empty: "there is nothing in it",
-  "too-long": "it is longer than the 8,192 characters a cell can hold",
+  "too-long": "it is longer than a cell can hold",
   "too-deep": "it is nested too deeply",
   "text-not-closed": "a text is opened there and not closed",
   "bracket-not-closed": "a bracket is opened there and not closed",

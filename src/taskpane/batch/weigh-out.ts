@@ -10,7 +10,7 @@ import { lotMark } from "../lots/lot-mark";
 import { fixed } from "../widgets/shown-number";
 import { withMark } from "../widgets/typed-number";
 import { type Mix, sharesShown } from "./mix";
-import { amount, amountTo, interval, poundsText } from "./amount-text";
+import { about, amount, amountTo, doseDoubt, poundsText } from "./amount-text";
 import { inPounds } from "./picks";
 import type { Seen } from "./seen";
 
@@ -102,10 +102,12 @@ function lyeLine(seen: Seen, made: Batch): Line {
   const lot = draft.words.lyeLot.trim();
   const assay = seen.figures.value("assay");
   const doubt = halfWidth
-    ? [`95 % between ${interval(made, halfWidth, mark)} g, from the uncertainty of the titration`]
+    ? [doseDoubt(made, halfWidth, mark)]
     : ["Its uncertainty is not known: the titration has no ±."];
   const ofAssay = assay
-    ? [`Each 1 % that its assay is off is about ${amount(made.catalyst.div(assay), mark)} g of it`]
+    ? [
+        `If the lye is 1 % weaker than its label, about ${about(made.catalyst.div(assay), mark)} g more.`,
+      ]
     : [];
   const of = lot === "" ? "" : `, lot ${lot}`;
   return {

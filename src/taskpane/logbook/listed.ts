@@ -76,7 +76,7 @@ export function remarksOn({ noDose, taken, cutShort }: RecheckReport): {
     cutShort:
       cutShort === 0
         ? ""
-        : `In ${many(cutShort, "figure")} the search for two mistakes at once ended after ${mostTries.toLocaleString("en-GB")} ways: there the cause may be known and not named.`,
+        : `In ${many(cutShort, "figure")} the search for two mistakes at once ended after ${String(mostTries)} ways: there the cause may be known and not named.`,
   };
 }
 

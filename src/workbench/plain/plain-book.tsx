@@ -62,10 +62,7 @@ function Sheet({ sheet }: { sheet: PlainSheet }) {
         </table>
       </div>
       {sheet.leftOut > 0 && (
-        <p>
-          {sheet.leftOut.toLocaleString("en-GB")} rows below are not in this table: see them in the
-          grid.
-        </p>
+        <p>{sheet.leftOut} rows below are not in this table: see them in the grid.</p>
       )}
     </div>
   );

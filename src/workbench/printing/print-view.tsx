@@ -121,9 +121,7 @@ export function PrintView({ sheet, charts }: PrintViewProps) {
       {parts.map((part, index) => (
         <Table key={index} part={part} name={name} />
       ))}
-      {leftOut > 0 && (
-        <p>{leftOut.toLocaleString("en-GB")} rows more: print a part of them, by a print area.</p>
-      )}
+      {leftOut > 0 && <p>{leftOut} rows more: print a part of them, by a print area.</p>}
       {charts.map(({ chart, picture, rect }, index) =>
         picture ? (
           <figure key={index} role="img" aria-label={chartWords(chart, picture)}>

@@ -19,7 +19,7 @@ function isFit(bench: Bench): boolean {
   const count = areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0);
   if (count > most) {
     bench.refuse(
-      "That is more than 50,000 cells: select the cells that are filled, not whole columns.",
+      "That is more than 50000 cells: select the cells that are filled, not whole columns.",
     );
   }
   return count > 0 && count <= most;

@@ -35,7 +35,7 @@ export const checkLines: readonly CheckLine[] = [
   { id: "cells", name: "What a cell may hold", steps: ["2.2", "2.6"] },
   { id: "arrivals", name: "How cells arrive at a function", steps: ["2.2"] },
   { id: "spills", name: "Answers over many cells", steps: ["2.5"] },
-  { id: "speed", name: "1,000 cells", steps: ["2.8"] },
+  { id: "speed", name: "1000 cells", steps: ["2.8"] },
   { id: "recording", name: "Recording a titration", steps: ["3.4"] },
   { id: "undo", name: "One undo", steps: ["3.5"] },
   { id: "following", name: "A row follows its titres", steps: ["3.6"] },

@@ -22,7 +22,7 @@ export const causes = ({ locked, mixed, isWhole }: Search): string[] => [
         `${cellCount(mixed.length)} in a table's column of several formulas, first ${firstOf(mixed)}: go to each, press F2, then Enter.`,
       ]
     : []),
-  ...(isWhole ? [] : ["The workbook is large, and only its first 400,000 cells were looked at."]),
+  ...(isWhole ? [] : ["The workbook is large, and only its first 400000 cells were looked at."]),
 ];
 
 /** Undefined when no cell waits. */

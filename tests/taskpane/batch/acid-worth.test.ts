@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { exact } from "../../../src/core/exact/exact";
 import { as } from "../../../src/core/quantity/quantity";
-import { interval } from "../../../src/taskpane/batch/amount-text";
+import { doseDoubt } from "../../../src/taskpane/batch/amount-text";
 import { allTheSame, isHeldBack, lotWorths } from "../../../src/taskpane/batch/acid-worth";
 import { batchOf, recordOf } from "../../../src/taskpane/batch/record";
 import { draftFrom } from "../../../src/taskpane/batch/stored";
@@ -25,8 +25,9 @@ describe("the interval of a dose", () => {
       pureForAcid: as("g", exact(110)),
       pureForReaction: as("g", exact(700)),
     };
-    expect(interval(dose, exact(15), ".")).toBe("885.0 and 915.0");
-    expect(interval(dose, exact(400), ".")).toBe("777.8 and 1,300.0");
+    expect(doseDoubt(dose, exact(15), ".")).toBe("900.0 g ± 15 g from the titration.");
+    expect(doseDoubt(dose, exact("0.34"), ",")).toBe("900,0 g ± 0,3 g from the titration.");
+    expect(doseDoubt(dose, exact(400), ".")).toBe("From 777.8 to 1300.0 g, by the titration.");
   });
 });
 

@@ -48,7 +48,7 @@ export const fuelChecks: readonly Check[] = [
   {
     check: "soap, 1.00 mL of 0.01 mol/L on 40 g, mg/kg of sodium oleate",
     source: "aocsCc17",
-    where: "factor 304,400",
+    where: "factor 304400",
     expected: "76.1",
     compute: () => figure(soapInFuel(acid("1.00", "40"), NaOH)),
   },
