@@ -23,6 +23,8 @@ export interface ReadTable {
   readonly guess: TableGuess;
   readonly cells: SheetCells;
   readonly remembered: LogbookMapping | undefined;
+  /** One of Titrebook's own tables. */
+  readonly isOurs?: true;
   readonly isByHand?: true;
   /** What was agreed under the same headings in another workbook. */
   readonly learned?: { readonly from: string; readonly mapping: LogbookMapping };

@@ -20,22 +20,17 @@ import type { Commas } from "../../adopt/recognising/typed-number";
 import { isWithin, ourBlocks } from "./ours";
 import type { Action } from "./state";
 import type { ReadTable } from "./found-table";
+import { type Offered, whichFirst } from "./which-first";
 
 /** More cells on one sheet are no logbook anybody keeps by hand. */
 const mostCells = 2_000_000;
 
 /** Sheets that this task wrote itself. */
-const isOurs = (name: string): boolean =>
+const isWrittenHere = (name: string): boolean =>
   name === rememberedSheet || /^Re-check report( \d+)?$/.test(name);
 
 const isOffered = ({ name, used }: Sheet): boolean =>
-  used !== undefined && !isOurs(name) && used.rows * used.columns <= mostCells;
-
-interface OnSheet {
-  readonly tables: readonly ReadTable[];
-  /** Tables that are no logbook, and our own: taken when a person says so. */
-  readonly others: readonly ReadTable[];
-}
+  used !== undefined && !isWrittenHere(name) && used.rows * used.columns <= mostCells;
 
 /** Headings that a person pointed at and agreed to stand in no row that was guessed. */
 function byHand(
@@ -66,18 +61,19 @@ function tablesOn(
   commas: Commas,
   rows: readonly (readonly unknown[])[],
   ours: readonly Block[],
-): OnSheet {
+): Offered {
   const guesses = recogniseSheet(cells, commas);
+  const isOurs = ({ place }: TableGuess): boolean => isWithin(cells.sheet, place, ours);
   const read = (guess: TableGuess): ReadTable => ({
     guess,
     cells: guess.turned ?? cells,
     remembered: rememberedMapping(guess, rows),
+    ...(isOurs(guess) ? { isOurs: true as const } : {}),
   });
   const agreed = byHand(cells, guesses, rows, commas)
     .map((guess) => ({ ...read(guess), isByHand: true as const }))
     .filter(({ remembered }) => remembered !== undefined);
-  const isOffered = (guess: TableGuess): boolean =>
-    guess.isLogbook && !isWithin(cells.sheet, guess.place, ours);
+  const isOffered = (guess: TableGuess): boolean => guess.isLogbook && !isOurs(guess);
   const whole = guesses.length === 0 ? wholeSheet(cells) : undefined;
   return {
     tables: [...guesses.filter(isOffered).map(read), ...agreed],
@@ -102,9 +98,9 @@ export async function readLogbooks(host: Host): Promise<Action> {
   }
   const commas = commaHabit(all);
   const found = all.map((cells) => tablesOn(cells, commas, rows, ours));
-  return {
-    do: "found",
+  const offered = whichFirst({
     tables: found.flatMap(({ tables }) => tables),
     others: found.flatMap(({ others }) => others),
-  };
+  });
+  return { do: "found", ...offered };
 }
