@@ -1,4 +1,4 @@
-import { largest, mean } from "../exact/lists";
+import { mean } from "../exact/lists";
 import { exact } from "../exact/exact";
 import { as, type Millilitre } from "../quantity/quantity";
 import { type Outcome, problem } from "../problem/problem";
@@ -45,6 +45,9 @@ export function correctedTitre(
 /** The largest share of a titre that the blank may be before it is worth a word: a third. */
 export const blankShareWorthSaying = exact(1).div(3);
 
-/** Blank as a share of the largest titre. */
+/** From here on most of what is read is blank: a result to be titrated again (common practice, no source). */
+export const blankShareTooLarge = exact(2).div(3);
+
+/** Mean blank as a share of the mean titre: the two that the result is the difference of. */
 export const blankShare = (titres: readonly Millilitre[], blanks: readonly Millilitre[]) =>
-  meanBlank(blanks).div(largest(titres));
+  meanBlank(blanks).div(mean(titres));

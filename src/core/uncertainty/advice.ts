@@ -27,8 +27,8 @@ const plain = (value: number, digits = 4): string =>
 export const adviceWords = {
   balance: (step: string): string => `a ${step} g balance`,
   burette: (step: string): string => `a burette read to ${step} mL`,
-  titre: (count: string): string => `one more titre (${count})`,
-  blank: (count: string): string => `one more blank (${count})`,
+  titre: "one more titre",
+  blank: "one more blank",
   sample: (mass: string): string => `ten times the sample (${mass} g)`,
   titrant: (percent: string): string => `a titrant standardised to ±${percent} % on this balance`,
   bring: (change: string, from: string, to: string): string =>
@@ -67,11 +67,11 @@ export function changes(bench: BenchFigures): Change[] {
       words: adviceWords.burette(plain(bench.titreStep / 2)),
       bench: { ...bench, titreStep: bench.titreStep / 2 },
     },
-    { words: adviceWords.titre(String(titres + 1)), bench: withCounts(bench, titres + 1, blanks) },
+    { words: adviceWords.titre, bench: withCounts(bench, titres + 1, blanks) },
   ];
   if (blanks > 0) {
     open.push({
-      words: adviceWords.blank(String(blanks + 1)),
+      words: adviceWords.blank,
       bench: withCounts(bench, titres, blanks + 1),
     });
   }
@@ -90,10 +90,6 @@ export function changes(bench: BenchFigures): Change[] {
   }
   return open;
 }
-
-/** It is more oil that helps most. */
-export const isAboutSample = ({ words }: Pick<Advice, "words">): boolean =>
-  words.startsWith(adviceWords.sample("").split("(")[0] ?? "");
 
 export interface Advice {
   readonly words: string;

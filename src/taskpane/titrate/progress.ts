@@ -2,6 +2,7 @@
 import { isProblem } from "../../core/problem/problem";
 import { say } from "../../core/problem/wording";
 import { daysBetween } from "../widgets/day";
+import { contradictionIn } from "./contradiction";
 import type { StepId } from "./titration";
 import { numberFields, type NumberFieldId } from "./fields";
 import type { Seen } from "./nudges/nudge";
@@ -95,7 +96,7 @@ function replicates({ working }: Seen): Want[] {
   const step = "replicates";
   const { titres, acid } = working;
   if (titres.length === 0) return [{ step, sentence: "No titre yet.", for: "result" }];
-  if (isProblem(acid)) return [{ step, sentence: say(acid), for: "result" }];
+  if (isProblem(acid)) return [{ step, sentence: contradictionIn(titres, acid), for: "result" }];
   return titres.length === 1
     ? [{ step, sentence: "One titre shows no scatter: take two or more.", for: "doubt" }]
     : [];

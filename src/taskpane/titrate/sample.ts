@@ -9,11 +9,12 @@ import {
 } from "../../core/quantity/quantity";
 import { isProblem, type Outcome } from "../../core/problem/problem";
 import { type Oil, oilNamed, oilNotNamed, oilOfDensity } from "../../core/reference/oils";
-import { limits, misses } from "../../core/reference/limits";
 import { sampleGrams } from "../../core/batch/oil-mass";
 import { sampleToWeigh } from "../../core/titration/free-fatty-acid";
+import { largestSample } from "../../core/uncertainty/advice";
 import type { Draft } from "./draft";
 import { asInCell } from "../fields/number-figures";
+import { digits } from "../widgets/shown-number";
 import type { Figures } from "./figures";
 import type { Strength } from "./strength";
 
@@ -59,23 +60,50 @@ export function disagreement(weighed: Gram, byVolume: Gram): Percent | undefined
 /** Twenty steps of titre, so that reading to one step is doubt of a few percent (common practice). */
 export const stepsWanted = 20;
 
+/** Below this a titrant is all but water, mol/L (common practice, no source). */
+const weakestUsual = "0.01";
+
+export interface Suggested {
+  /** g, rounded up to two digits; never more than a method takes. */
+  readonly mass: Gram;
+  /** mol/L where that mass is too little for the titrant at hand: so strong at most, or "none". */
+  readonly weaker?: Exact | "none";
+}
+
 /**
- * The smallest sample whose titre is twenty steps long, rounded up to two digits.
+ * The smallest sample whose titre is twenty steps long. Where no method takes so much, the largest that
+ * one takes, and how weak the titrant must be for it.
  * @param expected % FFA as oleic
- * @returns undefined where no balance pan or beaker would hold it
  */
 export function suggestedSample(
   expected: Percent,
   strength: Strength,
   titreStep: Millilitre,
-): Gram | undefined {
+): Suggested {
   const target = as("mL", titreStep.times(stepsWanted));
-  const mass = roundedUp(sampleToWeigh(expected, strength.molarity, target));
-  return misses(mass, limits.sampleMass) === undefined ? as("g", mass) : undefined;
+  const wanted = sampleToWeigh(expected, strength.molarity, target);
+  const mass = as("g", twoDigits(wanted, roundUp));
+  if (mass.lte(largestSample)) return { mass };
+  const molarity = twoDigits(strength.molarity.times(largestSample).div(wanted), roundDown);
+  return {
+    mass: as("g", exact(largestSample)),
+    weaker: molarity.lt(weakestUsual) ? "none" : molarity,
+  };
+}
+
+/** "2.9 g or more"; "56 g, and use a titrant of 0.037 mol/L or weaker"; of hardly any acid "56 g at most". */
+export function suggestedWords({ mass, weaker }: Suggested, asVolume = ""): string {
+  const grams = `${digits(mass, 2)} g${asVolume}`;
+  if (weaker === undefined) return `${grams} or more`;
+  return weaker === "none"
+    ? `${grams}, the most that is usual; there is hardly any acid to titrate`
+    : `${grams}, and use a titrant of ${weaker.toString()} mol/L or weaker`;
 }
 
 const roundUp = 0;
-const roundedUp = (value: Exact): Exact => value.toSignificantDigits(2, roundUp);
+const roundDown = 1;
+const twoDigits = (value: Exact, way: typeof roundUp | typeof roundDown): Exact =>
+  value.toSignificantDigits(2, way);
 
 /** What is suggested for while nobody has guessed: a usual fryer oil (common practice, no source). */
 export const usualAcid = quantity("%", 2);

@@ -40,9 +40,10 @@ describe("what the pane alone asks of the core", () => {
     expect(halfSolidWords(canola, quantity("C", "5"))).toBeUndefined();
   });
 
-  // By hand: a blank of 0.15 beside titres up to 2.5; and a third is worth a word.
-  it("is the blank as a share of the largest titre", () => {
-    expect(blankShare(mL("2.4", "2.5"), mL("0.1", "0.2")).toNumber()).toBe(0.06);
+  // By hand: a blank of 0.15 beside a mean of 2.5, and beside 0.65/3; a third is worth a word.
+  it("is the mean blank as a share of the mean titre", () => {
+    expect(blankShare(mL("2.4", "2.6"), mL("0.1", "0.2")).toNumber()).toBe(0.06);
+    expect(blankShare(mL("0.20", "0.25", "0.20"), mL("0.15")).toFixed(4)).toBe("0.6923");
     expect(blankShare(mL("2.4"), []).toNumber()).toBe(0);
     expect(blankShareWorthSaying.toFixed(4)).toBe("0.3333");
   });

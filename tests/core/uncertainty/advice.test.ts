@@ -22,13 +22,11 @@ describe("the advice on what to improve first", () => {
   });
 
   it("names one more blank where a single blank carries the scatter", () => {
-    expect(advice(fryerOil)).toMatch(/^One more blank \(2\) would bring ±0\.102 to ±0\.063 % FFA/);
+    expect(advice(fryerOil)).toMatch(/^One more blank would bring ±0\.102 to ±0\.063 % FFA/);
   });
 
   it("names one more titre for two titres and a neutralised solvent", () => {
-    expect(advice({ ...fryerOil, blanks: [], titres: [2.4, 2.5] })).toMatch(
-      /^One more titre \(3\)/,
-    );
+    expect(advice({ ...fryerOil, blanks: [], titres: [2.4, 2.5] })).toMatch(/^One more titre/);
   });
 
   it("names the titrant where its strength is the doubt", () => {
@@ -66,8 +64,8 @@ describe("the advice on what to improve first", () => {
     expect(changed(bench)).toEqual({
       "a 0.001 g balance": { massStep: 0.001 },
       "a burette read to 0.025 mL": { titreStep: 0.025 },
-      "one more titre (4)": { titres: 4, freedom: 3 },
-      "one more blank (2)": { blanks: 2, freedom: 3 },
+      "one more titre": { titres: 4, freedom: 3 },
+      "one more blank": { blanks: 2, freedom: 3 },
       "ten times the sample (50 g)": {
         sampleMass: 50,
         netTitre: 23,
@@ -80,8 +78,8 @@ describe("the advice on what to improve first", () => {
     });
     // a sample weighed for each titre is weighed once more; a blank needs none
     const own = changed({ ...bench, masses: [5, 5, 5] });
-    expect(own["one more titre (4)"]).toEqual({ titres: 4, freedom: 3, weighings: 4 });
-    expect(own["one more blank (2)"]).toEqual({ blanks: 2, freedom: 3 });
+    expect(own["one more titre"]).toEqual({ titres: 4, freedom: 3, weighings: 4 });
+    expect(own["one more blank"]).toEqual({ blanks: 2, freedom: 3 });
   });
 
   it("fills a burette of 50 mL to its last mark", () => {

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { aboutOil } from "../../../src/taskpane/titrate/nudges/oil";
 import { aboutBlank, aboutTitres, oneMore } from "../../../src/taskpane/titrate/nudges/readings";
@@ -9,12 +10,19 @@ const said = (nudges: (seen: Seen) => Nudge[], slip: Slip, about: string): strin
   nudges(viewOfSlip(slip)).find((nudge) => nudge.about === about)?.sentence;
 
 describe("what is said of a density that is typed", () => {
-  const odd = (density: string) => said(aboutOil, { typed: { density } }, "density");
+  const odd = (density: string, sample: "by volume" | "weighed" = "by volume") =>
+    said(aboutOil, { typed: { density }, picked: { sample } }, "density");
 
   it("asks about one that no common oil has, and says what usually made it", () => {
     expect(odd("0.8")).toContain("0.8 kg/L: oils lie between 0.87 and 0.94 at 20 °C");
     expect(odd("0.8")).toContain("a bubble, or a drop left in the syringe");
     expect(odd("0.98")).toContain("water");
+  });
+
+  it("asks about castor oil only where it is heavy, as castor oil is, and nothing of what is weighed", () => {
+    expect(odd("0.8")).not.toContain("castor");
+    expect(odd("0.96")).toContain("castor oil?");
+    expect(odd("0.8", "weighed")).toBeUndefined();
   });
 
   it("says nothing of those that oils have", () => {
@@ -107,7 +115,7 @@ describe("what is said of the sample", () => {
   it("suggests the mass whose titre is twenty steps: 1.0 mL at 1 % of 0.1 mol/L is 2.82 g", () => {
     const slip = but({ typed: { certified: "0.1", expected: "1", mass: "" } });
     expect(said(aboutOil, slip, "sample")).toBe(
-      "For 1 % FFA take 2.9 g or more: a titre of 20 steps of 0.05 mL.",
+      "If the oil has about 1 % FFA, weigh 2.9 g or more.",
     );
   });
 
@@ -150,7 +158,48 @@ describe("what is said of blank and titres", () => {
       said(aboutBlank, but({ titres: ["0.60", "0.60"], blanks: [blank] }), "blank");
     expect(at("0.20")).toBeUndefined();
     expect(at("0.25")).toBe(
-      "The blank is 42 % of the titre. That works, but a larger sample would make the result surer.",
+      "The blank is 42 % of the titre: a larger sample would make the result surer.",
+    );
+  });
+
+  // By hand: 0.15 / (0.65/3) = 0.692; 0.40 of 0.60 is two thirds.
+  it("takes the mean titre for the share, and from two thirds on has more oil weighed", () => {
+    const at = (blank: string, ...titres: string[]) =>
+      said(aboutBlank, but({ titres, blanks: [blank] }), "blank");
+    const again = "of the titre: weigh more oil and titrate again.";
+    expect(at("0.15", "0.20", "0.25", "0.20")).toBe(`The blank is 69 % ${again}`);
+    expect(at("0.40", "0.60", "0.60")).toBe(`The blank is 67 % ${again}`);
+    expect(at("0.39", "0.60", "0.60")).toContain("a larger sample");
+  });
+
+  // By hand: 0.0667 mL net on 10 g would need 150 g; 56.4 g at 0.1 x 56.4/150 = 0.0376 mol/L gives 1 mL.
+  it("never asks for more oil than a method takes, and names the weaker titrant", () => {
+    const slip = but({
+      titres: ["0.20", "0.25", "0.20"],
+      blanks: ["0.15"],
+      typed: { certified: "0.1" },
+    });
+    expect(said(aboutTitres, slip, "few steps")).toBe(
+      "For a titre of 20 steps of 0.05 mL: weigh 56 g, and use a titrant of 0.037 mol/L or weaker.",
+    );
+    const none = but({ titres: ["0.20", "0.20", "0.21"], blanks: ["0.20"] });
+    expect(said(aboutTitres, none, "few steps") ?? "").not.toMatch(/titrant of/);
+  });
+
+  it("asks for no more than the largest portion, whatever the oil, the strength and the step", () => {
+    const any = fc.record({
+      certified: fc.double({ min: 0.005, max: 2, noNaN: true }).map((x) => x.toPrecision(3)),
+      expected: fc.double({ min: 0.001, max: 90, noNaN: true }).map((x) => x.toPrecision(2)),
+      titreStep: fc.constantFrom("0.01", "0.05", "0.1", "0.5"),
+    });
+    fc.assert(
+      fc.property(any, (typed) => {
+        const words = said(aboutOil, but({ typed: { ...typed, mass: "" } }), "sample") ?? "";
+        const [, grams = ""] = /weigh ([\d.]+) g/.exec(words) ?? [];
+        expect(Number(grams), words).toBeGreaterThan(0);
+        expect(Number(grams), words).toBeLessThanOrEqual(56.4);
+        expect(words.length).toBeLessThanOrEqual(200);
+      }),
     );
   });
 
@@ -158,13 +207,23 @@ describe("what is said of blank and titres", () => {
     const slip = but({ titres: ["0.55", "0.65"], blanks: ["0.10"], typed: { certified: "0.1" } });
     // 0.50 mL is 10 steps of 0.05; twice the sample, 20 g, brings 20
     expect(said(aboutTitres, slip, "few steps")).toBe(
-      "The titre is only 10 steps of 0.05 mL long. Next time 20 g or more.",
+      "The titre is only 10 steps of 0.05 mL long: weigh 20 g or more.",
     );
   });
 
   it("says the figures contradict each other when a titre is below its blank", () => {
     const slip = but({ titres: ["0.10", "0.20"], blanks: ["0.15"] });
-    expect(said(aboutTitres, slip, "contradiction")).toContain("below the blank");
+    expect(said(aboutTitres, slip, "contradiction")).toBe(
+      "The titre of 0.1 mL is lower than the blank: one of the two is wrong. Titrate both again.",
+    );
+    const both = but({ titres: ["0.10", "0.10"], blanks: ["0.15"] });
+    const words = said(aboutTitres, both, "contradiction");
+    expect(words).toBe(
+      "The titre is lower than the blank: one of the two is wrong. Titrate both again.",
+    );
+    const wants = viewOfSlip(both).wants.map(({ sentence }) => sentence);
+    expect(wants).toContain(words);
+    expect(wants.join()).not.toContain("cell");
   });
 
   it("names the titres that have no mass of their own", () => {
@@ -179,7 +238,7 @@ describe("whether one more titre is worth the work", () => {
   it("is said of two that agree, with what it would bring", () => {
     // t falls from 12.7 to 4.30 and sqrt n rises
     expect(more("2.40", "2.50")).toMatch(
-      /^One more would bring the ± from .* to about .* % FFA\.$/,
+      /^One more titre would bring the ± from .* to about .* % FFA\.$/,
     );
   });
 

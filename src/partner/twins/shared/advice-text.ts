@@ -15,7 +15,7 @@ import { normal95 } from "../../../core/uncertainty/standard-uncertainty";
 import { type BenchText, expanded, ifBlank, pooledFreedom } from "./bench-text";
 import type { Reading } from "./reading";
 import { shown } from "./shown-text";
-import { always, never, significant, spoken, when } from "./text";
+import { always, never, significant, spoken, text, when } from "./text";
 
 interface Change {
   /** Text of its words. */
@@ -63,9 +63,9 @@ function changes(reading: Reading, bench: BenchText): Change[] {
       isOpen: always,
       bench: { ...bench, titreStep },
     },
-    { words: spoken(words.titre, moreTitres), isOpen: always, bench: oneMore(moreTitres, blanks) },
+    { words: text(words.titre), isOpen: always, bench: oneMore(moreTitres, blanks) },
     {
-      words: spoken(words.blank, moreBlanks),
+      words: text(words.blank),
       isOpen: ifBlank(blanks, always, never),
       bench: oneMore(titres, moreBlanks),
     },

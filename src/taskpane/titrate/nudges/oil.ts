@@ -9,8 +9,8 @@ import {
   hasOwnMasses,
   massByVolume,
   oilOf,
-  stepsWanted,
   suggestedSample,
+  suggestedWords,
   usualAcid,
 } from "../sample";
 import { digits, fixed } from "../../widgets/shown-number";
@@ -30,22 +30,16 @@ function sampleSize(seen: Seen): Nudge[] {
   const step = figures.in("mL", "titreStep");
   if (step === undefined || working.strength === undefined) return [];
   const guess = figures.in("%", "expected");
-  const least = suggestedSample(guess ?? usualAcid, working.strength, step);
-  if (least === undefined) return [];
+  const suggested = suggestedSample(guess ?? usualAcid, working.strength, step);
+  const least = suggested.mass;
   const density = massByVolumeDensity(seen);
   const asVolume = density === undefined ? "" : ` (${digits(least.div(density), 2)} mL)`;
-  const wanted = `${digits(least, 2)} g${asVolume} or more`;
-  const steps = `a titre of ${stepsWanted} steps of ${step.toString()} mL`;
+  const wanted = `weigh ${suggestedWords(suggested, asVolume)}.`;
   const mass = seen.draft.picked.sample === "weighed" ? weighed(seen)[0] : massOrNothing(seen);
   if (guess !== undefined && mass?.lt(least)) {
-    return [
-      check(
-        "sample",
-        `${digits(mass)} g is little for ${digits(guess)} % FFA: ${wanted} gives ${steps}.`,
-      ),
-    ];
+    return [check("sample", `${digits(mass)} g is little for ${digits(guess)} % FFA: ${wanted}`)];
   }
-  return [know("sample", `For ${digits(guess ?? usualAcid)} % FFA take ${wanted}: ${steps}.`)];
+  return [know("sample", `If the oil has about ${digits(guess ?? usualAcid)} % FFA, ${wanted}`)];
 }
 
 const massOrNothing = ({ draft, figures }: Seen): Gram | undefined => {
@@ -87,17 +81,19 @@ function disagreeing(seen: Seen): Nudge[] {
 /** Between these oils and fats lie at 20 °C, kg/L (commonly cited; castor oil is heavier). */
 const oilsLie = { from: "0.87", to: "0.94" } as const;
 
-/** A density that no common oil has was mostly measured with air in the syringe. */
-function oddDensity({ figures }: Seen): Nudge[] {
+/** A density that no common oil has was mostly measured with air in the syringe. Weighed, nothing goes by it. */
+function oddDensity({ draft, figures }: Seen): Nudge[] {
+  const isGoneBy = draft.picked.sample === "by volume" || figures.value("volume") !== undefined;
+  if (!isGoneBy) return [];
   const density = figures.in("kg/L", "density");
   if (density === undefined || (density.gte(oilsLie.from) && density.lte(oilsLie.to))) return [];
   const why = density.lt(oilsLie.from)
-    ? "a light one usually means a bubble, or a drop left in the syringe"
-    : "a heavy one usually means water, or a syringe wet outside";
+    ? "a light one usually means a bubble, or a drop left in the syringe. Measure it again."
+    : "a heavy one usually means water, or a syringe wet outside. Measure it again, or is it castor oil?";
   return [
     check(
       "density",
-      `${density.toString()} kg/L: oils lie between ${oilsLie.from} and ${oilsLie.to} at 20 °C, and ${why}. Measure it again, or is it castor oil?`,
+      `${density.toString()} kg/L: oils lie between ${oilsLie.from} and ${oilsLie.to} at 20 °C, and ${why}`,
     ),
   ];
 }

@@ -1,14 +1,17 @@
 /** What is worth saying about blanks and titres. */
 import { computed, hundred } from "../../../core/exact/exact";
 import { isProblem } from "../../../core/problem/problem";
-import { say } from "../../../core/problem/wording";
 import { slippedPair } from "../../../core/replicates/slipped-pair";
-import { bestChange, isAboutSample } from "../../../core/uncertainty/advice";
 import { type BenchFigures, pooledFreedom } from "../../../core/uncertainty/bench";
 import { expand } from "../../../core/uncertainty/expanded";
-import { blankShare, blankShareWorthSaying } from "../../../core/titration/corrected-titre";
+import {
+  blankShare,
+  blankShareTooLarge,
+  blankShareWorthSaying,
+} from "../../../core/titration/corrected-titre";
 import { mostReadings } from "../draft";
-import { hasOwnMasses, stepsWanted, suggestedSample } from "../sample";
+import { contradictionIn } from "../contradiction";
+import { hasOwnMasses, stepsWanted, suggestedSample, suggestedWords } from "../sample";
 import { digits, fixed, withDoubt } from "../../widgets/shown-number";
 import { know, check, type Nudge, type Seen } from "./nudge";
 
@@ -20,11 +23,11 @@ export function largeBlank({ working: { titres, blanks } }: Seen): Nudge[] {
     blanks,
   );
   if (share.lte(blankShareWorthSaying) || share.gte(1)) return [];
+  const todo = share.gte(blankShareTooLarge)
+    ? "weigh more oil and titrate again"
+    : "a larger sample would make the result surer";
   return [
-    check(
-      "blank",
-      `The blank is ${fixed(share.times(hundred), 0)} % of the titre. That works, but a larger sample would make the result surer.`,
-    ),
+    check("blank", `The blank is ${fixed(share.times(hundred), 0)} % of the titre: ${todo}.`),
   ];
 }
 
@@ -45,8 +48,8 @@ export function unexpected({ figures, working: { acid } }: Seen): Nudge[] {
   ];
 }
 
-/** A titre of few steps: the graduation alone is doubt of many percent. */
-function fewSteps(seen: Seen): Nudge[] {
+/** A titre of few steps: the graduation alone is doubt of many percent. Said once, with what would do. */
+export function fewSteps(seen: Seen): Nudge[] {
   const { figures, working } = seen;
   const { acid, strength } = working;
   const step = figures.in("mL", "titreStep");
@@ -54,17 +57,13 @@ function fewSteps(seen: Seen): Nudge[] {
     return [];
   if (acid.correctedTitre.gte(step.times(stepsWanted))) return [];
   const steps = digits(acid.correctedTitre.div(step), 2);
-  const least = suggestedSample(acid.ffa, strength, step);
-  // where Result says how much more would help most, no second figure stands against it
-  const isInResult = working.doubt !== undefined && isAboutSample(bestChange(working.doubt.bench));
-  const instead = isInResult
-    ? " Take more oil next time: Result says how much."
-    : least
-      ? ` Next time ${digits(least, 2)} g or more.`
-      : "";
-  return [
-    check("few steps", `The titre is only ${steps} steps of ${step.toString()} mL long.${instead}`),
-  ];
+  const wanted = `weigh ${suggestedWords(suggestedSample(acid.ffa, strength, step))}.`;
+  // where the blank has been named as the fault, only how much oil is left to say
+  const found =
+    largeBlank(seen).length > 0
+      ? `For a titre of ${stepsWanted} steps of ${step.toString()} mL`
+      : `The titre is only ${steps} steps of ${step.toString()} mL long`;
+  return [check("few steps", `${found}: ${wanted}`)];
 }
 
 /** One more titre, if its scatter is like that of the others. */
@@ -95,7 +94,10 @@ export function oneMore({ draft, working: { doubt, acid, titres, judgement } }: 
   if (isSure || after >= worthwhile * doubt.halfWidth) return [];
   const [from, to] = [doubt.halfWidth, after].map((each) => withDoubt(acid.ffa, each).halfWidth);
   return [
-    know("one more", `One more would bring the ± from ${from ?? ""} to about ${to ?? ""} % FFA.`),
+    know(
+      "one more",
+      `One more titre would bring the ± from ${from ?? ""} to about ${to ?? ""} % FFA.`,
+    ),
   ];
 }
 
@@ -119,8 +121,8 @@ function slipped({ working: { judgement } }: Seen): Nudge[] {
 }
 
 /** The figures contradict each other: a titre below its blank. */
-const contradiction = ({ working: { acid } }: Seen): Nudge[] =>
-  isProblem(acid) ? [check("contradiction", say(acid))] : [];
+const contradiction = ({ working: { acid, titres } }: Seen): Nudge[] =>
+  isProblem(acid) ? [check("contradiction", contradictionIn(titres, acid))] : [];
 
 export const aboutBlank = (seen: Seen): Nudge[] => largeBlank(seen);
 

@@ -1,5 +1,6 @@
 /** Replicates: one titre after another, judged as they come. */
 import { useState } from "react";
+import { isProblem } from "../../../core/problem/problem";
 import type { Host } from "../../../sheet/port";
 import { aboutTitres } from "../nudges/readings";
 import { placesIn } from "../readings";
@@ -21,8 +22,10 @@ import { UsualScatter } from "./usual-scatter";
 function Verdict() {
   const { view } = useDesk();
   const inMark = useMark();
-  const { judgement } = view.working;
-  const isUsable = worthOf(view.working, view.draft).word !== "Not yet";
+  const { judgement, acid } = view.working;
+  /** Said below, with what to do: beside it nothing is to be used. */
+  const isContradiction = isProblem(acid);
+  const isUsable = !isContradiction && worthOf(view.working, view.draft).word !== "Not yet";
   const places = Math.max(0, ...view.draft.titres.map(({ used }) => placesIn(used)));
   return (
     <div className="verdict" role="status" aria-atomic="true">
@@ -42,7 +45,9 @@ function Verdict() {
               </span>
             )}
           </p>
-          <Say tone={judgement.agrees ? "know" : "check"}>{inMark(judgement.verdict)}</Say>
+          {isContradiction ? null : (
+            <Say tone={judgement.agrees ? "know" : "check"}>{inMark(judgement.verdict)}</Say>
+          )}
           <DivisionPlotView />
         </>
       )}

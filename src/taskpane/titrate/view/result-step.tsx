@@ -6,7 +6,7 @@ import { Say } from "../../widgets/say";
 import { dotsOf, plotWords } from "../picture/ffa-dots";
 import type { StepId } from "../titration";
 import { lyePerLitre } from "../lye-per-litre";
-import { largeBlank, unexpected } from "../nudges/readings";
+import { fewSteps, largeBlank, unexpected } from "../nudges/readings";
 import { sharesOf } from "../shares";
 import { fixed, withDoubt } from "../../widgets/shown-number";
 import type { Acid, Doubt } from "../working";
@@ -70,16 +70,17 @@ function Headline({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
   );
 }
 
-function MadeOf({ doubt }: { doubt: Doubt }) {
+/** @param isAdvised more oil is asked for already: no second piece of advice stands against it */
+function MadeOf({ doubt, isAdvised }: { doubt: Doubt; isAdvised: boolean }) {
   const { view } = useDesk();
   const inMark = useMark();
   const shares = sharesOf(doubt.bench, view.draft.picked.sample === "by volume");
   if (shares.length === 0) return null;
   return (
     <section>
-      <h3>What the ± is made of</h3>
+      <h3>What the ± is made of, shares of it</h3>
       <DoubtBars shares={shares} />
-      <Say tone="know">{inMark(adviceInWords(bestChange(doubt.bench)))}</Say>
+      {isAdvised ? null : <Say tone="know">{inMark(adviceInWords(bestChange(doubt.bench)))}</Say>}
     </section>
   );
 }
@@ -125,6 +126,8 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
     return <Wants title="For a result" wants={wants} onGo={onGo} isFirst />;
   }
   const worth = worthOf(view.working, view.draft);
+  const moreOil = [...largeBlank(view), ...fewSteps(view)];
+  const isAdvised = worth.word === "Near zero" || moreOil.length > 0;
   const forDoubt = doubt ? [] : view.wants.filter((want) => want.for === "doubt");
   return (
     <>
@@ -137,9 +140,9 @@ export function ResultStep({ onGo }: { onGo: (step: StepId) => void }) {
       <WorthView worth={worth} />
       <AcidPart />
       <Replicates acid={acid} doubt={doubt} />
-      {doubt && worth.word !== "Not yet" ? <MadeOf doubt={doubt} /> : null}
+      {doubt && worth.word !== "Not yet" ? <MadeOf doubt={doubt} isAdvised={isAdvised} /> : null}
       <Wants title="For the ±" wants={forDoubt} onGo={onGo} />
-      <Nudges nudges={[...unexpected(view), ...largeBlank(view)]} />
+      <Nudges nudges={[...unexpected(view), ...moreOil]} />
     </>
   );
 }
