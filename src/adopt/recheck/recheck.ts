@@ -116,7 +116,7 @@ export function* recheck(given: readonly Logbook[]): Generator<Progress, Recheck
     aboveLimit: found.flatMap(({ aboveLimit }) => aboveLimit).map(saidAcross(across)),
     methanol: found.flatMap(({ methanol }) => methanol).map(saidAcross(across)),
     noDose:
-      tally.checked.dose > 0
+      tally.doses > 0
         ? ""
         : logbooks.some(({ mapping }) => holdsDoses(mapping))
           ? (found.map(({ noDose }) => noDose).find((each) => each !== "") ?? "no row holds one")

@@ -1,4 +1,5 @@
 /** One table of a logbook: each of its rows checked, and what is to be said of all of them. */
+import { basisOf } from "../recognising/basis";
 import { columnOf, type LogbookMapping } from "../recognising/mapping";
 import type { SheetCells } from "../recognising/sheet-cells";
 import { totalsReader } from "../recognising/totals-row";
@@ -117,8 +118,10 @@ export class TableCheck {
   }
 
   found(): FoundInTable {
-    const { instead, findings, roles } = this.doubts.found(this.findings, (role) =>
-      columnOf(this.mapping, role),
+    const { instead, findings, roles } = this.doubts.found(
+      this.findings,
+      (role) => columnOf(this.mapping, role),
+      basisOf(this.mapping, "baseCharge") !== undefined,
     );
     for (const [role, figures] of roles) this.tally.takeBack(role, figures);
     return {

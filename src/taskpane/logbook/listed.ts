@@ -30,11 +30,15 @@ const kindWords: Readonly<Record<Kind, string>> = {
   "acid value": "acid value",
   "% FFA": "figure",
   "mass of oil": "figure",
+  "lye for the acid": "figure",
+  "lye for the reaction": "figure",
   dose: "dose",
 };
 const kindEnds: Readonly<Partial<Record<Kind, string>>> = {
   "% FFA": " in % FFA",
   "mass of oil": " of the oil's mass",
+  "lye for the acid": " of the lye for the acid",
+  "lye for the reaction": " of the lye for the reaction",
 };
 
 /** "7 acid values, 7 figures in % FFA and 7 doses" */
@@ -47,7 +51,7 @@ const checkedWords = ({ checked }: RecheckReport): string =>
 
 /** What was checked, by kind, and whether it is as it should be: nothing that was not checked is called right. */
 export function summaryWords(report: RecheckReport): string {
-  const { rows, figures, findings, isAcross } = report;
+  const { rows, figures, findings, unchecked, isAcross } = report;
   const one = isAcross ? "lot" : "row";
   if (figures === 0) return "No figure could be checked.";
   const checked = `Checked in ${many(rows, one)}: ${checkedWords(report)}`;
@@ -59,7 +63,7 @@ export function summaryWords(report: RecheckReport): string {
   const right = rows - wrongRows;
   const others =
     right > 0
-      ? ` In the other ${right === 1 ? one : many(right, one)} nothing wrong was found.`
+      ? ` In the other ${right === 1 ? one : many(right, one)} nothing wrong was found${unchecked.length === 0 ? "" : " in what was checked"}.`
       : "";
   return `${checked}. Not as ${findings.length === 1 ? "it" : "they"} should be: ${many(findings.length, "figure")}, in ${many(wrongRows, one)}.${others}`;
 }

@@ -1,12 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { isFileProblem, openXlsx } from "../../../src/xlsx";
-import { withBasis } from "../../../src/adopt/recognising/basis";
+import { bases, withBasis } from "../../../src/adopt/recognising/basis";
 import { mappingFrom, withColumn } from "../../../src/adopt/recognising/mapping";
 import { lacks } from "../../../src/adopt/recognising/lacks";
 import { recogniseSheet } from "../../../src/adopt/recognising/recognise";
 import { cellsFromFile } from "../../../src/adopt/recognising/sheet-cells";
 import { recheckAtOnce } from "../../../src/adopt/recheck/recheck";
+import { summaryWords } from "../../../src/taskpane/logbook/listed";
 import { oldLogbookKey, strengthColumn } from "./old-logbook-key";
 
 const book = openXlsx(new Uint8Array(readFileSync("sample-workbooks/old-logbook.xlsx")));
@@ -71,5 +72,29 @@ describe("the old logbook of the samples", () => {
     );
     // Every one that touches the dose says by how much.
     expect(report.findings.filter(({ effect }) => effect === undefined)).toEqual([]);
+  });
+
+  it("counts no column as checked that it says was not, and asks again what makes almost none fit", () => {
+    const guess = log?.guesses[0];
+    if (!log || !guess) throw new Error("no table was found");
+    // one lye in burette and vessel, its grams taken in either way
+    const answers = bases.map((basis) => [basis, basis] as const);
+    const doubted = answers.filter(([strength, charge]) => {
+      const strong = withColumn(mappingFrom(guess), strengthColumn, "strength", "g/L");
+      const mapping = withBasis(withBasis(strong, "strength", strength), "baseCharge", charge);
+      const report = recheckAtOnce([{ mapping, cells: log.cells }]);
+      const doubts = report.unchecked.flatMap(({ doubt }) => doubt ?? []);
+      const words = summaryWords(report);
+      // the column of totals is the one column of doses
+      expect(/\d doses\b/.test(words)).toBe(doubts.length === 0);
+      expect(report.checked.dose > 0).toBe(doubts.length === 0);
+      if (doubts.length === 0) return false;
+      expect(words).toMatch(/nothing wrong was found in what was checked\.$/);
+      expect(doubts).toEqual([
+        "The total doses, “KOH total (g)”, were not checked: almost none fit. Is the base charge pure lye, or as weighed?",
+      ]);
+      return true;
+    });
+    expect(doubted).toEqual([["as weighed", "as weighed"]]);
   });
 });

@@ -29,7 +29,7 @@ describe("the list of findings", () => {
   it("says in words what is held, what should be, and what it did", () => {
     const [assay, folk, acid] = report.findings;
     expect(summaryWords(report)).toBe(
-      "Checked in 4 rows: 8 titres, 4 acid values, 4 figures in % FFA, 4 figures of the oil's mass and 8 doses. Not as they should be: 3 figures, in 3 rows. In the other row nothing wrong was found.",
+      "Checked in 4 rows: 8 titres, 4 acid values, 4 figures in % FFA, 4 figures of the oil's mass, 4 figures of the lye for the acid and 4 doses. Not as they should be: 3 figures, in 3 rows. In the other row nothing wrong was found.",
     );
     expect(isAllRight(report)).toBe(false);
     expect(assay && figureWords(assay)).toBe("holds 1137 g, should be 1263 g");

@@ -34,6 +34,23 @@ function commonest(findings: readonly Finding[]): number {
   return Math.max(0, ...counts.values());
 }
 
+/** Doses that hang on what the grams of the base charge are, in words. */
+const ofCharge: Readonly<Partial<Record<RoleId, string>>> = {
+  catalyst: "The total doses",
+  catalystRate: "The doses of a litre or a kilogram",
+  reactionDose: "The doses for the reaction",
+};
+
+/** @param isAnswered somebody, or a heading, said what the grams of the base charge are */
+function doubtIn(role: RoleId, heading: string, isAnswered: boolean): { readonly doubt?: string } {
+  const which = ofCharge[role];
+  if (!isAnswered || which === undefined) return {};
+  const named = heading === "" ? which : `${which}, “${heading}”,`;
+  return {
+    doubt: `${named} were not checked: almost none fit. Is the base charge pure lye, or as weighed?`,
+  };
+}
+
 /** A dose that is not checked says nothing of what a mistake did. */
 const withoutItsDose = ({ byDose, ...finding }: Finding): Finding => ({
   ...finding,
@@ -58,6 +75,7 @@ export class ColumnDoubts {
   found(
     all: readonly Finding[],
     columnOf: (role: RoleId) => MappedColumn | undefined,
+    isAnswered: boolean,
   ): {
     readonly instead: readonly Unchecked[];
     readonly findings: readonly Finding[];
@@ -78,6 +96,7 @@ export class ColumnDoubts {
         sheet: first.sheet,
         why: `${heading === "" ? roleOf(role).words : heading}, since it agrees with its readings in hardly any row: look at what the column is, at its unit and at the figures for all rows`,
         rows: wrong.map(({ row }) => row),
+        ...doubtIn(role, heading, isAnswered),
       });
     }
     const isDoubted = ({ byDose }: Finding): boolean =>

@@ -62,6 +62,8 @@ export interface Unchecked {
   readonly rows: readonly number[];
   /** Lots stand across: what is counted are columns. */
   readonly isAcross?: true;
+  /** Almost no row of a column of doses fits: said in a sentence of its own, and which answer may be why. */
+  readonly doubt?: string;
 }
 
 /** Rows with a dose whose acid, or whose water, is too much for a plain base batch. */
@@ -96,7 +98,14 @@ export interface MethanolSeen {
 }
 
 /** What a checked figure is, in the words of the summary. */
-export type Kind = "titre" | "acid value" | "% FFA" | "mass of oil" | "dose";
+export type Kind =
+  | "titre"
+  | "acid value"
+  | "% FFA"
+  | "mass of oil"
+  | "lye for the acid"
+  | "lye for the reaction"
+  | "dose";
 
 export interface RecheckReport {
   /** Rows that held anything to check. */

@@ -9,8 +9,8 @@ const kinds: Readonly<Partial<Record<RoleId, Kind>>> = {
   acidValue: "acid value",
   ffa: "% FFA",
   oilMass: "mass of oil",
-  acidDose: "dose",
-  reactionDose: "dose",
+  acidDose: "lye for the acid",
+  reactionDose: "lye for the reaction",
   catalystRate: "dose",
   catalyst: "dose",
 };
@@ -21,9 +21,17 @@ export class Tally {
     "acid value": 0,
     "% FFA": 0,
     "mass of oil": 0,
+    "lye for the acid": 0,
+    "lye for the reaction": 0,
     dose: 0,
   };
   cutShort = 0;
+
+  /** Of any dose, and of the parts of one. */
+  get doses(): number {
+    const { checked } = this;
+    return checked.dose + checked["lye for the acid"] + checked["lye for the reaction"];
+  }
 
   /** Figures of a column that turned out not to be checked. */
   takeBack(role: RoleId, figures: number): void {

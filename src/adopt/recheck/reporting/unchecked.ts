@@ -39,5 +39,5 @@ export function rowsInWords(rows: readonly number[], isAcross = false): string {
 }
 
 /** "T2 holds "2.90 bad", which is no figure (row 4)." */
-export const uncheckedWords = ({ why, rows, isAcross }: Unchecked): string =>
-  `Not checked: ${why} (${rowsInWords(rows, isAcross)}).`;
+export const uncheckedWords = ({ why, rows, isAcross, doubt }: Unchecked): string =>
+  doubt ?? `Not checked: ${why} (${rowsInWords(rows, isAcross)}).`;

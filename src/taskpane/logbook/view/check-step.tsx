@@ -39,6 +39,7 @@ function Summary({ report }: { report: RecheckReport }) {
         ...report.aboveLimit.map(aboveLimitWords),
         ...report.methanol.flatMap(oddMethanolWords),
         ...(noDose === "" ? [] : [noDose]),
+        ...doubtsIn(report),
       ].map((words) => (
         <Say key={words} tone="check">
           {words}
@@ -48,10 +49,29 @@ function Summary({ report }: { report: RecheckReport }) {
   );
 }
 
+const doubtsIn = ({ unchecked }: RecheckReport): readonly string[] => [
+  ...new Set(unchecked.flatMap(({ doubt }) => (doubt === undefined ? [] : [doubt]))),
+];
+
 /** A dose was not checked, and a question is open that may be why. */
 const isMissingSome = ({ noDose }: RecheckReport, state: LogbookState): boolean =>
   noDose !== "" &&
   agreedTables(state).some(({ mapping, cells }) => openQuestions(mapping, cells) > 0);
+
+/** The questions stand in the first step. */
+function ToAnswer({ words, act }: Pick<StepProps, "act"> & { readonly words: string }) {
+  return (
+    <Button
+      size="large"
+      className="wide"
+      onClick={() => {
+        act({ do: "go", step: "recognise" });
+      }}
+    >
+      {words}
+    </Button>
+  );
+}
 
 export function CheckStep(props: StepProps) {
   const { state, act } = props;
@@ -116,16 +136,11 @@ export function CheckStep(props: StepProps) {
         ) : null}
         {check.state === "done" ? <Summary report={check.report} /> : null}
       </div>
+      {check.state === "done" && doubtsIn(check.report).length > 0 ? (
+        <ToAnswer words="Pure, or as weighed: answer again" act={act} />
+      ) : null}
       {check.state === "done" && isMissingSome(check.report, state) ? (
-        <Button
-          size="large"
-          className="wide"
-          onClick={() => {
-            act({ do: "go", step: "recognise" });
-          }}
-        >
-          Say what is missing
-        </Button>
+        <ToAnswer words="Say what is missing" act={act} />
       ) : null}
       {check.state === "done" ? (
         <Found {...props} report={check.report} logbooks={logbooks} />

@@ -5,9 +5,11 @@ import { Say } from "../../widgets/say";
 
 const shownFirst = 12;
 
-/** What the summary says of the dose is not said again. */
+/** What the summary says of doses is not said again. */
 export function NotChecked({ report }: { report: RecheckReport }) {
-  const unchecked = report.unchecked.filter(({ why }) => why !== report.noDose);
+  const unchecked = report.unchecked.filter(
+    ({ why, doubt }) => why !== report.noDose && doubt === undefined,
+  );
   const more = unchecked.length - shownFirst;
   return (
     <>
