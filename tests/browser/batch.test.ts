@@ -114,6 +114,32 @@ describe.runIf(hasBrowser)("the batch task in a browser", () => {
     await page.context().close();
   });
 
+  it("says at Oil and at the weigh-out that a lot has not so much left, and that it is too wet", async () => {
+    const { page } = await chromium.open({}, sample);
+    const hand = new QuickHand(page);
+    await page.getByRole("heading", { level: 2, name: /Oil/ }).waitFor();
+    // three of its lots are used up: they stand behind the press that shows all
+    expect(await page.getByRole("checkbox", { name: /0 L left/ }).count()).toBe(0);
+    await hand.press(/^Show all/);
+    await page.getByRole("checkbox", { name: /^TW-09 .*, 0 L left/ }).waitFor();
+    await fillOilOfBatch(hand, ["NQ-42"], "300");
+    await hand.type("Water in the oil", "0.4");
+    const lacking = page.getByText("Only 86 L of NQ-42 are left: you typed 300 L.");
+    const wet = page.getByText(/Too wet: 0\.4 % water\. Dry the oil to 0\.06 % or less before/);
+    await lacking.waitFor();
+    await wet.waitFor();
+    await hand.next("Lye");
+    await fillLye(hand);
+    await hand.next("Methanol");
+    await fillLimit(hand);
+    await hand.next("Weigh-out");
+    await lacking.waitFor();
+    await wet.waitFor();
+    const [words, dose] = [await wet.boundingBox(), await page.locator(".amounts").boundingBox()];
+    expect(words?.y).toBeLessThan(dose?.y ?? 0);
+    await page.context().close();
+  });
+
   it("asks for the oil’s temperature in °F where oil is measured in US gallons", async () => {
     const { page } = await chromium.open({}, sample);
     const hand = new QuickHand(page);

@@ -28,7 +28,7 @@ export function waterOfOil(measured: Exact | undefined): string | undefined {
   if (measured === undefined)
     return "The oil’s water is not measured: dry the oil until no more steam comes, or measure it.";
   return measured.gt(mostWater)
-    ? `The oil holds ${shown(measured)} % of water, above ${shown(mostWater)} %: dry it first.`
+    ? `Too wet: ${shown(measured)} % water. Dry the oil to ${shown(mostWater)} % or less before anything is weighed.`
     : undefined;
 }
 

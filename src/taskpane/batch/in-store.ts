@@ -13,6 +13,7 @@ import type { LotInStore } from "../../workbook/planning/read-store";
 import { lotMark } from "../lots/lot-mark";
 import { notYetOf } from "../lots/not-yet";
 import { type ChosenLot, mostLots } from "./draft";
+import { isEmpty } from "./left-in-store";
 import type { Picked } from "./picks";
 import type { Seen } from "./seen";
 import { unitOf } from "./working";
@@ -92,9 +93,8 @@ function inStore(seen: Seen, store: readonly LotInStore[]): readonly (Counted | 
     const found = countedOf(each, seen);
     if (typeof found !== "object") return found ?? [];
     const mass = massAs(found.oil, seen);
-    return mass && found.left.lt(mass.times(exact(dregs)))
-      ? `of ${found.lot} only dregs are left`
-      : found;
+    if (mass === undefined || found.left.gte(mass.times(exact(dregs)))) return found;
+    return isEmpty(each) ? `${found.lot}: empty` : `of ${found.lot} only dregs are left`;
   });
 }
 

@@ -12,15 +12,18 @@ export interface LotTicksProps {
   readonly isChosen: (lot: RecordedLot) => boolean;
   /** It cannot be chosen: it has no acid value, or there are enough. */
   readonly isOff: (lot: RecordedLot) => boolean;
+  /** It comes into sight with all of them only: nothing of it is left. */
+  readonly isBehind?: (lot: RecordedLot) => boolean;
   readonly label: (lot: RecordedLot) => ReactNode;
   readonly onTick: (mark: string, isChosen: boolean) => void;
   readonly children?: ReactNode;
 }
 
 export function LotTicks(props: LotTicksProps) {
-  const { lots, isChosen, isOff, label, onTick, children } = props;
+  const { lots, isChosen, isOff, isBehind = () => false, label, onTick, children } = props;
   const [isWhole, setWhole] = useState(false);
-  const listed = lots.filter((lot, at) => isWhole || at < shownFirst || isChosen(lot));
+  const first = lots.filter((lot) => !isBehind(lot)).slice(0, shownFirst);
+  const listed = lots.filter((lot) => isWhole || first.includes(lot) || isChosen(lot));
   return (
     <fieldset className="ticks">
       <legend>Recorded lots, from the table Titrations</legend>

@@ -6,7 +6,7 @@ describe("the caution of the oil's own water", () => {
   it("stands unless the water is known to be little: 0.06 % of the mass, Ma 1998", () => {
     expect(waterOfOil(undefined)).toContain("is not measured: dry the oil");
     expect(waterOfOil(exact("0.09"))).toBe(
-      "The oil holds 0.09 % of water, above 0.06 %: dry it first.",
+      "Too wet: 0.09 % water. Dry the oil to 0.06 % or less before anything is weighed.",
     );
     expect(waterOfOil(exact("0.06"))).toBeUndefined();
   });

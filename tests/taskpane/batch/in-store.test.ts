@@ -77,6 +77,7 @@ describe("a mix chosen from what is in store", () => {
       stored("E", 0),
       stored("H", 50),
       stored("D", 0.5),
+      stored("41", 0.4),
     ];
     expect(leftOut(seen(whole), others)).toEqual([
       "Z is not titrated",
@@ -85,6 +86,8 @@ describe("a mix chosen from what is in store", () => {
       "F has no litres in Lots",
       "H is solid, and cannot be counted in litres",
       "of D only dregs are left",
+      // the table shows 0 L of it
+      "41: empty",
     ]);
   });
 

@@ -9,7 +9,13 @@ export async function fillOilOfBatch(
   amount = "100",
   batch = "B-118",
 ): Promise<void> {
-  for (const lot of lots) await hand.press(new RegExp(`^${lot} `), "Space");
+  for (const lot of lots) {
+    const name = new RegExp(`^${lot} `);
+    // one of which nothing is left stands with all the others only
+    if ((await hand.page.getByRole("checkbox", { name }).count()) === 0)
+      await hand.press(/^Show all/);
+    await hand.press(name, "Space");
+  }
   await hand.type("Amount of oil", amount);
   // back to it: on from here the next to be called so is the task
   await hand.tabTo("Batch", "Shift+Tab");

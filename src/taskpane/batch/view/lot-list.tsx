@@ -6,6 +6,7 @@ import { lotMark } from "../../lots/lot-mark";
 import { LotTicks } from "../../lots/lot-ticks";
 import { doubtText } from "../../widgets/shown-number";
 import { mostLots } from "../draft";
+import { isUsedUp } from "../left-in-store";
 import { useDesk, useMark } from "./desk";
 
 const acidWords = ({ acidValue, halfWidth, worth, trouble }: RecordedLot): string => {
@@ -15,7 +16,7 @@ const acidWords = ({ acidValue, halfWidth, worth, trouble }: RecordedLot): strin
 };
 
 export function LotList() {
-  const { view, act } = useDesk();
+  const { view, act, store } = useDesk();
   const inMark = useMark();
   const { recorded, draft } = view;
   const isChosen = (lot: RecordedLot): boolean =>
@@ -25,6 +26,7 @@ export function LotList() {
     <LotTicks
       lots={recorded}
       isChosen={isChosen}
+      isBehind={(lot) => isUsedUp(lotMark(lot), store)}
       isOff={(lot) => !isChosen(lot) && (isFull || lot.acidValue === undefined)}
       label={(lot) => (
         <>
@@ -32,6 +34,7 @@ export function LotList() {
           <span>
             {inMark(acidWords(lot))}
             {lot.stage === "" ? "" : `, ${lot.stage}`}
+            {isUsedUp(lotMark(lot), store) ? ", 0 L left" : ""}
           </span>
         </>
       )}

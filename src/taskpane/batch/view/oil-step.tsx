@@ -15,6 +15,8 @@ import { HowMuch } from "./how-much";
 import { LotList } from "./lot-list";
 import { temperatureWords } from "../../fields/fahrenheit";
 import { Mixing } from "./mixing";
+import { WetOil } from "./oil-water";
+import { TooLittle } from "./too-much";
 
 function Mass() {
   const { view } = useDesk();
@@ -62,6 +64,7 @@ export function OilStep() {
       {isOpen ? null : <HowMuch />}
       <Spoken>
         <Mass />
+        <TooLittle />
         <Cold />
       </Spoken>
       <WaterWays
@@ -72,6 +75,9 @@ export function OilStep() {
         inMark={inMark}
         limit={mostWater}
       />
+      <Spoken>
+        <WetOil />
+      </Spoken>
     </>
   );
 }

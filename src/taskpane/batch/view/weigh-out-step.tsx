@@ -1,6 +1,5 @@
 /** The weigh-out, its doubt and the route; above the allowed acid, no dose. */
 import { useRef } from "react";
-import { waterOfOil } from "../../../core/batch/water-words";
 import { isProblem } from "../../../core/problem/problem";
 import { AllTheSame } from "../../lots/all-the-same";
 import { limitWords } from "../../fields/limit-words";
@@ -20,6 +19,7 @@ import { FinishedFuel } from "./finished-fuel";
 import { Former } from "./former";
 import { Limit } from "./limit";
 import { Lines } from "./lines";
+import { OilWater } from "./oil-water";
 import { TooMuch } from "./too-much";
 import { Warmth } from "./warmth";
 import { WeightsIn } from "./weights-in";
@@ -54,14 +54,11 @@ function Route() {
   const inMark = useMark();
   const sentence = routeOf(view);
   const water = waterInAll(view);
-  // the sentence of the route says what was measured
-  const unknown = view.figures.value("water") === undefined ? waterOfOil(undefined) : undefined;
   if (sentence === undefined) return null;
   return (
     <>
       {notYet(view) === "" ? <Acid /> : null}
       <Say tone="know">{inMark(sentence)}</Say>
-      {unknown === undefined ? null : <Say tone="check">{unknown}</Say>}
       {water === undefined ? null : <Say tone="know">{water}</Say>}
     </>
   );
@@ -102,6 +99,7 @@ function Standing({ wasRefused }: { wasRefused: boolean }) {
 function NoDose() {
   return (
     <>
+      <OilWater />
       <Route />
       <AcidStep />
     </>
@@ -125,6 +123,7 @@ function Dose() {
   const { view, act } = useDesk();
   return (
     <>
+      <OilWater />
       <TooMuch />
       <Lines lines={weighOutOf(view)} />
       <WeightsIn />
