@@ -1,4 +1,5 @@
 /** What the table as a whole says about one of its columns. */
+import { distance } from "fastest-levenshtein";
 import { addedColumns, headingOf } from "../added-columns/added";
 import { containerIn } from "./written-units";
 import type { HeadingParts } from "./heading";
@@ -30,11 +31,17 @@ export type Context = (
   all: readonly Candidate[],
 ) => readonly (readonly [RoleId, number, string])[];
 
+/** "Burette 1", "Bureette 2": one heading, with a slip of the hand. */
+const isOneSlip = (one: string, other: string): boolean =>
+  one.length > 5 && one[0] === other[0] && distance(one, other) === 1;
+
 export const sameWords = (
   one: Pick<Candidate, "parts">,
   other: Pick<Candidate, "parts">,
 ): boolean =>
-  one !== other && one.parts.words === other.parts.words && one.parts.unit === other.parts.unit;
+  one !== other &&
+  one.parts.unit === other.parts.unit &&
+  (one.parts.words === other.parts.words || isOneSlip(one.parts.words, other.parts.words));
 
 /** Added by this program beside the owner's own columns. */
 const ourHeadings = new Set(addedColumns.map(headingOf));

@@ -65,8 +65,9 @@ function usedIn(cells: SheetCells, { from, to }: Span, firstRow: number, lastRow
   return { from: left, to: right };
 }
 
-/** "1", "2", "3" below "mL". */
-const isReplicate = (value: unknown): boolean => isFigure(value) && /^[1-9]$/.test(String(value));
+/** "1", "2", "3" below "mL"; "1 mL", "2 (mL)" below "Titre". */
+const isReplicate = (value: unknown): boolean =>
+  isFigure(value) && /^[1-9](?:[\s,]*[([]?(?:mls?|cc|ccm)[)\]]?)?$/i.test(String(value).trim());
 
 /** A second row of headings: no figure in it, words in part of it, and figures right below. */
 function isHeadingToo(cells: SheetCells, row: number, span: Span, last: number): boolean {

@@ -6,6 +6,7 @@ import { type Basis, basisNamed, hasBasis } from "./basis";
 import { fromCells, fromFormula, fromUnit, fromWords } from "./evidence";
 import { type Candidate, contexts, type RoleScore, sameWords } from "./context";
 import { fromShape, noShape } from "./judging/from-shape";
+import { inTitration } from "./judging/in-titration";
 import { doseSums } from "./judging/dose-sums";
 import { namedThings } from "./judging/named-things";
 import { saidByCells } from "./judging/said-by-cells";
@@ -69,9 +70,13 @@ function score(
 }
 
 function withContext(candidate: Candidate, all: readonly Candidate[]): RoleScore[] {
-  const added = [...contexts, ...neighbours, ...namedThings, ...saidByCells].flatMap((context) =>
-    context(candidate, all),
-  );
+  const added = [
+    ...contexts,
+    ...neighbours,
+    ...namedThings,
+    ...saidByCells,
+    ...inTitration,
+  ].flatMap((context) => context(candidate, all));
   return candidate.scores
     .map((each) => {
       if (each.score === 0) return each;

@@ -2,6 +2,7 @@
  * A heading taken apart: its plain words, the unit it names, the number it ends in. "Titration #2
  * (mL)" is the words "titration", the number 2 and mL.
  */
+import { numberOf } from "./heading-number";
 import { fold, lexicon, tokensOf } from "./words/lexicon";
 import { isSymbol, readWords } from "./words/read-words";
 
@@ -68,7 +69,7 @@ const unitWords: readonly (readonly [string, string])[] = [
   ["C", "[°º]~c|(?:deg(?:rees)?|grad|gradi|grados|graus|degres|graden)~c|celsius|°"],
   [
     "%",
-    "%~[wpm]~/~[wpm]|[wpm]/[wpm]~%|(?:wt|gew)~-?~%|%|percent|per cent|pct|prozent|por ciento|por cento|pour cent|per cento|procent|m/m",
+    "%~[wpm]~/~[wpm]|[wpm]/[wpm]~%|(?:wt|gew)~-?~%|%|percent|per cent|pct|prozent|proz|perc|p~cent|p~100|por ciento|por cento|pour cent|per cento|procent|m/m",
   ],
 ];
 
@@ -145,34 +146,14 @@ function asRate(text: string): { unit: string | undefined; rest: string } {
   };
 }
 
-const ordinal: Readonly<Record<string, number>> = { first: 1, second: 2, third: 3, fourth: 4 };
-
-function numberOf(words: string): { number: number | undefined; rest: string } {
-  const found =
-    /(?:^|[\s#_-]|(?<=[a-gi-z])|(?<=h)(?!2o))#?(\d{1,2})(?:st|nd|rd|th|ª|º|°|e|er|re|a|o|\.)?(?=$|[\s)\].,;:_-])/i.exec(
-      words,
-    ) ?? undefined;
-  if (found) {
-    const rest = words.replace(found[0], " ");
-    return { number: Number(found[1]), rest };
-  }
-  // "ml KOH a", "ml KOH b": one of several, as long as a word stands before it.
-  const letter = /(?<=[a-z]{2}[\s._-]+\(?)([a-d])(?=\)?\s*$)/i.exec(words);
-  if (letter) {
-    const at = "abcd".indexOf((letter[1] ?? "").toLowerCase());
-    return { number: at + 1, rest: words.slice(0, letter.index) };
-  }
-  const word = /\b(first|second|third|fourth)\b/i.exec(words);
-  const number = word ? ordinal[(word[1] ?? "").toLowerCase()] : undefined;
-  return { number, rest: word ? words.replace(word[0], " ") : words };
-}
-
 /** No program takes a longer one for a table's heading; what follows is not looked into. */
 const longest = 255;
 
 export function headingParts(heading: string): HeadingParts {
   const text = heading
     .slice(0, longest)
+    // put in; without its accent it would be "per"
+    .replace(/(?<!\p{L})p\u00f4r(?!\p{L})/giu, "colocar")
     .normalize("NFD")
     .replace(/\p{M}/gu, "")
     // "mL 0.1 N NaOH": how strong the titrant is says nothing of which column it is.

@@ -76,7 +76,9 @@ function timesThe(other: Candidate | undefined, own: Candidate): number | undefi
 }
 
 const isTitre = ({ parts, scores }: Candidate): boolean =>
-  !parts.isUnitAlone && scores.some(({ role, score }) => role === "titre" && score > 0.5);
+  !parts.isUnitAlone &&
+  scores.some(({ role, score }) => role === "titre" && score > 0.5) &&
+  !scores.some(({ role, score }) => role === "meanTitre" && score > 0.8);
 
 const isSample = ({ parts, scores }: Candidate): boolean =>
   !parts.isUnitAlone && scores.some(({ role, score }) => role === "sampleVolume" && score > 0.75);

@@ -31,8 +31,10 @@ export const isOfOils = ({ facts: { texts, filled, different } }: Candidate): bo
 /** "KOH": a base, and no lot of it. */
 export const isBaseWord = (text: string): boolean => says(text, "lye") && !/\d/.test(text);
 
+/** A word for both: "Charge" is of oil or of fuel, "Lading" came in or went in. */
 const isEither = ({ parts }: Candidate): boolean =>
-  says(parts.text, "lot") && says(parts.text, "batch");
+  (says(parts.text, "lot") && says(parts.text, "batch")) ||
+  (says(parts.text, "delivery") && says(parts.text, "batch"));
 
 /** Where oil came from: nearly each row its own, or a few kinds again and again. */
 const bySource: Context = (candidate, all) => {
@@ -49,6 +51,13 @@ const bySource: Context = (candidate, all) => {
   // the same few kitchens: no word of them is an oil
   return facts.filled >= leastRows ? [["oil", -0.2, ""]] : [];
 };
+
+/** Where oil came from, with a mark of its own in each row, is the lot. */
+const isSourceOfLots = (each: Candidate): boolean =>
+  says(each.parts.text, "source") &&
+  !says(each.parts.text, "kind") &&
+  isOfLots(each) &&
+  !isOfOils(each);
 
 const isSurely =
   (role: RoleId, than: RoleId) =>
@@ -75,11 +84,13 @@ function isCountedOn({ facts: { texts, filled } }: Candidate): boolean {
   );
 }
 
+const isDosed = isSome(["oilAmount", "catalyst", "methanol"]);
+
 /** One word for both: beside a column that is surely the one, it is the other. */
 const byOther: Context = (candidate, all) => {
   if (!isEither(candidate) && !isByMarks(candidate)) return [];
   const others = all.filter((each) => each !== candidate && !isEither(each));
-  const hasLot = others.some(isSurely("lot", "batch"));
+  const hasLot = others.some((each) => isSurely("lot", "batch")(each) || isSourceOfLots(each));
   const hasBatch = others.some(isSurely("batch", "lot"));
   if (hasLot && !hasBatch)
     return [
@@ -91,8 +102,19 @@ const byOther: Context = (candidate, all) => {
       ["batch", -0.3, ""],
       ["lot", 0.1, "another column is the batch"],
     ];
+  if (isEither(candidate) && isCountedOn(candidate)) {
+    const isSecond = all.some((each) => each !== candidate && isEither(each) && !isCountedOn(each));
+    const isOfBatches = all.some(isDosed) && !all.some(isSome(["titre", "blank"]));
+    if (isSecond || isOfBatches)
+      return [
+        ["lot", -0.15, ""],
+        ["batch", 0.15, "numbered on in each row"],
+      ];
+  }
+  if (isEither(candidate) && isOfLots(candidate) && !isCountedOn(candidate))
+    return [["lot", 0.1, "a mark of its own in each row"]];
   if (!isByMarks(candidate)) return [];
-  const doses = all.some(isSome(["oilAmount", "catalyst", "methanol"]));
+  const doses = all.some(isDosed);
   const titrates = all.some(isSome(["titre", "blank"]));
   if (isCountedOn(candidate)) return [["lot", -0.1, ""]];
   if (titrates && !doses) return [["batch", -0.1, ""]];

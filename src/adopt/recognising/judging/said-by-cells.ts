@@ -38,10 +38,11 @@ const byIndicators: Context = (candidate) =>
 /** A logbook knows few bases. */
 const mostBases = 4;
 
+export const isOfBases = (candidate: Candidate): boolean =>
+  candidate.facts.different <= mostBases && shareOf(candidate, isBaseWord) > mostly;
+
 const byBases: Context = (candidate) =>
-  candidate.facts.different <= mostBases && shareOf(candidate, isBaseWord) > mostly
-    ? less(named, ["titrantBase", "base", "lyeLot", "indicator"], 0.6)
-    : [];
+  isOfBases(candidate) ? less(named, ["titrantBase", "base", "lyeLot", "indicator"], 0.6) : [];
 
 const byMarks: Context = (candidate) => {
   const { filled, different } = candidate.facts;

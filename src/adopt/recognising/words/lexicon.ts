@@ -50,7 +50,14 @@ const pointsOnwards = (key: string): boolean =>
   key
     .split(" ")
     .some((word) => lexicon.get(word)?.some(({ concept }) => directed.has(concept)) === true);
-const directed: ReadonlySet<Concept> = new Set(["minus", "for", "by", "only"] as const);
+const directed: ReadonlySet<Concept> = new Set([
+  "minus",
+  "for",
+  "by",
+  "only",
+  // "de base" is a standard, "base de titrage" a base
+  "filler",
+] as const);
 
 /** Phrases found whatever their order. */
 export const anyOrder: ReadonlyMap<string, string> = new Map(
