@@ -2,7 +2,7 @@
  * A heading taken apart: its plain words, the unit it names, the number it ends in. "Titration #2
  * (mL)" is the words "titration", the number 2 and mL.
  */
-import { numberOf } from "./heading-number";
+import { numberOf } from "./words/heading-number";
 import { fold, lexicon, tokensOf } from "./words/lexicon";
 import { isSymbol, readWords } from "./words/read-words";
 
