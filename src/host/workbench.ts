@@ -65,7 +65,7 @@ export class WorkbenchHost implements Host {
   capabilities(): Promise<Capabilities> {
     return Promise.resolve({
       kind: "capabilities",
-      program: "the workbench",
+      program: "this page",
       canWrite: true,
       hasFileBytes: this.file !== undefined,
       opensFiles: false,
@@ -174,7 +174,7 @@ export class WorkbenchHost implements Host {
 
   /** A fault names the sentence that says why. */
   async fileBytes(): Promise<Uint8Array | Fault> {
-    if (!this.file) return fault("not-offered", "the workbench");
+    if (!this.file) return fault("not-offered", "this page");
     if (this.isBeingEdited()) return fault("being-edited");
     await this.settled();
     const bytes = await this.file.bytes();
@@ -183,6 +183,6 @@ export class WorkbenchHost implements Host {
 
   /** It would stand in the place of the one that is open. */
   openFile(): Promise<Fault> {
-    return Promise.resolve(fault("not-offered", "the workbench"));
+    return Promise.resolve(fault("not-offered", "this page"));
   }
 }

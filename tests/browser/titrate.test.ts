@@ -208,6 +208,18 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     // however often Enter is pressed, it stays at the question and answers nothing
     for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press("Enter");
     expect(await hand.hears()).toMatch(/^Which 0.1 is it/);
+    // nor does the button pass it unseen; it stands right under the box it is about
+    await hand.press(/^Next: /);
+    expect(await hand.hears()).toMatch(/^Which 0.1 is it/);
+    const [box, question, other] = await Promise.all(
+      [
+        page.getByLabel("Strength, mol/L"),
+        page.locator(".question"),
+        page.getByLabel(/^Accurate to/),
+      ].map(async (each) => (await each.boundingBox())?.y ?? 0),
+    );
+    expect(question).toBeGreaterThan(box ?? 0);
+    expect(other).toBeGreaterThan(question ?? 0);
     await hand.press(/^0.1 %: 1 g in a litre/);
     await page.getByLabel("Strength, % w/v").waitFor();
     await page.waitForFunction(() => document.activeElement?.tagName === "INPUT");

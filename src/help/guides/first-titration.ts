@@ -92,7 +92,7 @@ export const firstTitration: Guide = {
     ),
     picture(
       "workbench.png",
-      "The workbench: a selected cell, and beside it how it was worked out.",
+      "The browser page: a selected cell, and beside it how it was worked out.",
     ),
     heading("Then"),
     picture("batch.png", "The batch task: the weigh-out, with what each figure is for."),

@@ -45,7 +45,7 @@ export const hosting: Guide = {
       [
         "`Content-Security-Policy: frame-ancestors 'none'`",
         "`index.html`, `help/*.html`",
-        "Advised: no other site can put the workbench into a frame of its own. Beside the pages' own policy.",
+        "Advised: no other site can put the browser page into a frame of its own. Beside the pages' own policy.",
       ],
       [
         "`X-Content-Type-Options: nosniff`, `Referrer-Policy: no-referrer`",
@@ -64,7 +64,7 @@ export const hosting: Guide = {
       ],
     ),
     text(
-      "Each page carries its own content security policy: no code but its own files, no `eval`, nobody else to speak to. So none has to be set, but for frames. The help and the workbench load nothing but their own files; the pane loads its own files and the program's runtime from `https://appsforoffice.microsoft.com`. See [privacy](privacy.html).",
+      "Each page carries its own content security policy: no code but its own files, no `eval`, nobody else to speak to. So none has to be set, but for frames. The help and the browser page load nothing but their own files; the pane loads its own files and the program's runtime from `https://appsforoffice.microsoft.com`. See [privacy](privacy.html).",
     ),
     heading("Update"),
     steps(

@@ -55,7 +55,7 @@ export const overTime: Guide = {
     ),
     heading("On a sheet"),
     text(
-      "_Put these charts on a sheet_ shows first what it would write: a new sheet with the figures as they stand, CONTROL or STRENGTHON of the same cells beside them, and charts where the spreadsheet program draws them. The browser page draws none on a sheet, and says so. Undo takes all of it back.",
+      "_Put these figures on a sheet_ shows first what it would write: a new sheet with the figures as they stand, CONTROL or STRENGTHON of the same cells beside them, and charts where the spreadsheet program draws them. The browser page draws none on a sheet, and says so. Undo takes all of it back.",
     ),
   ],
 };

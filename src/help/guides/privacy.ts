@@ -9,7 +9,7 @@ export const privacy: Guide = {
     heading("What is loaded"),
     table(
       ["Page", "From where it was opened", "From anywhere else"],
-      ["the workbench, in a browser", "its own files", "nothing"],
+      ["the page in a browser", "its own files", "nothing"],
       ["the help", "its own files", "nothing"],
       [
         "the pane in the spreadsheet program",

@@ -11,6 +11,7 @@ import { useOpenTask } from "../open-task";
 import { Say } from "../widgets/say";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
 import { KeepBench } from "./keep-bench";
+import { saysAllOf } from "./otherwise";
 
 export interface BenchSaysProps {
   readonly host: Host;
@@ -46,10 +47,12 @@ function Line({ host, mark, bench, says, otherwise, now, onChange, onUse, onKept
   const said = says.filter((each) => each !== "");
   if (said.length === 0) return null;
   const isOtherwise = otherwise.length > 0;
+  /** My bench is named only where it says something of all that stands here. */
+  const isOfBench = saysAllOf(bench, now);
   return (
     <details className="more bench-says">
       <summary>
-        {isOtherwise ? "This time" : "My bench"}: {said.join(" · ")}
+        {isOtherwise || !isOfBench ? "This time" : "My bench"}: {said.join(" · ")}
       </summary>
       {isOtherwise ? (
         <p>My bench says {otherwise.join(", ")}. What is changed here holds for this time only.</p>

@@ -7,6 +7,12 @@ import { type DecimalMark, readTyped, withMark } from "../widgets/typed-number";
 import { standingOf } from "./begin-from";
 import { benchCharge } from "./charge";
 
+/** Does My bench say something of each of these? */
+export const saysAllOf = (bench: BenchValues, now: BenchValues): boolean => {
+  const said: Readonly<Record<string, string | undefined>> = bench;
+  return Object.keys(now).every((setting) => (said[setting] ?? "").trim() !== "");
+};
+
 function isSameFigure(one: string, other: string, mark: DecimalMark): boolean {
   const [a, b] = [readTyped(one, mark), readTyped(other, mark)];
   return a.kind === "number" && b.kind === "number" ? a.value.eq(b.value) : one === other;

@@ -37,10 +37,9 @@ function Part({ found, inMark }: { found: Found; inMark: InMark }) {
     <>
       <Say tone={found.isOdd ? "check" : "know"}>{inMark(found.sentence)}</Say>
       <SeriesPlotView series={found} inMark={inMark} />
-      <p className="legend soft">
-        {found.points.some(({ isOut }) => isOut) ? "Large diamonds are flagged. " : ""}
-        {found.source}
-      </p>
+      {found.points.some(({ isOut }) => isOut) ? (
+        <p className="legend soft">Large diamonds: look at these.</p>
+      ) : null}
       {found.against === undefined ? null : (
         <AgainstPlotView series={found} against={found.against} inMark={inMark} />
       )}
@@ -151,7 +150,7 @@ export function OverTimeTask({ host, locale, clock = machineClock }: OverTimeTas
           <Drawn charts={charts} inMark={inMark} onChoose={setChosen} />
           {series.length === 0 ? null : (
             <PlannedSheet
-              words="Put these charts on a sheet"
+              words="Put these figures on a sheet"
               closeWords="Close"
               host={host}
               asked={{ series, today }}

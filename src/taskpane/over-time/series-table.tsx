@@ -1,13 +1,13 @@
 /** The figures of a series, in a box that scrolls of its own where the pane is narrow. */
 import { dayInWords } from "../../workbook/over-time/day-words";
-import type { Series } from "../../workbook/over-time/series";
+import { judgementHeading, type Series } from "../../workbook/over-time/series";
 import type { SeriesPlotProps } from "./series-plot";
 
 const held = ({ lines, places }: Series, point: number): string[] =>
   lines.map(({ values }) => (values[point] ?? 0).toFixed(places));
 
 export function SeriesTable({ series, inMark }: SeriesPlotProps) {
-  const { title, unit, points, lines, places } = series;
+  const { title, unit, points, lines, places, called, source } = series;
   const hasWords = points.some(({ said }) => said !== "");
   return (
     <details className="more">
@@ -17,14 +17,14 @@ export function SeriesTable({ series, inMark }: SeriesPlotProps) {
           <thead>
             <tr>
               <th scope="col">Day</th>
-              <th scope="col">Of</th>
+              <th scope="col">{called}</th>
               <th scope="col">{unit}</th>
               {lines.map(({ name }) => (
                 <th key={name} scope="col">
                   {name}
                 </th>
               ))}
-              {hasWords ? <th scope="col">Said</th> : null}
+              {hasWords ? <th scope="col">{judgementHeading}</th> : null}
             </tr>
           </thead>
           <tbody>
@@ -42,6 +42,7 @@ export function SeriesTable({ series, inMark }: SeriesPlotProps) {
           </tbody>
         </table>
       </div>
+      <p className="legend soft">{source}</p>
     </details>
   );
 }

@@ -40,7 +40,7 @@ function Sheet<Asked>({ host, asked, plan, write, inMark, undoTakes }: SheetProp
 }
 
 export interface PlannedSheetProps<Asked> extends SheetProps<Asked> {
-  /** What opens it: "Put these charts on a sheet". */
+  /** What opens it: "Put these figures on a sheet". */
   readonly words: string;
   readonly closeWords: string;
 }

@@ -33,6 +33,10 @@ export function nextOf(part: Element, here: Element): HTMLElement | undefined {
 /** A question without an answer, or an empty field that must be filled in, anywhere in the part. */
 export const openIn = (part: Element): HTMLElement | undefined => allIn(part, open)[0];
 
+/** A question that no step on is to be taken over: `data-asked="first"`. */
+export const firstAsked = (part: Element): HTMLElement | undefined =>
+  allIn(part, "[data-asked=first]")[0];
+
 /**
  * The hand comes to it, and a field that must be filled in says so. Of a question it comes to the answer
  * that does no harm; where there is none it stays at the question, so that one more press answers nothing.

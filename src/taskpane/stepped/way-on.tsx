@@ -2,6 +2,7 @@
 import "./stepped.css";
 import { Button } from "@fluentui/react-components";
 import type { FormEvent, ReactNode } from "react";
+import { askFor, firstAsked } from "./wanted-field";
 
 export interface WayOnProps<Id extends string> {
   readonly back: Id | undefined;
@@ -30,8 +31,11 @@ export function WayOn<Id extends string>({ back, next, names, onGo, waits }: Way
         <Button
           size="large"
           appearance="primary"
-          onClick={() => {
-            onGo(next);
+          onClick={({ currentTarget }) => {
+            const part = currentTarget.closest(".task");
+            const asked = part ? firstAsked(part) : undefined;
+            if (asked) askFor(asked);
+            else onGo(next);
           }}
         >
           {/* one piece: a button drops the space between two */}

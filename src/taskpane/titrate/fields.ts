@@ -34,7 +34,7 @@ const ofTheBench = kept({
   phthalateTitre: required("Corrected titre", limits.reading),
   phthalatePurity: optional("Purity of the KHP", limits.purity, "Left empty: 100."),
   certified: required("Strength", limits.molarity, "As the certificate says."),
-  kept: required("Strength", limits.molarity, "As the table Titrants has it."),
+  kept: required("Strength", limits.molarity),
   strengthPercent: optional("Accurate to ±", limits.plusMinusPercent, undefined, "%"),
   titreStep: required(
     "Smallest burette mark",

@@ -53,7 +53,8 @@ export const baseOf = (draft: Draft): Base => {
 export const needsAssay = (way: StrengthWay): boolean =>
   way === "gramsPerLitre" || way === "percent" || way === "weighed";
 
-const setBy: Record<Exclude<StrengthWay, "kept">, string> = {
+/** How it is known, in the words of the tables. */
+export const setByWay: Record<Exclude<StrengthWay, "kept">, string> = {
   molarity: "label",
   normality: "label",
   gramsPerLitre: "weighing",
@@ -65,7 +66,7 @@ const setBy: Record<Exclude<StrengthWay, "kept">, string> = {
 
 /** In the words of the tables. What comes from Titrants is known as it says there. */
 const setByOf = ({ picked: { way }, words }: Draft): string =>
-  way === "kept" ? words.howKnown : setBy[way];
+  way === "kept" ? words.howKnown : setByWay[way];
 
 /** Lye as weighed, g in a litre. */
 function weighedPerLitre(draft: Draft, figures: Figures): GramPerLitre | undefined {

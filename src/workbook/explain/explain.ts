@@ -11,9 +11,9 @@ import type { WorksheetFunction } from "../../functions/define";
 import { titreCallId } from "../../sheet/formula/names";
 import { type Formula, readFormula, textOf } from "../../sheet/formula/read";
 import type { Span } from "../../sheet/formula/token";
-import type { Call } from "../../sheet/formula/tree";
+import type { Call, Expression } from "../../sheet/formula/tree";
 import { answerOf, errorOf, type Surroundings, valueOf } from "./value";
-import { titreCalls } from "../../sheet/formula/walk";
+import { nodesOf, titreCalls } from "../../sheet/formula/walk";
 import { type ArgumentExplanation, explainArgument } from "./argument";
 import { equationInFigures, equationInWords } from "./equation";
 
@@ -72,6 +72,22 @@ function explainCall(formula: Formula, call: Call, around: Surroundings): CallEx
   };
 }
 
+/** Is this function known at all? Asked so of figures alone, it says nothing of the cell's own result. */
+const isProbe = (node: Expression): boolean =>
+  node.kind === "call" &&
+  /^iserr(or)?$/i.test(node.name) &&
+  node.arguments.every(
+    (part) =>
+      part.kind !== "omitted" && [...nodesOf(part)].every(({ kind }) => kind !== "reference"),
+  );
+
+function saysOfCell(tree: Expression): Call[] {
+  const probes = [...nodesOf(tree)].filter(isProbe);
+  return titreCalls(tree).filter(
+    ({ start, end }) => !probes.some((probe) => probe.start <= start && end <= probe.end),
+  );
+}
+
 /**
  * Every call of our functions in a formula, an outer one before those among its arguments. None for
  * a formula without any; a problem for a formula that cannot be read.
@@ -89,5 +105,5 @@ export function explainFormula(
     functionNamed: (id) => functions.find((entry) => entry.id === id),
     textOf: (part) => textOf(formula, part),
   };
-  return titreCalls(formula.tree).map((call) => explainCall(formula, call, around));
+  return saysOfCell(formula.tree).map((call) => explainCall(formula, call, around));
 }

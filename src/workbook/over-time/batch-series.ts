@@ -64,6 +64,7 @@ export function yieldSeries(all: readonly RecordedBatch[]): Found {
   return {
     kind: "series",
     across: "days",
+    called: "Batch",
     ...shown,
     summary: "none",
     isOdd: false,
@@ -101,6 +102,7 @@ export function chargeSeries(all: readonly RecordedBatch[]): Found {
   return {
     kind: "series",
     across: "days",
+    called: "Batch",
     ...shown,
     summary: "none",
     isOdd: isOff(last),

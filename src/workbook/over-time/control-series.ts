@@ -113,6 +113,7 @@ export function controlSeries(
     kind: "series",
     ...shown,
     across: "days",
+    called: "Lot",
     summary: "control",
     source,
     places,

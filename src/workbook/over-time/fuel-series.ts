@@ -127,6 +127,7 @@ function seriesOf(all: readonly RecordedFuel[], about: Asked): Found {
     kind: "series",
     ...shown,
     across: "batches",
+    called: "Batch",
     summary: "none",
     source,
     places,

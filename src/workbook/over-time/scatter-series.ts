@@ -1,5 +1,6 @@
 /** How far the titres of each titration scatter, held against how far this hand usually does. */
 import { counted } from "../../sheet/counted";
+import { range } from "../../core/exact/lists";
 import { isProblem } from "../../core/problem/problem";
 import { withoutAccidents } from "../../core/record/accident";
 import { scatterLimit } from "../../core/record/scatter-limit";
@@ -39,13 +40,24 @@ function usualOf(rows: readonly DatedTitration[]): number {
   return isProblem(sigma) ? fromTwoReadings(step.toNumber()) : sigma;
 }
 
-function sentenceOf(points: readonly Point[], limits: readonly number[], sigma: number): string {
-  const out = points.filter(({ isOut }) => isOut);
-  const usual = `${sigma.toFixed(places)} mL`;
+/** How far its titres lie apart; on masses of their own, how far they scatter when brought to one. */
+function apart({ row, deviation }: Scattered): string {
+  if (row.samples !== undefined) return `titres scatter by ${deviation.toFixed(2)} mL`;
+  return `titres ${range(row.titres).toFixed()} mL apart`;
+}
+
+/** Those that scatter more than usual, in the order of time. */
+function sentenceOf(out: readonly Scattered[], count: number, sigma: number): string {
   const last = out.at(-1);
-  if (!last) return `All ${String(points.length)} titrations scatter as usual, ${usual}.`;
-  const limit = limits[points.indexOf(last)] ?? 0;
-  return `${String(out.length)} of ${String(points.length)} titrations ${out.length === 1 ? "scatters" : "scatter"} more than the usual ${usual} explains, the last on ${dayInWords(last.day)}, lot ${last.of}: ${last.value.toFixed(places)} mL, limit ${limit.toFixed(places)} mL.`;
+  if (!last) {
+    return `All ${String(count)} titrations scatter as usual (standard deviation ${sigma.toFixed(places)} mL).`;
+  }
+  const { lot, day } = last.row;
+  const name = `${lot === "" ? "The titration" : lot} on ${dayInWords(day)}`;
+  const again = "more than your usual. Titrate it again.";
+  return out.length === 1
+    ? `${name}: ${apart(last)}, ${again}`
+    : `${String(out.length)} of ${String(count)} titrations scatter more than your usual, the last ${name}: ${apart(last)}. Titrate it again.`;
 }
 
 export function scatterSeries(all: readonly RecordedTitration[]): Found {
@@ -77,6 +89,7 @@ export function scatterSeries(all: readonly RecordedTitration[]): Found {
     kind: "series",
     ...shown,
     across: "days",
+    called: "Lot",
     summary: "none",
     source,
     places,
@@ -92,6 +105,10 @@ export function scatterSeries(all: readonly RecordedTitration[]): Found {
         ? [`${counted(single, "titration")} with one titre ${are(single)} left out.`]
         : []),
     ],
-    sentence: sentenceOf(points, limits, sigma),
+    sentence: sentenceOf(
+      measured.filter((_, place) => points[place]?.isOut),
+      points.length,
+      sigma,
+    ),
   };
 }

@@ -42,6 +42,8 @@ export interface Series extends Shown {
   readonly kind: "series";
   /** What the points follow one another by. */
   readonly across: "days" | "batches";
+  /** What each point is of: the heading over their names. */
+  readonly called: "Lot" | "Bottle" | "Batch";
   /** Something to mind. */
   readonly isOdd: boolean;
   readonly points: readonly Point[];
@@ -60,6 +62,9 @@ export interface TooFew extends Shown {
 }
 
 export type Found = Series | TooFew;
+
+/** Over what is said of each point. */
+export const judgementHeading = "Judgement";
 
 /** Is, or are. */
 export const are = (count: number): string => (count === 1 ? "is" : "are");

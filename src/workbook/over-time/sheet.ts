@@ -2,7 +2,7 @@
 import { areaName } from "../../sheet/cell-name";
 import type { Area } from "../../sheet/area";
 import type { BookCell } from "../../sheet/book";
-import type { Series } from "./series";
+import { judgementHeading, type Series } from "./series";
 
 /** Rows a chart lies over. */
 const chartRows = 17;
@@ -45,10 +45,12 @@ const style = "calculated";
 const heading = (value: string): BookCell => ({ value, style: "heading" });
 
 function tableRows(series: Series): (BookCell | null)[][] {
-  const { points, lines, what, unit } = series;
+  const { points, lines, what, unit, called } = series;
   const format = digitsOf(series);
   return [
-    ["Day", "Of", `${what}, ${unit}`, ...lines.map(({ name }) => name), "Said"].map(heading),
+    ["Day", called, `${what}, ${unit}`, ...lines.map(({ name }) => name), judgementHeading].map(
+      heading,
+    ),
     ...points.map(({ day, of, value, said }, place): BookCell[] => [
       { value: Math.floor(day), format: "yyyy-mm-dd", style },
       { value: of, style },

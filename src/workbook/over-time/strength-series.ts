@@ -16,10 +16,18 @@ export function lineWords({ since, first, asked, checks, within, isOld }: Titran
     return `Its ${String(checks)} checks show no change that chance does not explain.`;
   }
   const size = Number(Math.abs(since).toPrecision(2)).toString();
+  const other = since < 0 ? "weaker" : "stronger";
   const changed = `Going by its checks, it has ${since < 0 ? "lost" : "gained"} ${size} % in ${String(asked - first)} days`;
   return isOld
-    ? `${changed}, and is outside 1 % of its first since ${dayInWords(within + 1)}: check it against KHP.`
-    : `${changed}; it leaves 1 % of its first on ${dayInWords(within + 1)}.`;
+    ? `${changed}, and is more than 1 % ${other} than at first, since ${dayInWords(within + 1)}: check it against KHP.`
+    : `${changed}; from ${dayInWords(within + 1)} on it is more than 1 % ${other} than at first.`;
+}
+
+/** Its strength of today, with the ± that Titrate takes it in with. */
+function todayWords({ strength, percent, surePercent }: TitrantLine): string {
+  const sure = `± ${Number(surePercent.toPrecision(2)).toString()} %`;
+  const whose = surePercent > percent ? ", as one check has it" : "";
+  return `Today: ${strength.toPrecision(4)} mol/L ${sure}${whose}.`;
 }
 
 /** @param today the day asked; before the last check, that counts */
@@ -53,6 +61,7 @@ export function strengthSeries(history: TitrantHistory | undefined, today: numbe
     ...shown,
     across: "days",
     summary: "strength",
+    called: "Bottle",
     title,
     source,
     places: 5,
@@ -70,6 +79,6 @@ export function strengthSeries(history: TitrantHistory | undefined, today: numbe
       { name: "Line", values: at(({ strength }) => strength) },
       { name: "Lower band", values: at((found) => found.strength - half(found)) },
     ],
-    sentence: `${lineWords(line)} Today: ${line.strength.toPrecision(4)} mol/L ± ${Number(line.percent.toPrecision(2)).toString()} %.`,
+    sentence: `${lineWords(line)} ${todayWords(line)}`,
   };
 }

@@ -16,6 +16,11 @@ export interface TitrantLine {
   /** mol/L on the day asked, and ± percent of it (95 %). */
   readonly strength: number;
   readonly percent: number;
+  /**
+   * ± percent to titrate with. Scatter about the line knows nothing of what all checks share, a balance or
+   * KHP that is off: it is never below that of one check.
+   */
+  readonly surePercent: number;
   /** Change since the first check, percent of what the line has there: below 0 where it is lost. */
   readonly since: number;
   /** It changes more than chance explains. */
@@ -37,12 +42,14 @@ export function titrantLine(history: TitrantHistory, day: number): Outcome<Titra
   const first = Math.floor(history.checks[0]?.day ?? day);
   const aDay = change.times(strength).div(hundred).div(monthDays);
   const start = strength.minus(aDay.times(daysAsked));
+  const percent = computed(line.halfWidth).div(strength).times(hundred).toNumber();
   return {
     first,
     asked: day,
     checks: history.checks.length,
     strength: strength.toNumber(),
-    percent: computed(line.halfWidth).div(strength).times(hundred).toNumber(),
+    percent,
+    surePercent: Math.max(percent, history.latest.percent ?? 0),
     since: strength.minus(start).div(start).times(hundred).toNumber(),
     isChanging,
     within: isChanging ? first + Math.floor(daysWithin + roundingError) : undefined,

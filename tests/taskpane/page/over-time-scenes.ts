@@ -20,7 +20,7 @@ export async function overTimeScenes(page: Page, look: Look): Promise<void> {
   await page.getByText(/more checks of K-6 make a line/).waitFor();
   await look("over time, too few");
   await hand.choose("Bottle", "K-5");
-  await hand.press("Put these charts on a sheet");
+  await hand.press("Put these figures on a sheet");
   await page.getByRole("button", { name: "Make this sheet" }).waitFor();
   await look("on a sheet");
   await hand.press("Make this sheet");

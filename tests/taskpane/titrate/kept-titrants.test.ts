@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { offersOf } from "../../../src/taskpane/titrate/titrants/kept-titrants";
+import { keptFrom, offersOf } from "../../../src/taskpane/titrate/titrants/kept-titrants";
 import {
   titrantRecordOf,
   wantsOfKeeping,
@@ -11,6 +11,7 @@ import {
   type TitrantCheck,
   titrantHistories,
 } from "../../../src/workbook/over-time/titrant-history";
+import { strengthSeries } from "../../../src/workbook/over-time/strength-series";
 import { rowValues } from "../../../src/workbook/tables/row-values";
 import { titrants } from "../../../src/workbook/tables/titrants";
 import { after, but, draftOf, seen, type Slip, today, viewOfSlip } from "./slip";
@@ -78,6 +79,34 @@ describe("titrants on offer", () => {
   });
 });
 
+describe("where the strength of a kept titrant comes from", () => {
+  const as = (text: string) => text;
+  const offers = offersOf(titrantHistories(drifting), today);
+  const from = (at: number, kept?: string) => {
+    const taken = offers[at]?.taken;
+    if (!taken) throw new Error("no offer");
+    const draft = after(draftOf(but({})), { do: "take-titrant", taken });
+    return keptFrom(
+      offers,
+      kept === undefined ? draft : after(draft, { do: "type", field: "kept", text: kept }),
+      as,
+    );
+  };
+
+  it("is the table, the line of its checks, or the hand that typed it", () => {
+    expect(from(0)).toBe("As the table Titrants has it.");
+    expect(from(1)).toBe("Worked out for today, from the line of its checks.");
+    expect(from(0, "0.1")).toMatch(/^Typed/);
+    expect(from(0, "")).toBe("");
+  });
+
+  it("has in Titrate the ± that Over time says of the same day", () => {
+    const [history] = titrantHistories(drifting);
+    const words = strengthSeries(history, sheetDay(today)).sentence;
+    expect(words).toContain(`± ${offers[1]?.taken.percent ?? ""} %`);
+  });
+});
+
 describe("a titrant that was taken, and is then known in another way", () => {
   it("keeps its bottle, and neither the day nor the ± of the check before", () => {
     const [offer] = offersOf(titrantHistories([check("2026-09-27", 0.0981)]), today);
@@ -105,7 +134,7 @@ describe("how old a titrant is", () => {
     expect(said(drifting, slip, "K-5")).toMatchObject({
       tone: "know",
       sentence:
-        "Going by its checks, it has lost 0.58 % in 29 days; it leaves 1 % of its first on 22 Oct 2026.",
+        "Going by its checks, it has lost 0.58 % in 29 days; from 22 Oct 2026 on it is more than 1 % weaker than at first.",
     });
   });
 
@@ -113,7 +142,7 @@ describe("how old a titrant is", () => {
     expect(said(drifting, slip, "K-5", "2026-10-22")).toMatchObject({
       tone: "check",
       sentence:
-        "Going by its checks, it has lost 1 % in 51 days, and is outside 1 % of its first since 22 Oct 2026: check it against KHP.",
+        "Going by its checks, it has lost 1 % in 51 days, and is more than 1 % weaker than at first, since 22 Oct 2026: check it against KHP.",
     });
   });
 
@@ -133,6 +162,15 @@ describe("how old a titrant is", () => {
     expect(said(drifting.slice(0, 2), slip, "K-5")?.sentence).toBe(
       "Checked 19 days ago; one more check makes a line that says when it is old.",
     );
+  });
+
+  it("calls nothing checked that was only made, and says nothing of the table of a certificate without a day", () => {
+    const made = [check("2026-07-28", 0.1, { titrant: "K-6", howKnown: "weighing" })];
+    expect(said(made, slip, "K-6")?.sentence).toBe(
+      "Made 64 days ago, by weighing, and not checked since: KHP does that.",
+    );
+    expect(said(made, { picked: { way: "certified" }, checkedOn: "" }, "K-6")).toBeUndefined();
+    expect(said(drifting, { picked: { way: "certified" }, checkedOn: "" }, "K-5")).toBeUndefined();
   });
 
   it("is of this bottle alone, not of another", () => {

@@ -53,6 +53,15 @@ describe("explaining a cell", () => {
     expect(call.answer).toBe(2.3);
   });
 
+  it("says nothing of a function that is only asked whether it is known: that is no part of the cell's words", () => {
+    const worth =
+      '=IF(ISNUMBER(A1),"Good",IF(ISERROR(TITRE.FFAFROMACIDVALUE(1)),"no add-in","a reading"))';
+    expect(explained(worth, onSheet)).toEqual([]);
+    // what is asked of the row's own cells is
+    const asked = "=IF(ISERROR(TITRE.CORRECTED(A1:A3,B1)),0,1)";
+    expect(explained(asked, onSheet).map(({ id }) => id)).toEqual(["CORRECTED"]);
+  });
+
   it("takes brackets around a call and around its arguments for what they are", () => {
     const call = first("=((TITRE.CORRECTED((A1:A3),((B1)))))/2", onSheet);
     expect(call.written).toBe("TITRE.CORRECTED((A1:A3),((B1)))");

@@ -49,7 +49,9 @@ describe("the scatter of each titration", () => {
     const deviation = 0.05 / Math.sqrt(3);
     expect(series.points[0]?.value).toBeCloseTo(deviation, 12);
     expect(series.lines[1]?.values[0]).toBeCloseTo(2.276 * deviation, 4);
-    expect(series.sentence).toBe("All 6 titrations scatter as usual, 0.029 mL.");
+    expect(series.sentence).toBe(
+      "All 6 titrations scatter as usual (standard deviation 0.029 mL).",
+    );
     expect(series.isOdd).toBe(false);
   });
 
@@ -57,9 +59,9 @@ describe("the scatter of each titration", () => {
     const odd = { titres: [2.4, 2.9, 2.4], lot: "SW-18", day: 46_004.5 };
     const series = drawn(scatterSeries(record(...times(4), odd, ...times(3))));
     expect(series.points.map(({ isOut }) => isOut).indexOf(true)).toBe(4);
-    // By hand: the other seven have 0.029 mL.
+    // By hand: 2.9 less 2.4; the standard deviation, 0.289, is no distance between titres.
     expect(series.sentence).toBe(
-      "1 of 8 titrations scatters more than the usual 0.029 mL explains, the last on 13 Dec 2025, lot SW-18: 0.289 mL, limit 0.066 mL.",
+      "SW-18 on 13 Dec 2025: titres 0.5 mL apart, more than your usual. Titrate it again.",
     );
   });
 
@@ -75,7 +77,9 @@ describe("the scatter of each titration", () => {
       "SW-18",
       "TW-09",
     ]);
-    expect(series.sentence).toContain("2 of 8 titrations scatter more than the usual 0.029 mL");
+    expect(series.sentence).toContain(
+      "2 of 8 titrations scatter more than your usual, the last TW-09",
+    );
   });
 
   it("calls no record usual of which every titration lies too far apart", () => {
@@ -183,7 +187,7 @@ describe("the strength of a titrant", () => {
       }
     }
     expect(series.sentence).toBe(
-      "Going by its checks, it has lost 0.6 % in 30 days; it leaves 1 % of its first on 29 Jan 2026. Today: 0.09940 mol/L ± 0 %.",
+      "Going by its checks, it has lost 0.6 % in 30 days; from 29 Jan 2026 on it is more than 1 % weaker than at first. Today: 0.09940 mol/L ± 0.4 %, as one check has it.",
     );
   });
 

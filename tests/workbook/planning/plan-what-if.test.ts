@@ -144,14 +144,14 @@ describe("planning a what-if table", () => {
     const plain = Object.assign(Object.create(host) as MemoryHost, {
       capabilities: async () => ({
         ...(await host.capabilities()),
-        program: "the workbench",
+        program: "this page",
         hasCharts: false,
       }),
     });
     const plan = planOf(await planWhatIf(plain, asking()));
     expect(plan.steps.map((step) => step.do)).not.toContain("add-chart");
     expect(plan.remarks.map(({ sentence }) => sentence)).toEqual([
-      "A chart is drawn only in the spreadsheet program: the workbench gets the table without one.",
+      "A chart is drawn only in the spreadsheet program: this page gets the table without one.",
     ]);
   });
 

@@ -8,10 +8,12 @@ import { lineWords } from "../../../workbook/over-time/strength-series";
 import { isSameTitrant, type TitrantHistory } from "../../../workbook/over-time/titrant-history";
 import { titrantLine } from "../../../workbook/over-time/titrant-line";
 import { daysAgo, daysBetween, sheetDay } from "../../widgets/day";
-import { needsAssay } from "../strength";
+import { needsAssay, setByWay } from "../strength";
 import { know, check, type Nudge, type Seen } from "./nudge";
 
 const about = "age";
+/** How a titrant was known that was made and not checked, in the words of Titrants. */
+const byWeighing = setByWay.weighed;
 const carbonate = "each 2 % of it turned to carbonate costs 1 % of the strength";
 
 /** What makes it a line. */
@@ -29,7 +31,14 @@ function ofHistory(history: TitrantHistory, today: string): Nudge[] {
   const line = titrantLine(history, now);
   if (!isProblem(line)) return [(line.isOld ? check : know)(about, lineWords(line))];
   const days = now - Math.floor(history.latest.day);
-  return days < 0 ? [] : [know(about, `Checked ${daysAgo(days)}; ${toCome(history)}.`)];
+  if (days < 0) return [];
+  const isOnlyMade = history.checks.every(({ howKnown }) => howKnown === byWeighing);
+  if (isOnlyMade)
+    return [
+      know(about, `Made ${daysAgo(days)}, by weighing, and not checked since: KHP does that.`),
+    ];
+  const verb = history.latest.howKnown === byWeighing ? "Made" : "Checked";
+  return [know(about, `${verb} ${daysAgo(days)}; ${toCome(history)}.`)];
 }
 
 /** Of a titrant that nobody kept. */
@@ -63,6 +72,8 @@ export function aboutAge(seen: Seen, histories: readonly TitrantHistory[]): Nudg
     return [check(about, "That day is in the future: check the date.")];
   }
   const bottle = { titrant: draft.words.bottle, base: draft.picked.base };
-  const history = histories.find((each) => isSameTitrant(each, bottle));
+  // known in another way, and no day of it yet: nothing of the table is said of it
+  const isOfTable = draft.picked.way === "kept" || days !== undefined;
+  const history = isOfTable ? histories.find((each) => isSameTitrant(each, bottle)) : undefined;
   return history ? ofHistory(history, today) : ofDay(seen, days);
 }

@@ -7,6 +7,7 @@ import type { TitrantHistory } from "../../../workbook/over-time/titrant-history
 import { titrantLine } from "../../../workbook/over-time/titrant-line";
 import { dayOfSheet, daysAgo, sheetDay } from "../../widgets/day";
 import { digits, digitsKept } from "../../widgets/shown-number";
+import type { Draft } from "../draft";
 import type { TakenTitrant } from "./take-titrant";
 
 export interface Offer {
@@ -15,6 +16,36 @@ export interface Offer {
   /** "Checked 15 days ago by KHP, ± 0.4 %". */
   readonly about: string;
   readonly taken: TakenTitrant;
+  /** Where its strength comes from, said under the box that holds it. */
+  readonly from: string;
+}
+
+const fromTable = "As the table Titrants has it.";
+const fromLine = "Worked out for today, from the line of its checks.";
+/** Neither the one nor the other. */
+const fromHand = "Typed: the table Titrants has another strength for this bottle.";
+
+/** @param strength as typed, with the mark of whoever typed it */
+export const isTaken = (
+  { taken }: Offer,
+  { picked, typed, words }: Draft,
+  inMark: (text: string) => string,
+): boolean =>
+  picked.way === "kept" &&
+  words.bottle === taken.bottle &&
+  typed.kept === inMark(taken.strength) &&
+  words.checkedOn === taken.checkedOn;
+
+/** Where the strength of a titrant kept in Titrants comes from; "" while there is none. */
+export function keptFrom(
+  offers: readonly Offer[],
+  draft: Draft,
+  inMark: (text: string) => string,
+): string {
+  if (draft.picked.way !== "kept" || (draft.typed.kept ?? "").trim() === "") return "";
+  const offer = offers.find((each) => isTaken(each, draft, inMark));
+  if (offer) return offer.from;
+  return offers.some(({ taken }) => taken.bottle === draft.words.bottle) ? fromHand : "";
 }
 
 /** More bottles are not in use at once. */
@@ -52,22 +83,21 @@ function latestOf(history: TitrantHistory, base: TakenTitrant["base"], today: nu
     name: nameOf(strength, history),
     about: `${verb} ${daysAgo(today - Math.floor(day))}${way}${percentWords(percent)}`,
     taken: takenOf(history, base, strength, percent),
+    from: fromTable,
   };
 }
 
-/**
- * Where its line changes, the strength it has come to. Scatter about the line knows nothing of what all
- * checks share, a balance or KHP that is off: its ± is never below that of one check.
- */
+/** Where its line changes, the strength it has come to. */
 function byLine(history: TitrantHistory, base: TakenTitrant["base"], today: number): Offer[] {
   const line = titrantLine(history, today);
   if (isProblem(line) || !line.isChanging) return [];
-  const percent = Math.max(line.percent, history.latest.percent ?? 0);
+  const percent = line.surePercent;
   return [
     {
       name: nameOf(line.strength, history),
       about: `Today, by the line of its ${line.checks} checks${percentWords(percent)}`,
       taken: takenOf(history, base, line.strength, percent),
+      from: fromLine,
     },
   ];
 }

@@ -1,18 +1,12 @@
 /** The titrants of the table Titrants, each a button that takes it into this titration. */
 import { Together } from "../../widgets/together";
-import type { Offer } from "../titrants/kept-titrants";
+import { isTaken, type Offer } from "../titrants/kept-titrants";
 import { useDesk, useMark } from "./desk";
 
 export function KeptTitrants({ offers }: { offers: readonly Offer[] }) {
   const { view, act } = useDesk();
   const inMark = useMark();
   if (offers.length === 0) return null;
-  const { picked, typed, words } = view.draft;
-  const isTaken = ({ taken }: Offer): boolean =>
-    picked.way === "kept" &&
-    words.bottle === taken.bottle &&
-    typed.kept === inMark(taken.strength) &&
-    words.checkedOn === taken.checkedOn;
   return (
     <fieldset className="offers">
       <legend>Kept in Titrants</legend>
@@ -21,7 +15,7 @@ export function KeptTitrants({ offers }: { offers: readonly Offer[] }) {
           key={`${offer.name} ${offer.about}`}
           type="button"
           className="offer"
-          aria-pressed={isTaken(offer)}
+          aria-pressed={isTaken(offer, view.draft, inMark)}
           onClick={() => {
             const { taken } = offer;
             const [strength, percent] = [inMark(taken.strength), inMark(taken.percent)];

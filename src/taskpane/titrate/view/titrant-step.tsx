@@ -1,8 +1,8 @@
 /** Titrant: what is in the burette, how strong, how that is known, and how finely it is read. */
 import { Button } from "@fluentui/react-components";
-import { useRef } from "react";
+import { useEffect, useRef } from "react";
 import type { Host } from "../../../sheet/port";
-import { offersOf } from "../titrants/kept-titrants";
+import { keptFrom, offersOf } from "../titrants/kept-titrants";
 import { aboutTitrant, tenthMeans } from "../nudges/titrant";
 import { baseOf, isTenthAsked, needsAssay, strengthFields } from "../strength";
 import { useHistories } from "../titrants/use-histories";
@@ -16,13 +16,19 @@ function WhichTenth({ onAnswered }: { onAnswered: () => void }) {
   const { view, act } = useDesk();
   const inMark = useMark();
   const means = tenthMeans(baseOf(view.draft));
+  const question = useRef<HTMLDivElement>(null);
+  // right under the box it is about, and in sight, while the hand goes on typing
+  useEffect(() => {
+    question.current?.scrollIntoView({ block: "nearest" });
+  }, []);
   return (
     <div
+      ref={question}
       className="question"
       role="group"
       aria-labelledby="which-tenth"
       tabIndex={-1}
-      data-asked=""
+      data-asked="first"
     >
       <p id="which-tenth">{inMark(`Which 0.1 is it? One is ${means.apart} times the other.`)}</p>
       {(["molarity", "percent"] as const).map((meant) => (
@@ -55,6 +61,10 @@ export function TitrantStep({ host }: { host: Host }) {
   const { view } = useDesk();
   const histories = useHistories(host);
   const { picked } = view.draft;
+  const inMark = useMark();
+  const offers = offersOf(histories, view.today);
+  const from = keptFrom(offers, view.draft, inMark);
+  const isAsked = isTenthAsked(view.draft, view.figures);
   const strength = useRef<HTMLDivElement>(null);
   /** The question is gone: the focus goes to the figure it was about. */
   const answered = (): void => {
@@ -64,16 +74,22 @@ export function TitrantStep({ host }: { host: Host }) {
   };
   return (
     <>
-      <KeptTitrants offers={offersOf(histories, view.today)} />
+      <KeptTitrants offers={offers} />
       <Choose field="base" />
       <Choose field="way" />
       <div ref={strength} className="side-by-side">
         {strengthFields[picked.way].map((field) => (
           <Figure key={field} field={field} />
         ))}
-        <Figure field="strengthPercent" />
+        {isAsked ? null : <Figure field="strengthPercent" />}
       </div>
-      {isTenthAsked(view.draft, view.figures) ? <WhichTenth onAnswered={answered} /> : null}
+      {isAsked ? (
+        <>
+          <WhichTenth onAnswered={answered} />
+          <Figure field="strengthPercent" />
+        </>
+      ) : null}
+      {from === "" ? null : <p className="soft">{from}</p>}
       {needsAssay(picked.way) ? <Assay /> : null}
       <Words field="checkedOn" />
       <Words field="bottle" />
