@@ -44,3 +44,14 @@ export function molarRatio(
   const methanolShare = volumePercent.times(methanolDensity).times(oil.triglyceride);
   return as("mol/mol", methanolShare.div(hundred.times(methanol).times(density)));
 }
+
+/**
+ * The other way round: litres of methanol for 100 litres of oil at 20 C, before any is taken off for its acid.
+ * @example methanolPercent(6, oil not named) // 25.1
+ */
+export function methanolPercent(ratio: MoleRatio, oil: Oil): Outcome<Percent> {
+  const density = densityAt(oil);
+  if (isProblem(density)) return density;
+  const litres = ratio.times(hundred).times(methanol).times(density);
+  return as("%", litres.div(methanolDensity.times(oil.triglyceride)));
+}

@@ -23,9 +23,9 @@ const ofTheVessel = kept({
   chargeGrams: numberField("Base charge", limits.chargeGramsPerLitre, {
     hint: "Grams for one litre of oil at 20 °C.",
   }),
-  ratio: numberField("Methanol", limits.molarRatio, {
-    unit: "to 1",
-    hint: "Moles to one of triglyceride. 6: Freedman 1984 (commonly cited).",
+  ratio: numberField("Methanol: moles to 1 of oil", limits.molarRatio, {
+    unit: "",
+    hint: "6 is usual: Freedman 1984 (commonly cited).",
   }),
   volumePercent: numberField("Methanol", limits.volumePercent, {
     unit: "% by volume",
@@ -44,7 +44,7 @@ export const numberFields = {
   ...ofTheVessel,
   temperature: oilTemperature,
   water: numberField("Water in the oil", limits.waterPercent, {
-    hint: "600 ppm is 0.06. Left empty: not measured.",
+    hint: "Type percent: 600 ppm is 0.06 %. Left empty: not measured.",
     isOptional: true,
   }),
   ...waterFields,

@@ -10,6 +10,7 @@ import { notOneLye } from "./same-lye";
 import { chosenLots, mixTrouble } from "./mix";
 import { digits } from "../widgets/shown-number";
 import { type WaterField, waterFields } from "../water/fields";
+import { noAcidWords } from "../lots/not-yet";
 import { waterFound, waterTrouble } from "../water/found";
 import type { Seen } from "./seen";
 
@@ -39,7 +40,7 @@ function lots(seen: Seen): Want[] {
     const name = draft.lots[at]?.lot ?? "";
     if (lot === undefined) return [oilSays(`Lot ${name} is not in the table Titrations any more.`)];
     if (lot.acidValue === undefined) {
-      return [oilSays(`Lot ${name} shows ${lot.trouble} for its acid value: see its row.`)];
+      return [oilSays(`Lot ${name}: ${noAcidWords(lot)}.`)];
     }
     return lot.oil !== "" && oilNamed(lot.oil) === undefined
       ? [oilSays(`“${lot.oil}” of lot ${name} is no oil known here: put it right in its row.`)]

@@ -183,9 +183,10 @@ export function acidStepLines(seen: Seen): readonly Line[] {
       `${amount(amounts.sulfuricAcidVolume, mark)} mL`,
     ]),
     line(
-      `${base.name} that would cancel all of that acid, at most`,
+      `${base.name} that would cancel all of that sulfuric acid, at most`,
       amount(amounts.baseToCancel, mark),
       "g",
+      ["Do not add it now: after the acid step, titrate again."],
     ),
   ];
 }

@@ -14,7 +14,7 @@ import type { AmountShown } from "./card";
 import type { Held } from "./draft";
 import { farFrom, madeBox, muchMade, weighedBox } from "./fields";
 import { oilUsed } from "./oil-used";
-import { typedIn } from "./typed";
+import { type TypedBox, typedIn } from "./typed";
 
 type OfCard = readonly [
   batch: RecordedBatch,
@@ -29,31 +29,31 @@ const lyeOff = "0.05";
 /** Lye that is more or less than the oil wants that really went in; undefined where it is about right. */
 function offLye(
   amount: AmountShown,
-  { typed, text }: { readonly typed: Exact; readonly text: string },
+  typed: TypedBox & { readonly value: Exact },
   share: Exact,
 ): string | undefined {
   const { form, part } = amount.scale;
   const wanted = countedValue(part).times(share);
   if (wanted.lte(0)) return undefined;
-  const off = typed.times(form.per).div(wanted).minus(1);
+  const off = typed.value.div(wanted).minus(1);
   if (off.abs().lt(lyeOff)) return undefined;
   const percent = off.abs().times(100).toFixed(0);
-  const worked = share.eq(1)
-    ? `${amount.figure} was worked out`
-    : `${shownIn(form, wanted)} is right for the oil that went in`;
-  const asTyped = /[a-z]/i.test(text) ? text.trim() : `${typed.toString()} ${form.unit}`;
-  return `${worked}, you typed ${asTyped}: ${percent} % ${off.gt(0) ? "more" : "less"}. Weigh again before it goes into the methanol.`;
+  // in the unit it was typed in, whatever the card speaks in now
+  const isHere = typed.form.unit === form.unit;
+  const right = isHere && share.eq(1) ? amount.figure : shownIn(typed.form, wanted);
+  const worked = `${right} ${share.eq(1) ? "was worked out" : "is right for the oil that went in"}`;
+  return `${worked}, you typed ${typed.asTyped}: ${percent} % ${off.gt(0) ? "more" : "less"}. Weigh again before it goes into the methanol.`;
 }
 
 /** Of one amount: it is far from what was planned, or it is lye that is a little off. */
 export function weighedDoubt(amount: AmountShown, ...of: OfCard): string | undefined {
   const [batch, amounts, held, mark] = of;
-  const { judged, text } = typedIn(held, weighedBox(amount), mark);
-  if (judged.kind !== "figure") return undefined;
-  const typed = judged.value;
+  const typed = typedIn(held, weighedBox(amount), mark);
+  const { judged, value } = typed;
+  if (judged.kind !== "figure" || value === undefined) return undefined;
   const far = farFrom(amount, typed);
   if (far !== undefined || amount.weighs !== "lye") return far;
-  return offLye(amount, { typed, text }, oilUsed(batch, amounts, held, mark).share);
+  return offLye(amount, { ...typed, value }, oilUsed(batch, amounts, held, mark).share);
 }
 
 /** Oil that was weighed fills a can as common oils do. */

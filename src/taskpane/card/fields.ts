@@ -9,6 +9,7 @@ import type { NumberFieldFact } from "../widgets/judged";
 import { countedValue } from "../../workbook/card/amounts";
 import type { AmountShown } from "./card";
 import type { Box } from "./box";
+import type { TypedBox } from "./typed";
 
 /** Under which it is kept: seven gallons are never read as seven litres once other units are picked. */
 const keyIn =
@@ -44,12 +45,12 @@ export function weighedField({
  * A figure that is half as much again as what was worked out, or two thirds of it or less: in another unit,
  * most likely. Nobody is stopped.
  */
-export function farFrom({ scale: { form, part } }: AmountShown, typed: Exact): string | undefined {
+export function farFrom({ scale: { part } }: AmountShown, typed: TypedBox): string | undefined {
   const worked = countedValue(part);
-  if (worked.lte(0)) return undefined;
-  const share = typed.times(form.per).div(worked);
+  if (worked.lte(0) || typed.value === undefined) return undefined;
+  const share = typed.value.div(worked);
   if (share.lt("1.5") && share.times("1.5").gt(1)) return undefined;
-  return `${shownIn(form, worked)} was planned, you typed ${typed.toString()} ${form.unit}. Check the unit.`;
+  return `Planned ${shownIn(typed.form, worked)}, you typed ${typed.asTyped}: check the unit.`;
 }
 
 /** Nobody washes or waits that often. */

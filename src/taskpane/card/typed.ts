@@ -17,7 +17,16 @@ export interface TypedBox {
   readonly judged: Judged;
   /** As the amount is counted: litres, kilograms, grams. */
   readonly value: Exact | undefined;
+  /** The unit it was typed in, and how it stood there: "99 g", "2 lb 10 oz". */
+  readonly form: Form;
+  readonly asTyped: string;
 }
+
+/** As it was typed, whatever units are picked now: a figure with its unit. */
+const asTyped = (text: string, judged: Judged, { unit }: Form): string =>
+  judged.kind !== "figure" || /[a-z]/i.test(text)
+    ? text.trim()
+    : `${judged.value.toString()} ${unit}`;
 
 export function typedIn({ typed }: Held, box: Box, mark: DecimalMark): TypedBox {
   const { counted, form, key } = box;
@@ -25,19 +34,27 @@ export function typedIn({ typed }: Held, box: Box, mark: DecimalMark): TypedBox 
   const valueOf = (judged: Judged, of: Form): Exact | undefined =>
     judged.kind === "figure" ? judged.value.times(of.per) : undefined;
   const judged = judgeIn(own, box, form, mark);
-  if (own !== "") return { text: own, judged, value: valueOf(judged, form) };
+  if (own !== "")
+    return {
+      text: own,
+      judged,
+      value: valueOf(judged, form),
+      form,
+      asTyped: asTyped(own, judged, form),
+    };
   for (const other of typedForms(counted)) {
     const text = typed[key(other)] ?? "";
     if (text === "") continue;
     const found = judgeIn(text, box, other, mark);
     const value = valueOf(found, other);
     // what is wrong is wrong in any unit: it stays to be put right
-    if (value === undefined) return { text, judged: found, value };
+    const then = { form: other, asTyped: asTyped(text, found, other) };
+    if (value === undefined) return { text, judged: found, value, ...then };
     const here = value.div(form.per);
     const shown = withMark(here.toFixed(placesFor(here)), mark);
-    return { text: shown, judged: judgeIn(shown, box, form, mark), value };
+    return { text: shown, judged: judgeIn(shown, box, form, mark), value, ...then };
   }
-  return { text: "", judged, value: undefined };
+  return { text: "", judged, value: undefined, form, asTyped: "" };
 }
 
 /** The keys of the same figure in other units: what is typed anew takes their place. */

@@ -70,8 +70,7 @@ export function wentOf(
   };
   if (Object.keys(values).length === 0) return undefined;
   const far = amounts.flatMap((amount) => {
-    const value = valueOf(amount);
-    const doubt = value && farFrom(amount, value.div(amount.scale.form.per));
+    const doubt = farFrom(amount, typedIn(held, weighedBox(amount), mark));
     return doubt === undefined ? [] : [`${amount.what}: ${doubt}`];
   });
   const made = madeDoubt(units, batch, amounts, held, mark);

@@ -1,9 +1,14 @@
 /** The acid limit in words for the pane, where what to do stands below: no function is named. */
 import { shownAbove } from "../../core/exact/rounding";
 import type { Problem } from "../../core/problem/problem";
+import { fixed } from "../widgets/shown-number";
 import { say } from "../../core/problem/wording";
 
-export const limitWords = (found: Problem): string =>
-  found.fields.code === "acid-above-limit"
-    ? `${shownAbove(found.fields.ffaPercent, found.fields.limitPercent)} % FFA is above the ${found.fields.limitPercent.toString()} % you allow.`
-    : say(found);
+export function limitWords(found: Problem): string {
+  const { fields } = found;
+  if (fields.code !== "acid-above-limit") return say(found);
+  const { ffaPercent: ffa, limitPercent: limit } = fields;
+  // to the hundredth, as it is shown elsewhere; to more where that would be the limit itself
+  const shown = ffa.toDecimalPlaces(2).gt(limit) ? fixed(ffa, 2) : shownAbove(ffa, limit);
+  return `${shown} % FFA is above the ${limit.toString()} % you allow.`;
+}

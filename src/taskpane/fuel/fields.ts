@@ -54,7 +54,7 @@ export const numberFields = {
   }),
   water: numberField("Water in the fuel", limits.waterPercent, {
     ...optional,
-    hint: "500 ppm is 0.05. Left empty: not measured.",
+    hint: "Type percent: 500 ppm is 0.05 %. Left empty: not measured.",
   }),
   ...waterFields,
 } as const satisfies Record<string, NumberFieldFact>;

@@ -5,7 +5,7 @@ import { pick } from "../fields/pick-facts";
 
 export const waterPick = pick(
   "list",
-  "Water is known",
+  "How was the water measured?",
   {
     typed: "Meter or laboratory",
     weighed: "By drying and weighing",

@@ -36,8 +36,10 @@ export interface RecordedLot {
 const number = (value: CellContent): number | undefined =>
   typeof value === "number" ? value : undefined;
 const text = (value: CellContent): string => (typeof value === "string" ? value.trim() : "");
+/** Said where the cell shows nothing at all. */
+export const noAcidYet = "no acid value yet";
 const errorOf = (value: CellContent): string =>
-  typeof value === "object" ? value.error : "no acid value yet";
+  typeof value === "object" ? value.error : noAcidYet;
 
 /** Written by the titration task where the assay was not known. */
 const asIfPureNote = /as if it were pure/i;

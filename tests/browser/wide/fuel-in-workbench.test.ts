@@ -107,7 +107,7 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
     await hand.next("Soap and base");
     await typeAll(hand, soapOf("100", "", "0.30", "0.10"));
     await hand.next("Water and trial");
-    await hand.choose("Water is known", "By drying");
+    await hand.choose("How was the water measured?", "By drying");
     await typeAll(hand, [
       ["Dish, empty", "45.312"],
       ["Dish and sample, before", "65.812"],

@@ -265,7 +265,7 @@ describe("what is still wanted", () => {
   const lacking: readonly (readonly [Slate, string])[] = [
     [but({ lots: [] }), "Choose a lot."],
     [but({ lots: ["Z"] }), "Lot Z is not in the table Titrations any more."],
-    [but({ lots: ["G"] }), "Lot G shows #N/A for its acid value: see its row."],
+    [but({ lots: ["G"] }), "Lot G: not titrated yet."],
     [but({ lots: ["I"] }), "“whale” of lot I is no oil known here: put it right in its row."],
     [but({ typed: { amount: "" } }), "Fill in Amount of oil."],
     [but({ lots: ["A", "B"] }), "Fill in the share of lot A."],
@@ -273,7 +273,7 @@ describe("what is still wanted", () => {
     [but({ typed: { chargePercent: "" } }), "Fill in Base charge."],
     [but({ picked: { chargeIs: "" } }), "Is the base charge pure base, or lye as weighed?"],
     [but({ typed: { limit: "" } }), "Fill in Allowed acid."],
-    [but({ typed: { ratio: "" } }), "Fill in Methanol."],
+    [but({ typed: { ratio: "" } }), "Fill in Methanol: moles to 1 of oil."],
     [but({ batch: " " }), "Fill in Batch."],
   ];
   it.each(lacking)("is said (%#)", (slate, sentence) => {

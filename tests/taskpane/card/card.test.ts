@@ -11,6 +11,7 @@ import {
   madeBox,
   madeKey,
   washesField,
+  weighedBox,
   weighedField,
   weighedKey,
 } from "../../../src/taskpane/card/fields";
@@ -80,7 +81,7 @@ describe("how a batch went, as typed on its card", () => {
     // 1046 g of lye and 100 L of oil are planned
     const far = record({ "lye, g": "10460", litres: "500" });
     expect(far?.doubts).toEqual([
-      "KOH, lot K-207: 1046 g was planned, you typed 10460 g. Check the unit.",
+      "KOH, lot K-207: Planned 1046 g, you typed 10460 g: check the unit.",
       "Fuel made: 100.0 L of oil was planned, you typed 500.0 L of fuel: more than it can give. Check the unit; measure it settled and dried.",
     ]);
     if (far === undefined) throw new Error("nothing to record");
@@ -115,17 +116,16 @@ describe("what was weighed of one lot of two", () => {
     const { amounts } = await readBatch();
     const [first] = amounts.filter(({ weighs }) => weighs === "oil");
     if (first === undefined) throw new Error("no oil");
-    expect(farFrom(first, exact("60"))).toBe(
-      "15.85 US gal was planned, you typed 60 US gal. Check the unit.",
-    );
+    const far = (text: string) =>
+      farFrom(
+        first,
+        typedIn({ ticks: [], typed: { [weighedKey(first)]: text } }, weighedBox(first), "."),
+      );
+    expect(far("60")).toBe("Planned 15.85 US gal, you typed 60 US gal: check the unit.");
     // half as much again as 60 L, and two thirds of it, are 23.8 and 10.6 US gal
-    expect(farFrom(first, exact("23.8"))).toContain("was planned, you typed");
-    expect(farFrom(first, exact("10.5"))).toContain("was planned, you typed");
-    expect(["10.6", "15.85", "23.7"].map((text) => farFrom(first, exact(text)))).toEqual([
-      undefined,
-      undefined,
-      undefined,
-    ]);
+    expect(far("23.8")).toContain("Planned 15.85 US gal, you typed");
+    expect(far("10.5")).toContain("Planned 15.85 US gal, you typed");
+    expect(["10.6", "15.85", "23.7"].map(far)).toEqual([undefined, undefined, undefined]);
   });
 });
 
@@ -145,9 +145,21 @@ describe("the box for what was weighed", () => {
         for (const each of amounts) {
           const { unit } = weighedField(each);
           expect(each.figure).toMatch(new RegExp(` ${unit}\\b`));
-          expect(farFrom(each, exact("100000"))).toMatch(
-            new RegExp(` ${unit} was planned, you typed 100000 ${unit}\\.`),
-          );
+          const { form, part } = each.scale;
+          const planned = part.value.times(part.source.times).div(form.per).toNumber();
+          const typed = String(Number((3 * planned).toPrecision(3)));
+          const held = { ticks: [], typed: { [weighedKey(each)]: typed } };
+          // in that unit whatever the card speaks in later, and to no more digits than were typed
+          for (const later of cardUnits) {
+            const all = amountsOf(batch, later) ?? [];
+            const there = all.find(({ id }) => id === each.id);
+            if (there === undefined) throw new Error("no such amount");
+            expect(weighedDoubt(there, batch, all, held, ".")).toMatch(
+              new RegExp(
+                `^Planned [\\d.]{1,9} ${unit}, you typed ${typed} ${unit}: check the unit\\.$`,
+              ),
+            );
+          }
         }
         const worked = Number(batch.under("Catalyst g"));
         const isByGrams = units === "metric" || units.endsWith("grams");

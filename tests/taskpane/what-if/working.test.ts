@@ -228,7 +228,7 @@ describe("the preview", () => {
     const preview = previewOf(asked, whole(asked));
     expect(preview.rows[0]?.cells[1]).toEqual({ text: "above limit", isRefused: true });
     // 12 x 282 / 561 = 6.03
-    expect(preview.refusals).toEqual(["12 mg KOH/g: 6 % FFA is above the 5 % you allow."]);
+    expect(preview.refusals).toEqual(["12 mg KOH/g: 6.03 % FFA is above the 5 % you allow."]);
     expect(preview.heads).toEqual(["2", "12"]);
     expect(preview.across).toBe("acid value, mg KOH/g");
   });

@@ -22,7 +22,8 @@ export function AcidStep() {
       <Figure field="acidAssay" />
       <Lines lines={acidStepLines(view)} />
       <p className="soft">
-        2.25 g of methanol and 0.05 g of sulfuric acid for each gram of acid: {sources.canakci}.
+        2.25 g of methanol and 0.05 g of sulfuric acid for each gram of free fatty acid:{" "}
+        {sources.canakci}.
       </p>
       <Say tone="check">{afterPretreatment}</Say>
       {acidStep.advised === "first" ? null : <Say tone="safety">{caution("sulfuricAcid")}</Say>}

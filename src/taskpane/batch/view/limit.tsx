@@ -8,7 +8,8 @@ const said = [
   ["5", "Van Gerpen and others 2004 (commonly cited)"],
 ] as const;
 
-export function Limit() {
+/** @param isOffered which of them are of use here; left out: all */
+export function Limit({ isOffered = () => true }: { isOffered?: (limit: string) => boolean }) {
   const { act } = useDesk();
   const inMark = useMark();
   const id = useId();
@@ -16,23 +17,25 @@ export function Limit() {
     <>
       <Figure field="limit" />
       <div className="side-by-side limits-said">
-        {said.map(([limit, source]) => (
-          <div key={limit}>
-            <Button
-              size="large"
-              className="wide"
-              aria-describedby={`${id}-${limit}`}
-              onClick={() => {
-                act({ do: "type", field: "limit", text: limit });
-              }}
-            >
-              Use {inMark(limit)} %
-            </Button>
-            <p className="soft" id={`${id}-${limit}`}>
-              {source}
-            </p>
-          </div>
-        ))}
+        {said
+          .filter(([limit]) => isOffered(limit))
+          .map(([limit, source]) => (
+            <div key={limit}>
+              <Button
+                size="large"
+                className="wide"
+                aria-describedby={`${id}-${limit}`}
+                onClick={() => {
+                  act({ do: "type", field: "limit", text: limit });
+                }}
+              >
+                Use {inMark(limit)} %
+              </Button>
+              <p className="soft" id={`${id}-${limit}`}>
+                {source}
+              </p>
+            </div>
+          ))}
       </div>
     </>
   );

@@ -4,15 +4,23 @@ import { ffaAsOleic } from "../../../core/titration/free-fatty-acid";
 import type { RecordedLot } from "../../../workbook/planning/read-lots";
 import { lotMark } from "../../lots/lot-mark";
 import { LotTicks } from "../../lots/lot-ticks";
+import { noAcidWords } from "../../lots/not-yet";
 import { doubtText } from "../../widgets/shown-number";
 import { mostLots } from "../draft";
 import { isUsedUp } from "../left-in-store";
 import { useDesk, useMark } from "./desk";
 
-const acidWords = ({ acidValue, halfWidth, worth, trouble }: RecordedLot): string => {
-  if (acidValue === undefined) return `no dose: its acid value shows ${trouble}`;
+const worthWords = ({ worth }: RecordedLot): string => {
+  if (worth === undefined) return "";
+  const isNotYet = worth.word === "Not yet";
+  return `, ${isNotYet ? "titres disagree: titrate again" : worth.word.toLowerCase()}`;
+};
+
+const acidWords = (lot: RecordedLot): string => {
+  const { acidValue, halfWidth } = lot;
+  if (acidValue === undefined) return noAcidWords(lot);
   const ffa = ffaAsOleic(quantity("mg KOH/g", acidValue));
-  return `${doubtText(ffa, halfWidth, 2)} % FFA${worth === undefined ? "" : `, ${worth.word.toLowerCase()}`}`;
+  return `${doubtText(ffa, halfWidth, 2)} % FFA${worthWords(lot)}`;
 };
 
 export function LotList() {

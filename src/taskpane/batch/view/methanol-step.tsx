@@ -1,4 +1,5 @@
 /** Methanol: by moles or by volume; and how much acid a base batch is allowed. */
+import { methanolPercent } from "../../../core/batch/conversions";
 import { isProblem } from "../../../core/problem/problem";
 import { Say } from "../../widgets/say";
 import { fixed } from "../../widgets/shown-number";
@@ -6,15 +7,17 @@ import { Spoken } from "../../widgets/spoken";
 import { Choose, Figure, useDesk, useMark } from "./desk";
 import { Limit } from "./limit";
 
-function AsRatio() {
+/** The other way round: litres of a ratio, the ratio of litres. */
+function OtherWay() {
   const { view } = useDesk();
   const inMark = useMark();
-  const { ratio } = view.working;
-  if (view.draft.picked.methanolBy === "ratio" || ratio === undefined || isProblem(ratio)) {
-    return null;
-  }
-  return (
-    <Say tone="know">{inMark(`That is ${fixed(ratio, 2)} moles to one of triglyceride.`)}</Say>
+  const { ratio, oil } = view.working;
+  if (ratio === undefined || isProblem(ratio)) return null;
+  if (view.draft.picked.methanolBy !== "ratio")
+    return <Say tone="know">{inMark(`That is ${fixed(ratio, 2)} moles to 1 of oil.`)}</Say>;
+  const litres = methanolPercent(ratio, oil);
+  return isProblem(litres) ? null : (
+    <Say tone="know">{inMark(`That is about ${fixed(litres, 0)} L for 100 L of oil.`)}</Say>
   );
 }
 
@@ -26,7 +29,7 @@ export function MethanolStep() {
       <Choose field="methanolBy" />
       <Figure field={methanolBy === "ratio" ? "ratio" : "volumePercent"} />
       <Spoken>
-        <AsRatio />
+        <OtherWay />
       </Spoken>
       <h3>How much acid is allowed</h3>
       <Limit />

@@ -108,13 +108,17 @@ function NoDose() {
 
 /** Stays where it is while it is typed into, whatever the figure on the way allows. */
 function HigherLimit() {
+  const { view } = useDesk();
+  const { mix } = view.working;
+  // one that gives no dose either is no help; it stays the same while a limit is typed
+  const ffa = mix === undefined || isProblem(mix) ? undefined : mix.ffa;
   return (
     <section aria-label="Go on above the limit?">
       <h3>Go on above the limit?</h3>
       <p>
         To go on, type a higher limit. Or go back to Oil and mix this lot with one of less acid.
       </p>
-      <Limit />
+      <Limit isOffered={(limit) => ffa === undefined || ffa.lte(limit)} />
     </section>
   );
 }

@@ -2,13 +2,13 @@
 import { aboutCautions, brief } from "../../../core/batch/cautions";
 import { cardTroubles } from "../../../core/card/steps";
 import { type CardUnits, cardUnits } from "../../../core/card/units";
-import { valueText } from "../../../workbook/planning/preview-text";
 import { OnRequest } from "../../planned/on-request";
 import { PickList } from "../../widgets/pick-list";
 import { Say } from "../../widgets/say";
 import { Together } from "../../widgets/together";
 import { ToTask } from "../../to-task";
 import { amountsOf, cardOf, nameOf, unitsOf } from "../card";
+import { noDoseWords } from "../no-dose";
 import { heldOf } from "../draft";
 import { madeUnit } from "../fields";
 import { headOf } from "../head";
@@ -64,13 +64,7 @@ export function Card() {
   const { batch, draft, inMark } = useCard();
   const amounts = amountsOf(batch, unitsOf(batch, draft.units));
   if (amounts === undefined) {
-    const shown = valueText(batch.under("Catalyst g"));
-    return (
-      <Say tone="check">
-        {inMark(`No card: the row ${String(batch.row)} of Batches shows no dose`)}
-        {shown === "" ? "." : `: ${shown}.`}
-      </Say>
-    );
+    return <Say tone="check">{inMark(noDoseWords(batch))}</Say>;
   }
   const [whose, ...more] = headOf(batch);
   return (
