@@ -96,6 +96,7 @@ describe.runIf(hasBrowser)("the sheet's own tools", () => {
     // by hand: twice 0.75 in the first row
     expect(at(1, 3)).toMatchObject({ formula: "=C2*2", value: 1.5 });
     await page.keyboard.press("Control+z");
+    await news(page).getByText("Sort undone.").waitFor();
     await expect.poll(async () => (await saved(page)).at(1, 0)?.value).toBe("NQ-3");
   });
 

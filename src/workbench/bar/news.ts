@@ -19,6 +19,8 @@ export class News {
   /** How far the work has got, shown or not. */
   private latest = "";
   private saidAt = 0;
+  /** Another for whatever is shown. */
+  turn = 0;
 
   constructor(private readonly page: Pick<Page, "news" | "newsWords" | "newsClose" | "open">) {
     page.newsClose.addEventListener("click", () => {
@@ -33,6 +35,7 @@ export class News {
     this.timer = undefined;
     this.page.newsWords.replaceChildren(...words);
     this.saidAt = Date.now();
+    this.turn += 1;
     this.page.news.dataset.kind = kind;
   }
 

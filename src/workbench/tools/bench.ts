@@ -9,6 +9,8 @@ export interface Bench {
   readonly grid: Grid;
   /** Says what was done. */
   say(sentence: string): void;
+  /** Says it of an act that Undo takes back, until it is. @param undone said then */
+  sayOfAct(sentence: string, undone: string): void;
   /** Says why nothing was. */
   refuse(sentence: string): void;
 }

@@ -17,7 +17,7 @@ export function showAll(bench: Bench): void {
   const block = filterBlock(cells, place);
   if (isRefused(block)) return bench.refuse(block.sentence);
   doFilter(injector, cells, block, place.column, undefined);
-  bench.say(`All ${counted(block.rows, "row")} show.`);
+  bench.sayOfAct(`All ${counted(block.rows, "row")} show.`, "Filtered again.");
 }
 
 export function filter(bench: Bench): void {
@@ -61,8 +61,9 @@ export function filter(bench: Bench): void {
         : { kind: "words", words: chosen };
     close();
     const shown = doFilter(injector, cells, block, column, criterion);
-    bench.say(
+    bench.sayOfAct(
       `Filtered by ${heading}: ${counted(shown, "row")} of ${String(block.rows)} show. Show all rows, in the same menu, takes it away.`,
+      "Filter undone.",
     );
   };
   body.append(

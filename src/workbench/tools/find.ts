@@ -45,7 +45,7 @@ export function find(bench: Bench): void {
     labelled("A text or a figure", text),
     tick,
     press("Next", () => go(false), "submit"),
-    press("Before", () => go(true)),
+    press("Previous", () => go(true)),
     says,
   );
   text.addEventListener("keydown", (event) => {

@@ -26,9 +26,10 @@ export function sort(bench: Bench, direction: Direction): void {
   const by = typeof heading === "string" ? heading : "this column";
   const isMoved = doSort(grid.injector, cells, plan);
   const rows = counted(block.rows, "row");
-  bench.say(
-    isMoved
-      ? `Sorted by ${by}, ${runs[direction]}: ${rows}. Undo takes it back.`
-      : `The ${rows} stand in that order already, by ${by}, ${runs[direction]}.`,
-  );
+  if (isMoved)
+    bench.sayOfAct(
+      `Sorted by ${by}, ${runs[direction]}: ${rows}. Undo takes it back.`,
+      "Sort undone.",
+    );
+  else bench.say(`The ${rows} stand in that order already, by ${by}, ${runs[direction]}.`);
 }

@@ -1,15 +1,20 @@
 /** The button Sheet and its keys. What they open is fetched when it is first asked for. */
+import { IUndoRedoService } from "@univerjs/core";
 import type { Grid } from "../grid/mount";
 import type { Page } from "../page";
 import type { News } from "../bar/news";
+import { ToldOfAct } from "./told-of-act";
 
 const tools = () => import(/* webpackChunkName: "tools" */ "./open");
 
 export function watchTools(page: Page, grid: Grid, news: News): void {
+  const told = new ToldOfAct(news);
+  grid.injector.get(IUndoRedoService).undoRedoStatus$.subscribe((steps) => told.steps(steps));
   const bench = {
     page,
     grid,
     say: (sentence: string) => news.say(sentence),
+    sayOfAct: (sentence: string, undone: string) => told.say(sentence, undone),
     refuse: (sentence: string) => news.refuse(sentence),
   };
   const opened = () => tools().then(({ toolsOf }) => toolsOf(bench));
