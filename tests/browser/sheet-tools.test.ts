@@ -91,12 +91,15 @@ describe.runIf(hasBrowser)("the sheet's own tools", () => {
     await tool(page, "Smallest first");
     await news(page).getByText("Sorted by Titre, the smallest first: 3 rows.").waitFor();
     expect(await place()).toEqual(before);
+    await page.keyboard.press("Control+z");
+    await news(page).getByText("Sort undone.").waitFor();
+    await page.keyboard.press("Control+y");
+    await expect.poll(() => news(page).textContent()).toBe("");
     const { at } = await saved(page);
     expect([1, 2, 3].map((row) => at(row, 0)?.value)).toEqual(["TW-2", "NQ-3", "SW-1"]);
     // by hand: twice 0.75 in the first row
     expect(at(1, 3)).toMatchObject({ formula: "=C2*2", value: 1.5 });
     await page.keyboard.press("Control+z");
-    await news(page).getByText("Sort undone.").waitFor();
     await expect.poll(async () => (await saved(page)).at(1, 0)?.value).toBe("NQ-3");
   });
 

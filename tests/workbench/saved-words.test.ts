@@ -39,9 +39,9 @@ describe("what one is told after saving", () => {
     expect(save(true)).not.toContain("partner copy");
   });
 
-  it("says that Undo starts afresh when the file has gained something", () => {
+  it("says that there is no undoing past it when the file has gained something", () => {
     const added = { do: "add-sheet", name: "Weir" } as const;
     const words = savedWords("log.xlsx", { ...none, edits: [cell, added as never] });
-    expect(words).toContain("Undo starts afresh");
+    expect(words).toContain("You cannot undo past this point.");
   });
 });

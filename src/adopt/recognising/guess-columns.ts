@@ -34,7 +34,7 @@ export interface ColumnGuess extends RoleScore {
   readonly heading: string;
   readonly unit: string | undefined;
   /** Of grams of lye: what the heading says they are. */
-  readonly basis?: Basis;
+  readonly basis?: Basis | undefined;
   /** Other roles it could be, the likeliest first. */
   readonly others: readonly RoleScore[];
 }

@@ -71,7 +71,7 @@ const list = [
   { id: "temperature", words: "temperature", units: ["C"], holds: "number", usual: [5, 90] },
   { id: "base", words: "base used as catalyst", units: [], holds: "text", isSteady: true },
   { id: "lyeLot", words: "lot of lye", units: [], holds: "any" },
-  { id: "assay", words: "assay of the lye", units: ["%", "fraction"], holds: "number", usual: [70, 100], isSteady: true },
+  { id: "assay", words: "lye purity (assay)", units: ["%", "fraction"], holds: "number", usual: [70, 100], isSteady: true },
   { id: "baseCharge", words: "base charge", units: ["%", "g/L", "g/kg"], holds: "number", usual: [0.2, 15], isSteady: true },
   { id: "acidDose", words: "lye for the acid", units: [...doses, "g/L", "g/kg"], holds: "number", usual: [0.01, 5000], isResult: true },
   { id: "reactionDose", words: "lye for the reaction", units: [...doses, "g/L", "g/kg"], holds: "number", usual: [1, 20000], isResult: true },

@@ -97,7 +97,7 @@ export const firstTitration: Guide = {
     heading("Then"),
     picture("batch.png", "The batch task: the weigh-out, with what each figure is for."),
     points(
-      "Above 5 % no dose is given: [ROUTE](route.html) says which way such a lot can go.",
+      "Above the limit you set, the allowed % FFA, no dose is given: [ROUTE](route.html) says which way such a lot can go.",
       caution("trial"),
       "How sure is the figure? [Reading the uncertainty](uncertainty.html).",
     ),

@@ -38,7 +38,7 @@ function whatItIs({ report, fileName, day }: About): Styled[] {
     plain(
       "What this is",
       isPartner
-        ? "A workbook kept with Titrebook, with its worksheet functions written in plain formulas: change what is typed, and the answers follow in any spreadsheet program."
+        ? `A workbook kept with Titrebook, with its worksheet functions written in plain formulas: change what is typed, and ${report.sentences + report.left.length === 0 ? "the" : "nearly all"} answers follow in any spreadsheet program.`
         : "A workbook kept with Titrebook, as figures: every formula was taken out, so nothing follows a change.",
     ),
     plain("Made from", fileName),

@@ -15,10 +15,18 @@ function sureness(score: number): string {
 export const columnName = ({ column, heading }: ColumnGuess, isAcross = false): string =>
   `${isAcross ? `Row ${String(column + 1)}` : columnLetters(column)}: ${heading === "" ? "no heading" : heading}`;
 
+const lacking = {
+  unit: "Pick its unit below. For the rest ",
+  basis: "Say below what its grams are of. For the rest ",
+} as const;
+
 /** "Sure: the heading "Blank", the unit mL, figures around 0.15." */
-export function reasonWords({ score, reasons }: ColumnGuess): string {
+export function reasonWords({ score, reasons }: ColumnGuess, lacks?: keyof typeof lacking): string {
   const sure = sureness(score);
-  const words = `${sure.charAt(0).toUpperCase()}${sure.slice(1)}`;
+  const words =
+    lacks === undefined
+      ? `${sure.charAt(0).toUpperCase()}${sure.slice(1)}`
+      : `${lacking[lacks]}${sure}`;
   return reasons.length === 0 ? `${words}.` : `${words}: ${reasons.join(", ")}.`;
 }
 

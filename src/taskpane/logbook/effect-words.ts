@@ -15,8 +15,8 @@ const leastGrams = 0.5;
 const ifUsed: Readonly<Record<DoseState, string>> = {
   agrees: "",
   differs: "",
-  unchecked: "The dose of this row was not checked. A dose worked out from it: ",
-  none: "A dose worked out from it: ",
+  unchecked: "The dose of this row was not checked. If you had used it: ",
+  none: "If you had used it: ",
 };
 
 const withoutEffect: Readonly<Record<DoseState, string>> = {
@@ -27,7 +27,7 @@ const withoutEffect: Readonly<Record<DoseState, string>> = {
 };
 
 const tooMuch = (grams: number): string =>
-  `${rounded(grams)} g of lye ${grams < 0 ? "too little" : "too much"}`;
+  `${rounded(grams)} g too ${grams < 0 ? "little" : "much"} lye`;
 
 const allTogether = "All mistakes of this row together: ";
 
@@ -47,7 +47,7 @@ function littleWords(effect: Effect, dose: DoseState): string {
     : `${allTogether}less than 0.5 g of lye.${ofItWords(effect)}`;
 }
 
-/** "329 g of lye too little; 96 % of the acid (5.1 mol) was not neutralised"; what not to do about it is said once, above them all */
+/** "329 g too little lye: 96 % of the acid (5.1 mol) was not neutralised"; what not to do about it is said once, above them all */
 export function effectWords({ effect, dose, oddInput }: Finding): string {
   if (oddInput !== undefined) return oddInput;
   if (!effect) return dose === "agrees" || dose === "differs" ? unknownEffect : withoutEffect[dose];

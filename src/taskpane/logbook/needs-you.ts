@@ -24,12 +24,20 @@ const isSaidElsewhere = ({ role, heading }: ColumnGuess, all: readonly ColumnGue
   role === "oilAmount" &&
   (all.some((each) => each.role === "amountUnit") || amountWordIn(heading) !== "");
 
+/** What a column that is known still lacks: its unit, or what its grams of lye are. */
+export function stillToSay(
+  column: ColumnGuess,
+  all: readonly ColumnGuess[],
+): "unit" | "basis" | undefined {
+  const { role, unit, basis } = column;
+  if (needsUnit(role) && unit === undefined && !isSaidElsewhere(column, all)) return "unit";
+  return hasBasis(role) && basis === undefined ? "basis" : undefined;
+}
+
 export function needsYou(column: ColumnGuess, all: readonly ColumnGuess[]): boolean {
-  const { role, score, unit, basis, others } = column;
+  const { role, score, others } = column;
   if (role === "other") return (others[0]?.score ?? 0) >= mayBeFrom;
-  if (score < sureFrom) return true;
-  if (needsUnit(role) && unit === undefined && !isSaidElsewhere(column, all)) return true;
-  return hasBasis(role) && basis === undefined;
+  return score < sureFrom || stillToSay(column, all) !== undefined;
 }
 
 export function partedColumns({ guess, isRemembered, learned }: FoundTable): PartedColumns {

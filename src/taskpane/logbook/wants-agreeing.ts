@@ -5,7 +5,7 @@ import { type LogbookState, shownTable } from "./state";
 
 /** On the button that agrees to the columns. */
 export const agreeWords = (open: number): string =>
-  open === 0 ? "These are right" : "Go on with questions open";
+  open === 0 ? "These are right" : "Skip the questions";
 
 /** Undefined where the columns that are shown are agreed to, or there is none. */
 export function wantsAgreeing(state: LogbookState): string | undefined {

@@ -22,7 +22,7 @@ const choices: readonly { readonly kind: Kind; readonly name: string; readonly s
   {
     kind: "partner",
     name: "Partner copy",
-    says: "TITRE functions become plain formulas. Whoever gets it can change a titre in any spreadsheet program, and the answers follow.",
+    says: "TITRE functions become plain formulas. Whoever gets it can change a titre in any spreadsheet program, and nearly all answers follow.",
   },
   {
     kind: "numbers",

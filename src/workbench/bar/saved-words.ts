@@ -31,12 +31,10 @@ export const addsToFile = ({ edits }: Edits): boolean =>
   edits.some(({ do: what }) => !passing.has(what));
 
 /** After such a save the grid can only go on from here. */
-const noWayBack =
-  " What was added to the file cannot be taken out of it again, so Undo starts afresh from here.";
+const noWayBack = " You cannot undo past this point.";
 
 /** Said once a visit, of a workbook that calls functions of the add-in. */
-const handOn =
-  " To hand it on to somebody without Titrebook, make a partner copy: other programs show its TITRE cells as saved, or as #NAME?; LibreOffice shows #NAME? in some of them.";
+const handOn = " For somebody without Titrebook, make a partner copy in Share.";
 
 /** @param put where it was put, in a sentence */
 export function savedWords(

@@ -34,7 +34,7 @@ describe("an acid value that a density of 1 and a blank taken off twice give ali
     const [found, ...others] = recheckAtOnce([book()]).findings;
     expect(others).toEqual([]);
     expect(found && causeWords(found)).toBe(
-      "Either density taken as 1 or blank subtracted twice: both give this figure to its digits",
+      "Density taken as 1, or blank subtracted twice: both give this figure",
     );
     expect(found?.should).toBe("3.066");
     expect(found?.formula).toBe("");
@@ -70,6 +70,6 @@ describe("an acid value that a density of 1 and a blank taken off twice give ali
     };
     const [found] = recheckAtOnce([withDose]).findings;
     // both make 26 g too little of it: 0.261 mg KOH/g in 100 kg, for the acid alone
-    expect(found && effectWords(found)).toMatch(/26 g of lye too little/);
+    expect(found && effectWords(found)).toMatch(/26 g too little lye/);
   });
 });

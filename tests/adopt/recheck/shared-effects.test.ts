@@ -49,7 +49,7 @@ describe("two mistakes in one row", () => {
     }
     const [first] = findings;
     expect(first && effectWords(first)).toMatch(
-      /^All mistakes of this row together: \d+ g of lye too little: .* Of it by this one: 1\d\.\d g of lye too much\.$/,
+      /^All mistakes of this row together: \d+ g too little lye: .* Of it by this one: 1\d\.\d g too much lye\.$/,
     );
   });
 

@@ -35,7 +35,7 @@ describe("the list of findings", () => {
     expect(assay && figureWords(assay)).toBe("holds 1137 g, should be 1263 g");
     // By hand: 296.6 g short of 11.4 g, 316.8 g of 90 %; 96 % of 5.29 mol.
     expect(folk && effectWords(folk)).toBe(
-      "317 g of lye too little: 96 % of the acid (5.1 mol) was not neutralised.",
+      "317 g too little lye: 96 % of the acid (5.1 mol) was not neutralised.",
     );
     expect(acid && effectWords(acid)).toBe("The dose is not affected.");
   });

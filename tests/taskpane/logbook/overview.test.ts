@@ -65,7 +65,7 @@ describe("what a re-check found, at a glance", () => {
     expect(lines).toEqual([
       { words: "Assay of the lye not applied", figures: 1, under: 100, over: 0 },
       { words: "Blank not subtracted", figures: 3, under: 0, over: 50 },
-      { words: "Slip of the decimal point", figures: 1, under: 0, over: 0 },
+      { words: "Decimal point wrong", figures: 1, under: 0, over: 0 },
     ]);
     expect(allGrams(report)).toEqual({ under: 100, over: 50 });
   });

@@ -19,7 +19,7 @@ describe("the steps after Check columns", () => {
     const open = openQuestions(table.mapping, table.cells);
     expect(open).toBeGreaterThan(0);
     expect(wantsAgreeing(found)).toContain(`${String(open)} question`);
-    expect(wantsAgreeing(found)).toContain("Go on with questions open");
+    expect(wantsAgreeing(found)).toContain("Skip the questions");
   });
 
   it("wait for no more than one press where nothing is open", () => {

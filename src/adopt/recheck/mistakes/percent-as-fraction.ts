@@ -2,7 +2,7 @@ import { isDose, isOfSample, mistake } from "./mistake";
 
 export const percentAsFraction = mistake({
   id: "percent-as-fraction",
-  name: "Percent and fraction mixed up",
+  name: "% typed as a fraction",
   sentence: "A figure in percent is used as a fraction, or the other way round: a hundredfold.",
   ways: (role, { assay }) => [
     ...(isOfSample(role) ? [{ ffaScale: 100 }, { ffaScale: 0.01 }] : []),

@@ -28,14 +28,16 @@ export const mistakesIn = (cause: Cause): MistakeId[] => [
   ...new Set([...ownIds(cause), ...(cause.orElse ?? []).flat()]),
 ];
 
+const withLarge = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 /**
- * "Blank not subtracted", "Density taken as 1, together with: US and imperial gallon mixed up", "Either
- * blank not subtracted or density taken as 1: both give this figure to its digits"
+ * "Blank not subtracted", "Density taken as 1, together with: US and imperial gallon mixed up", "Blank not
+ * subtracted, or density taken as 1: both give this figure"
  */
 export function causeWords(cause: Cause): string {
   const others = cause.orElse ?? [];
   if (others.length === 0) return named(ownIds(cause), cause);
   const all = [ownIds(cause), ...others].map((ids) => withSmall(named(ids, cause)));
   const told = all.length > most ? [...all.slice(0, most - 1), "another known mistake"] : all;
-  return `Either ${told.join(" or ")}: ${all.length === 2 ? "both give" : "each gives"} this figure to its digits`;
+  return `${withLarge(told.join(", or "))}: ${all.length === 2 ? "both give" : "each gives"} this figure`;
 }

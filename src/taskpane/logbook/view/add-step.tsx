@@ -122,7 +122,7 @@ export function AddStep({ host, state, act, inMark }: StepProps) {
             />
             {formula === undefined ? <p className="soft">Not yet. Still needed: {lacks}.</p> : null}
             {formula !== undefined && isThere ? (
-              <p className="soft">One of its kind is there; this one would stand beside it.</p>
+              <p className="soft">You have one already; this makes a second.</p>
             ) : null}
           </div>
         ))}

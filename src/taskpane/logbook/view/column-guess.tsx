@@ -6,6 +6,7 @@ import { roleOf } from "../../../adopt/recognising/roles";
 import { Choice } from "../../widgets/choice";
 import { PickList } from "../../widgets/pick-list";
 import { columnName, nameOf, reasonWords, roleOptions } from "../column-words";
+import { stillToSay } from "../needs-you";
 import type { Action } from "../state";
 import type { FoundTable } from "../found-table";
 import { basisChoices } from "./typed";
@@ -23,6 +24,10 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
   const name = columnName(guess, table.guess.isAcross);
   const isAsGuessed = role === guess.role;
   const { units } = roleOf(role);
+  const lacks = stillToSay(
+    { ...guess, role, unit: mapped?.unit, basis: mapped?.basis },
+    table.guess.columns,
+  );
   const isSaidByRow = role === "oilAmount" && isKnown(table.mapping, "amountUnit");
   return (
     <li className="column-guess">
@@ -32,7 +37,7 @@ export function Column({ guess, table, act, inMark }: ColumnProps) {
         options={roleOptions(guess)}
         hint={
           isAsGuessed
-            ? inMark(reasonWords(guess))
+            ? inMark(reasonWords(guess, lacks))
             : `Put right by you; it was taken for: ${nameOf(guess.role)}.`
         }
         onPick={(picked) => {

@@ -19,7 +19,7 @@ function One({ constant: { role, unit, basis, from }, act }: OneProps) {
   const name = nameOf(role);
   return (
     <li>
-      {name}: beside “{from.label}”
+      {name}: found beside “{from.label}”
       {needsUnit(role) ? (
         <Choice
           label={`${name}: in`}
