@@ -75,11 +75,11 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
         blanks: ["0.15", "0.10"],
       });
       await page.getByText("Suspect", { exact: true }).waitFor();
-      await hand.press("Omit Titre 4");
-      await hand.press("Omit titre 4");
+      await hand.press("Leave out Titre 4");
+      await hand.press("Leave out titre 4");
       await page.getByText("A reason is needed").waitFor();
       await hand.choose("Why omit titre 4?", "air");
-      await hand.press("Omit titre 4");
+      await hand.press("Leave out titre 4");
       await page.getByText("Omitted: air bubble").waitFor();
       await toRecorded(hand);
 
@@ -105,18 +105,18 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     const hand = new QuickHand(page);
     await toResult(hand, three);
     const omit = async (): Promise<void> => {
-      await hand.press("Omit Titre 2");
+      await hand.press("Leave out Titre 2");
       await hand.choose("Why omit titre 2?", "spilt");
-      await hand.press("Omit titre 2");
+      await hand.press("Leave out titre 2");
       await page.getByText("Omitted: spilt").waitFor();
     };
     await omit();
     expect(await hand.hears()).toBe("Put back Titre 2");
     await hand.press("Put back Titre 2");
-    expect(await hand.hears()).toBe("Omit Titre 2");
+    expect(await hand.hears()).toBe("Leave out Titre 2");
     expect(await page.getByText("Omitted: spilt").count()).toBe(0);
     await omit();
-    await hand.press("Undo: titre 2 omitted");
+    await hand.press("Put titre 2 back");
     expect(await page.getByText("Omitted: spilt").count()).toBe(0);
     await page.context().close();
   });

@@ -26,9 +26,9 @@ describe.runIf(hasBrowser)("the usual scatter of the record, in a browser", () =
     await page.getByRole("button", { name: "Use it all the same" }).waitFor();
     expect(await lye.count()).toBe(0);
     await hand.press("Back");
-    await hand.press("Do without it");
+    await hand.press("Do without them");
     await page.getByText(/counts as agreement/).waitFor();
-    expect(await hand.hears()).toBe("Use it");
+    expect(await hand.hears()).toBe("Use earlier titrations");
     expect(complaints).toEqual([]);
     await page.context().close();
   });

@@ -42,18 +42,15 @@ export const verdictWords = {
     `The ${count} agree to the last digit read, each judged on its own mass${useWords}all of them.`,
   slip: (reading: string, times: string, perhaps: string): string =>
     `${reading} mL is about ${times}: was it ${perhaps} mL? Correct it if your notes say so; otherwise titrate again.`,
-  divisions: (count: string): string => `${count} divisions`,
-  millilitres: (distance: string): string => `${distance} mL`,
   lone: (reading: string, distance: string, others: string): string =>
-    `${reading} mL is ${distance} from ${others} that agree: something happened. Titrate again`,
+    `${reading} mL is ${distance} mL away from the ${others} that agree. Titrate again`,
   /** Where a reading may be left out: it was flagged, and three or more are left. */
-  omit: (withIt: string, without: string): string =>
-    `, or omit it with the reason noted (mean ${withIt} mL with it, ${without} without).`,
+  omit: ", or leave it out and write why.",
   end: ".",
   apart: (count: string, apart: string): string =>
     `The ${count} lie ${apart} mL apart, and no one can say which is off: ${beforeDose}`,
   othersApart: (reading: string, others: string, apart: string): string =>
-    `${reading} mL is suspect, and the other ${others} lie ${apart} mL apart: ${beforeDose}`,
+    `${reading} mL lies apart, and the other ${others} lie ${apart} mL apart: ${beforeDose}`,
   byRecord: (allowed: string): string =>
     ` (your usual scatter explains ${allowed} mL from the mean).`,
   byDrops: (allowed: string): string => ` (up to ${allowed} mL apart counts as agreement).`,

@@ -18,8 +18,6 @@ export const mostPlaces = 6;
 const digitsOfDouble = 12;
 /** Figures of the record are shown so. */
 export const placesOfRecord = 3;
-/** Divisions this near to a whole number of them are that. */
-export const roundingOfDivisions = 1e-9;
 /** At a flag, so many must be left for the choice of leaving it out. */
 export const fewestLeft = 3;
 
@@ -53,24 +51,12 @@ function ofAgreement(set: ReplicateSet, places: number): string {
   return words.agree(count, within.toFixed(places), mean(set.judged).toFixed(places + 1));
 }
 
-/** In divisions of the burette where it is a whole number of them. */
-function distanceWords(set: ReplicateSet, distance: Exact, places: number): string {
-  if (set.hasOwnMasses || set.step.isZero()) return words.millilitres(distance.toFixed(places));
-  const divisions = distance.div(set.step);
-  const isWhole = divisions.minus(divisions.round()).abs().lte(roundingOfDivisions);
-  return isWhole
-    ? words.divisions(divisions.toFixed(0))
-    : words.millilitres(distance.toFixed(places));
-}
-
 function ofLone(set: ReplicateSet, found: Judgement, lone: Lone, places: number): string {
   const others = without(set.judged, lone.place);
   const reading = named(set.readings[lone.place], places);
-  const distance = distanceWords(set, lone.distance, places);
+  const distance = lone.distance.toFixed(places);
   const isOptional = found.suspect !== undefined && others.length >= fewestLeft;
-  const means = [set.judged, others].map((each) => mean(each).toFixed(places + 1));
-  const end =
-    isOptional && !set.hasOwnMasses ? words.omit(means[0] ?? "", means[1] ?? "") : words.end;
+  const end = isOptional && !set.hasOwnMasses ? words.omit : words.end;
   return words.lone(reading, distance, countWord(others.length)) + end;
 }
 

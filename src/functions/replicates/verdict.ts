@@ -24,7 +24,7 @@ export const VERDICT = worksheetFunction(
     ],
     example: {
       formula: "=TITRE.VERDICT({2.3,2.35,2.9})",
-      gives: "2.90 mL is 11 divisions from two that agree: something happened. Titrate again.",
+      gives: "2.90 mL is 0.55 mL away from the two that agree. Titrate again.",
     },
     sources: ["grubbs", "gum"],
   },

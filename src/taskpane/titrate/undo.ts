@@ -3,7 +3,7 @@ import type { Draft, Reading, ReadingList } from "./draft";
 import { type Action, reduce } from "./reducer";
 
 export interface Before {
-  /** What undoing takes back: "titre 3 added". */
+  /** What undoing does: "Take back titre 3". */
   readonly what: string;
   readonly list: ReadingList;
   readonly titres: readonly Reading[];
@@ -26,21 +26,21 @@ const called = (list: ReadingList, index: number): string =>
 
 /** What an action does to the readings, in words; undefined when it leaves them alone. */
 function whatIsDone(draft: Draft, action: Action): Pick<Before, "what" | "list"> | undefined {
-  const done = (list: ReadingList, index: number, how: string) => ({
-    what: `${called(list, index)} ${how}`,
+  const done = (list: ReadingList, index: number, before: string, after = "") => ({
+    what: `${before} ${called(list, index)}${after}`,
     list,
   });
   switch (action.do) {
     case "add":
-      return done(action.list, draft[action.list].length, "added");
+      return done(action.list, draft[action.list].length, "Take back");
     case "change":
-      return done(action.list, action.index, "changed");
+      return done(action.list, action.index, "Take back the change of");
     case "remove-blank":
-      return done("blanks", action.index, "removed");
+      return done("blanks", action.index, "Put", " back");
     case "omit":
-      return done("titres", action.index, "omitted");
+      return done("titres", action.index, "Put", " back");
     case "put-back":
-      return done("titres", action.index, "put back");
+      return done("titres", action.index, "Leave", " out again");
     default:
       return undefined;
   }

@@ -24,7 +24,7 @@ async function breakOff(world: PageWorld, titres: readonly string[]): Promise<vo
   await world.openTask("Titrate");
   await world.step(4).click();
   for (const [at, titre] of titres.entries()) {
-    const words = new RegExp(`^Omit Titre ${String(at + 1)}$`, "i");
+    const words = new RegExp(`^Leave out Titre ${String(at + 1)}$`, "i");
     await page.getByRole("button", { name: words }).waitFor({ timeout: 15_000 });
     const said = await page.locator("#pane").innerText();
     if (!said.includes(titre)) throw new Error(`the titre ${titre} is not there after a reload`);
@@ -58,9 +58,9 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   drafts.set("Titrate/Smallest burette mark, mL", "0.05");
   if (chance.is(0.25)) await breakOff(world, titres);
   if (isOmitted) {
-    await hand.press("Omit Titre 3");
+    await hand.press("Leave out Titre 3");
     await hand.choose("Why omit titre 3?", "spilt");
-    await hand.press("Omit titre 3");
+    await hand.press("Leave out titre 3");
     await page.getByText("Omitted: spilt").waitFor();
   }
   await hand.next("Result");

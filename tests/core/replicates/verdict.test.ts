@@ -60,7 +60,7 @@ describe("the verdict", () => {
         const flags = shownMarks(set, judgement(set));
         const flagged = given.filter((_, place) => flags[place] !== "agrees");
         const words = verdict(set);
-        // "2.90 mL is 11 divisions from two that agree", "23.5 mL is about ten times the others"
+        // "2.90 mL is 0.55 mL away from the two that agree", "23.5 mL is about ten times the others"
         const named = /^([\d.]+) mL is /.exec(words)?.[1];
         if (/and the other |no one can say/.test(words)) expect(flagged).toEqual(given);
         else if (named === undefined) expect(flagged).toEqual([]);
@@ -72,22 +72,28 @@ describe("the verdict", () => {
     expect(shownMarks(far, judgement(far))).toEqual(["agrees", "agrees", "apart"]);
   });
 
-  it("names the reading that is far from others that agree, in divisions, even at three", () => {
+  it("names the reading that is far from others that agree, and how far, even at three", () => {
     expect(verdict(setOf([2.3, 2.35, 4], 0.05))).toBe(
-      "4.00 mL is 33 divisions from two that agree: something happened. Titrate again.",
+      "4.00 mL is 1.65 mL away from the two that agree. Titrate again.",
     );
     expect(verdict(setOf([3.4, 2.5, 2.45], 0.05))).toBe(
-      "3.40 mL is 18 divisions from two that agree: something happened. Titrate again.",
+      "3.40 mL is 0.90 mL away from the two that agree. Titrate again.",
     );
     // read to nothing that fits them all
-    expect(verdict(setOf([2.3001, 2.3503, 4]))).toMatch(/^4\.0000 mL is 1\.6497 mL from two/);
+    expect(verdict(setOf([2.3001, 2.3503, 4]))).toMatch(
+      /^4\.0000 mL is 1\.6497 mL away from the two/,
+    );
   });
 
   it("takes a reading for far from others at more than three times what they may lie apart", () => {
     // by hand: 0.15 mL is allowed, 0.45 are three times that
     expect(verdict(setOf([2.3, 2.35, 2.8], 0.05))).toMatch(/^The three lie 0\.50 mL apart/);
-    expect(verdict(setOf([2.3, 2.35, 2.85], 0.05))).toMatch(/^2\.85 mL is 10 divisions from two/);
-    expect(verdict(setOf([2.8, 2.85, 2.3], 0.05))).toMatch(/^2\.30 mL is 10 divisions from two/);
+    expect(verdict(setOf([2.3, 2.35, 2.85], 0.05))).toMatch(
+      /^2\.85 mL is 0\.50 mL away from the two/,
+    );
+    expect(verdict(setOf([2.8, 2.85, 2.3], 0.05))).toMatch(
+      /^2\.30 mL is 0\.50 mL away from the two/,
+    );
   });
 
   it("shows up to six decimals as typed, and ten digits of a reading that was worked out", () => {
@@ -97,19 +103,11 @@ describe("the verdict", () => {
     expect(verdict(setOf([2.12345678949]))).toMatch(/^One reading, 2\.123456789 mL/);
   });
 
-  it("counts divisions where a billionth of one at most is left over", () => {
-    const far = (reading: number) => verdict(setOf([2.3, 2.35, 2.3, reading], 0.05));
-    expect(far(3.850000000045)).toMatch(/30 divisions/);
-    expect(far(3.849999999955)).toMatch(/30 divisions/);
-    expect(far(3.850000000055)).toMatch(/^3\.85 mL is 1\.500000 mL/);
-    expect(far(3.849999999945)).toMatch(/^3\.85 mL is 1\.500000 mL/);
-  });
-
-  it("counts no divisions between readings on masses of their own, nor where there is no step", () => {
-    // 1.5 mL are 30 divisions of the burette, but the readings are brought to one mass
+  it("says the distance in mL, on masses of their own as well", () => {
+    // by hand: 3.85 less 2.35
     const alike = [2.3, 2.35, 2.3, 3.85].map((titre) => [titre, 5] as const);
-    expect(verdict(setOnMasses(alike))).toMatch(/^3\.85 mL is 1\.50 mL from three/);
-    expect(verdict(setOf([2.3, 2.35, 2.3, 3.85]))).toMatch(/^3\.85 mL is 30 divisions from three/);
+    expect(verdict(setOnMasses(alike))).toMatch(/^3\.85 mL is 1\.50 mL away from the three/);
+    expect(verdict(setOf([2.3, 2.35, 2.3, 3.85]))).toMatch(/^3\.85 mL is 1\.50 mL away from/);
   });
 
   it("names no reading where no one can say which it was, and gives no dose", () => {
@@ -123,13 +121,12 @@ describe("the verdict", () => {
     );
   });
 
-  it("shows the mean with and without a suspect reading, and asks for a reason", () => {
-    // by hand: 9.83/4 and 6.93/3
+  it("offers to leave a suspect reading out where three are left, and asks for a reason", () => {
     expect(verdict(setOf([2.3, 2.31, 2.32, 2.9]))).toBe(
-      "2.90 mL is 58 divisions from three that agree: something happened. Titrate again, or omit it with the reason noted (mean 2.458 mL with it, 2.310 without).",
+      "2.90 mL is 0.58 mL away from the three that agree. Titrate again, or leave it out and write why.",
     );
     expect(byRecord([2.3, 2.35, 2.6])).toBe(
-      "2.60 mL is 5 divisions from two that agree: something happened. Titrate again.",
+      "2.60 mL is 0.25 mL away from the two that agree. Titrate again.",
     );
   });
 
@@ -145,7 +142,7 @@ describe("the verdict", () => {
 
   it("says so where even the others lie apart", () => {
     expect(verdict(setOf([199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57]))).toBe(
-      "245.57 mL is suspect, and the other seven lie 2.87 mL apart: titrate again before any dose (up to 0.15 mL apart counts as agreement).",
+      "245.57 mL lies apart, and the other seven lie 2.87 mL apart: titrate again before any dose (up to 0.15 mL apart counts as agreement).",
     );
   });
 
@@ -158,7 +155,7 @@ describe("the verdict", () => {
         [3.9, 6],
       ]),
     );
-    expect(words).toMatch(/^3\.90 mL is \d\.\d\d mL from three that agree: something happened/);
+    expect(words).toMatch(/^3\.90 mL is \d\.\d\d mL away from the three that agree\. Titrate/);
     expect(
       verdict(
         setOnMasses([

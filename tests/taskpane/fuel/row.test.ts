@@ -156,7 +156,7 @@ describe("titres of a fuel that do not agree", () => {
 
   it("are named with the one that is odd, at three and at two", () => {
     // 4.00 - 1.10 = 2.90 mL, 58 divisions of 0.05
-    expect(odd("1.0", "1.1", "4")).toContain("4.00 mL is 58 divisions from two that agree");
+    expect(odd("1.0", "1.1", "4")).toContain("4.00 mL is 2.90 mL away from the two that agree");
     expect(odd("14.5", "1.45", "1.50")).toContain("14.50 mL is about ten times the others");
     expect(odd("14.5", "1.45", "")).toBe("14.50 mL is about ten times 1.45 mL: a slipped point?");
   });

@@ -29,7 +29,7 @@ export async function recordScenes(page: Page, look: Look): Promise<void> {
   await fillTitres(hand, apart);
   await page.getByText(/^Your usual scatter is/).waitFor();
   await look("replicates, the record asked about");
-  await hand.press("Use it");
+  await hand.press("Yes");
   await page.getByText(/your usual scatter explains/).waitFor();
   await look("replicates, by the record");
   await hand.next("Result");

@@ -39,10 +39,10 @@ async function measured(hand: BenchHand, look: Look): Promise<void> {
 
 async function omit(hand: BenchHand, look: Look): Promise<void> {
   await look("replicates, suspect");
-  await hand.press("Omit Titre 4");
+  await hand.press("Leave out Titre 4");
   await look("replicates, why omit");
   await hand.choose("Why omit titre 4?", "went");
-  await hand.press("Omit titre 4");
+  await hand.press("Leave out titre 4");
   await look("replicates, omitted");
 }
 

@@ -20,9 +20,9 @@ const picture = (slip: Slip) => {
 };
 
 const legend = (slip: Slip): string => {
-  const { titrated, band, places, isByRecord } = picture(slip);
+  const { titrated, band, places } = picture(slip);
   const standing = titrated.filter(({ mark }) => mark !== "omitted");
-  return bandWords(band, standing.length, isByRecord, places);
+  return bandWords(band, standing.length, places);
 };
 
 describe("the picture of the titres on the burette", () => {
@@ -73,15 +73,20 @@ describe("the picture of the titres on the burette", () => {
     const one = but({ titres: ["2.40"] });
     expect(picture(one).titrated).toEqual([{ name: "Titre 1", value: 2.4, mark: "not tested" }]);
     // three drops to either side
-    expect(legend(one)).toBe(
-      "The next one should fall in the band, 2.25 to 2.55 mL: three drops, or three divisions.",
-    );
+    expect(legend(one)).toBe("The next titre should lie between 2.25 and 2.55 mL.");
   });
 
   it("says where the band of those that agree lies, and who is flagged", () => {
     const slip = but({ titres: ["2.30", "2.35", "4.00"] });
     expect(titresInWords(picture(slip).titrated, 2)).toBe(
       "Titre 1 2.30; Titre 2 2.35; Titre 3 4.00, apart, all in mL.",
+    );
+  });
+
+  it("says where titres should lie, once two agree", () => {
+    // by hand: both within 0.15 mL of 2.325
+    expect(legend(but({ titres: ["2.30", "2.35"] }))).toMatch(
+      /^Titres should lie between 2\.\d\d and 2\.\d\d mL\.$/,
     );
   });
 

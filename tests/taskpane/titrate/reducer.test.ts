@@ -117,7 +117,7 @@ describe("undo", () => {
 
   it("takes back the last act on the readings and says which", () => {
     const omitted = bench({ do: "omit", index: 1, reason: "bubble" });
-    expect(omitted.past.at(-1)).toMatchObject({ what: "titre 2 omitted", list: "titres" });
+    expect(omitted.past.at(-1)).toMatchObject({ what: "Put titre 2 back", list: "titres" });
     expect(step(omitted, { do: "undo" }).draft.titres).toEqual(draftOf(whole).titres);
   });
 

@@ -49,7 +49,7 @@ const typed: Readonly<Record<string, Typed>> = {
   },
   "one far out": {
     slip: { titres: ["2.30", "2.35", "4.00"] },
-    said: "4.00 mL is 33 divisions from two that agree: something happened.",
+    said: "4.00 mL is 1.65 mL away from the two that agree.",
     worth: "Not yet",
   },
   "half a millilitre apart": {

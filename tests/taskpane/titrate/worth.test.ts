@@ -15,12 +15,12 @@ const words = (...titres: string[]): string => {
 const eight: readonly (readonly [titres: readonly string[], said: RegExp])[] = [
   [["1.55", "1.60", "1.58"], /^Good$/],
   [["2.40", "2.40", "2.40"], /^Good$/],
-  [["3.40", "2.50", "2.45"], /^Not yet: 3\.40 mL is 18 divisions from two that agree/],
+  [["3.40", "2.50", "2.45"], /^Not yet: 3\.40 mL is 0\.90 mL away from the two that agree/],
   [["1.55", "16.0", "1.58"], /^Not yet: 16\.00 mL is about ten times the others: was it 1\.60 mL/],
-  [["2.30", "2.35", "4.00"], /^Not yet: 4\.00 mL is 33 divisions from two that agree/],
+  [["2.30", "2.35", "4.00"], /^Not yet: 4\.00 mL is 1\.65 mL away from the two that agree/],
   [["2.30", "2.80"], /^Not yet: The two lie 0\.50 mL apart, and no one can say which/],
   [["2.40"], /^Not yet: One reading, 2\.40 mL: nothing to compare it with/],
-  [["2.40", "2.45", "2.45", "2.40", "3.90"], /^Not yet: 3\.90 mL is 29 divisions from four/],
+  [["2.40", "2.45", "2.45", "2.40", "3.90"], /^Not yet: 3\.90 mL is 1\.45 mL away from the four/],
 ];
 
 describe("what a result is worth", () => {

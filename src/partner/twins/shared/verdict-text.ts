@@ -1,10 +1,5 @@
 /** The sentence of VERDICT, built from the core's own words. */
-import {
-  fewestLeft,
-  mostPlaces,
-  placesOfRecord,
-  roundingOfDivisions,
-} from "../../../core/replicates/verdict";
+import { fewestLeft, mostPlaces, placesOfRecord } from "../../../core/replicates/verdict";
 import { verdictWords as words } from "../../../core/replicates/verdict-words";
 import type { JudgementText } from "./judgement-text";
 import { cellsOf } from "./list";
@@ -14,7 +9,7 @@ import type { Reading } from "./reading";
 import type { ReplicateColumns } from "./replicate-columns";
 import { areEqual } from "./scatter";
 import { decimalsOf, exactly, fixed } from "./shown-text";
-import { and, figure, never, or, significant, spoken, text, when } from "./text";
+import { and, never, significant, spoken, text, when } from "./text";
 
 /** Digits of a figure that was worked out in the sheet. */
 const digits = 10;
@@ -79,23 +74,9 @@ export function verdictText(
   const perhaps = named(alone.perhaps, `(${decimalsOf(alone.perhaps, mostPlaces)})`);
   const slip = spoken(words.slip, at(alone.slip), alone.slipWord, perhaps);
 
-  const divisions = helper(
-    "its distance in divisions",
-    when(or(`${alone.lone}=0`, `${test.step}=0`), "0", `${alone.distance}/${test.step}`),
-  );
-  const inDivisions = and(
-    `${divisions}>0`,
-    `ABS(${divisions}-ROUND(${divisions},0))<=${figure(roundingOfDivisions)}`,
-  );
-  const asMillilitres = spoken(words.millilitres, fixed(alone.distance, places));
-  const distance = onMasses(
-    asMillilitres,
-    when(inDivisions, spoken(words.divisions, fixed(divisions, 0)), asMillilitres),
-  );
-  const but = `(SUM(${judged.text})-INDEX(${judged.text},${alone.lone}))/(${count}-1)`;
-  const omit = spoken(words.omit, fixed(mean, finer), fixed(but, finer));
+  const distance = fixed(alone.distance, places);
   const isOptional = and(`${suspect}>0`, `${count}>${fewestLeft}`);
-  const end = onMasses(text(words.end), when(isOptional, omit, text(words.end)));
+  const end = onMasses(text(words.end), when(isOptional, text(words.omit), text(words.end)));
   const lone = `${spoken(words.lone, at(alone.lone), distance, counted(`${count}-1`))}&${end}`;
 
   const together = spoken(words.apart, all, rangeOf(others.text));

@@ -10,7 +10,6 @@ interface Picture {
   /** mL; 0 where it is not known. */
   readonly step: number;
   readonly places: number;
-  readonly isByRecord: boolean;
 }
 
 /** @returns undefined before the first titre that counts */
@@ -41,6 +40,5 @@ export function titratedOf({ draft, working }: Seen): Picture | undefined {
     band: bandOf(set, found),
     step: set.step.toNumber(),
     places,
-    isByRecord: set.usual !== undefined,
   };
 }

@@ -6,22 +6,16 @@ import type { OneDivision } from "./one-division";
 
 const stands: Record<Titrated["mark"], string> = {
   agrees: "",
-  suspect: ", suspect",
+  suspect: ", apart",
   apart: ", apart",
   omitted: ", omitted",
   "not tested": "",
 };
 
-/** What explains the band. */
-const reason = (isByRecord: boolean): string =>
-  isByRecord ? "what your own scatter explains" : "three drops, or three divisions";
-
-/** "Band: 2.28 to 2.43 mL, three drops, or three divisions." */
-export function bandWords({ from, to }: Band, count: number, isByRecord: boolean, places: number) {
-  const ends = `${fixed(Math.max(0, from), places)} to ${fixed(to, places)} mL`;
-  return count === 1
-    ? `The next one should fall in the band, ${ends}: ${reason(isByRecord)}.`
-    : `Band: ${ends}, ${reason(isByRecord)}.`;
+/** "Titres should lie between 2.28 and 2.43 mL." */
+export function bandWords({ from, to }: Band, count: number, places: number) {
+  const between = `lie between ${fixed(Math.max(0, from), places)} and ${fixed(to, places)} mL`;
+  return count === 1 ? `The next titre should ${between}.` : `Titres should ${between}.`;
 }
 
 /** "One division, 0.05 mL, is 0.14 % FFA: 26 g of pure KOH in 100 L of oil." */

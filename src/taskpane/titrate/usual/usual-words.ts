@@ -21,5 +21,4 @@ export function usualWords(usual: Usual): string {
   return `Your usual scatter is ${figure} mL, from ${counted(titrations, "titration")}.${leftOut(usual)}`;
 }
 
-export const usualQuestion =
-  "Use it? It finds a slip that three titres hide, and as a rule gives two titres a smaller ±.";
+export const usualQuestion = "Use your earlier titrations too? They show a bad titre sooner.";

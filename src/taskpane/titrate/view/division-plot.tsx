@@ -26,7 +26,7 @@ export function DivisionPlotView() {
   const inMark = useMark();
   const seen = titratedOf(view);
   if (seen === undefined) return null;
-  const { titrated, band, step, places, isByRecord } = seen;
+  const { titrated, band, step, places } = seen;
   const plot = divisionPlot(titrated, band, step, width, edge);
   const rows = Math.max(...plot.dots.map(({ row }) => row)) + 1;
   const dotsAt = 12 + (rows - 1) * rowHeight;
@@ -77,8 +77,8 @@ export function DivisionPlotView() {
         ))}
       </svg>
       <figcaption className="legend soft">
-        {inMark(bandWords(band, standing, isByRecord, places))} {isOut ? "Triangle: flagged. " : ""}
-        {isOmitted ? "Cross: omitted. " : ""}
+        {inMark(bandWords(band, standing, places))} {isOut ? "Triangle: apart. " : ""}
+        {isOmitted ? "Cross: left out. " : ""}
         {division === undefined ? "" : inMark(divisionWords(division))}
       </figcaption>
     </figure>

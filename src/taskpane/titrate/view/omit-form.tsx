@@ -43,7 +43,7 @@ export function OmitForm({ number, onDone }: OmitFormProps) {
       }}
     >
       <PickList
-        label={`Why omit titre ${number}?`}
+        label={`Why leave out titre ${number}?`}
         value={picked}
         options={options}
         onPick={setPicked}
@@ -55,7 +55,7 @@ export function OmitForm({ number, onDone }: OmitFormProps) {
       </p>
       <div className="acts">
         <Button type="submit" size="large" appearance="primary">
-          Omit titre {number}
+          Leave out titre {number}
         </Button>
         <Button
           type="button"

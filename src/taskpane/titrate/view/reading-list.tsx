@@ -32,7 +32,7 @@ function Figures({ reading }: { reading: Reading }) {
   );
 }
 
-const flags: Partial<Record<Mark, string>> = { suspect: "Suspect", apart: "Apart" };
+const flags: Partial<Record<Mark, string>> = { suspect: "Apart", apart: "Apart" };
 
 /** Of what agrees nothing is said. */
 function Flag({ mark }: { mark: Mark | undefined }) {
@@ -58,7 +58,7 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
             <span className="reading-name">{name}</span>
             <Figures reading={reading} />
             <Flag mark={marks?.get(number)} />
-            {isOmitted ? <span className="soft full">Omitted: {reading.omitted}</span> : null}
+            {isOmitted ? <span className="soft full">Left out: {reading.omitted}</span> : null}
             <span className="reading-acts">
               <Button
                 aria-label={`Change ${name}`}
@@ -71,12 +71,12 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
               </Button>
               {list === "blanks" ? (
                 <Button
-                  aria-label={`Remove ${name}`}
+                  aria-label={`Leave out ${name}`}
                   onClick={() => {
                     act({ do: "remove-blank", index });
                   }}
                 >
-                  Remove
+                  Leave out
                 </Button>
               ) : isOmitted ? (
                 <Button
@@ -95,13 +95,13 @@ export function Readings({ list, omitting, onEdit, onOmit }: ReadingListProps) {
                   ref={asRef<HTMLButtonElement>((button) => {
                     omitButtons.current[index] = button;
                   })}
-                  aria-label={`Omit ${name}`}
+                  aria-label={`Leave out ${name}`}
                   aria-expanded={omitting === index}
                   onClick={() => {
                     onOmit(omitting === index ? undefined : index);
                   }}
                 >
-                  Omit
+                  Leave out
                 </Button>
               )}
             </span>

@@ -101,7 +101,7 @@ function Replicates({ acid, doubt }: { acid: Acid; doubt: Doubt | undefined }) {
       />
       <p className="legend soft">
         Dots: titres. Upright line: mean. {doubt ? "Bar above: the ± interval. " : ""}
-        {dots.some(({ isOmitted }) => isOmitted) ? "Cross: omitted." : ""}
+        {dots.some(({ isOmitted }) => isOmitted) ? "Cross: left out." : ""}
       </p>
     </section>
   );

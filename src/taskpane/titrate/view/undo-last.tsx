@@ -14,7 +14,7 @@ export function UndoLast({ list, onUndo }: { list: ReadingList; onUndo: () => vo
         act({ do: "undo" });
       }}
     >
-      Undo: {undoes.what}
+      {undoes.what}
     </Button>
   );
 }

@@ -14,7 +14,7 @@ function Answered({ isUsed }: { isUsed: boolean }) {
         act({ do: "pick", picked: { record: isUsed ? "without" : "use" } });
       }}
     >
-      {isUsed ? "Do without it" : "Use it"}
+      {isUsed ? "Do without them" : "Use earlier titrations"}
     </Button>
   );
 }
@@ -41,7 +41,7 @@ function Asked() {
               act({ do: "pick", picked: { record } });
             }}
           >
-            {record === "use" ? "Use it" : "Do without"}
+            {record === "use" ? "Yes" : "No"}
           </Button>
         ))}
       </div>
@@ -62,7 +62,7 @@ export function UsualScatter() {
     <section className="usual" aria-label="Your usual scatter">
       <p className="soft">
         {inMark(usualWords(record))}
-        {isFound && answer === "without" ? " It is not used." : ""}
+        {isFound && answer === "without" ? " They are not used." : ""}
       </p>
       {isFound && answer === "" ? <Asked /> : null}
       {isToSay ? <Say tone="check">{verdictWords.more}</Say> : null}
