@@ -33,7 +33,7 @@ export class LargerPart {
   private set(larger: Part | "none"): void {
     const { work, larger: pane, sheetAlone } = this.page;
     work.dataset.larger = larger;
-    pane.setAttribute("aria-pressed", String(larger === "pane"));
-    sheetAlone.setAttribute("aria-pressed", String(larger === "sheet"));
+    pane.textContent = larger === "pane" ? "Show sheet" : "Hide sheet";
+    sheetAlone.textContent = larger === "sheet" ? "Show pane" : "Hide pane";
   }
 }

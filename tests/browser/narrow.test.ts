@@ -29,12 +29,10 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
       await page.goto(served.address);
       await complete(page);
       const shared = await heightOf(page, "#pane");
-      const button = page.getByRole("button", { name: "Hide sheet" });
-      await button.tap();
-      expect(await button.getAttribute("aria-pressed")).toBe("true");
+      await page.getByRole("button", { name: "Hide sheet" }).tap();
       expect(await heightOf(page, "#sheet")).toBe(0);
       expect(await heightOf(page, "#pane")).toBeGreaterThan(1.8 * shared);
-      await button.tap();
+      await page.getByRole("button", { name: "Show sheet" }).tap();
       expect(await heightOf(page, "#pane")).toBe(shared);
       expect(complaints).toEqual([]);
       await page.context().close();
@@ -52,9 +50,7 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
       await page.keyboard.press("F6");
       await expect.poll(() => heightOf(page, "#sheet")).toBeGreaterThan(200);
       await goTo(page, "A1");
-      expect(
-        await page.getByRole("button", { name: "Hide sheet" }).getAttribute("aria-pressed"),
-      ).toBe("false");
+      await page.getByRole("button", { name: "Hide sheet" }).waitFor();
       expect(complaints).toEqual([]);
       await page.context().close();
     },
@@ -65,15 +61,14 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
     await page.goto(served.address);
     await complete(page);
     const shared = await heightOf(page, "#sheet");
-    const button = page.getByRole("button", { name: "Hide pane" });
-    await button.tap();
-    expect(await button.getAttribute("aria-pressed")).toBe("true");
+    await page.getByRole("button", { name: "Hide pane" }).tap();
+    await page.getByRole("button", { name: "Show pane" }).waitFor();
     expect(await heightOf(page, "#pane")).toBe(0);
     expect(await heightOf(page, "#sheet")).toBeGreaterThan(1.8 * shared);
     await goTo(page, "A1");
     await page.keyboard.press("F6");
     await expect.poll(() => heightOf(page, "#pane")).toBeGreaterThan(200);
-    expect(await button.getAttribute("aria-pressed")).toBe("false");
+    await page.getByRole("button", { name: "Hide pane" }).waitFor();
     // turned, and turned back: the zoom took the room of the names
     await page.setViewportSize({ width: 900, height: 700 });
     await page.setViewportSize({ width: 320, height: 640 });
@@ -113,6 +108,33 @@ describe.runIf(hasBrowser)("the page on a telephone", () => {
       }
     },
   );
+
+  it("shows every button of the bar whole, Help among them, with the sheet as text and without", async () => {
+    for (const hasTouch of [true, false]) {
+      const { page } = await served.open({ ...telephone, hasTouch });
+      await page.goto(served.address);
+      await complete(page);
+      const shown = () =>
+        page
+          .locator(".page-bar :is(button, a)")
+          .filter({ visible: true })
+          .evaluateAll((all) =>
+            all.map((each) => {
+              const { left, right } = each.getBoundingClientRect();
+              const isWhole = left >= 0 && right <= innerWidth;
+              return `${String(each.textContent).trim()}${isWhole ? "" : `, cut at ${String(right)}`}`;
+            }),
+          );
+      const first = ["Hide pane", "Hide sheet", "Help", "New", "Open", "Save", "Undo", "Redo"];
+      expect(await shown()).toEqual([...first, "Sheet"]);
+      await page.getByRole("button", { name: "Sheet", exact: true }).click();
+      await page.getByRole("menuitem", { name: "Text view" }).click();
+      await expect.poll(shown).toEqual([...first, "Text view"]);
+      await page.getByRole("button", { name: "Text view" }).click();
+      await expect.poll(shown).toEqual([...first, "Sheet"]);
+      await page.context().close();
+    }
+  });
 
   it("scrolls the cells under a finger that is drawn over them, and selects under one that taps", async () => {
     const { page, complaints } = await served.open(telephone);

@@ -37,7 +37,7 @@ export async function workbenchScenes(page: Page, look: Look): Promise<void> {
     await page.locator("#pane :is(h2, h3):visible").first().waitFor();
     await look(`the task ${name}`);
   }
-  const alone = page.getByRole("button", { name: "Hide sheet" });
+  const alone = page.locator("#larger");
   if (await alone.isVisible()) {
     await alone.click();
     await look("the pane alone");
@@ -50,6 +50,7 @@ export async function workbenchScenes(page: Page, look: Look): Promise<void> {
   await page.locator("#kept[open]").waitFor();
   await look("what the browser kept");
   await page.keyboard.press("Escape");
-  await page.click("#plain-toggle");
+  // on a telephone it is in the menu
+  await page.locator("#plain-toggle").dispatchEvent("click");
   await look("its plain tables");
 }

@@ -44,7 +44,7 @@ export const browserPage: Guide = {
     ),
     heading("On a telephone"),
     text(
-      "_Hide pane_ and _Hide sheet_ give one of them the whole height. The bar's buttons can be swiped. A finger drawn over the cells scrolls them; one that rests first selects.",
+      "_Hide pane_ and _Hide sheet_ give one of them the whole height. On a telephone _Text view_ is in _Sheet_. A finger drawn over the cells scrolls them; one that rests first selects.",
     ),
   ],
 };

@@ -90,7 +90,17 @@ const groups: readonly Group[] = [
   },
   {
     title: "This sheet",
-    items: [{ words: "Print this sheet", does: ({ grid }) => printShown(grid.cells) }],
+    items: [
+      { words: "Print this sheet", does: ({ grid }) => printShown(grid.cells) },
+      // the way to it on a telephone, whose bar has no room for its button
+      {
+        words: "Text view",
+        does: ({ page: { plainToggle } }) => {
+          plainToggle.click();
+          plainToggle.focus();
+        },
+      },
+    ],
   },
 ];
 
