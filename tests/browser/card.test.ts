@@ -22,17 +22,17 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     const hand = new QuickHand(first.page);
     await first.page.getByRole("combobox", { name: "Batch" }).waitFor();
     await hand.choose("Batch", "B-117");
-    await first.page.getByText("No card: the row").waitFor();
+    await first.page.getByText("B-117: no acid value yet, so no dose.").waitFor();
     await hand.choose("Batch", "B-114");
     // 25 imperial gallons as typed; by hand 25 x 4.54609 x 0.915 = 103.992 kg = 229 lb 4.2 oz
     await first.page.getByText("25.00 imperial gal").waitFor();
     await first.page.getByText("229 lb 4.2 oz, 104.0 kg").waitFor();
     // on paper the same, and one undo takes it back
     const before = await bookOf(first.page);
-    await hand.press("Print this card");
-    expect(await hand.hears()).toBe("Print this card");
-    await first.page.getByRole("button", { name: "Make the card to print" }).waitFor();
-    await hand.press("Make the card to print");
+    await hand.press("Make a sheet to print");
+    expect(await hand.hears()).toBe("Make a sheet to print");
+    await first.page.getByRole("button", { name: "Make this sheet" }).waitFor();
+    await hand.press("Make this sheet");
     await first.page.getByText("Written in the sheet Card B-114").waitFor();
     const printed = (await bookOf(first.page)).sheets.find(({ name }) => name === "Card B-114");
     expect(printed?.print).toMatchObject({ landscape: false, block: { row: 0, columns: 5 } });
@@ -40,13 +40,13 @@ describe.runIf(hasBrowser)("the bench card in a browser", () => {
     expect(await bookOf(first.page)).toEqual(before);
     await hand.press(/^1\. Drain/, "Space");
     await hand.type("Methanol: what you put in", "5.9");
-    await hand.type("Washes", "4");
+    await hand.type("Number of washes", "4");
     // the row holds three washes, and those go only once that is agreed to
     await first.page
-      .getByText(/Washes 3/)
+      .getByText(/The logbook says 3 washes\. Replace it with 4\?/)
       .first()
       .waitFor();
-    await hand.press(/Change them/, "Space");
+    await hand.press(/^Replace/, "Space");
     await hand.press("Record how it went");
     await first.page.getByText(/Written in row 6 of the sheet Batches/).waitFor();
     // other units: what was typed in gallons is said in litres, 5.9 x 4.54609, and comes back as typed

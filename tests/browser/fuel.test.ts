@@ -24,10 +24,10 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     const before = await bookOf(page);
     await hand.choose("Recorded batch", "B-114");
     await hand.pick("Washed");
-    await hand.type("How often", "3");
+    await hand.type("Number of washes", "3");
     await hand.next("Acid value");
     for (const [field, text] of [
-      ["Alkali strength", "0.1"],
+      ["Titrant strength", "0.1"],
       ["Fuel in each flask", "20"],
       ["Blank", "0.10"],
       ["Titre 1", "1.45"],
@@ -67,7 +67,7 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
       "Soap titre mL": 0.3,
       "HCl mol/L": 0.01,
       "Water %": 0.03,
-      "Solubility trial": "clear",
+      "Methanol trial": "clear",
       "Metal verdict": expect.stringContaining("TITRE.AGAINSTLIMIT") as string,
     });
     await undo(page);
@@ -90,7 +90,7 @@ describe.runIf(hasBrowser)("the fuel task in a browser", () => {
     await openFor("B-114");
     await expect.poll(() => batch.inputValue()).toBe("B-114");
     // its row says three washes and 108.5 L, in the gallons of its card: 108.5 / 4.54609
-    expect(await page.getByLabel("How often").inputValue()).toBe("3");
+    expect(await page.getByLabel("Number of washes").inputValue()).toBe("3");
     expect(await page.getByLabel("How much fuel").inputValue()).toBe("23.867");
     await hand.press(/^4 Water and trial/);
     await page.getByText("From the bench card of B-114: clear.").waitFor();

@@ -13,8 +13,15 @@ export const wentLimits = {
   made: "1.1",
 } as const;
 
-/** Seen in the trial of 3 in 27: the fuel is not done. */
+/** What the trial is called, on the card, for the fuel, in the tables and on paper. */
+export const methanolTrial = "Methanol trial";
+export const trialMix = "3 mL of fuel in 27 mL of methanol";
+
+/** Seen in it: the fuel is not done. */
 export const oilLeft = "oil at the bottom";
+/** All that it may show. */
+export const trialAnswers = ["clear", "cloudy", oilLeft] as const;
+export type TrialAnswer = (typeof trialAnswers)[number];
 
 /** Digits after the mark: a charge as it is typed, a molar ratio. */
 export const wentPlaces = { charge: 3, ratio: 2 } as const;
@@ -25,14 +32,14 @@ export const wentWords = {
   less: "Less lye than meant: ",
   more: "More lye than meant: ",
   meant: " % of the oil was left for the reaction, not ",
-  lessMeans: " %. Expect oil in the trial of 3 in 27.",
+  lessMeans: " %. Expect oil in the methanol trial.",
   moreMeans: " %. Expect more soap, and slow settling.",
   methanol: " Methanol ",
   toOne: " to 1, not ",
   made: " Fuel ",
   tooMuch:
     " % of the oil: more than it can give. Check the unit, and that it is settled and dried.",
-  notDone: " Not done: oil was left in the trial of 3 in 27.",
+  notDone: " Not done: oil was left in the methanol trial.",
   end: ".",
 } as const;
 

@@ -35,18 +35,18 @@ const step = (
 export const cardSteps: readonly CardStep[] = [
   step("oil", "Drain off water. Put in the oil.", "", "company", "oil"),
   step("dry", "Heat slowly until no more steam comes. Let it cool.", "to 55 °C", "drying"),
-  step("trial", "New lot? Try one litre of it first: go on once that is clear.", "", "trial"),
+  step("trial", "New lot? Make one litre first. Go on only if that came out right.", "", "trial"),
   step("methanol", "Put methanol into the mixing vessel.", "cold", "methanol", "methanol"),
   step("lye", "Weigh the lye. Close its tub.", "", "lye", "lye"),
   step(
     "dissolve",
-    "Lye into the methanol, a little at a time. Stir until none is left.",
+    "Lye into the methanol, a little at a time. Stir until all the lye is dissolved. From now on this is methoxide.",
     "below 45 °C: stop, wait, go on",
     "intoMethanol",
   ),
   step(
     "mix",
-    "Heater off. Lye in methanol into the oil, little by little, stirring, lid on.",
+    "Heater off. Methoxide into the oil, little by little, stirring, lid on.",
     "oil at 50 to 55 °C",
     "vapour",
   ),
@@ -65,7 +65,7 @@ export const cardSteps: readonly CardStep[] = [
   step("drain", "Drain the dark layer, glycerol, into a closed can.", "", "crudeFuel"),
   step(
     "tried",
-    "Shake 3 mL of fuel with 27 mL of methanol. Clear: go on. Oil at the bottom: not done yet.",
+    "Methanol trial: shake 3 mL of fuel with 27 mL of methanol. Clear: go on. Oil at the bottom: not done yet.",
     "at 20 °C, look after 10 minutes",
     "methanol",
   ),
@@ -92,7 +92,7 @@ export const cardTroubles: readonly CardTrouble[] = [
   trouble("Oil above 55 °C", "Wait. Methanol boils at about 65 °C."),
   trouble("No layer after 8 hours, or jelly", "Keep it warm for a day. Titrate this oil again."),
   trouble(
-    "Oil in the trial of 3 in 27",
+    "Oil in the methanol trial",
     "Drain the glycerol. Treat one litre again first, then the rest.",
   ),
   trouble("Wash turns to cream", "Stop stirring. Let it stand warm. Wash more gently."),

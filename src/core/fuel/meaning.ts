@@ -4,6 +4,7 @@
  */
 import type { Exact } from "../exact/exact";
 import { shown } from "../exact/rounding";
+import { oilLeft, type TrialAnswer } from "../batch/went";
 import { fuelMost } from "../reference/fuel-limits";
 import type { AgainstLimit } from "./against-limit";
 
@@ -27,7 +28,7 @@ export interface FuelFound {
   readonly hasFreeBase: boolean;
   /** % of the mass. */
   readonly water: Exact | undefined;
-  readonly trial: "clear" | "cloudy" | "";
+  readonly trial: TrialAnswer | "";
 }
 
 export interface ToDo {
@@ -53,11 +54,11 @@ const wash = (metal: Exact, washed: FuelFound["washed"]): ToDo => {
 export function toDo(found: FuelFound): readonly ToDo[] {
   const { washed, acid, metal, hasFreeBase, water, trial } = found;
   const done: ToDo[] = [];
-  if (trial === "cloudy") {
+  if (trial === "cloudy" || trial === oilLeft) {
     done.push({
       what:
         washed === "yes" ? "React it again, dried first." : "React it again, before it is washed.",
-      why: "Cloudy in methanol: oil that did not react. The trial is no measurement, and sees neither monoglyceride nor free glycerol (common practice, no source).",
+      why: "Cloudy in methanol, or oil at the bottom: oil that did not react. The trial is no measurement, and sees neither monoglyceride nor free glycerol (common practice, no source).",
     });
   }
   if (metal?.verdict === "above") done.push(wash(metal.found, washed));
@@ -103,5 +104,5 @@ export const notMeasured = ({ acid, metal, water, trial }: FuelFound): readonly 
   ...(acid === undefined ? ["acid value"] : []),
   ...(metal === undefined ? ["soap and metal"] : []),
   ...(water === undefined ? ["water"] : []),
-  ...(trial === "" ? ["the trial in methanol"] : []),
+  ...(trial === "" ? ["the methanol trial"] : []),
 ];

@@ -19,7 +19,7 @@ export const CONVERSION = worksheetFunction(
     notes: [
       "Glycerol that is still bound belongs to oil that has not reacted all the way. Triolein holds 10.40 % of it.",
       "At the limits of ASTM D6751, 0.240 and 0.020 %, 97.9 % has reacted.",
-      "The trial of 3 mL of fuel in 27 mL of methanol, clear or cloudy, is no measurement (common practice, no source).",
+      "The methanol trial, 3 mL of fuel in 27 mL of methanol, is no measurement (common practice, no source).",
     ],
     example: { formula: "=TITRE.CONVERSION(0.24,0.02)", gives: 97.884773600886 },
     sources: ["definition", "astmD6751", "codex"],

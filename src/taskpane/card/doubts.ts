@@ -76,7 +76,7 @@ export function madeDoubt(units: CardUnits, ...[batch, amounts, held, mark]: OfC
   return muchMade(oil?.times(share), made, units, kilograms ? "went in" : "was planned");
 }
 
-/** What is seen in the trial of 3 in 27, where it means that the fuel is not done. */
+/** What is seen in the methanol trial, where it means that the fuel is not done. */
 export const trialDoubt = (trial: string | undefined): string | undefined =>
   trial === oilLeft
     ? "Not done yet: oil is left in it. Drain the glycerol, treat one litre again first, then the rest, before you wash."

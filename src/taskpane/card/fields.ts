@@ -99,8 +99,10 @@ export const minutesField = numberField("Minutes until the dark layer showed", m
   unit: "min",
   isOptional: true,
 });
-export const washesField = numberField("Washes", mostOften, {
-  unit: "times",
+/** The same for the fuel. */
+export const washesLabel = "Number of washes";
+export const washesField = numberField(washesLabel, mostOften, {
+  unit: "",
   isOptional: true,
   isWhole: true,
 });

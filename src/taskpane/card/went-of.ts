@@ -9,7 +9,7 @@ import { madeDoubt } from "./doubts";
 import type { Held } from "./draft";
 import { farFrom, madeBox, minutesField, washesField, weighedBox } from "./fields";
 import { oilUsed } from "./oil-used";
-import { typedIn } from "./typed";
+import { othersOf, typedIn } from "./typed";
 
 type Values = WentRecord["values"];
 
@@ -76,4 +76,24 @@ export function wentOf(
   const made = madeDoubt(units, batch, amounts, held, mark);
   const doubts = made === undefined ? far : [...far, `Fuel made: ${made}`];
   return { row: batch.row, batch: batch.batch, values, asWorkedOut, doubts };
+}
+
+const ofWeighed: Readonly<Record<string, AmountShown["weighs"]>> = {
+  weighed: "lye",
+  methanol: "methanol",
+  oil: "oil",
+};
+
+/** Under which the card keeps what goes into a column of the row, in whichever unit it was typed. */
+export function keysOf(
+  id: string,
+  amounts: readonly AmountShown[],
+  units: CardUnits,
+): readonly string[] {
+  const weighs = ofWeighed[id];
+  const boxes =
+    id === "litres"
+      ? [madeBox(units)]
+      : amounts.filter((each) => each.weighs === weighs).map(weighedBox);
+  return boxes.length === 0 ? [id] : boxes.flatMap((box) => [box.key(box.form), ...othersOf(box)]);
 }

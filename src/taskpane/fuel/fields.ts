@@ -1,5 +1,6 @@
 /** The number fields of a fuel: label, unit and limits of each, said once. */
 import { limits, type Limits } from "../../core/reference/limits";
+import { washesLabel } from "../card/fields";
 import { kept, numberField } from "../fields/number-facts";
 import { waterFields } from "../water/fields";
 import type { NumberFieldFact } from "../widgets/judged";
@@ -9,7 +10,7 @@ const optional = { isOptional: true } as const;
 
 /** Burettes, balance and titrants: the same for the next fuel. */
 const ofTheBench = kept({
-  acidMolarity: numberField("Alkali strength", limits.molarity, { hint: "0.1 is usual." }),
+  acidMolarity: numberField("Titrant strength", limits.molarity, { hint: "0.1 is usual." }),
   titreStep: numberField("Burette step", limits.step, {
     ...optional,
     hint: "Smallest difference you read.",
@@ -18,19 +19,19 @@ const ofTheBench = kept({
     ...optional,
     hint: "Smallest difference it shows.",
   }),
-  acidPercent: numberField("Alkali ±", limits.plusMinusPercent, {
+  acidPercent: numberField("Titrant accurate to ±", limits.plusMinusPercent, {
     ...optional,
     hint: "How far off its strength may be.",
   }),
   soapMolarity: numberField("Hydrochloric acid", limits.molarity, {
     hint: "0.01 is usual.",
   }),
-  soapPercent: numberField("Its strength ±", limits.plusMinusPercent, optional),
+  soapPercent: numberField("Titrant accurate to ±", limits.plusMinusPercent, optional),
 });
 
 export const numberFields = {
   ...ofTheBench,
-  washes: numberField("How often", washes, { ...optional, unit: "times" }),
+  washes: numberField(washesLabel, washes, { ...optional, unit: "" }),
   litres: numberField("How much fuel", limits.amount, { ...optional, unit: "L" }),
   acidMass: numberField("Fuel in each flask", limits.sampleMass, { hint: "20 g (EN 14104)." }),
   acidTitre1: numberField("Titre 1", limits.reading),

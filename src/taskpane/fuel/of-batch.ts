@@ -1,10 +1,9 @@
 /** What the row of a batch tells its fuel beforehand, and a fuel begun from elsewhere: nothing under way is lost. */
-import { oilLeft } from "../../core/batch/went";
+import { trialAnswers } from "../../core/batch/went";
 import { type Exact, one } from "../../core/exact/exact";
 import { amountUnitNamed } from "../../core/quantity/units";
 import { type Base, baseNamed } from "../../core/reference/bases";
 import { numberOf, type RecordedBatch } from "../../workbook/planning/read-batches";
-import { trialWords } from "../../workbook/record/fuel-record";
 import { valueText } from "../../workbook/planning/preview-text";
 import { went } from "../../workbook/tables/went";
 import { type DecimalMark, withMark } from "../widgets/typed-number";
@@ -32,13 +31,7 @@ const nothing: OfRow = {
   trialFrom: "",
 };
 
-/** In the words of a card; oil at the bottom is what Fuel calls drops that fall. */
-const trialOf = (seen: string): Word<"trial"> =>
-  seen === oilLeft
-    ? "cloudy"
-    : ((Object.keys(trialWords) as (keyof typeof trialWords)[]).find(
-        (each) => trialWords[each] === seen,
-      ) ?? "");
+const trialOf = (seen: string): Word<"trial"> => trialAnswers.find((each) => each === seen) ?? "";
 
 /** The trial as somebody picked it on the bench card, recorded there or not. */
 export function withTrial(told: OfRow, seen: string, batch: string): OfRow {

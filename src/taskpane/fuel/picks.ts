@@ -1,4 +1,5 @@
 /** What is picked for a fuel, each said once. */
+import { methanolTrial, oilLeft, trialMix } from "../../core/batch/went";
 import { basePick } from "../fields/picks";
 import { pick, type PickedOf } from "../fields/pick-facts";
 import { unitWords } from "../fields/units";
@@ -19,8 +20,8 @@ export const picks = {
   waterBy: waterPick,
   trial: pick(
     "buttons",
-    "3 mL of fuel in 27 mL of methanol",
-    { clear: "Clear", cloudy: "Cloudy, or drops fall" },
+    `${methanolTrial}: ${trialMix}`,
+    { clear: "clear", cloudy: "cloudy", [oilLeft]: oilLeft },
     "",
   ),
 } as const;

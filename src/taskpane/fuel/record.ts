@@ -2,7 +2,7 @@
 import { type Exact, exact } from "../../core/exact/exact";
 import { isProblem } from "../../core/problem/problem";
 import { neutralisedWord } from "../../core/titration/neutralised";
-import { type FuelRecord, notWashed, trialWords } from "../../workbook/record/fuel-record";
+import { type FuelRecord, notWashed } from "../../workbook/record/fuel-record";
 import type { NumberFigures } from "../fields/number-figures";
 import { waterFound } from "../water/found";
 import { sheetDay } from "../widgets/day";
@@ -64,7 +64,7 @@ export function recordOf(draft: Draft, figures: Figures, today: string): FuelRec
     acid: acidOf(figures),
     soap: soapOf(draft, figures),
     water: water === undefined || isProblem(water) ? undefined : water,
-    trial: picked.trial === "" ? "" : trialWords[picked.trial],
+    trial: picked.trial,
     litres: made && held(made.times(litresIn(picked.madeIn))),
     note: words.note.trim(),
   };

@@ -38,6 +38,8 @@ export interface PlanViewProps {
   /** The focus comes to the command when this is first shown. */
   readonly takesFocus: boolean;
   readonly onAgreed: (agreed: readonly string[]) => void;
+  /** What stands there stays: this part is not to be written. */
+  readonly onKeep?: (id: string) => void;
 }
 
 /** Nobody has gone on from the heading of the step: the command is what comes next. */
@@ -73,7 +75,7 @@ function ExactCells({ cells, inMark }: { cells: readonly PlannedCell[]; inMark: 
 
 /** Drawn on while the plan changes: a button that is being pressed must not be put away for its like. */
 export function PlanView(props: PlanViewProps) {
-  const { plan, isBusy, command, inMark, takesFocus, onAgreed } = props;
+  const { plan, isBusy, command, inMark, takesFocus, onAgreed, onKeep } = props;
   /** The sentences agreed to: when one says something else, it is to be agreed to anew. */
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const button = useRef<HTMLButtonElement>(null);
@@ -86,7 +88,7 @@ export function PlanView(props: PlanViewProps) {
   return (
     <>
       <p>{plan.summary}</p>
-      {plan.remarks.map(({ sentence, confirm, agreeing }) =>
+      {plan.remarks.map(({ sentence, confirm, agreeing, keeping }) =>
         confirm === undefined ? (
           <Say key={sentence} tone="know">
             {sentence}
@@ -104,6 +106,16 @@ export function PlanView(props: PlanViewProps) {
                 );
               }}
             />
+            {keeping === undefined || onKeep === undefined ? null : (
+              <Button
+                size="large"
+                onClick={() => {
+                  onKeep(keeping.id);
+                }}
+              >
+                {inMark(keeping.words)}
+              </Button>
+            )}
           </div>
         ),
       )}

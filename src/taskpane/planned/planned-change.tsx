@@ -14,6 +14,8 @@ export interface PlannedChangeProps {
   readonly inMark: InMark;
   /** What undo does to it, once it is written: "takes the row back". */
   readonly undoTakes: string;
+  /** Of a part that was not to be written over: what stands there stays. */
+  readonly onKeep?: (id: string) => void;
   /** Shown once it is written: what is next. */
   readonly afterwards?: ReactNode;
 }
@@ -23,7 +25,7 @@ const undoSentence = (takes: string, isOneUndo: boolean): string =>
   isOneUndo ? `Undo ${takes}.` : `Undo ${takes}, but may have to be pressed several times.`;
 
 export function PlannedChange(props: PlannedChangeProps) {
-  const { planned, command, busyWords, inMark, undoTakes, afterwards } = props;
+  const { planned, command, busyWords, inMark, undoTakes, afterwards, onKeep } = props;
   const { carrying, isTried, again, takeNextFree, carryOut } = planned;
   const isDone = carrying.state === "written";
   const isWell = isDone && carrying.isWell;
@@ -59,6 +61,7 @@ export function PlannedChange(props: PlannedChangeProps) {
           command={command}
           inMark={inMark}
           takesFocus={isTried}
+          {...(onKeep ? { onKeep } : {})}
           onAgreed={(agreed) => void carryOut(carrying.plan, agreed)}
         />
       ) : null}

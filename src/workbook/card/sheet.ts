@@ -10,7 +10,7 @@ import type { BookCell, BookSheet } from "../../sheet/book";
 import { wrappedLines } from "../../sheet/wrapped-lines";
 import type { RecordedBatch } from "../planning/read-batches";
 import { acidValueHeading, halfWidthHeading, worthColumn } from "../tables/batch-cells";
-import { trialWords } from "../tables/went";
+import { methanolTrial, trialAnswers, trialMix } from "../../core/batch/went";
 import type { CardAmount } from "./amounts";
 import { big, blank, box, heading, type Row, text } from "./cells";
 import { figureCells, type Named, ofRow } from "./references";
@@ -106,8 +106,8 @@ const wentRows = (): Row[] => [
   ],
   [
     null,
-    text("3 mL of fuel in 27 mL of methanol"),
-    text(trialWords.map((word) => `☐ ${word}`).join("   ")),
+    text(`${methanolTrial}: ${trialMix}`),
+    text(trialAnswers.map((word) => `☐ ${word}`).join("   ")),
   ],
   [null, text("What was seen"), text(blank(40))],
   [null, text(`Weighed by ${blank(24)}`), text(`Checked by ${blank(24)}`)],

@@ -28,6 +28,8 @@ export interface Remark {
   readonly confirm?: string;
   /** What one agrees to by that, where the key is no address. */
   readonly agreeing?: string;
+  /** The other answer, and what is left out by it: what stands there stays. */
+  readonly keeping?: { readonly words: string; readonly id: string };
 }
 
 export interface Plan {

@@ -3,9 +3,6 @@ import type { Exact } from "../../core/exact/exact";
 import type { Base } from "../../core/reference/bases";
 import type { BookValue } from "../../sheet/book";
 
-/** How the 3 mL in 27 mL of methanol looked, in the words of the table. */
-export const trialWords = { clear: "clear", cloudy: "cloudy" } as const;
-
 /** Under Washes where it was not washed: a 0 would say nothing. */
 export const notWashed = "none";
 

@@ -44,9 +44,9 @@ const lye = { Base: "KOH", "Lye lot": "K-207", "Assay %": 90, "Charge %": 0.765 
 
 // prettier-ignore
 export const batchEntries: readonly Entry[] = [
-  { Date: sampleDay(2026, 9, 3), Batch: "B-112", Lots: "NQ-41", Amount: 100, Unit: "l", ...lye, "Water %": 0.04, "Weighed g": 910, "Litres made": 96, "Minutes to settle": 40, Washes: 3, "3 in 27": "clear" },
-  { Date: sampleDay(2026, 9, 4), Batch: "B-113", Lots: "SW-17", Amount: 180, Unit: "l", ...lye, "Water %": 0.05, "Weighed g": 1880, "Litres made": 168, "Minutes to settle": 75, Washes: 5, "3 in 27": "cloudy", Seen: "Much soap in the first wash." },
-  { Date: sampleDay(2026, 9, 11), Batch: "B-114", Lots: "NQ-42", Amount: 25, Unit: "uk_gal", ...lye, "Weighed g": 1027, "Litres made": 108.5, "Methanol used L": 28.9, "Minutes to settle": 35, Washes: 3, "3 in 27": "clear" },
+  { Date: sampleDay(2026, 9, 3), Batch: "B-112", Lots: "NQ-41", Amount: 100, Unit: "l", ...lye, "Water %": 0.04, "Weighed g": 910, "Litres made": 96, "Minutes to settle": 40, Washes: 3, "Methanol trial": "clear" },
+  { Date: sampleDay(2026, 9, 4), Batch: "B-113", Lots: "SW-17", Amount: 180, Unit: "l", ...lye, "Water %": 0.05, "Weighed g": 1880, "Litres made": 168, "Minutes to settle": 75, Washes: 5, "Methanol trial": "cloudy", Seen: "Much soap in the first wash." },
+  { Date: sampleDay(2026, 9, 11), Batch: "B-114", Lots: "NQ-42", Amount: 25, Unit: "uk_gal", ...lye, "Weighed g": 1027, "Litres made": 108.5, "Methanol used L": 28.9, "Minutes to settle": 35, Washes: 3, "Methanol trial": "clear" },
   { Date: sampleDay(2026, 9, 24), Batch: "B-115", Lots: "BL-03", Amount: 160, Unit: "kg", ...lye, Base: "NaOH", "Lye lot": "N-31", "Assay %": 98, "Charge %": 0.546, "Water %": 0.09, Note: "Wet: dried before the batch." },
   { Date: sampleDay(2026, 9, 25), Batch: "B-116", Lots: "TW-09", Amount: 100, Unit: "l", ...lye, Note: "Over the limit: the cell says so and gives no dose." },
   { Date: sampleDay(2026, 9, 30), Batch: "B-117", Lots: "SW-19", Amount: 100, Unit: "l", ...lye, Note: "Waits for its titration." },

@@ -1,6 +1,7 @@
 /** The `Fuel` table: one row each time the fuel of a batch was looked at. */
+import { methanolTrial, trialAnswers, trialMix } from "../../core/batch/went";
 import { neutralisedWord } from "../../core/titration/neutralised";
-import { type FuelRecord, notWashed, trialWords } from "../record/fuel-record";
+import { type FuelRecord, notWashed } from "../record/fuel-record";
 import {
   baseChoices,
   calculated,
@@ -158,8 +159,8 @@ export const fuel: RecordTable<FuelRecord> = {
       40,
     ),
     figure("Water %", "0.000", "Water in the fuel, % of its mass.", ({ water }) => water),
-    typed("Solubility trial", 12, "3 mL in 27 mL of methanol at 20 C: no measurement.", {
-      choices: Object.values(trialWords),
+    typed(methanolTrial, 12, `${trialMix} at 20 C: no measurement.`, {
+      choices: trialAnswers,
       of: ({ trial }) => (trial === "" ? undefined : trial),
     }),
     figure("Litres", "0.0", "Fuel that this speaks for, L.", ({ litres }) => litres),

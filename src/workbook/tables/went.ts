@@ -2,13 +2,18 @@
  * How a batch went: columns of `Batches` that are typed after it, none of them needed for a dose, and what
  * the difference between weighed and worked out means (core/batch/went.ts, the same as formulas).
  */
-import { oilLeft, wentLimits, wentPlaces, wentWords } from "../../core/batch/went";
+import {
+  methanolTrial,
+  oilLeft,
+  trialAnswers,
+  trialMix,
+  wentLimits,
+  wentPlaces,
+  wentWords,
+} from "../../core/batch/went";
 import { usual } from "../../core/reference/defaults";
 import { one } from "./batch-cells";
 import { calculated, type Column, typed } from "./column";
-
-/** What may stand under `3 in 27`. */
-export const trialWords = ["clear", "cloudy", oilLeft] as const;
 
 export const went = {
   weighed: "Weighed g",
@@ -17,7 +22,7 @@ export const went = {
   litres: "Litres made",
   minutes: "Minutes to settle",
   washes: "Washes",
-  trial: "3 in 27",
+  trial: methanolTrial,
   seen: "Seen",
 } as const;
 
@@ -77,14 +82,9 @@ export const wentColumns = (oilKind: string): Column<unknown>[] => [
   }),
   typed(went.minutes, 10, "Minutes until the dark layer showed.", { format: "0" }),
   typed(went.washes, 8, "How often the fuel was washed.", { format: "0" }),
-  typed(
-    went.trial,
-    12,
-    "3 mL of fuel in 27 mL of methanol. It is no measurement (common practice).",
-    {
-      choices: trialWords,
-    },
-  ),
+  typed(went.trial, 12, `${trialMix}. It is no measurement (common practice).`, {
+    choices: trialAnswers,
+  }),
   typed(went.seen, 30, "What was seen: colour, layers, soap."),
   calculated(
     chargeInFact,

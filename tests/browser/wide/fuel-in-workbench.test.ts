@@ -84,7 +84,7 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
     await hand.next("Soap and base");
     await typeAll(hand, soapOf("6", "0.40", "15.0", "0.10"));
     await hand.next("Water and trial");
-    await hand.pick("Cloudy, or drops fall");
+    await hand.pick("oil at the bottom");
     await hand.next("What it means");
     await record(page, hand);
     await hand.press("Next fuel");
@@ -92,11 +92,11 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
 
     await hand.choose("Recorded batch", "B-114");
     await hand.pick("Washed");
-    await hand.type("How often", "3");
+    await hand.type("Number of washes", "3");
     await hand.type("How much fuel", "88");
     await hand.next("Acid value");
     await typeAll(hand, [
-      ["Alkali strength", "0.1"],
+      ["Titrant strength", "0.1"],
       ["Fuel in each flask", "20"],
       ["Blank", "0.10"],
       ["Titre 1", "1.45"],

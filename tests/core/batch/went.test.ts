@@ -27,7 +27,7 @@ describe("what the difference between weighed and worked out means", () => {
     // by hand: 0.765 + 0.9 x (910 - 1046)/915 = 0.765 - 0.13377 = 0.63123
     expect(chargeLeft(batch({ weighed: 910 })).toNumber()).toBeCloseTo(0.6312295, 6);
     expect(lyeMeans(batch({ weighed: 910 }))).toBe(
-      "Less lye than meant: 0.631 % of the oil was left for the reaction, not 0.765 %. Expect oil in the trial of 3 in 27.",
+      "Less lye than meant: 0.631 % of the oil was left for the reaction, not 0.765 %. Expect oil in the methanol trial.",
     );
     expect(lyeMeans(batch({ weighed: 1200 }))).toMatch(/^More lye than meant: 0\.916 %.*more soap/);
     // the acid part alone is 1046 - 777.75 = 268.25 g

@@ -159,7 +159,7 @@ describe("the steps of the card", () => {
       "Methanol above 45 °C",
       "Oil above 55 °C",
       "No layer after 8 hours, or jelly",
-      "Oil in the trial of 3 in 27",
+      "Oil in the methanol trial",
       "Wash turns to cream",
     ]);
   });

@@ -84,7 +84,7 @@ describe("what the figures of a fuel ask for", () => {
 
   it("says what was not measured, and calls no fuel good for it", () => {
     const bare: FuelFound = { ...good, acid: undefined, water: undefined, trial: "" };
-    expect(notMeasured(bare)).toEqual(["acid value", "water", "the trial in methanol"]);
+    expect(notMeasured(bare)).toEqual(["acid value", "water", "the methanol trial"]);
     expect(isWell(bare)).toBe(false);
     expect(notMeasured({ ...good, metal: undefined })).toEqual(["soap and metal"]);
     expect(isWell({ ...good, metal: undefined })).toBe(false);

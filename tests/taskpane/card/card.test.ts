@@ -16,7 +16,7 @@ import {
   weighedKey,
 } from "../../../src/taskpane/card/fields";
 import { othersOf, typedIn } from "../../../src/taskpane/card/typed";
-import { wentOf, wrongIn } from "../../../src/taskpane/card/went-of";
+import { keysOf, wentOf, wrongIn } from "../../../src/taskpane/card/went-of";
 import { judge } from "../../../src/taskpane/widgets/judged";
 import { planWent } from "../../../src/workbook/planning/record/record-went";
 import { type RecordedBatch, readBatches } from "../../../src/workbook/planning/read-batches";
@@ -70,7 +70,7 @@ describe("how a batch went, as typed on its card", () => {
   it("counts washes in whole numbers, and asks about a figure far from what was planned", async () => {
     expect(judge("2.5", washesField, ".")).toMatchObject({
       kind: "wrong",
-      sentence: 'Washes: "2.5" is no whole number; type 1, 2, 3 and so on.',
+      sentence: 'Number of washes: "2.5" is no whole number; type 1, 2, 3 and so on.',
     });
     const { host } = await hostWith(slipwayBatch);
     const batch = (await batchesOf(host)).find((each) => each.batch === slipwayBatch.batch);
@@ -220,7 +220,7 @@ describe("what is said at a box while it can still be put right", () => {
     expect(wentOf(batch, amounts, held, "us", ".")).toBeUndefined();
     expect(wrongIn(amounts, held, "us", ".")).toEqual([
       "KOH, lot K-207: what you put in",
-      "Washes",
+      "Number of washes",
     ]);
   });
 
@@ -266,6 +266,35 @@ describe("what is said at a box while it can still be put right", () => {
     expect(said({ [weighedKey(oil)]: "90", litres: "100" })).toContain("90.00 L of oil went in");
     expect(trialDoubt("oil at the bottom")).toContain("Not done yet");
     expect(trialDoubt("clear")).toBeUndefined();
+  });
+});
+
+describe("what the row says already", () => {
+  it("is kept at a press, in whichever unit the other figure was typed, and nothing else is", async () => {
+    const { host } = await hostWith(slipwayBatch);
+    const batch = (await batchesOf(host)).find((each) => each.batch === slipwayBatch.batch);
+    if (batch === undefined) throw new Error("no batch");
+    const typed = {
+      "lye, lb": "2.1",
+      "methanol, US gal": "6",
+      "litres, imperial gal": "20",
+      minutes: "40",
+      washes: "3",
+      trial: "clear",
+      seen: "Dark.",
+    };
+    const ids = ["weighed", "methanol", "litres", "minutes", "washes", "trial", "seen"];
+    for (const units of cardUnits) {
+      const amounts = amountsOf(batch, units) ?? [];
+      for (const id of ids) {
+        const gone = keysOf(id, amounts, units);
+        const left = Object.fromEntries(
+          Object.entries(typed).filter(([key]) => !gone.includes(key)),
+        );
+        const went = wentOf(batch, amounts, { ticks: [], typed: left }, units, ".");
+        expect(Object.keys(went?.values ?? {})).toEqual(ids.filter((each) => each !== id));
+      }
+    }
   });
 });
 

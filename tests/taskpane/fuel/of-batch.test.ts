@@ -25,8 +25,14 @@ import type { RecordedBatch } from "../../../src/workbook/planning/read-batches"
 const rowOf = (base: string, cells: Readonly<Record<string, unknown>>): RecordedBatch =>
   ({ base, under: (heading: string) => cells[heading] ?? "" }) as unknown as RecordedBatch;
 
-const first = ofRow(rowOf("NaOH", { Washes: 3, "Litres made": 88.5, "3 in 27": "clear" }), ",");
-const second = ofRow(rowOf("koh", { "Litres made": 40, "3 in 27": "oil at the bottom" }), ",");
+const first = ofRow(
+  rowOf("NaOH", { Washes: 3, "Litres made": 88.5, "Methanol trial": "clear" }),
+  ",",
+);
+const second = ofRow(
+  rowOf("koh", { "Litres made": 40, "Methanol trial": "oil at the bottom" }),
+  ",",
+);
 
 /** Somebody's own: any fields, as they may be typed. */
 const typed = fc.dictionary(
@@ -95,13 +101,13 @@ describe("a fuel of a batch on record", () => {
   it("follows when another row is chosen instead, and says nothing that this one does not", () => {
     const draft = named(opened(undefined, "B-1", first), "B-2", second, first);
     expect(draft.typed).toEqual({ litres: "40" });
-    expect(draft.picked).toMatchObject({ base: "KOH", washed: "", trial: "cloudy" });
+    expect(draft.picked).toMatchObject({ base: "KOH", washed: "", trial: "oil at the bottom" });
   });
 
   it("has the trial from the card, recorded there or not, and says so until another answer is picked", () => {
     const fromRow = opened(undefined, "B-2", second);
     // oil at the bottom is what Fuel calls drops that fall
-    expect(fromRow.picked.trial).toBe("cloudy");
+    expect(fromRow.picked.trial).toBe("oil at the bottom");
     expect(fromRow.words.trialFrom).toMatch(/^From the bench card of .*: oil at the bottom\.$/);
     const asPicked = opened(undefined, "B-2", withTrial(second, "clear", "B-2"));
     expect(asPicked.picked.trial).toBe("clear");

@@ -112,7 +112,7 @@ describe("a fuel in pieces", () => {
   it("wants what a begun step lacks, and nothing of one that is not begun", () => {
     const some = draftOf({ acidTitre1: "1.45" }, "yes", "KOH");
     expect(viewed(some).wants.map(({ sentence }) => sentence)).toEqual([
-      "Fill in Alkali strength.",
+      "Fill in Titrant strength.",
       "Fill in Fuel in each flask.",
     ]);
     const trialAlone = draftOf({}, "yes", "KOH");

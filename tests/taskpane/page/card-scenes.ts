@@ -15,8 +15,8 @@ export async function cardScenes(page: Page, look: Look): Promise<void> {
   await hand.choose("Batch", "B-114");
   await page.getByText("Tick each step").waitFor();
   await look("imperial gallons");
-  await hand.press("Print this card");
-  await page.getByRole("button", { name: "Make the card to print" }).waitFor();
+  await hand.press("Make a sheet to print");
+  await page.getByRole("button", { name: "Make this sheet" }).waitFor();
   await look("the card to print");
   await hand.press("Not now");
   await hand.choose("Units", "US");
@@ -24,7 +24,7 @@ export async function cardScenes(page: Page, look: Look): Promise<void> {
   await hand.type("Methanol: what you put in", "7.1");
   await look("US gallons, a step done");
   await hand.choose("Units", "Metric");
-  await hand.type("Washes", "4");
+  await hand.type("Number of washes", "4");
   await hand.pick("cloudy");
   await page.getByRole("button", { name: "Record how it went" }).waitFor();
   await look("metric, how it went");

@@ -28,7 +28,7 @@ export async function fuelScenes(page: Page, look: Look): Promise<void> {
   await hand.type("Dish and sample, before", "65.81");
   await hand.type("Dish and sample, dried and cool", "65.79");
   await hand.type("Balance step", "0.01");
-  await hand.pick("Cloudy, or drops fall");
+  await hand.pick("oil at the bottom");
   await look("weighed water, a scale too coarse");
   await hand.choose("How was the water measured?", "By calcium");
   await look("by gas");

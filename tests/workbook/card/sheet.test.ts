@@ -83,7 +83,9 @@ describe("the bench card to print", () => {
 
   it("has a place on paper for each thing the trial may show, as the pane asks it, and none is cut off", async () => {
     const { rows } = await cardOf(slipwayBatch, "metric");
-    const trial = rows.find((row) => String(row[1]?.value ?? "").startsWith("3 mL of fuel"));
+    const trial = rows.find((row) =>
+      String(row[1]?.value ?? "").startsWith("Methanol trial: 3 mL of fuel"),
+    );
     const places = String(trial?.[2]?.value ?? "");
     for (const seen of ["☐ clear", "☐ cloudy", "☐ oil at the bottom"])
       expect(places).toContain(seen);

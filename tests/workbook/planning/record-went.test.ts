@@ -16,7 +16,7 @@ describe("how a batch went", () => {
     const record = { row, batch: "B-112", values, asWorkedOut: [], doubts: [] };
     const plan = await planWent(host, record);
     if (plan.kind !== "plan") throw new Error(plan.sentence);
-    expect(plan.remarks[0]?.sentence).toBe("What stands there now is written over: Weighed g 910.");
+    expect(plan.remarks[0]?.sentence).toBe("The logbook says 910 g of lye. Replace it with 800 g?");
     const { fingerprint, mustConfirm } = plan;
     expect((await recordWent(host, record, { fingerprint, agreed: [] })).kind).toBe("to-confirm");
     expect(host.book).toEqual(before);
@@ -56,7 +56,9 @@ describe("how a batch went", () => {
     // by hand: 100 L of oil, so 110 L is the edge itself and 115 L is 115 %
     expect(await went(110, "clear")).not.toMatch(/Fuel|Not done/);
     expect(await went(115, "clear")).toMatch(/\. Fuel 115 % of the oil: more than it can give\./);
-    expect(await went(96, "oil at the bottom")).toMatch(/\. Not done: oil was left in the trial/);
+    expect(await went(96, "oil at the bottom")).toMatch(
+      /\. Not done: oil was left in the methanol trial/,
+    );
   });
 
   it("says of which lot nothing was typed", async () => {

@@ -78,7 +78,7 @@ export function Card() {
       <TooMuch />
       <WaterOfOil />
       <Units />
-      <OnRequest words="Print this card" closeWords="Not now">
+      <OnRequest words="Make a sheet to print" closeWords="Not now">
         {() => <PrintCard amounts={amounts} />}
       </OnRequest>
       <p>{brief("permission")} Tick each step once it is done.</p>

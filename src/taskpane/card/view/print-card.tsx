@@ -18,7 +18,7 @@ export function PrintCard({ amounts }: { amounts: readonly AmountShown[] }) {
   return (
     <PlannedPress
       change={change}
-      command="Make the card to print"
+      command="Make this sheet"
       busyWords="Making the sheet."
       inMark={inMark}
       undoTakes="takes it back"

@@ -1,7 +1,7 @@
 /** How it went: asked after the batch, into the batch's own row. */
+import { methanolTrial, type TrialAnswer, trialAnswers, trialMix } from "../../../core/batch/went";
 import { andList } from "../../../sheet/and-list";
 import { planWent, recordWent } from "../../../workbook/planning/record/record-went";
-import { trialWords } from "../../../workbook/tables/went";
 import { PlannedChange } from "../../planned/planned-change";
 import { usePlanned } from "../../planned/use-planned";
 import { Choice } from "../../widgets/choice";
@@ -14,10 +14,10 @@ import { madeDoubt, trialDoubt } from "../doubts";
 import { heldOf } from "../draft";
 import { madeBox, madeKey, minutesField, washesField } from "../fields";
 import { othersOf, typedIn } from "../typed";
-import { wentOf, wrongIn } from "../went-of";
+import { keysOf, wentOf, wrongIn } from "../went-of";
 import { useCard } from "./desk";
 
-const trials = trialWords.map((word) => [word, word] as const);
+const trials = trialAnswers.map((word) => [word, word] as const);
 
 const wrongWords = (labels: readonly string[]): string =>
   `Nothing is recorded yet: first put right ${andList(labels)}.`;
@@ -73,8 +73,8 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
       {field("minutes", minutesField)}
       {field("washes", washesField)}
       <Choice
-        label="3 mL of fuel in 27 mL of methanol"
-        value={(held.typed.trial ?? "") as (typeof trialWords)[number] | ""}
+        label={`${methanolTrial}: ${trialMix}`}
+        value={(held.typed.trial ?? "") as TrialAnswer | ""}
         options={trials}
         onPick={(word) => {
           set("trial", word);
@@ -96,6 +96,9 @@ export function Went({ amounts }: { amounts: readonly AmountShown[] }) {
           busyWords="Writing the row."
           inMark={inMark}
           undoTakes="takes it back"
+          onKeep={(id) => {
+            for (const key of keysOf(id, amounts, units)) set(key, "");
+          }}
         />
       )}
     </section>

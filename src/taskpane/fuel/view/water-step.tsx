@@ -1,5 +1,6 @@
 /** Water in the fuel, and the trial in methanol. */
 import { fuelMost } from "../../../core/reference/fuel-limits";
+import { methanolTrial } from "../../../core/batch/went";
 import { Say } from "../../widgets/say";
 import { WaterWays } from "../../water/ways";
 import { Choose, Figure, useDesk, useMark } from "./desk";
@@ -19,7 +20,7 @@ export function WaterStep() {
         limit={fuelMost.water}
       />
       <p className="soft">{inMark("At most 0.05 % (500 mg/kg, EN 14214:2012+A1:2014).")}</p>
-      <h3>Did it react?</h3>
+      <h3>{methanolTrial}</h3>
       <p>At 20 °C, shaken, left to stand. No measurement: common practice, no source.</p>
       <Choose field="trial" />
       {trialFrom === "" ? null : (

@@ -1,9 +1,8 @@
 /** How a batch went, into its own row of `Batches`: read, plan, agree, write, read back. */
 import { cellAt } from "../../../sheet/address";
 import { andList } from "../../../sheet/and-list";
-import { areaName } from "../../../sheet/cell-name";
 import { counted } from "../../../sheet/counted";
-import { fault, type Host, isFault } from "../../../sheet/port";
+import { type CellContent, fault, type Host, isFault } from "../../../sheet/port";
 import type { BookValue } from "../../../sheet/book";
 import { refused } from "../../../sheet/refusal";
 import { batchesName } from "../../tables/batch-cells";
@@ -11,7 +10,7 @@ import { went, type WentId, wentIds } from "../../tables/went";
 import { carryOut } from "../carry-out";
 import { finished } from "../finished";
 import { placeOf } from "../headings";
-import type { Confirmed, Plan, RecordOutcome, Refusal } from "../plan";
+import type { Confirmed, Plan, RecordOutcome, Refusal, Remark } from "../plan";
 import { plannedCell } from "../planned-cell";
 import { valueText } from "../preview-text";
 import { readTable } from "../read";
@@ -30,6 +29,37 @@ export interface WentRecord {
   readonly doubts: readonly string[];
 }
 
+/** The unit of each, and what it is of. */
+const saidAs: Readonly<Record<WentId, readonly [unit: string, of: string]>> = {
+  weighed: [" g", " of lye"],
+  methanol: [" L", " of methanol"],
+  oil: [" kg", " of oil"],
+  litres: [" L", " of fuel"],
+  minutes: [" minutes", " to settle"],
+  washes: [" washes", ""],
+  trial: ["", " in the methanol trial"],
+  seen: ["", ""],
+};
+
+const mostDigits = 6;
+const short = (value: CellContent | undefined): string =>
+  typeof value === "number"
+    ? String(Number(value.toPrecision(mostDigits)))
+    : valueText(value ?? "");
+
+/** What stands there, and what would: one of the two is kept. */
+function replacing(id: WentId, now: CellContent | undefined, next: BookValue): Remark {
+  const [unit, of] = saidAs[id];
+  const held = `${short(now)}${unit}`;
+  const replacement = id === "washes" ? short(next) : `${short(next)}${unit}`;
+  return {
+    sentence: `The logbook says ${held}${of}. Replace it with ${replacement}?`,
+    confirm: `replaced: ${id}`,
+    agreeing: "Replace",
+    keeping: { words: `Keep ${held}`, id },
+  };
+}
+
 /** What recording it would do. Reads, never writes. */
 export async function planWent(host: Host, record: WentRecord): Promise<Plan | Refusal> {
   const found = await readTable(host, batchesName);
@@ -42,6 +72,7 @@ export async function planWent(host: Host, record: WentRecord): Promise<Plan | R
   if (named !== record.batch) return refused("The rows of Batches have moved: look again.");
   const given = wentIds.filter((id) => record.values[id] !== undefined);
   const missing = given.filter((id) => placeOf(went[id], headings) === undefined);
+  const replaced: Remark[] = [];
   const cells = given.flatMap((id) => {
     const column = placeOf(went[id], headings);
     const value = record.values[id] ?? "";
@@ -49,10 +80,10 @@ export async function planWent(host: Host, record: WentRecord): Promise<Plan | R
     if (column === undefined || now === valueText(value)) return [];
     const place = cellAt(block.sheet, block.row + at, block.column + column);
     const content = { kind: "value", value } as const;
+    if (now !== "") replaced.push(replacing(id, values[at]?.[column], value));
     return [plannedCell({ block: place, heading: went[id], now, content, isLost: now !== "" })];
   });
   const row = { ...block, row: block.row + at, rows: 1 };
-  const lost = cells.filter(({ mustConfirm }) => mustConfirm);
   return finished({
     what: "record how it went",
     where: `row ${String(record.row)} of the sheet ${block.sheet}`,
@@ -84,15 +115,7 @@ export async function planWent(host: Host, record: WentRecord): Promise<Plan | R
               agreeing: "Record it without that",
             },
           ]),
-      ...(lost.length === 0
-        ? []
-        : [
-            {
-              sentence: `What stands there now is written over: ${lost.map(({ heading, now }) => `${heading} ${now}`).join(", ")}.`,
-              confirm: areaName(row),
-              agreeing: "Change them",
-            },
-          ]),
+      ...replaced,
     ],
     block: row,
     table: table.name,
