@@ -25,7 +25,7 @@ describe.runIf(hasBrowser)("My bench in a browser", () => {
     await page.getByLabel("Burette step").fill("0.05");
     await page.getByLabel("Balance step").fill("0.01");
     await button("Keep for good in the workbook").click();
-    await page.getByText(/In what is begun it fills the gaps\./).waitFor();
+    await page.getByText(/It fills empty boxes only\./).waitFor();
     await button("Titrate").click();
     const filled = page.locator(".say", { hasText: "Filled in from My bench" });
     await expect

@@ -76,7 +76,7 @@ describe.runIf(hasBrowser)("a probe in a browser", () => {
       await again.page.getByRole("textbox", { name: "Readings of the probe" }).inputValue(),
     ).toContain("15.7;9.29");
     // the probe gave one volume; the next lot is read as this person reads
-    await other.press("Lots");
+    await other.press("Earlier titrations");
     await other.press("New titration");
     await other.press(/^4 Replicates/);
     const isOwn = () => again.page.getByLabel("Start and end").isChecked();

@@ -78,7 +78,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
       await hand.press("Leave out Titre 4");
       await hand.press("Leave out titre 4");
       await page.getByText("A reason is needed").waitFor();
-      await hand.choose("Why omit titre 4?", "air");
+      await hand.choose("Why leave out titre 4?", "air");
       await hand.press("Leave out titre 4");
       await page.getByText("Omitted: air bubble").waitFor();
       await toRecorded(hand);
@@ -106,7 +106,7 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await toResult(hand, three);
     const omit = async (): Promise<void> => {
       await hand.press("Leave out Titre 2");
-      await hand.choose("Why omit titre 2?", "spilt");
+      await hand.choose("Why leave out titre 2?", "spilt");
       await hand.press("Leave out titre 2");
       await page.getByText("Omitted: spilt").waitFor();
     };
@@ -193,9 +193,9 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
       await page.keyboard.press("Enter");
       await page.getByRole("heading", { level: 2, name: /Blank/ }).waitFor();
       expect(await hand.hears()).toBe("Volume used, mL");
-      await hand.press("Lots");
-      await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
-      expect(await hand.hears()).toBe("Lots");
+      await hand.press("Earlier titrations");
+      await page.getByRole("heading", { level: 2, name: "Earlier titrations" }).waitFor();
+      expect(await hand.hears()).toBe("Earlier titrations");
       await page.context().close();
     },
   );
@@ -302,19 +302,19 @@ describe.runIf(hasBrowser)("the titration task in a browser", () => {
     await hand.type("Volume used", "2.5");
     await page.waitForTimeout(1000);
     await page.reload();
-    await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
+    await page.getByRole("heading", { level: 2, name: "Earlier titrations" }).waitFor();
     await hand.press("Go on with NQ-44");
     await page.getByRole("heading", { level: 2, name: /Replicates/ }).waitFor();
     expect(await page.getByLabel("Volume used").inputValue()).toBe("2.5");
     await page.getByText("Titre 3", { exact: true }).waitFor();
 
-    await hand.press("Lots");
+    await hand.press("Earlier titrations");
     await hand.press("New titration");
     await page.getByRole("heading", { level: 2, name: /Titrant/ }).waitFor();
     expect(await page.getByLabel("KHP weighed").inputValue()).toBe("0.5105");
     await hand.next("Oil");
     await hand.type("Lot", "TW-10");
-    await hand.press("Lots");
+    await hand.press("Earlier titrations");
     await page.getByRole("button", { name: "Go on with TW-10" }).waitFor();
     await page.getByRole("button", { name: "Go on with NQ-44" }).waitFor();
     await hand.press("Discard NQ-44");

@@ -77,13 +77,11 @@ export function BenchTask({ host, memory, locale }: Pick<TaskProps, "host" | "me
               <Say tone="check">A figure above is not right yet: its field says why.</Say>
             ) : isSame && Object.keys(inWorkbook.values).length > 0 ? (
               <Say tone="know">
-                Kept on the sheet My bench. Titrate, Batch and What if begin from it. In what is
-                begun it fills the gaps.
+                Kept on the sheet My bench. Titrate, Batch and What if begin from it. It fills empty
+                boxes only.
               </Say>
             ) : !isSame && Object.keys(view.values).length > 0 ? (
-              <Say tone="know">
-                Not in the workbook yet: the other tasks do not begin from it so far.
-              </Say>
+              <Say tone="know">Not saved yet: Titrate and Batch do not use it.</Say>
             ) : null}
           </div>
           {view.values === undefined || isSame ? null : (

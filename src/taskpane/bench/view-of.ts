@@ -20,7 +20,8 @@ const isCharge = (id: BenchFigure): boolean => id.startsWith("charge");
 /** A charge and an amount are in what was picked beside them. */
 function unitOf(id: BenchFigure, { picked }: Draft): string {
   if (id === "amount" || id === "vessel") return picked.unit;
-  return isCharge(id) ? picked.chargeUnit : bench.fields[id].unit;
+  // until one is chosen the box says what it may be in
+  return isCharge(id) ? picked.chargeUnit || "g/L or %" : bench.fields[id].unit;
 }
 
 function valuesOf(draft: Draft, figures: View["figures"]): BenchValues | undefined {

@@ -43,3 +43,6 @@ export const titration = {
 } as const satisfies SteppedTask;
 
 export type StepId = StepOf<typeof titration>;
+
+/** Over the titrations that the pane keeps, and on the button to them: a sheet is called Lots as well. */
+export const keptTitrations = "Earlier titrations";

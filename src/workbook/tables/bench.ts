@@ -104,7 +104,12 @@ export const benchSettings = {
     offeredUnits.map((name) => amountUnitNamed(name)?.shown ?? name),
     "What a batch is usually given in.",
   ),
-  amount: figure("Usual batch", limits.amount, "of these", "So much oil."),
+  amount: figure(
+    "Usual batch",
+    limits.amount,
+    "of these",
+    "How much oil you usually take at once.",
+  ),
   vessel: figure(
     "Vessel holds",
     limits.amount,

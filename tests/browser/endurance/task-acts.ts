@@ -32,13 +32,13 @@ async function breakOff(world: PageWorld, titres: readonly string[]): Promise<vo
   await page.locator("#pane").focus();
 }
 
-/** A partner copy takes no row: it is said, what was typed is kept under Lots, and life goes on. */
+/** A partner copy takes no row: it is said, what was typed is kept under Earlier titrations, and life goes on. */
 async function isRefused({ page, hand }: PageWorld): Promise<void> {
   await page
     .getByText(/This workbook is a partner copy/)
     .locator("visible=true")
     .waitFor();
-  await hand.press("Lots");
+  await hand.press("Earlier titrations");
   await hand.press("New titration");
 }
 
@@ -59,7 +59,7 @@ export async function recordATitration(world: PageWorld): Promise<void> {
   if (chance.is(0.25)) await breakOff(world, titres);
   if (isOmitted) {
     await hand.press("Leave out Titre 3");
-    await hand.choose("Why omit titre 3?", "spilt");
+    await hand.choose("Why leave out titre 3?", "spilt");
     await hand.press("Leave out titre 3");
     await page.getByText("Omitted: spilt").waitFor();
   }
@@ -77,7 +77,7 @@ export async function recordATitration(world: PageWorld): Promise<void> {
     .waitFor({ timeout: 30_000 });
   const row = { lot, titres: [2.4, 2.5, 2.45], omitted: isOmitted ? odd : undefined, blank: 0.15 };
   typed.edit({ kind: "row", row });
-  await page.getByRole("button", { name: "Lots" }).click();
+  await page.getByRole("button", { name: "Earlier titrations" }).click();
   await page.getByRole("button", { name: "New titration" }).click();
   await world.step(1).waitFor();
 }

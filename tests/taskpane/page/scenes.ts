@@ -41,7 +41,7 @@ async function omit(hand: BenchHand, look: Look): Promise<void> {
   await look("replicates, suspect");
   await hand.press("Leave out Titre 4");
   await look("replicates, why omit");
-  await hand.choose("Why omit titre 4?", "went");
+  await hand.choose("Why leave out titre 4?", "went");
   await hand.press("Leave out titre 4");
   await look("replicates, omitted");
 }
@@ -85,7 +85,7 @@ export async function scenes(page: Page, look: Look): Promise<void> {
   await look("recorded");
   await hand.press("Next lot");
   await hand.type("Lot", "=1+1");
-  await hand.press("Lots");
-  await page.getByRole("heading", { level: 2, name: "Lots" }).waitFor();
+  await hand.press("Earlier titrations");
+  await page.getByRole("heading", { level: 2, name: "Earlier titrations" }).waitFor();
   await look("lots");
 }

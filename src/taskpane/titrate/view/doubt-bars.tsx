@@ -11,7 +11,7 @@ export function DoubtBars({ shares }: { shares: readonly Share[] }) {
       {shares.map(({ cause, percent }) => (
         <li key={cause}>
           <span>{capital(cause)}</span>
-          <span className="bar-figure">{Math.round(percent)} %</span>
+          <span className="bar-figure">{Math.round(percent)} % of it</span>
           <svg className="bar" viewBox="0 0 100 8" preserveAspectRatio="none" aria-hidden="true">
             <rect className="bar-trough" width="100" height="8" />
             <rect className="bar-fill" width={full(percent)} height="8" />

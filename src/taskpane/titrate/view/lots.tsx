@@ -3,7 +3,7 @@ import { Button } from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
 import type { Kept } from "../drafts/store";
 import type { Draft } from "../draft";
-import { titration } from "../titration";
+import { keptTitrations, titration } from "../titration";
 import { standing } from "../readings";
 
 export interface LotsProps {
@@ -122,7 +122,7 @@ export function Lots(props: LotsProps) {
   return (
     <div className="task titrate">
       <h2 ref={heading} tabIndex={-1}>
-        Lots
+        {keptTitrations}
       </h2>
       <Button size="large" appearance="primary" className="wide" onClick={onNew}>
         New titration

@@ -9,7 +9,7 @@ import { type Change, usePlanned } from "../../planned/use-planned";
 import { ToTask } from "../../to-task";
 import { atOdds } from "../at-odds";
 import type { Draft } from "../draft";
-import { rowWordIds, type StepId } from "../titration";
+import { keptTitrations, rowWordIds, type StepId } from "../titration";
 import { keepsFromRecording } from "../progress";
 import { recordOf } from "../record";
 import { useDesk, useMark, Wants, Words } from "./desk";
@@ -67,7 +67,9 @@ export function RecordStep({ host, onGo, onRecorded, onNew }: RecordStepProps) {
               Next lot
             </Button>
             <ToTask task="batch" about={draft.words.lot.trim()} words="Batch of this lot" />
-            <p className="soft">Titrant and blanks stay. This one is kept under Lots.</p>
+            <p className="soft">
+              Titrant and blanks stay. This one is kept under {keptTitrations}.
+            </p>
           </>
         }
       />

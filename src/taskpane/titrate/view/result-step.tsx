@@ -78,7 +78,7 @@ function MadeOf({ doubt, isAdvised }: { doubt: Doubt; isAdvised: boolean }) {
   if (shares.length === 0) return null;
   return (
     <section>
-      <h3>What the ± is made of, shares of it</h3>
+      <h3>What the ± is made of</h3>
       <DoubtBars shares={shares} />
       {isAdvised ? null : <Say tone="know">{inMark(adviceInWords(bestChange(doubt.bench)))}</Say>}
     </section>

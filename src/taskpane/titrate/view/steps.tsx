@@ -10,7 +10,7 @@ import { TaskShell } from "../../stepped/task-shell";
 import { Cautions } from "../../widgets/cautions";
 import type { Draft } from "../draft";
 import { stateOf } from "../progress";
-import { type StepId, titration } from "../titration";
+import { keptTitrations, type StepId, titration } from "../titration";
 import { BlankStep } from "./blank-step";
 import { useDesk } from "./desk";
 import { OilStep } from "./oil-step";
@@ -58,7 +58,7 @@ export function Steps({ host, takesFocus, onLots, onNew, onRecorded }: StepsProp
         <>
           <header className="task-top">
             <p className="task-of">{words.lot.trim() || "New titration"}</p>
-            <Button onClick={onLots}>Lots</Button>
+            <Button onClick={onLots}>{keptTitrations}</Button>
           </header>
           <BenchSays
             bench={bench}
