@@ -5,7 +5,7 @@
 import type { IStyleData } from "@univerjs/core";
 import type { BookCell, BookSheet } from "../sheet/book";
 import { bookLook, styledLook } from "../xlsx/book-look";
-import { fixedHeights } from "../xlsx/new-heights";
+import { newHeights } from "../xlsx/new-heights";
 import type { Cell, Look, LookChange } from "../xlsx";
 import { styleOf } from "./file/file-style";
 import { columnPixels, rowDataOf, rowHeights, usualHeight, usualWidth } from "./file/row-heights";
@@ -56,7 +56,7 @@ export function rowsOf(sheet: BookSheet): ReturnType<typeof rowDataOf> {
       cells.push({ row, column, value, look: looks.push(look) - 1 });
     }
   }
-  const heights = fixedHeights(sheet).map(([row, height]) => ({ row, height, isSet: true }));
+  const heights = newHeights(sheet);
   const widthOf = (column: number) => {
     const characters = sheet.columnWidths[column];
     return characters === undefined ? usualWidth : columnPixels(characters);

@@ -4,6 +4,7 @@
  */
 import type { BookCell, BookSheet } from "../sheet/book";
 import { wrappedLines } from "../sheet/wrapped-lines";
+import type { RowHeight } from "./model";
 
 /** Columns so wide are made for sentences. */
 const forSentences = 40;
@@ -27,25 +28,30 @@ export function isWrapped({ rows, columnWidths }: BookSheet, row: number, column
   return (columnWidths[column] ?? 0) >= forSentences && !isAlone;
 }
 
-function linesIn({ value, style }: BookCell, width: number): number {
+function linesIn({ value, style, formula, results }: BookCell, width: number): number {
   const room = width * (style === "heading" ? boldFits : fits);
-  return typeof value === "string" ? wrappedLines(value, room).length : 1;
+  const shown = formula === undefined ? value : (results?.[0]?.[0] ?? value);
+  return typeof shown === "string" ? wrappedLines(shown, room).length : 1;
 }
 
 /**
  * Rows and their heights in points, of those that take more than a line. What a formula says is another text
- * tomorrow: such a row is as high as programs make it.
+ * tomorrow: such a row is as high as it needs now, and is not set, so that programs fit it again.
  */
-export function fixedHeights(sheet: BookSheet): (readonly [number, number])[] {
-  return sheet.rows.flatMap((row, place) => {
-    if (row.some((cell) => cell?.style === "title")) return [[place, titleHeight] as const];
-    if (row.some((cell) => cell?.style === "large")) return [[place, largeHeight] as const];
+export function newHeights(sheet: BookSheet): RowHeight[] {
+  return sheet.rows.flatMap((row, place): RowHeight[] => {
+    const set = (height: number) => [{ row: place, height, isSet: true }];
+    if (row.some((cell) => cell?.style === "title")) return set(titleHeight);
+    if (row.some((cell) => cell?.style === "large")) return set(largeHeight);
     const wrapped = row.flatMap((cell, column) =>
-      cell && cell.formula === undefined && isWrapped(sheet, place, column)
-        ? [{ cell, width: sheet.columnWidths[column] ?? 8 }]
+      cell && isWrapped(sheet, place, column)
+        ? [{ cell, lines: linesIn(cell, sheet.columnWidths[column] ?? 8) }]
         : [],
     );
-    const lines = Math.max(1, ...wrapped.map(({ cell, width }) => linesIn(cell, width)));
-    return lines > 1 ? [[place, lines * lineHeight] as const] : [];
+    const most = (cells: typeof wrapped) => Math.max(1, ...cells.map(({ lines }) => lines));
+    const typed = most(wrapped.filter(({ cell }) => cell.formula === undefined));
+    const lines = most(wrapped);
+    if (lines === 1) return [];
+    return [{ row: place, height: lines * lineHeight, isSet: typed === lines }];
   });
 }

@@ -7,7 +7,7 @@ import { drawnFrom } from "./chart/drawn-from";
 import type { Content, Edit } from "./patch/edits";
 import { emptyFile } from "./new-file";
 import { answer, type FileProblem, isFileProblem, refuse } from "./problem";
-import { fixedHeights } from "./new-heights";
+import { newHeights } from "./new-heights";
 import { patchXlsx } from "./patch";
 
 function contentOf({ value, formula, results }: BookCell): Content {
@@ -76,11 +76,12 @@ function sheetEdits(book: Book, sheet: BookSheet, index: number): Edit[] {
       ...drawnFrom(book, chart),
     })),
     ...(sheet.print ? [{ do: "print-setup", sheet: name, ...sheet.print } as const] : []),
-    ...fixedHeights(sheet).map(([row, points]): Edit => ({
+    ...newHeights(sheet).map(({ row, height, isSet }): Edit => ({
       do: "set-height",
       sheet: name,
       row,
-      points,
+      points: height,
+      ...(isSet ? {} : { isFitted: true }),
     })),
     { do: "freeze", sheet: name, rows: sheet.frozenRows, columns: sheet.frozenColumns ?? 0 },
   ];

@@ -125,12 +125,13 @@ export type Edit =
       readonly column: number;
       readonly characters: number;
     }
-  /** From then on the row keeps that height, whatever is typed into it. */
+  /** From then on the row keeps that height, whatever is typed into it; one that is fitted does not. */
   | {
       readonly do: "set-height";
       readonly sheet: string;
       readonly row: number;
       readonly points: number;
+      readonly isFitted?: true;
     }
   /** Rows above and columns left of this stay in view. */
   | {

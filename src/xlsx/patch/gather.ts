@@ -72,10 +72,11 @@ function setWidth(sheet: SheetDraft, { column, characters }: EditOf<"set-width">
   sheet.widths.set(column, characters);
 }
 
-function setHeight(sheet: SheetDraft, { row, points }: EditOf<"set-height">): void {
+function setHeight(sheet: SheetDraft, edit: EditOf<"set-height">): void {
+  const { row, points, isFitted = false } = edit;
   refuseOutside(sheet.name, { row, column: 0, rows: 1, columns: 1 });
   if (!(points >= 0 && points <= limits.height)) refuse({ code: "bad-height", given: points });
-  sheet.heights.set(row, points);
+  sheet.heights.set(row, { points, isFitted });
 }
 
 export class Gatherer {

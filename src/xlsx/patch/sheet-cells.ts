@@ -12,7 +12,7 @@ import { inserting, unclosed } from "../xml/insert";
 import { prefixed, withAttribute } from "../xml/tag";
 import { type CellMarks, newCell, redressed, withOwnFormula, withResult } from "./cell-xml";
 import type { Dress } from "./edits";
-import { withHeight, withHidden } from "../xml/row-tag";
+import { type Height, withHeight, withHidden } from "../xml/row-tag";
 import { isArrayFormula, Leaning } from "./leaning";
 import { keepsFormula, type StoredValue, type Wanted, type WantedCells } from "./wanted";
 
@@ -21,7 +21,7 @@ export interface SheetContext {
   readonly text: string;
   readonly wanted: WantedCells;
   /** In points, by row. */
-  readonly heights: ReadonlyMap<number, number>;
+  readonly heights: ReadonlyMap<number, Height>;
   /** Of rows of a filter: whether they show. */
   readonly hidden: ReadonlyMap<number, boolean>;
   readonly dynamicMark: number | undefined;

@@ -10,6 +10,7 @@ import type { Choice } from "./choices";
 import type { PrintSetup } from "../../sheet/print-setup";
 import type { Freeze } from "./freeze";
 import type { FilterEdit } from "./table/filter";
+import type { Height } from "../xml/row-tag";
 import { WantedCells } from "./wanted";
 
 export interface ColumnDraft {
@@ -34,7 +35,7 @@ export class SheetDraft {
   readonly wanted = new WantedCells();
   readonly widths = new Map<number, number>();
   /** In points, by row. */
-  readonly heights = new Map<number, number>();
+  readonly heights = new Map<number, Height>();
   readonly choices: Choice[] = [];
   readonly notes: Note[] = [];
   /** Of what hangs on cells. */

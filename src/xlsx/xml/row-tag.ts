@@ -4,7 +4,17 @@ import { withAttribute } from "./tag";
 export const withHidden = (tag: string, isHidden: boolean, wasHidden: boolean): string =>
   isHidden === wasHidden ? tag : withAttribute(tag, "hidden", isHidden ? "1" : undefined);
 
-export const withHeight = (tag: string, points: number | undefined): string =>
-  points === undefined
+export interface Height {
+  readonly points: number;
+  /** To what stands in the row: programs fit it again when that changes. */
+  readonly isFitted: boolean;
+}
+
+export const withHeight = (tag: string, height: Height | undefined): string =>
+  height === undefined
     ? tag
-    : withAttribute(withAttribute(tag, "ht", String(points)), "customHeight", "1");
+    : withAttribute(
+        withAttribute(tag, "ht", String(height.points)),
+        "customHeight",
+        height.isFitted ? undefined : "1",
+      );
