@@ -5,9 +5,11 @@
 import { BooleanNumber, WrapStrategy, type Worksheet } from "@univerjs/core";
 import type { Cell, Look } from "../xlsx";
 import type { WorkbookNames } from "./engine/workbook-names";
-import { rowHeights } from "./file/row-heights";
+import { pointsInFile, rowHeights } from "./file/row-heights";
 
 const general = "General";
+/** Points. */
+const oneLine = 15;
 
 /** Where a sheet's formulas answer in wrapped cells: the columns of its tables in whose rows one does. */
 function wrappedColumns(sheet: Worksheet, names: WorkbookNames): number[] {
@@ -37,6 +39,7 @@ const textAt = (sheet: Worksheet, row: number, column: number): string => {
 function needed(sheet: Worksheet, row: number, last: number): number {
   const looks: Look[] = [];
   const cells: Cell[] = [];
+  let points = 0;
   for (let column = 0; column <= last; column += 1) {
     const style = styleAt(sheet, row, column);
     if (!style) continue;
@@ -46,11 +49,16 @@ function needed(sheet: Worksheet, row: number, last: number): number {
       bold: style.bl === BooleanNumber.TRUE,
       ...(style.fs === undefined ? {} : { size: style.fs }),
     };
-    cells.push({ row, column, value: textAt(sheet, row, column), look: looks.push(look) - 1 });
+    const text = textAt(sheet, row, column);
+    cells.push({ row, column, value: text, look: looks.push(look) - 1 });
+    if (!look.wraps) continue;
+    points = Math.max(points, pointsInFile({ text, look, pixels: sheet.getColumnWidth(column) }));
   }
   const usual = sheet.getConfig().defaultRowHeight;
   const widthOf = (column: number) => sheet.getColumnWidth(column);
-  return rowHeights({ cells, heights: [], merged: [] }, looks, widthOf, usual)[row] ?? usual;
+  // as high as the file says that it was saved in
+  const heights = points > oneLine ? [{ row, height: points, isSet: false }] : [];
+  return rowHeights({ cells, heights, merged: [] }, looks, widthOf, usual)[row] ?? usual;
 }
 
 export class FitRows {

@@ -48,10 +48,9 @@ export function newHeights(sheet: BookSheet): RowHeight[] {
         ? [{ cell, lines: linesIn(cell, sheet.columnWidths[column] ?? 8) }]
         : [],
     );
-    const most = (cells: typeof wrapped) => Math.max(1, ...cells.map(({ lines }) => lines));
-    const typed = most(wrapped.filter(({ cell }) => cell.formula === undefined));
-    const lines = most(wrapped);
+    const lines = Math.max(1, ...wrapped.map((each) => each.lines));
     if (lines === 1) return [];
-    return [{ row: place, height: lines * lineHeight, isSet: typed === lines }];
+    const isSet = wrapped.every(({ cell }) => cell.formula === undefined);
+    return [{ row: place, height: lines * lineHeight, isSet }];
   });
 }

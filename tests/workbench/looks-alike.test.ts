@@ -117,6 +117,12 @@ describe("a workbook of ours", () => {
     const book = sampleLogbook();
     const bytes = readFileSync(join(root, "sample-workbooks", "logbook.xlsx"));
     const options = { unit: "file", name: book.name, frozenColumns: true };
+    // programs that fit no row by themselves show it whole, and those that do fit it again
+    const [said] = (
+      opened(bytes).sheets.find(({ name }) => name === "Titrations")?.heights ?? []
+    ).filter(({ row }) => row === 7);
+    expect(said?.isSet).toBe(false);
+    expect(said?.height).toBeGreaterThan(30);
     const grid = await HeadlessWorkbook.open(book);
     const drawn: string[] = [];
     const rows = new FitRows(grid.cells.names, (_unit, sheets) => drawn.push(...sheets));

@@ -30,7 +30,7 @@ const fileLetters = 1.1;
 
 const highest = 546;
 
-interface Standing {
+export interface Standing {
   readonly text: string;
   readonly look: Look;
   readonly pixels: number;
@@ -48,15 +48,18 @@ function pixelsNeeded(standing: Standing): number {
   return Math.ceil(lines * size * line + around);
 }
 
-/** Points it took where it was made, as far as can be told: no more than that, rather than less. */
-function pointsThere(standing: Standing): number {
+/** Points it takes in a file that we make. */
+export function pointsInFile(standing: Standing): number {
   const characters = Math.max(1, (standing.pixels / pixelsPerCharacter) * fileLetters);
   const lines = paragraphs(standing).reduce(
     (sum, words) => sum + wrappedLines(words, characters).length,
     0,
   );
-  return (lines * fileLine * (standing.look.size ?? usualSize)) / usualSize - 2;
+  return (lines * fileLine * (standing.look.size ?? usualSize)) / usualSize;
 }
+
+/** Points it took where it was made, as far as can be told: no more than that, rather than less. */
+const pointsThere = (standing: Standing): number => pointsInFile(standing) - 2;
 
 /** Of each row that is not as high as the usual one, in pixels. */
 export function rowHeights(
