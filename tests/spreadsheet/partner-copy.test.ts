@@ -13,6 +13,7 @@ import { shareWorkbook, type Shared } from "../../src/partner/sharing";
 import { isFileProblem, newXlsx, sayFile } from "../../src/xlsx";
 import { batches } from "../../src/workbook/tables/batches";
 import { blends } from "../../src/workbook/tables/blends";
+import { lyeLotsTable } from "../../src/workbook/tables/lye-lots";
 import { tableSheet } from "../../src/workbook/tables/sheet";
 import { sampleLogbook } from "../../src/workbook/sample/logbook";
 import { root } from "../rules/sources-of";
@@ -153,6 +154,29 @@ describe.skipIf(!isInstalled && !isRequired)("a partner copy in LibreOffice", ()
     near(under("Oil kg"), 91.5, "oil");
     near(under("Acid value mg KOH/g"), acid, "acid value");
     near(under("Catalyst g"), (91.5 * ((acid / 56.1) * 56.1053 + 7.65)) / 0.9, "catalyst");
+  });
+
+  it("holds the lots of lye as they were kept", () => {
+    const kept = [
+      { Lot: "K-11", Base: "KOH", "Assay %": 89.5, Since: 46_300, Note: "Second shelf." },
+      { Lot: 207, Base: "NaOH", "Assay %": 99 },
+    ];
+    const sample = sampleLogbook();
+    const made = newXlsx({ ...sample, sheets: [...sample.sheets, tableSheet(lyeLotsTable, kept)] });
+    if (isFileProblem(made)) throw new Error(sayFile(made));
+    const { bytes } = shared(made);
+    const [before, after] = [made, bytes].map((file) =>
+      opened(file).sheets.find(({ name }) => name === "LyeLots"),
+    );
+    expect(before?.tables.map(({ name }) => name)).toEqual(["LyeLots"]);
+    expect(after).toEqual(before);
+    const rows = shownBy(new Map([["lye", bytes]]), 0)
+      .get("lye")
+      ?.get("LyeLots");
+    const at = rows?.findIndex((row) => row[0] === "Lot") ?? -1;
+    expect(rows?.[at + 1]?.slice(0, 3)).toEqual(["K-11", "KOH", "89.5"]);
+    expect(rows?.[at + 1]?.[4]).toBe("Second shelf.");
+    expect(rows?.[at + 2]?.slice(0, 3)).toEqual(["207", "NaOH", "99"]);
   });
 
   it("follows a titre that a partner types, and the owner's file stays as it was", () => {

@@ -18,16 +18,15 @@ const costsYieldFrom = quantity("%", "3");
  * 2013 for 3 %, 5 % commonly cited, the rest common practice, no source. In order of severity.
  */
 export const bands: readonly Band[] = [
-  { from: quantity("%", "0"), advice: "treat it like refined oil" },
-  { from: quantity("%", "0.5"), advice: "a plain base batch, with base added for the acid" },
+  { from: quantity("%", "0"), advice: "lye only, as for refined oil" },
+  { from: quantity("%", "0.5"), advice: "lye only, the dose counts the acid" },
   {
     from: quantity("%", "1"),
-    advice: "a base batch with base for the acid; it makes more soap, so wash and settle longer",
+    advice: "lye only, the dose counts the acid; it makes more soap, so wash and settle longer",
   },
   {
     from: costsYieldFrom,
-    advice:
-      "a base batch works at a cost in yield and may settle badly; blend it or pretreat it if you can",
+    advice: "lye alone costs yield and may settle badly; blend it or pretreat it if you can",
   },
   {
     // the acid that is allowed: 5 % where nobody says another (reference/defaults.ts, usual.limitFfa)
@@ -71,8 +70,7 @@ export const routeWords = {
   notMeasured: "water not measured",
   wet: (water: string): string =>
     `water ${water} % is above ${shown(mostWater)} %: dry the oil first`,
-  dry: (water: string): string =>
-    `water ${water} % is low enough in the oil; acid, base and lye bring more`,
+  dry: (water: string): string => `water ${water} % is low enough`,
 };
 
 function bandWords(from: Percent, to: Percent | undefined): string {
@@ -87,7 +85,7 @@ const waterWords = (water: Percent | undefined): string => {
 
 /**
  * Advice in one sentence, naming the band of % FFA as oleic. It informs and does not decide.
- * @example route(AV 1.9894) // "FFA 1 % (1 to under 3 %): a base batch ...; water not measured."
+ * @example route(AV 1.9894) // "FFA 1 % (1 to under 3 %): lye only ...; water not measured."
  */
 export function route(value: AcidValue, water: Percent | undefined, limitFfa: Percent): string {
   const ffa = ffaAsOleic(value);

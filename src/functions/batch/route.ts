@@ -28,8 +28,7 @@ export const ROUTE = worksheetFunction(
     ],
     example: {
       formula: "=TITRE.ROUTE(0.8,0.04)",
-      gives:
-        "FFA 0.402 % (under 0.5 %): treat it like refined oil; water 0.04 % is low enough in the oil; acid, base and lye bring more.",
+      gives: "FFA 0.402 % (under 0.5 %): lye only, as for refined oil; water 0.04 % is low enough.",
     },
     sources: ["freedman", "ma", "kombe", "practice"],
   },

@@ -31,6 +31,10 @@ export const answers: Guide = {
     text(
       "Open _My bench_: titrant, burette, balance, each lye with its lot, assay and charge, vessel, limit. Titrate, Batch and What if begin from it and show it in one line; there it is changed for this time or for good.",
     ),
+    heading("Keep each lot of lye"),
+    text(
+      "In Batch, at step _Lye_, press _Keep this lot of lye_: the first makes the table _LyeLots_, a row for each container with its lot and assay. Batch then offers those of its base, the latest first. A partner copy holds the table as it is.",
+    ),
     heading("Several lots in one day"),
     text(
       "Record a lot, press _Next lot_: titrant and blanks stay, and you begin at its oil. Enter goes to the next field that wants something.",

@@ -174,11 +174,11 @@ describe("ROUTE", () => {
   };
 
   it.each([
-    [0.49, "under 0.5 %", "like refined oil"],
-    [0.5, "0.5 to under 1 %", "base added for the acid"],
+    [0.49, "under 0.5 %", "as for refined oil"],
+    [0.5, "0.5 to under 1 %", "the dose counts the acid"],
     [1, "1 to under 3 %", "more soap"],
     [2.9999, "1 to under 3 %", "more soap"],
-    [3, "3 to under 5 %", "cost in yield"],
+    [3, "3 to under 5 %", "costs yield"],
     [5, "5 to under 15 %", "lye alone will not do"],
     [15, "15 % or more", "two acid steps"],
   ])("puts %d %% into its band, lower edge included", (ffa, band, advice) => {
@@ -202,7 +202,7 @@ describe("ROUTE", () => {
 
   it("moves the band of refusal with the limit", () => {
     expect(at(2.5, null, 2)).toContain("lye alone will not do");
-    expect(at(7, null, 10)).toContain("cost in yield");
+    expect(at(7, null, 10)).toContain("costs yield");
     expect(at(16, null, 20)).toContain("two acid steps");
   });
 

@@ -55,7 +55,7 @@ function replacing(id: WentId, now: CellContent | undefined, next: BookValue): R
   return {
     sentence: `The logbook says ${held}${of}. Replace it with ${replacement}?`,
     confirm: `replaced: ${id}`,
-    agreeing: "Replace",
+    agreeing: `Replace ${held}`,
     keeping: { words: `Keep ${held}`, id },
   };
 }
