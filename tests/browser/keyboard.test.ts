@@ -90,6 +90,19 @@ describe.runIf(hasBrowser)("the workbench by keyboard", () => {
     ]);
   });
 
+  it("has the name of every task clear of the frame of its button", async () => {
+    const room = await page.locator("#pane nav button").evaluateAll((buttons) =>
+      buttons.map((button) => {
+        const words = document.createRange();
+        words.selectNodeContents(button);
+        const [inner, outer] = [words.getBoundingClientRect(), button.getBoundingClientRect()];
+        return Math.min(inner.left - outer.left, outer.right - inner.right);
+      }),
+    );
+    expect(room).toHaveLength(tasks.length);
+    expect(Math.min(...room)).toBeGreaterThanOrEqual(3);
+  });
+
   it("has nothing that axe objects to, grid and all, at 320 pixels", () => objected(320));
 
   it("leaves the formula line for the pane at F6, and comes back to it", async () => {

@@ -23,7 +23,7 @@ const factor = glycerol.div(thiosulfatePerGlycerol * 10);
 const whole = exact(limits.glycerolPercent.to);
 
 /**
- * Glycerol, % of the mass: (B - S) c 92.094 / 40 / m (AOCS Ca 14-56, formula from memory).
+ * Glycerol, % of the mass: (B - S) c 92.094 / 40 / m (AOCS Ca 14-56, formula commonly cited).
  * @param sampleMass g of fuel that is in the portion titrated
  * @example blank 25.00, titre 23.70, 0.0100 mol/L, 0.125 g: 0.2394 %
  */

@@ -14,7 +14,7 @@ import { water } from "../reference/compounds";
 import { gasConstant, zeroCelsius } from "../reference/gas";
 
 /**
- * Water and what else leaves with it: 100 (before - after) / (before - dish) (ISO 662, from memory).
+ * Water and what else leaves with it: 100 (before - after) / (before - dish) (ISO 662, commonly cited).
  * @returns % of the mass; nothing lost is a problem, since 0 would mean "not measured"
  * @example dish 45.312, before 65.812, after 65.790: 0.1073 %
  */

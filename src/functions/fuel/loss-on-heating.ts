@@ -17,7 +17,7 @@ export const LOSSONHEATING = worksheetFunction(
     result: "% m/m",
     equation: "100 * ({massBefore} - {massAfter}) / ({massBefore} - {dishMass})",
     notes: [
-      "Dry at 103 C to constant mass, cool before weighing (ISO 662, from memory). Methanol and light solvents leave as well, and count.",
+      "Dry at 103 C to constant mass, cool before weighing (ISO 662, commonly cited). Methanol and light solvents leave as well, and count.",
       "A 0.01 g scale and 20 g of oil know it to ±0.04 %: they cannot judge the 0.06 % that oil should stay under. A 0.001 g scale can.",
       caution("drying"),
     ],

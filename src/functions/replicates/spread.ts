@@ -33,10 +33,10 @@ const testRows = (set: ReplicateSet): ResultTable => {
   const figure = (value: number | undefined) => (value === undefined ? noTest : computed(value));
   return [
     ["reading tested, mL", found?.reading ?? noTest],
-    ["G", figure(found?.plain)],
-    ["G with graduation", figure(found?.graduated)],
-    ["critical G", figure(found?.critical)],
-    ["p, two-sided", figure(found?.probability)],
+    ["G: how far off, in standard deviations", figure(found?.plain)],
+    ["G with graduation: with the step that was read", figure(found?.graduated)],
+    ["critical G: above it a reading is suspect", figure(found?.critical)],
+    ["p, two-sided: how often chance alone goes so far", figure(found?.probability)],
   ];
 };
 
@@ -87,10 +87,10 @@ export const SPREAD = worksheetFunction(
         ["range, mL", 0.1],
         ["half-width of the 95 % interval, scatter alone, mL", 0.124206885587517],
         ["reading tested, mL", 2.4],
-        ["G", 1],
-        ["G with graduation", 0.9258200997725514],
-        ["critical G", 1.15430485134404],
-        ["p, two-sided", 1],
+        ["G: how far off, in standard deviations", 1],
+        ["G with graduation: with the step that was read", 0.9258200997725514],
+        ["critical G: above it a reading is suspect", 1.15430485134404],
+        ["p, two-sided: how often chance alone goes so far", 1],
         ["verdict", "The three agree within 0.10 mL: use 2.450 mL."],
         ["farthest from the mean, mL", "no usual scatter given"],
         ["explained by the usual scatter, mL", "no usual scatter given"],

@@ -5,7 +5,7 @@ export const mistakesOfFuel: readonly Mistake[] = [
   {
     title: "0.1 for 0.01 in the soap equation",
     wrong:
-      "A sheet that is copied widely prints 0.1 mol/L for the hydrochloric acid that is 0.01. 0.20 mL on 100 g of washed fuel:",
+      "Some notes print 0.1 mol/L for the hydrochloric acid that is 0.01. 0.20 mL on 100 g of washed fuel:",
     right: "Type the strength on the bottle: 0.01 mol/L.",
     wrongFigure: {
       formula: '=TITRE.FUELSOAP({0.2},"neutralised",0.1,100,"NaOH")',

@@ -34,7 +34,7 @@ export function WaterWays({ by, figures, Choose, Figure, inMark, limit }: WaterW
       <Choose field="waterBy" />
       {by === "gas" ? <Say tone="safety">{caution("hydride")}</Say> : null}
       {by === "weighed" ? (
-        <p className="soft">Dried at 103 °C until it loses no more (ISO 662, from memory).</p>
+        <p className="soft">Dried at 103 °C until it loses no more (ISO 662, commonly cited).</p>
       ) : null}
       {fieldsOf[by].map((field) => (
         <Figure key={field} field={field} />

@@ -13,7 +13,7 @@ export interface Newcomer {
 
 /** True of every workbook that holds formulas of the add-in. */
 const withoutAddIn =
-  "Without the Titrebook add-in, cells show the figures saved with the file, or #NAME?; change an input there, and they become #NAME?. LibreOffice shows the saved figures, but #NAME? for words, where one formula works on many cells, and in what follows from either; once a spreadsheet program with the add-in has saved the file, nearly all of them show that. Somebody without the add-in needs a partner copy, in which every formula is a plain one. If this is a partner copy, read its sheet Read me first.";
+  "Without Titrebook, open a partner copy instead: here cells show #NAME?, or figures that no longer follow. If this is a partner copy, read its sheet Read me first.";
 
 export function startSheet({ title: name, about, steps }: Newcomer): BookSheet {
   const rows = [

@@ -86,10 +86,10 @@ describe("SPREAD", () => {
       "range, mL",
       "half-width of the 95 % interval, scatter alone, mL",
       "reading tested, mL",
-      "G",
-      "G with graduation",
-      "critical G",
-      "p, two-sided",
+      "G: how far off, in standard deviations",
+      "G with graduation: with the step that was read",
+      "critical G: above it a reading is suspect",
+      "p, two-sided: how often chance alone goes so far",
       "verdict",
       "farthest from the mean, mL",
       "explained by the usual scatter, mL",
@@ -108,7 +108,7 @@ describe("SPREAD", () => {
       ["standard deviation, mL", "one reading: no spread"],
     ]);
     const two = value("SPREAD", [[2.4, 2.5]]) as unknown[][];
-    expect(two[7]).toEqual(["G", "no test"]);
+    expect(two[7]).toEqual(["G: how far off, in standard deviations", "no test"]);
     expect(two[4]).toEqual(["range, mL", 0.1]);
   });
 

@@ -39,9 +39,7 @@ export function SoapStep() {
       <Figure field="soapMolarity" />
       {strength?.gte("0.05") ? (
         <Say tone="check">
-          {inMark(
-            "Is it 0.01 mol/L? A sheet that is copied widely prints 0.1: ten times the soap.",
-          )}
+          {inMark("Is it 0.01 mol/L? Some notes print 0.1: ten times the soap.")}
         </Say>
       ) : null}
       <Figure field="soapMass" />

@@ -10,7 +10,8 @@ import type { Kind } from "../overview";
 import { rowLine } from "../row-line";
 import { One } from "./finding";
 
-const shownFirst = 20;
+/** The worst: a long scroll tells no more. */
+const shownFirst = 5;
 const shownMore = 100;
 
 const gramsWords = ({ under, over }: Kind): string =>
