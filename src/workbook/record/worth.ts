@@ -60,7 +60,8 @@ export function worthOf(of: OfResult): Worth {
   const why = [
     ...(doubt === undefined ? [lessWords.noDoubt] : []),
     ...(isNearZero ? [nearZeroWords(doubt)] : isWide ? [lessWords.wide] : []),
-    ...(of.hasTitrantPercent ? [] : [lessWords.noTitrantPercent]),
+    // of a ± that is not there nothing more is said
+    ...(of.hasTitrantPercent || doubt === undefined ? [] : [lessWords.noTitrantPercent]),
     ...(of.isByVolume ? [lessWords.byVolume] : []),
     ...(isLone ? [lessWords.oneTitre] : []),
   ];
@@ -129,7 +130,7 @@ export function worthFormula(cells: WorthCells): string {
   const why = [
     `IF(${hasDoubt},""," ${lessWords.noDoubt}")`,
     `IF(${isNearZero},${near},IF(${isWide}," ${lessWords.wide}",""))`,
-    `IF(${hasPercent},""," ${lessWords.noTitrantPercent}")`,
+    `IF(OR(${hasPercent},NOT(${hasDoubt})),""," ${lessWords.noTitrantPercent}")`,
     `IF(${isByVolume}," ${lessWords.byVolume}","")`,
     `IF(${isLone}," ${lessWords.oneTitre}","")`,
   ].join("&");

@@ -44,7 +44,10 @@ describe("what a result is worth", () => {
       word: "Usable",
       why: ["The ± does not count how sure the titrant is: say that in step 1 of Titrate."],
     });
-    expect(worth(but({ typed: { massStep: "" } })).why).toContain("Its ± is not known yet.");
+    // and of a ± that is not there it is not told what it leaves out
+    expect(worth(but({ typed: { massStep: "", strengthPercent: "" } })).why).toEqual([
+      "Its ± is not known yet.",
+    ]);
     const byVolume = but({
       typed: { volume: "5", temperature: "25", samplePercent: "5", mass: "" },
       picked: { sample: "by volume", oil: "canola" },
