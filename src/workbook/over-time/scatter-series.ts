@@ -43,7 +43,8 @@ function usualOf(rows: readonly DatedTitration[]): number {
 /** How far its titres lie apart; on masses of their own, how far they scatter when brought to one. */
 function apart({ row, deviation }: Scattered): string {
   if (row.samples !== undefined) return `titres scatter by ${deviation.toFixed(2)} mL`;
-  return `titres ${range(row.titres).toFixed()} mL apart`;
+  const read = [row.titreStep, ...row.titres].map((each) => each?.decimalPlaces() ?? 0);
+  return `titres ${range(row.titres).toFixed(Math.max(...read))} mL apart`;
 }
 
 /** Those that scatter more than usual, in the order of time. */

@@ -61,7 +61,7 @@ describe("the scatter of each titration", () => {
     expect(series.points.map(({ isOut }) => isOut).indexOf(true)).toBe(4);
     // By hand: 2.9 less 2.4; the standard deviation, 0.289, is no distance between titres.
     expect(series.sentence).toBe(
-      "SW-18 on 13 Dec 2025: titres 0.5 mL apart, more than your usual. Titrate it again.",
+      "SW-18 on 13 Dec 2025: titres 0.50 mL apart, more than your usual. Titrate it again.",
     );
   });
 
