@@ -23,7 +23,7 @@ function litresOf(
   if (weighed === undefined) return undefined;
   const first = String(batch.oils[0]?.lot ?? "");
   const oil = lots.find(({ lot }) => String(lot) === first)?.oil ?? "";
-  const at = numberOf(batch.under("Oil at C"));
+  const at = numberOf(batch.under("Oil temperature C"));
   const found = oilLitres(
     as("kg", countedValue(weighed)),
     oilNamed(oil) ?? oilNotNamed,

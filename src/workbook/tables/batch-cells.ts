@@ -46,7 +46,7 @@ export interface OfLots {
 }
 
 const massOf = (oil: string): string =>
-  `TITRE.OILMASS(${one("Amount")},${one("Unit")},${oil},${one("Oil at C")})`;
+  `TITRE.OILMASS(${one("Amount")},${one("Unit")},${oil},${one("Oil temperature C")})`;
 
 /** One lot, or a second in columns of its own. */
 export const alone: OfLots = {

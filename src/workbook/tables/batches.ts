@@ -68,7 +68,7 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
     calculated(
       "Oil kg",
       "0.00",
-      "Kilograms of oil, from a volume at the temperature under Oil at C.",
+      "Kilograms of oil, from a volume at the temperature under Oil temperature C.",
       by.oilKilograms,
     ),
     calculated(
@@ -147,7 +147,7 @@ const table = (by: OfLots, more: readonly Column<BatchRecord>[]): RecordTable<Ba
       format: "0.0",
       of: ({ limitFfa }) => limitFfa,
     }),
-    typed("Oil at C", 9, "Temperature at which a volume was taken. Left empty: 20 C.", {
+    typed("Oil temperature C", 13, "Temperature at which a volume was taken. Left empty: 20 C.", {
       format: "0.0",
       of: ({ temperature }) => temperature,
     }),

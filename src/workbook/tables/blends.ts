@@ -61,8 +61,8 @@ export const blends: RecordTable<BlendRow> = {
     calculated(
       "Oil kg",
       "0.00",
-      "Kilograms of this lot, from a volume at the batch's Oil at C.",
-      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${last("Oil")},${ofBatch("Oil at C")})`,
+      "Kilograms of this lot, from a volume at the batch's Oil temperature C.",
+      `TITRE.OILMASS(${one("Amount")},${one("Unit")},${last("Oil")},${ofBatch("Oil temperature C")})`,
     ),
     calculated(
       acidValueHeading,

@@ -114,7 +114,7 @@ describe.runIf(hasBrowser)("the finished fuel beside the grid", () => {
       ["Dish and sample, dried and cool", "65.790"],
       ["Balance step", "0.001"],
     ]);
-    await hand.pick("Clear");
+    await hand.pick("clear");
     await hand.next("What it means");
     await record(page, hand);
 
