@@ -7,10 +7,15 @@ import { type DecimalMark, readTyped, withMark } from "../widgets/typed-number";
 import { standingOf } from "./begin-from";
 import { benchCharge } from "./charge";
 
-/** Does My bench say something of each of these? */
+/** A list that begins with a word of its own says nothing of who chose it. */
+const neverEmpty: readonly string[] = ["base", "titrantBase"] satisfies (keyof BenchValues)[];
+
+/** Does My bench say something of each figure here? */
 export const saysAllOf = (bench: BenchValues, now: BenchValues): boolean => {
   const said: Readonly<Record<string, string | undefined>> = bench;
-  return Object.keys(now).every((setting) => (said[setting] ?? "").trim() !== "");
+  return Object.keys(now).every(
+    (setting) => neverEmpty.includes(setting) || (said[setting] ?? "").trim() !== "",
+  );
 };
 
 function isSameFigure(one: string, other: string, mark: DecimalMark): boolean {

@@ -10,7 +10,8 @@ describe("whether what stands in a task is of My bench", () => {
     expect(saysAllOf({ titrantBase: "KOH", molarity: " " }, now)).toBe(false);
   });
 
-  it("is where it says something of each", () => {
+  it("is where it says something of each figure; a base that nobody chose decides nothing", () => {
+    expect(saysAllOf({ molarity: "0.1" }, now)).toBe(true);
     expect(saysAllOf({ titrantBase: "KOH", molarity: "0.1", titreStep: "0.05" }, now)).toBe(true);
   });
 });
