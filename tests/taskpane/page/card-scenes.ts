@@ -10,7 +10,7 @@ export async function cardScenes(page: Page, look: Look): Promise<void> {
   const hand = new QuickHand(page);
   await page.getByRole("combobox", { name: "Batch" }).waitFor();
   await hand.choose("Batch", "B-117");
-  await page.getByText("No card: the row").waitFor();
+  await page.getByText("B-117: no acid value yet, so no dose.").waitFor();
   await look("no dose, no card");
   await hand.choose("Batch", "B-114");
   await page.getByText("Tick each step").waitFor();
